@@ -24,24 +24,29 @@ import org.tenthwise.app.sums.temperature.AtTwentySum;
 import org.tenthwise.app.sums.thread.DesignationInputs;
 import org.tenthwise.app.sums.thread.OverWiresSum;
 import org.tenthwise.app.sums.thread.WireInputs;
-import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.MeasuredBody;
+import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.Register;
+import org.tenthwise.model.plan.RunOutCheck;
+import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.AskedFinding;
 import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.record.OverWiresFinding;
 import org.tenthwise.model.record.Plausible;
-import org.tenthwise.model.record.PlugFinding;
+import org.tenthwise.model.record.PlugFitFinding;
+import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.thread.ThreadDesignation;
 import org.tenthwise.model.tolerance.Limits;
@@ -75,27 +80,46 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
     }
 
     public static Prefill of(State state) {
-        Unit unit = StepFigures.limits(state.inHand())
+        Unit unit = state.inHand()
+                .limits()
                 .map(Limits::unit)
                 .orElse(state.sheet().plan().unit());
         Map<BenchKind, FormValues> filled = new EnumMap<>(BenchKind.class);
         FormValues empty = FormValues.nothing(unit);
-        Check check = state.inHand().check();
-        Optional<BenchKind> fitting = Optional.empty();
-        if (check instanceof Check.Size size && size.cutAgain()) {
-            filled.put(BenchKind.NEXT_CUT, size(state, size, empty));
-            fitting = Optional.of(BenchKind.NEXT_CUT);
-        } else if (check instanceof Check.RunOut runOut) {
-            filled.put(BenchKind.RUN_OUT, runOut(state, runOut, empty));
-            fitting = Optional.of(BenchKind.RUN_OUT);
-        } else if (check instanceof Check.PlugFit) {
-            filled.put(BenchKind.FIT, fit((PlugFinding) state.line().finding(), empty));
-            fitting = Optional.of(BenchKind.FIT);
-        } else if (check instanceof Check.OverWires wires) {
-            filled.put(BenchKind.WIRES, wires(state, wires, empty));
-            filled.put(BenchKind.THREAD_LIMITS, threadLimits(state, wires, empty));
-            fitting = Optional.of(BenchKind.WIRES);
-        }
+        Optional<BenchKind> fitting = state.line().finding().match(new Finding.Cases<>() {
+            @Override
+            public Optional<BenchKind> asked(AskedFinding answers) {
+                return Optional.empty();
+            }
+
+            @Override
+            public Optional<BenchKind> runOut(RunOutFinding runOut) {
+                return fills(BenchKind.RUN_OUT, Prefill.runOut(state, runOut.check(), empty));
+            }
+
+            @Override
+            public Optional<BenchKind> size(SizeFinding size) {
+                return size.check().cutAgain()
+                        ? fills(BenchKind.NEXT_CUT, Prefill.size(state, size, empty))
+                        : Optional.empty();
+            }
+
+            @Override
+            public Optional<BenchKind> plugFit(PlugFitFinding plug) {
+                return fills(BenchKind.FIT, fit(plug, empty));
+            }
+
+            @Override
+            public Optional<BenchKind> overWires(OverWiresFinding wires) {
+                filled.put(BenchKind.THREAD_LIMITS, threadLimits(state, wires.check(), empty));
+                return fills(BenchKind.WIRES, Prefill.wires(state, wires.check(), empty));
+            }
+
+            private Optional<BenchKind> fills(BenchKind kind, FormValues with) {
+                filled.put(kind, with);
+                return Optional.of(kind);
+            }
+        });
         FormValues warm = warm(state, empty);
         if (!warm.texts().isEmpty()) {
             filled.put(BenchKind.TEMPERATURE, warm);
@@ -104,7 +128,8 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
         return new Prefill(unit, fitting.or(() -> zone(state).map(zone -> BenchKind.ZONE)), filled);
     }
 
-    private static FormValues size(State state, Check.Size size, FormValues empty) {
+    private static FormValues size(State state, SizeFinding finding, FormValues empty) {
+        SizeCheck size = finding.check();
         FormValues filled = empty.with(
                 CutInputs.SIDE, size.feature() == Feature.DIAMETER ? NextCutForm.OUTSIDE : NextCutForm.INSIDE);
         filled = size.limits().lower().isPresent()
@@ -132,7 +157,6 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
         filled = filled.with(
                 NextCutSum.OFFSET_STEP,
                 text(size.cutting().stepToCount(size.limits().unit()), filled.unit()));
-        SizeFinding finding = (SizeFinding) state.line().finding();
         return size.combine() == Combine.RANGE || isNotToBeCutBy(state, finding)
                 ? filled
                 : filled.with(NextCutSum.SIZES, sizes(finding, filled.unit()));
@@ -164,7 +188,8 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
     /** The last size before it was corrected for temperature and contact, and what plan and pass say of heat. */
     private static FormValues warm(State state, FormValues empty) {
         Map<String, String> texts = new HashMap<>();
-        if (state.inHand().check() instanceof Check.Size) {
+        Check check = state.inHand().check();
+        if (check.asSize().isPresent() && check.underWires().isEmpty()) {
             last(state)
                     .ifPresent(read -> texts.put(
                             AtTwentySum.READING.key(),
@@ -198,7 +223,7 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
                 : read.celsius().degrees().setScale(3, RoundingMode.HALF_EVEN).toPlainString();
     }
 
-    private static FormValues runOut(State state, Check.RunOut check, FormValues empty) {
+    private static FormValues runOut(State state, RunOutCheck check, FormValues empty) {
         List<BigDecimal> angles = check.angles();
         String number = String.valueOf(angles.size());
         FormValues even = empty.with(RunOutForm.PLACES, number)
@@ -232,7 +257,7 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
                 : placed.with(RunOutByAngleSum.READINGS, String.join(" ", read));
     }
 
-    private static FormValues fit(PlugFinding finding, FormValues empty) {
+    private static FormValues fit(PlugFitFinding finding, FormValues empty) {
         FormValues filled = empty.with(FitForm.BY, FitForm.SIZES);
         filled = leastAndGreatest(filled, finding.bore(), FitSum.BORE_LEAST, FitSum.BORE_GREATEST);
         return leastAndGreatest(
@@ -247,7 +272,7 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
                         .with(greatest, FormValues.typed(Length.greatest(sizes), filled.unit()));
     }
 
-    private static FormValues wires(State state, Check.OverWires check, FormValues empty) {
+    private static FormValues wires(State state, OverWiresCheck check, FormValues empty) {
         FormValues filled = ThreadFields.fill(empty, check.thread());
         Optional<Written> wire = state.setting().flatMap(Setting::certified).or(() -> check.with()
                 .reference());
@@ -278,11 +303,11 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
 
     /** What the plan names the limits of the step by; absent where it writes them out. */
     private static Optional<String> origin(State state) {
-        return StepFigures.limits(state.inHand()).flatMap(Limits::origin).map(Origin::designation);
+        return state.inHand().limits().flatMap(Limits::origin).map(Origin::designation);
     }
 
     /** Form, diameter and pitch, and the class where the plan names it. */
-    private static FormValues threadLimits(State state, Check.OverWires check, FormValues empty) {
+    private static FormValues threadLimits(State state, OverWiresCheck check, FormValues empty) {
         FormValues thread = ThreadFields.fill(empty, check.thread());
         return origin(state)
                 .map(named -> thread.with(
@@ -296,7 +321,7 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
         Finding finding = state.line().finding();
         return Plausible.spoils(finding)
                 ? Optional.empty()
-                : StepFigures.measured(finding).stream()
+                : finding.measured().stream()
                         .max(Comparator.comparing(read -> read.reading().entry().seq()));
     }
 

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.tenthwise.app.session.Objection;
-import org.tenthwise.app.session.Prompt;
 import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.store.CouldNotSave;
@@ -17,7 +16,7 @@ import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Aim;
-import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
@@ -72,19 +71,17 @@ final class Replay {
      */
     private boolean isPassedOver(Event event) throws CouldNotRun {
         boolean remark = event instanceof Event.NoteMade || event instanceof Event.DoubtFlagged;
-        if (remark || !(session.state().asked() instanceof Prompt.Held held)) {
+        List<Integer> waitingFor = session.state().asked().waitingFor();
+        if (remark || waitingFor.isEmpty()) {
             return false;
         }
         if (event instanceof Event.GaugeSet) {
             return true;
         }
-        String awaited = held.waitingFor().stream().map(String::valueOf).collect(Collectors.joining(", "));
+        String awaited = waitingFor.stream().map(String::valueOf).collect(Collectors.joining(", "));
         throw refused(("A hold point keeps this step shut until %s %s passed or %s conceded, and the readings file has "
                         + "readings of it.")
-                .formatted(
-                        awaited,
-                        held.waitingFor().size() == 1 ? "has" : "have",
-                        held.waitingFor().size() == 1 ? "is" : "are"));
+                .formatted(awaited, waitingFor.size() == 1 ? "has" : "have", waitingFor.size() == 1 ? "is" : "are"));
     }
 
     /** @param meant whether the figure of the event is meant although far off, or the usual aim of a machine is said */
@@ -135,14 +132,14 @@ final class Replay {
 
     private void set(Setting setting, boolean meant) throws CouldNotRun, CouldNotSave {
         taken(session.gauge().choose(setting.gauge().id(), setting.reference()));
-        if (session.state().asked() instanceof Prompt.WhichSense) {
+        if (session.state().asked().asksSense()) {
             ReadingDirection sense = gauges.get(setting.gauge().id()).sense().orElseThrow();
             taken(session.gauge().tellSense(sense == ReadingDirection.FALLS_WITH_SIZE));
         }
         if (setting.zero().isPresent()) {
             taken(enter(setting.certified().orElseThrow()));
             taken(enter(setting.zero().get()));
-            if (session.state().asked() instanceof Prompt.SenseInFigures) {
+            if (session.state().asked().asksIfSenseIsRight()) {
                 taken(session.gauge().confirmSense(true));
             }
         } else if (setting.certified().isPresent()) {
@@ -156,11 +153,12 @@ final class Replay {
     }
 
     private void read(Event.ReadingTaken taken, boolean meant) throws CouldNotRun, CouldNotSave {
-        if (!isAsked(taken) && session.state().inHand().check() instanceof Check.RunOut runOut) {
-            taken(session.turn()
-                    .sweep(runOut.slots().stream().noneMatch(slot -> slot.key().equals(taken.slot()))));
+        Optional<RunOutCheck> turn = session.state().inHand().check().asTurn();
+        if (!isAsked(taken) && turn.isPresent()) {
+            taken(session.turn().sweep(turn.get().slots().stream().noneMatch(slot -> slot.key()
+                    .equals(taken.slot()))));
         }
-        if (session.state().asked() instanceof Prompt.Temperature) {
+        if (session.state().asked().asksTemperature()) {
             taken(session.readingsFirst(true));
         }
         if (!isAsked(taken)) {
@@ -171,12 +169,19 @@ final class Replay {
     }
 
     private boolean isAsked(Event.ReadingTaken taken) {
-        return session.state().asked() instanceof Prompt.Reading asked
-                && asked.slot().key().equals(taken.slot());
+        return session.state()
+                .asked()
+                .asReading()
+                .filter(asked -> asked.slot().key().equals(taken.slot()))
+                .isPresent();
     }
 
     private void answer(Event.Answered answered) throws CouldNotRun, CouldNotSave {
-        if (!(session.state().asked() instanceof Prompt.Answering asked) || asked.question() != answered.question()) {
+        if (session.state()
+                .asked()
+                .asQuestion()
+                .filter(answered.question()::equals)
+                .isEmpty()) {
             throw refused(words.say("refused", Objection.Kind.NOT_ASKED_HERE));
         }
         taken(session.answer(answered.answer()));

@@ -100,7 +100,7 @@ public final class DemoWalk {
             finger.press("commit");
         } else if (event instanceof Event.Answered answered) {
             goTo(answered.step());
-            once("run-question-" + name(check()));
+            once("run-question-" + check().key());
             finger.press("reply-" + answered.question().answers().indexOf(answered.answer()));
         } else if (event instanceof Event.PassBegun pass) {
             passBegun(pass.why());
@@ -145,7 +145,7 @@ public final class DemoWalk {
             once("run-register");
             finger.press("reply-" + register().ordinal());
         }
-        once("run-" + name(check()) + "-out");
+        once("run-" + check().key() + "-out");
         if (finger.sees("sign-for") && seen.add("sign-for")) {
             aside("sign-for", "sign-for");
         }
@@ -174,8 +174,8 @@ public final class DemoWalk {
 
     /** A last look at a step that is done, the first of its kind, and at what lies beside it. */
     private void leave() throws IOException {
-        once("run-" + name(check()));
-        if (check() instanceof Check.Size && seen.add("aside")) {
+        once("run-" + check().key());
+        if (check().asSize().isPresent() && seen.add("aside")) {
             aside("strike", "strike-out");
             aside("gauge", "gauge-card");
             aside("doubt", "doubt");
@@ -217,16 +217,6 @@ public final class DemoWalk {
 
     private Check check() {
         return plan.step(step).check();
-    }
-
-    private static String name(Check check) {
-        if (check instanceof Check.Size size) {
-            return size.feature().name().toLowerCase(Locale.ROOT);
-        }
-        return check.getClass()
-                .getSimpleName()
-                .replaceAll("(?<=[a-z])(?=[A-Z])", "-")
-                .toLowerCase(Locale.ROOT);
     }
 
     private static String name(Gauge gauge) {

@@ -2,9 +2,7 @@ package org.tenthwise.app.export;
 
 import java.util.List;
 import java.util.Optional;
-import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.gauge.Setting;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Slot;
@@ -16,7 +14,6 @@ import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.TemperatureEffect;
 import org.tenthwise.model.record.Touch;
-import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
@@ -75,7 +72,7 @@ public record Attempt(Run run, Step step, Run.Pass pass, Optional<Finding> findi
      */
     public Optional<Measured> measured(Run.Reading reading) {
         Optional<Measured> alone =
-                step.check() instanceof Check.OverWires ? Optional.empty() : Optional.of(alone(reading));
+                step.check().underWires().isPresent() ? Optional.empty() : Optional.of(alone(reading));
         return counting(reading).or(() -> alone);
     }
 
@@ -83,9 +80,7 @@ public record Attempt(Run run, Step step, Run.Pass pass, Optional<Finding> findi
      * What wires make a reading bigger than the pitch diameter; absent for one that does not count, and without wires.
      */
     Optional<Length> overWires(Run.Reading reading) {
-        return finding.filter(WiresFinding.class::isInstance)
-                .flatMap(wires -> counting(reading))
-                .map(measured -> measured.raw().minus(measured.uncorrected()));
+        return counting(reading).flatMap(measured -> finding.flatMap(of -> of.overWires(measured)));
     }
 
     private Measured alone(Run.Reading reading) {
@@ -93,7 +88,10 @@ public record Attempt(Run run, Step step, Run.Pass pass, Optional<Finding> findi
         Measured atTwenty = warmth().flatMap(TemperatureEffect::correction)
                 .map(read::corrected)
                 .orElse(read);
-        return step.check() instanceof Check.Size size ? atTwenty.corrected(Touch.of(size, pass)) : atTwenty;
+        return step.check()
+                .asSize()
+                .map(size -> atTwenty.corrected(Touch.of(size, pass)))
+                .orElse(atTwenty);
     }
 
     /** What heat means to it; absent where the plan says nothing of heat. */
@@ -108,7 +106,7 @@ public record Attempt(Run run, Step step, Run.Pass pass, Optional<Finding> findi
 
     private Optional<Measured> counting(Run.Reading reading) {
         return finding.stream()
-                .flatMap(of -> StepFigures.measured(of).stream())
+                .flatMap(of -> of.measured().stream())
                 .filter(measured ->
                         measured.reading().entry().seq() == reading.entry().seq())
                 .findFirst();
@@ -124,9 +122,8 @@ public record Attempt(Run run, Step step, Run.Pass pass, Optional<Finding> findi
 
     /** Where a reading was taken. */
     public Slot slot(Run.Reading reading) {
-        return step.check().everySlot().stream()
-                .filter(slot -> slot.key().equals(reading.slot()))
-                .findFirst()
+        return step.check()
+                .slot(reading.slot())
                 .orElseGet(() -> new Slot(reading.slot(), Place.named(reading.slot()), 1));
     }
 

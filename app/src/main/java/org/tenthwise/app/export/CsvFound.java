@@ -3,14 +3,12 @@ package org.tenthwise.app.export;
 import static org.tenthwise.app.export.CsvColumn.*;
 
 import java.util.Optional;
-import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.compute.cutting.EvenCut;
-import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
-import org.tenthwise.model.record.PlugFinding;
 import org.tenthwise.model.record.Proposal;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.verdict.Verdict;
@@ -73,17 +71,16 @@ final class CsvFound {
     static void finding(CsvRow row, Finding finding) {
         Verdict verdict = finding.verdict();
         row.text(VERDICT, Codes.of(verdict.standing()));
-        Codes.judgedBy(finding.step().check()).ifPresent(what -> row.text(JUDGED_BY, what));
-        if (finding.step().check() instanceof Check.OfSize size) {
-            size.drawingSays().ifPresent(modifier -> row.text(MODIFIER, modifier.name()));
-        }
-        StepFigures.value(finding).ifPresent(value -> row.size(JUDGED, value));
-        if (finding instanceof PlugFinding plug) {
-            plug.clearance().ifPresent(clearance -> {
-                row.size(LEAST, clearance.least());
-                row.size(GREATEST, clearance.greatest());
-            });
-        }
+        finding.check().judgedBy().ifPresent(what -> row.text(JUDGED_BY, what));
+        finding.check()
+                .asSize()
+                .flatMap(CheckOfSize::drawingSays)
+                .ifPresent(modifier -> row.text(MODIFIER, modifier.name()));
+        finding.value().ifPresent(value -> row.size(JUDGED, value));
+        finding.clearance().ifPresent(clearance -> {
+            row.size(LEAST, clearance.least());
+            row.size(GREATEST, clearance.greatest());
+        });
         verdict.margin().ifPresent(margin -> {
             row.size(
                     DISTANCE,

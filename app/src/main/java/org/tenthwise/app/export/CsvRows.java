@@ -126,25 +126,27 @@ final class CsvRows {
 
     private static CsvRow under(CsvRow run, Line line) {
         Step step = line.step();
-        CsvRow row = StepFigures.limits(step)
+        CsvRow row = step.limits()
                 .map(limits ->
                         run.copy(limits.unit(), StepFigures.of(line.finding()).places()))
                 .orElseGet(run::copy);
         row.number(NUMBER, step.number());
         row.text(CHARACTERISTIC, step.name());
         row.text(REQUIREMENT, step.drawing());
-        row.text(CHECK, Codes.of(step.check()));
+        row.text(CHECK, step.check().key());
         row.text(CLASS, Codes.of(step.stepClass()));
         step.clamping().ifPresent(clamping -> row.text(CLAMPING, clamping.key()));
-        if (step.check() instanceof Check.RunOut runOut && runOut.holding() != Holding.UNSAID) {
-            row.text(HOLDING, runOut.holding().key());
-        }
-        if (step.check() instanceof Check.RunOut runOut && runOut.jaws() > 0) {
-            row.number(JAW_1_AT, runOut.firstJaw());
-        }
+        step.check().asTurn().ifPresent(turn -> {
+            row.text(
+                    HOLDING,
+                    turn.holding() == Holding.UNSAID ? "" : turn.holding().key());
+            if (turn.jaws() > 0) {
+                row.number(JAW_1_AT, turn.firstJaw());
+            }
+        });
         row.number(OPERATION, step.operation());
         row.text(REPAIRED, line.repaired() ? "yes" : "");
-        StepFigures.limits(step).ifPresent(limits -> {
+        step.limits().ifPresent(limits -> {
             row.text(UNIT, limits.unit().symbol());
             limits.lower().ifPresent(lower -> row.number(LOWER_LIMIT, lower.figure()));
             limits.upper().ifPresent(upper -> row.number(UPPER_LIMIT, upper.figure()));
@@ -153,9 +155,9 @@ final class CsvRows {
                 row.text(LIMITS_BY, origin.standard());
             });
         });
-        if (step.check() instanceof Check.OfSize size) {
-            row.number(GUARD_BAND, size.guardBand().figure());
-        }
+        step.check()
+                .asSize()
+                .ifPresent(size -> row.number(GUARD_BAND, size.guardBand().figure()));
         step.check().means().flatMap(Check.Means::uncertainty).ifPresent(uncertainty -> {
             row.number(UNCERTAINTY, uncertainty.expanded().figure());
             row.number(COVERAGE_FACTOR, uncertainty.coverageFactor());

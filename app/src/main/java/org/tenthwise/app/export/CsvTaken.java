@@ -5,7 +5,6 @@ import static org.tenthwise.app.export.CsvColumn.*;
 import java.util.Optional;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.gauge.Setting;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.quantity.Length;
@@ -22,12 +21,10 @@ final class CsvTaken {
         Slot slot = attempt.slot(reading);
         row.text(PLACE, slot.place().name());
         row.number(REPEAT, slot.repeat());
-        if (attempt.step().check() instanceof Check.RunOut runOut) {
-            runOut.section(slot).ifPresent(section -> {
-                row.text(SECTION, section.name());
-                row.number(FROM_JAWS, section.at().figure());
-            });
-        }
+        attempt.step().check().asTurn().flatMap(turn -> turn.section(slot)).ifPresent(section -> {
+            row.text(SECTION, section.name());
+            row.number(FROM_JAWS, section.at().figure());
+        });
         row.number(READING, reading.typed().figure());
         row.text(READING_UNIT, reading.typed().unit().symbol());
         if (attempt.counts(reading)) {

@@ -16,13 +16,15 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.AskedFinding;
 import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Finding;
-import org.tenthwise.model.record.PlugFinding;
+import org.tenthwise.model.record.OverWiresFinding;
+import org.tenthwise.model.record.PlugFitFinding;
 import org.tenthwise.model.record.Proposal;
 import org.tenthwise.model.record.RunOutFinding;
+import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.record.TemperatureEffect;
-import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Run;
 
@@ -109,9 +111,9 @@ final class JsonAttempt {
 
     private void write(Finding finding, ObjectNode to) {
         to.put("verdict", Codes.of(finding.verdict().standing()));
-        Codes.judgedBy(attempt.step().check()).ifPresent(what -> to.put("judged-by", what));
+        finding.check().judgedBy().ifPresent(what -> to.put("judged-by", what));
         to.put("missing", finding.missing());
-        StepFigures.value(finding).ifPresent(value -> put("value", value, to));
+        finding.value().ifPresent(value -> put("value", value, to));
         finding.verdict().margin().ifPresent(margin -> {
             ObjectNode distance = to.putObject("distance");
             put("size", margin.distance(), distance);
@@ -119,20 +121,49 @@ final class JsonAttempt {
         });
         finding.warmth().ifPresent(warmth -> write(warmth, to.putObject("temperature")));
         finding.proposal().ifPresent(proposal -> write(proposal, to.putObject("next_cut")));
-        if (finding instanceof PlugFinding plug) {
+        finding.match(new OfItsKind(to));
+    }
+
+    /** What is told of a finding of one kind and of no other. */
+    private final class OfItsKind implements Finding.Cases<ObjectNode> {
+
+        private final ObjectNode to;
+
+        OfItsKind(ObjectNode to) {
+            this.to = to;
+        }
+
+        @Override
+        public ObjectNode asked(AskedFinding answers) {
+            return to;
+        }
+
+        @Override
+        public ObjectNode runOut(RunOutFinding runOut) {
+            JsonRunOut.write(runOut, JsonAttempt.this::put, to);
+            return to;
+        }
+
+        @Override
+        public ObjectNode size(SizeFinding size) {
+            return to;
+        }
+
+        @Override
+        public ObjectNode plugFit(PlugFitFinding plug) {
             plug.clearance().ifPresent(clearance -> {
                 put("least-clearance", clearance.least(), to);
                 put("greatest-clearance", clearance.greatest(), to);
             });
             plug.contradiction().ifPresent(contradiction -> to.put("contradiction", Codes.of(contradiction)));
+            return to;
         }
-        if (finding instanceof RunOutFinding runOut) {
-            JsonRunOut.write(runOut, this::put, to);
-        }
-        if (finding instanceof WiresFinding wires) {
+
+        @Override
+        public ObjectNode overWires(OverWiresFinding wires) {
             wires.rootClearance().ifPresent(room -> put("root-clearance", room, to));
             wires.basicClearance().ifPresent(room -> put("basic-root-clearance", room, to));
-            to.put("wire-on-root", wires.bottoms());
+            return to.put("wire-on-root", wires.bottoms());
         }
     }
 
@@ -217,7 +248,7 @@ final class JsonAttempt {
                 key,
                 length,
                 attempt.finding()
-                        .filter(finding -> StepFigures.limits(finding.step()).isPresent())
+                        .filter(finding -> finding.step().limits().isPresent())
                         .map(finding -> StepFigures.of(finding).places())
                         .orElse(0),
                 to);

@@ -5,8 +5,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.List;
 import org.tenthwise.model.compute.roundness.JawMoves;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Holding;
+import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.Section;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.record.AtSection;
@@ -26,7 +26,7 @@ final class JsonRunOut {
     private JsonRunOut() {}
 
     /** What the plan says of it. */
-    static void write(Check.RunOut check, ObjectNode to) {
+    static void write(RunOutCheck check, ObjectNode to) {
         if (check.holding() != Holding.UNSAID) {
             to.put("holding", check.holding().key());
         }

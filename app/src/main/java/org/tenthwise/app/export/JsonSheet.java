@@ -7,7 +7,6 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.StepClass;
@@ -98,19 +97,17 @@ final class JsonSheet {
             to.put("requirement", line.step().drawing());
         }
         to.put("operation", line.step().operation());
-        to.put("check", Codes.of(line.step().check()));
+        to.put("check", line.step().check().key());
         to.put("class", Codes.of(line.step().stepClass()));
         line.step().clamping().ifPresent(clamping -> to.put("clamping", clamping.key()));
-        if (line.step().check() instanceof Check.RunOut runOut) {
-            JsonRunOut.write(runOut, to);
-        }
-        StepFigures.limits(line.step()).ifPresent(limits -> write(limits, to));
-        if (line.step().check() instanceof Check.OfSize size) {
+        line.step().check().asTurn().ifPresent(turn -> JsonRunOut.write(turn, to));
+        line.step().limits().ifPresent(limits -> write(limits, to));
+        line.step().check().asSize().ifPresent(size -> {
             Optional.of(size.guardBand())
                     .filter(band -> band.figure().signum() > 0)
                     .ifPresent(band -> to.put("guard-band", band.text()));
             size.drawingSays().ifPresent(modifier -> to.put("modifier", modifier.name()));
-        }
+        });
         line.step().check().means().flatMap(Check.Means::uncertainty).ifPresent(uncertainty -> to.putObject(
                         "uncertainty")
                 .put("of", uncertainty.name())
@@ -130,7 +127,7 @@ final class JsonSheet {
             ArrayNode waiting = to.putArray("held-until");
             line.waitingFor().forEach(waiting::add);
         }
-        Unit own = StepFigures.limits(line.step()).map(Limits::unit).orElse(unit);
+        Unit own = line.step().limits().map(Limits::unit).orElse(unit);
         ArrayNode passes = to.putArray("passes");
         Attempt.of(run, line).forEach(attempt -> new JsonAttempt(attempt, own).write(passes.addObject()));
     }

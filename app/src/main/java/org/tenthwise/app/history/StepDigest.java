@@ -30,7 +30,7 @@ final class StepDigest {
         for (Run.Pass pass : line.passes()) {
             Optional<Finding> finding = line.found(pass);
             Map<Long, Measured> counting = new HashMap<>();
-            finding.ifPresent(found -> Behind.measured(found)
+            finding.ifPresent(found -> found.measured()
                     .forEach(measured -> counting.put(measured.reading().entry().seq(), measured)));
             for (Run.Reading reading : pass.readings()) {
                 readings.add(reading(
@@ -48,8 +48,8 @@ final class StepDigest {
     private static StepSummary step(Line line) {
         Finding finding = line.finding();
         Step step = line.step();
-        Optional<Limits> limits = Behind.limits(step).map(known -> new Limits(known.lower(), known.upper()));
-        int read = Behind.measured(finding).stream()
+        Optional<Limits> limits = step.limits().map(known -> new Limits(known.lower(), known.upper()));
+        int read = finding.measured().stream()
                 .mapToInt(measured -> measured.reading().typed().places())
                 .max()
                 .orElse(0);
@@ -60,7 +60,7 @@ final class StepDigest {
                 limits,
                 Math.max(limits.map(Limits::places).orElse(0), read),
                 finding.verdict(),
-                Behind.value(finding),
+                finding.value(),
                 line.disposed().map(disposed -> new StepSummary.Disposed(disposed.disposition(), disposed.signedBy())),
                 found(line.pass()));
     }

@@ -11,6 +11,7 @@ import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.run.Run;
@@ -37,7 +38,7 @@ final class ColumnsPictureFactory {
                 int cuts = line.cutsBefore(pass);
                 String after = cuts == 0 ? words.say("picture.before") : words.say("picture.cut", cuts);
                 line.found(pass)
-                        .flatMap(StepFigures::value)
+                        .flatMap(Finding::value)
                         .map(size -> new SizePicture.Sized(size, figures.judged(size)))
                         .ifPresent(size -> columns.add(new SizePicture.Column(
                                 SizePicture.Kind.EARLIER,
@@ -60,8 +61,7 @@ final class ColumnsPictureFactory {
     List<SizePicture.Column> slots(
             Line line, Optional<Measured> deciding, BiFunction<Run.Reading, Slot, Length> sizeOf) {
         Map<String, Measured> measured = new HashMap<>();
-        StepFigures.measured(line.finding())
-                .forEach(reading -> measured.put(reading.slot().key(), reading));
+        line.finding().measured().forEach(reading -> measured.put(reading.slot().key(), reading));
         List<SizePicture.Column> columns = new ArrayList<>();
         int number = 1;
         for (Slot slot : line.step().check().slots()) {

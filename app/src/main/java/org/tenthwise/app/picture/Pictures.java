@@ -7,19 +7,19 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.tenthwise.app.text.Sentences;
-import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.AskedFinding;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
-import org.tenthwise.model.record.PlugFinding;
+import org.tenthwise.model.record.OverWiresFinding;
+import org.tenthwise.model.record.PlugFitFinding;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.record.SizeFinding;
-import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.verdict.Verdict;
 import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Words;
@@ -44,19 +44,32 @@ public final class Pictures {
         Plan plan = sheet.plan();
         boolean advised = sheet.run().closed().isEmpty() && line.disposed().isEmpty();
         Finding finding = line.finding();
-        if (finding instanceof RunOutFinding runOut) {
-            return Optional.of(new RunOutPictureFactory(words).picture(runOut, advised, spoken(finding)));
-        }
-        if (finding instanceof SizeFinding size) {
-            return Optional.of(new SizePictureFactory(words).picture(plan, line, size, advised, spoken(finding)));
-        }
-        if (finding instanceof WiresFinding wires) {
-            return Optional.of(new WirePictureFactory(words).picture(line, wires, advised, spoken(finding)));
-        }
-        if (finding instanceof PlugFinding plug) {
-            return Optional.of(new PlugPictureFactory(words).picture(plug, spoken(finding)));
-        }
-        return part(plan, line.step());
+        return finding.match(new Finding.Cases<>() {
+            @Override
+            public Optional<Picture> asked(AskedFinding answers) {
+                return part(plan, line.step());
+            }
+
+            @Override
+            public Optional<Picture> runOut(RunOutFinding runOut) {
+                return Optional.of(new RunOutPictureFactory(words).picture(runOut, advised, spoken(finding)));
+            }
+
+            @Override
+            public Optional<Picture> size(SizeFinding size) {
+                return Optional.of(new SizePictureFactory(words).picture(plan, line, size, advised, spoken(finding)));
+            }
+
+            @Override
+            public Optional<Picture> plugFit(PlugFitFinding plug) {
+                return Optional.of(new PlugPictureFactory(words).picture(plug, spoken(finding)));
+            }
+
+            @Override
+            public Optional<Picture> overWires(OverWiresFinding wires) {
+                return Optional.of(new WirePictureFactory(words).picture(line, wires, advised, spoken(finding)));
+            }
+        });
     }
 
     /** The half section, small, with the feature of {@code step} in hand; absent without an outline. */
@@ -107,18 +120,15 @@ public final class Pictures {
     /** Where the size of a characteristic lies between its limits; absent for one that is not judged by one size. */
     public Optional<Picture> mark(Line line) {
         Finding finding = line.finding();
-        if (finding instanceof PlugFinding) {
-            return Optional.empty();
-        }
-        return StepFigures.limits(line.step())
+        return line.step()
+                .limits()
+                .filter(any -> finding.isOfOneSize())
                 .map(limits -> new RowMark(
-                        finding instanceof RunOutFinding
+                        finding.asTurn().isPresent()
                                 ? Optional.of(Length.ZERO)
                                 : limits.lower().map(Written::length),
                         limits.upper().map(Written::length),
-                        finding.verdict().standing() == VerdictKind.OPEN
-                                ? Optional.empty()
-                                : StepFigures.value(finding),
+                        finding.verdict().standing() == VerdictKind.OPEN ? Optional.empty() : finding.value(),
                         finding.verdict().margin().map(Verdict.Margin::inside).orElse(true),
                         spoken(finding)));
     }
@@ -130,18 +140,8 @@ public final class Pictures {
                                 sentences.standing(finding) + ".",
                                 sentences.value(finding),
                                 sentences.distance(finding)),
-                        doubts(finding))
+                        Stream.of(sentences.doubts(finding)))
                 .filter(part -> !part.isEmpty())
                 .collect(Collectors.joining(" "));
-    }
-
-    /** What makes a reading worth nothing. */
-    private Stream<String> doubts(Finding finding) {
-        if (finding instanceof WiresFinding wires && (wires.bottoms() || wires.mayBottom())) {
-            return Stream.of(sentences.rootClearance(wires));
-        }
-        return finding instanceof PlugFinding plug
-                ? plug.contradiction().map(how -> words.say("contradiction", how)).stream()
-                : Stream.empty();
     }
 }

@@ -8,13 +8,13 @@ import java.util.function.Function;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.compute.fit.Clearance;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.PlugFitCheck;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.record.Measured;
-import org.tenthwise.model.record.PlugFinding;
+import org.tenthwise.model.record.PlugFitFinding;
 import org.tenthwise.model.tolerance.Limit;
 import org.tenthwise.model.verdict.Verdict;
 import org.tenthwise.model.words.Words;
@@ -30,9 +30,9 @@ final class PlugPictureFactory {
         this.words = words;
     }
 
-    PlugPicture picture(PlugFinding finding, String spoken) {
+    PlugPicture picture(PlugFitFinding finding, String spoken) {
         StepFigures figures = StepFigures.of(finding);
-        Check.PlugFit check = finding.check();
+        PlugFitCheck check = finding.check();
         Length wanted = check.clearance().middle();
         Length widest = check.clearance()
                 .at(Limit.UPPER)
@@ -50,7 +50,7 @@ final class PlugPictureFactory {
                 spoken);
     }
 
-    private PlugPicture.Hand hand(PlugFinding finding, Answer feel) {
+    private PlugPicture.Hand hand(PlugFitFinding finding, Answer feel) {
         return new PlugPicture.Hand(
                 feel,
                 words.say(words.key("answered", Question.PLUG_FEELS), feel),
@@ -58,8 +58,8 @@ final class PlugPictureFactory {
                 finding.contradiction().map(how -> words.say("picture.contradiction")));
     }
 
-    private SizePicture strip(PlugFinding finding, StepFigures figures, String spoken) {
-        Check.PlugFit check = finding.check();
+    private SizePicture strip(PlugFitFinding finding, StepFigures figures, String spoken) {
+        PlugFitCheck check = finding.check();
         Optional<Verdict.Margin> margin = finding.verdict().margin();
         Optional<Limit> near = margin.map(Verdict.Margin::limit);
         return new SizePicture(
@@ -97,7 +97,7 @@ final class PlugPictureFactory {
     }
 
     private SizePicture.Column column(
-            PlugFinding finding,
+            PlugFitFinding finding,
             Function<Clearance, Length> which,
             String label,
             boolean decides,
@@ -115,7 +115,7 @@ final class PlugPictureFactory {
                 Optional.empty());
     }
 
-    private List<String> notes(PlugFinding finding, StepFigures figures) {
+    private List<String> notes(PlugFitFinding finding, StepFigures figures) {
         List<String> notes = new ArrayList<>();
         if (!finding.bore().isEmpty()) {
             notes.add(words.say("picture.bore", fromTo(finding.bore(), figures)));

@@ -12,7 +12,7 @@ import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.compute.roundness.Angle;
 import org.tenthwise.model.compute.roundness.JawMoves;
 import org.tenthwise.model.compute.roundness.Move;
-import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.SectionSlots;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.quantity.Length;
@@ -90,7 +90,7 @@ final class RunOutPictureFactory {
     }
 
     private List<RunOutPicture.Reading> readings(
-            Check.RunOut check, AtSection at, SectionSlots slots, StepFigures figures) {
+            RunOutCheck check, AtSection at, SectionSlots slots, StepFigures figures) {
         List<Length> taken = at.byAngle().stream().map(Measured::value).toList();
         List<RunOutPicture.Reading> readings = new ArrayList<>();
         for (Slot slot : slots.byAngle()) {
@@ -125,14 +125,14 @@ final class RunOutPictureFactory {
         return length.map(read -> new RunOutPicture.Sized(read, figures.plain(read)));
     }
 
-    private List<RunOutPicture.Jaw> jaws(Check.RunOut check, List<Move> moves, StepFigures figures) {
+    private List<RunOutPicture.Jaw> jaws(RunOutCheck check, List<Move> moves, StepFigures figures) {
         List<BigDecimal> at = jaws(check);
         return IntStream.range(0, at.size())
                 .mapToObj(i -> jaw(i + 1, at.get(i), moves, figures))
                 .toList();
     }
 
-    private static List<BigDecimal> jaws(Check.RunOut check) {
+    private static List<BigDecimal> jaws(RunOutCheck check) {
         return check.jaws() == 0 ? List.of() : JawMoves.evenly(check.jaws(), check.firstJaw());
     }
 
@@ -152,7 +152,7 @@ final class RunOutPictureFactory {
     }
 
     /** From jaw 1 to jaw 2, or from the first angle to the next; not beside a mallet. */
-    private Optional<RunOutPicture.Way> way(Check.RunOut check, List<Move> moves) {
+    private Optional<RunOutPicture.Way> way(RunOutCheck check, List<Move> moves) {
         if (moves.stream().anyMatch(Move.Tap.class::isInstance)) {
             return Optional.empty();
         }

@@ -6,12 +6,12 @@ import java.util.Optional;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.compute.cutting.EvenCut;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Clamping;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.CutSoFar;
@@ -32,7 +32,7 @@ final class SizePictureFactory {
 
     SizePicture picture(Plan plan, Line line, SizeFinding finding, boolean advised, String spoken) {
         StepFigures figures = StepFigures.of(finding);
-        Check.Size check = finding.check();
+        SizeCheck check = finding.check();
         return new SizePicture(
                 check.feature(),
                 figures.unit(),
@@ -57,7 +57,7 @@ final class SizePictureFactory {
      * A depth is cut open down to a floor only where the plan says that there is one: a length over all and a shoulder
      * are depths as well, and have none. Those are shown where they sit on the part.
      */
-    private static SizePicture.Beside beside(Plan plan, Line line, Check.Size check) {
+    private static SizePicture.Beside beside(Plan plan, Line line, SizeCheck check) {
         if (check.contact() instanceof Contact.DrilledHole hole) {
             return new SizePicture.Beside.Drilled(hole.pointAngle());
         }
@@ -97,7 +97,7 @@ final class SizePictureFactory {
                         : Optional.empty());
     }
 
-    private SizePicture.Said said(Check.Size check) {
+    private SizePicture.Said said(SizeCheck check) {
         Limit beyond = check.feature().stillCutBeyond();
         return new SizePicture.Said(
                 beyond(check, beyond == Limit.UPPER),
@@ -106,7 +106,7 @@ final class SizePictureFactory {
                 step -> words.say("picture.scale", step));
     }
 
-    private String beyond(Check.Size check, boolean metalIsLeft) {
+    private String beyond(SizeCheck check, boolean metalIsLeft) {
         return !check.cutAgain() ? "" : words.say(metalIsLeft ? "picture.still-to-cut" : "picture.past-size");
     }
 

@@ -10,15 +10,15 @@ import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.compute.thread.MeasurementOverWires;
 import org.tenthwise.model.gauge.Setting;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
-import org.tenthwise.model.record.WiresFinding;
+import org.tenthwise.model.record.OverWiresFinding;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.tolerance.Limits;
@@ -41,7 +41,7 @@ final class WirePictureFactory {
         this.words = words;
     }
 
-    WirePicture picture(Line line, WiresFinding finding, boolean advised, String spoken) {
+    WirePicture picture(Line line, OverWiresFinding finding, boolean advised, String spoken) {
         StepFigures figures = StepFigures.of(finding);
         ScrewThread thread = finding.check().thread();
         Optional<Measured> shown =
@@ -67,7 +67,7 @@ final class WirePictureFactory {
     /**
      * Under a wire on the root nothing is known of the pitch diameter but that it is less: drawn is the least allowed.
      */
-    private static Length drawn(WiresFinding finding, Optional<Measured> shown) {
+    private static Length drawn(OverWiresFinding finding, Optional<Measured> shown) {
         Limits allowed = finding.check().pitchDiameter();
         Length least = allowed.lower().or(allowed::upper).orElseThrow().length();
         return shown.map(reading -> finding.bottoms() ? Length.least(List.of(reading.value(), least)) : reading.value())
@@ -78,7 +78,7 @@ final class WirePictureFactory {
      * The minor diameter the room at the root was taken from; without readings, or where none is known, the plan's or
      * the basic one.
      */
-    private static Length minor(WiresFinding finding) {
+    private static Length minor(OverWiresFinding finding) {
         Optional<Length> atRoot = finding.measured().stream()
                 .map(measured ->
                         measured.raw().minus(certified(measured.reading()).times(TWICE)))
@@ -98,7 +98,7 @@ final class WirePictureFactory {
         return reading.setting().flatMap(Setting::certified).orElseThrow().length();
     }
 
-    private List<String> notes(WiresFinding finding, StepFigures figures) {
+    private List<String> notes(OverWiresFinding finding, StepFigures figures) {
         List<String> notes = new ArrayList<>();
         int places = figures.unit() == Unit.MILLIMETRE ? WIRE_PLACES_MM : WIRE_PLACES_INCH;
         notes.add(finding.wire()
@@ -119,8 +119,8 @@ final class WirePictureFactory {
         return notes;
     }
 
-    private SizePicture strip(Line line, WiresFinding finding, boolean advised, StepFigures figures) {
-        Check.OverWires check = finding.check();
+    private SizePicture strip(Line line, OverWiresFinding finding, boolean advised, StepFigures figures) {
+        OverWiresCheck check = finding.check();
         ColumnsPictureFactory found = new ColumnsPictureFactory(words, figures);
         List<SizePicture.Column> columns = new ArrayList<>(found.earlier(line));
         columns.addAll(found.slots(line, finding.deciding(), (reading, slot) -> new MeasurementOverWires(

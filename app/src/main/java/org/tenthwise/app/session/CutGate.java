@@ -1,9 +1,7 @@
 package org.tenthwise.app.session;
 
 import java.util.Optional;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.record.Finding;
-import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.verdict.VerdictKind;
 
@@ -34,10 +32,10 @@ final class CutGate {
 
     /** Of the pass itself, or the root that its wires may lie on. */
     private static boolean isMissing(Finding finding) {
-        return finding.missing() > 0 || finding instanceof WiresFinding wires && wires.rootAwaited();
+        return finding.missing() > 0 || finding.awaitsAnother();
     }
 
     private static boolean isCut(Finding finding) {
-        return finding.step().check() instanceof Check.OfSize;
+        return finding.check().asSize().isPresent();
     }
 }

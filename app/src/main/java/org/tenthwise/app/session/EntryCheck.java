@@ -7,7 +7,6 @@ import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.model.compute.comparison.FromMaster;
 import org.tenthwise.model.compute.thread.MeasurementOverWires;
 import org.tenthwise.model.gauge.Setting;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
@@ -80,14 +79,12 @@ final class EntryCheck {
     }
 
     private static Optional<Objection> unfitWires(Step step, Length size) {
-        if (step.check() instanceof Check.OverWires wires) {
-            try {
-                new MeasurementOverWires(wires.thread(), size);
-            } catch (IllegalArgumentException e) {
-                return Optional.of(new Objection(Objection.Kind.NO_SUM, e.getMessage()));
-            }
+        try {
+            step.check().underWires().ifPresent(thread -> new MeasurementOverWires(thread, size));
+            return Optional.empty();
+        } catch (IllegalArgumentException e) {
+            return Optional.of(new Objection(Objection.Kind.NO_SUM, e.getMessage()));
         }
-        return Optional.empty();
     }
 
     /** Against a reading with a gauge set as {@code setting} says. */
@@ -97,7 +94,7 @@ final class EntryCheck {
         }
         Length read = new Written(text, unit).length();
         Optional<Length> zero = setting.flatMap(Setting::zero).map(Written::length);
-        boolean signed = zero.isPresent() || step.check() instanceof Check.RunOut;
+        boolean signed = zero.isPresent() || step.check().asTurn().isPresent();
         if (!signed && read.signum() <= 0) {
             return Optional.of(new Objection(Objection.Kind.NOT_ABOVE_NOUGHT, text));
         }
@@ -111,7 +108,12 @@ final class EntryCheck {
                         <= 0) {
             return Optional.of(new Objection(Objection.Kind.NO_SUCH_SIZE, text));
         }
-        if (step.check() instanceof Check.Size size && !signed && !read.isAbove(Touch.most(size.contact()))) {
+        boolean possible = signed
+                || step.check()
+                        .asSize()
+                        .map(size -> read.isAbove(Touch.most(size.contact())))
+                        .orElse(true);
+        if (!possible) {
             return Optional.of(new Objection(Objection.Kind.NO_SUCH_SIZE, text));
         }
         List<Length> before = pass.standing().values().stream()
@@ -129,19 +131,19 @@ final class EntryCheck {
      */
     static Optional<Objection> turn(Step step, Run.Pass pass, Optional<Setting> setting, Event.ReadingTaken taken) {
         Length read = taken.typed().length();
-        return step.check() instanceof Check.RunOut runOut
-                        && runOut.bySection().stream()
-                                .anyMatch(at -> taken.slot().equals(at.lowest().key())
-                                                && length(pass, at.highest(), setting)
-                                                        .filter(read::isAbove)
-                                                        .isPresent()
-                                        || taken.slot().equals(at.highest().key())
-                                                && length(pass, at.lowest(), setting)
-                                                        .filter(read::isBelow)
-                                                        .isPresent())
-                ? Optional.of(new Objection(
-                        Objection.Kind.WRONG_WAY_ROUND, taken.typed().text()))
-                : Optional.empty();
+        return step.check()
+                .asTurn()
+                .filter(turn -> turn.bySection().stream()
+                        .anyMatch(at -> taken.slot().equals(at.lowest().key())
+                                        && length(pass, at.highest(), setting)
+                                                .filter(read::isAbove)
+                                                .isPresent()
+                                || taken.slot().equals(at.highest().key())
+                                        && length(pass, at.lowest(), setting)
+                                                .filter(read::isBelow)
+                                                .isPresent()))
+                .map(turn -> new Objection(
+                        Objection.Kind.WRONG_WAY_ROUND, taken.typed().text()));
     }
 
     /** Read with another gauge, it says nothing of one read with this. */

@@ -35,32 +35,97 @@ final class FigureVerbs {
     /** @param onPurpose whether it is taken although it is far off */
     Reply take(String text, Unit unit, boolean onPurpose) throws CouldNotSave {
         State state = session.state();
-        Prompt asked = state.asked();
-        if (asked instanceof Prompt.Certified wanted) {
-            return certified(
-                    state.inHand(),
-                    text.isEmpty() ? wanted.known().map(Written::text).orElse("") : text,
-                    unit,
-                    wanted,
-                    onPurpose);
+        return state.asked().match(new Taking(state, text, unit, onPurpose)).reply();
+    }
+
+    /** What becomes of a figure, kept or not. */
+    private interface Taken {
+        Reply reply() throws CouldNotSave;
+    }
+
+    /** What a figure is, by what is asked. */
+    private final class Taking implements Prompt.Cases<Taken> {
+
+        private final State state;
+        private final String text;
+        private final Unit unit;
+        private final boolean onPurpose;
+
+        Taking(State state, String text, Unit unit, boolean onPurpose) {
+            this.state = state;
+            this.text = text;
+            this.unit = unit;
+            this.onPurpose = onPurpose;
         }
-        if (asked instanceof Prompt.Zero wanted) {
-            return zero(state.inHand(), text.isEmpty() ? wanted.suggested().text() : text, unit, wanted, onPurpose);
+
+        @Override
+        public Taken certified(Prompt.Certified wanted) {
+            String figure = text.isEmpty() ? wanted.known().map(Written::text).orElse("") : text;
+            return () -> FigureVerbs.this.certified(state.inHand(), figure, unit, wanted, onPurpose);
         }
-        if (asked instanceof Prompt.Reading wanted) {
-            return reading(state, text, unit, wanted.slot(), onPurpose);
+
+        @Override
+        public Taken zero(Prompt.Zero wanted) {
+            String figure = text.isEmpty() ? wanted.suggested().text() : text;
+            return () -> FigureVerbs.this.zero(state.inHand(), figure, unit, wanted, onPurpose);
         }
-        if (asked instanceof Prompt.Temperature wanted) {
-            return temperature(
-                    wanted.of(),
-                    text.isEmpty() ? wanted.suggested().map(Degrees::text).orElse("") : text,
-                    onPurpose);
+
+        @Override
+        public Taken reading(Prompt.Reading wanted) {
+            return () -> FigureVerbs.this.reading(state, text, unit, wanted.slot(), onPurpose);
         }
-        return session.replied(session.shut()
-                .or(() -> Optional.of(Objection.of(
-                        asked instanceof Prompt.Nothing
-                                ? Objection.Kind.NOTHING_ASKED
-                                : Objection.Kind.NOT_ASKED_HERE))));
+
+        @Override
+        public Taken temperature(Prompt.Temperature wanted) {
+            String figure =
+                    text.isEmpty() ? wanted.suggested().map(Degrees::text).orElse("") : text;
+            return () -> FigureVerbs.this.temperature(wanted.of(), figure, onPurpose);
+        }
+
+        @Override
+        public Taken whichGauge(Prompt.WhichGauge wanted) {
+            return unwanted(Objection.Kind.NOT_ASKED_HERE);
+        }
+
+        @Override
+        public Taken whichSense(Prompt.WhichSense wanted) {
+            return unwanted(Objection.Kind.NOT_ASKED_HERE);
+        }
+
+        @Override
+        public Taken senseInFigures(Prompt.SenseInFigures wanted) {
+            return unwanted(Objection.Kind.NOT_ASKED_HERE);
+        }
+
+        @Override
+        public Taken whichRegister(Prompt.WhichRegister wanted) {
+            return unwanted(Objection.Kind.NOT_ASKED_HERE);
+        }
+
+        @Override
+        public Taken answering(Prompt.Answering wanted) {
+            return unwanted(Objection.Kind.NOT_ASKED_HERE);
+        }
+
+        @Override
+        public Taken nothing(Prompt.Nothing wanted) {
+            return unwanted(Objection.Kind.NOTHING_ASKED);
+        }
+
+        @Override
+        public Taken held(Prompt.Held wanted) {
+            return unwanted(Objection.Kind.NOT_ASKED_HERE);
+        }
+
+        @Override
+        public Taken closed(Prompt.Closed wanted) {
+            return unwanted(Objection.Kind.NOT_ASKED_HERE);
+        }
+
+        /** A step that is shut says so first. */
+        private Taken unwanted(Objection.Kind kind) {
+            return () -> session.replied(session.shut().or(() -> Optional.of(Objection.of(kind))));
+        }
     }
 
     private Reply certified(Step step, String text, Unit unit, Prompt.Certified wanted, boolean onPurpose)

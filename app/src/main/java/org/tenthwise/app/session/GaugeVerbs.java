@@ -58,8 +58,7 @@ public final class GaugeVerbs {
      * @param rises whether the number on the gauge rises when its plunger is pressed in, as a smaller bore presses it
      */
     public Reply tellSense(boolean rises) {
-        Optional<Objection> against =
-                Objection.where(!(session.asked() instanceof Prompt.WhichSense), Objection.Kind.NOT_ASKED_HERE);
+        Optional<Objection> against = Objection.where(!session.asked().asksSense(), Objection.Kind.NOT_ASKED_HERE);
         if (against.isEmpty()) {
             gauge.tellSense(step(), rises ? ReadingDirection.FALLS_WITH_SIZE : ReadingDirection.RISES_WITH_SIZE);
         }
@@ -72,7 +71,7 @@ public final class GaugeVerbs {
      */
     public Reply confirmSense(boolean so) throws CouldNotSave {
         Optional<Objection> against =
-                Objection.where(!(session.asked() instanceof Prompt.SenseInFigures), Objection.Kind.NOT_ASKED_HERE);
+                Objection.where(!session.asked().asksIfSenseIsRight(), Objection.Kind.NOT_ASKED_HERE);
         if (against.isEmpty() && so) {
             gauge.confirm(step());
         } else if (against.isEmpty()) {

@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
-import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Run;
 
@@ -42,9 +41,15 @@ final class NextPrompt {
     }
 
     private static Optional<Prompt> reading(Sheet sheet, Step step, WayOfReading way, Run.Pass pass) {
-        if (sheet.line(step.number()).finding() instanceof RunOutFinding runOut) {
-            return new RunOutOrder(runOut).next(way.sweep()).map(asked -> asked);
-        }
+        return sheet.line(step.number())
+                .finding()
+                .asTurn()
+                .map(turn -> new RunOutOrder(turn).next(way.sweep()))
+                .orElseGet(() -> inOrder(step, pass))
+                .map(asked -> asked);
+    }
+
+    private static Optional<Prompt.Reading> inOrder(Step step, Run.Pass pass) {
         Map<String, Run.Reading> standing = pass.standing();
         List<Slot> slots = step.check().slots();
         List<Slot> missing =

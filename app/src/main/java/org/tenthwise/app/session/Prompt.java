@@ -15,12 +15,91 @@ import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 
-/** What the step in hand wants next. */
+/**
+ * What the step in hand wants next. What is done with each kind in its own way is a {@link Cases}, so that a new kind
+ * does not compile until every one of them names it.
+ */
 public sealed interface Prompt {
+
+    /** What {@code cases} has for this kind. */
+    <R> R match(Cases<R> cases);
 
     /** Whether a figure from the keypad or from a typing gauge answers it. */
     default boolean takesFigure() {
         return false;
+    }
+
+    /** Whether nothing is taken at the step: a hold point keeps it shut, or the run is closed. */
+    default boolean isShut() {
+        return false;
+    }
+
+    /** Whether the run is closed. */
+    default boolean isClosed() {
+        return false;
+    }
+
+    /** Whether all is taken. */
+    default boolean isNothing() {
+        return false;
+    }
+
+    /** The reading it asks for; absent where it asks for something else. */
+    default Optional<Reading> asReading() {
+        return Optional.empty();
+    }
+
+    /** The question it asks; absent where it asks for something else. */
+    default Optional<Question> asQuestion() {
+        return Optional.empty();
+    }
+
+    /** Whether it asks which way a gauge counts. */
+    default boolean asksSense() {
+        return false;
+    }
+
+    /** Whether it asks if the sense just told is right. */
+    default boolean asksIfSenseIsRight() {
+        return false;
+    }
+
+    /** Whether it asks for a temperature. */
+    default boolean asksTemperature() {
+        return false;
+    }
+
+    /** The steps that keep this one shut; empty where none do. */
+    default List<Integer> waitingFor() {
+        return List.of();
+    }
+
+    /** Something for each kind of prompt. */
+    interface Cases<R> {
+
+        R whichGauge(WhichGauge prompt);
+
+        R whichSense(WhichSense prompt);
+
+        R senseInFigures(SenseInFigures prompt);
+
+        R certified(Certified prompt);
+
+        R zero(Zero prompt);
+
+        R reading(Reading prompt);
+
+        R temperature(Temperature prompt);
+
+        R whichRegister(WhichRegister prompt);
+
+        R answering(Answering prompt);
+
+        R nothing(Nothing prompt);
+
+        R held(Held prompt);
+
+        R closed(Closed prompt);
     }
 
     /** Which gauge; {@code known} are those of the kind the shop has used. */
@@ -28,13 +107,28 @@ public sealed interface Prompt {
         public WhichGauge {
             known = List.copyOf(known);
         }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.whichGauge(this);
+        }
     }
 
     /**
      * Which way a comparing gauge counts: does its number rise when the plunger is pressed in? Asked once a gauge, or
      * anew.
      */
-    record WhichSense(String gauge, GaugeKind kind) implements Prompt {}
+    record WhichSense(String gauge, GaugeKind kind) implements Prompt {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.whichSense(this);
+        }
+
+        @Override
+        public boolean asksSense() {
+            return true;
+        }
+    }
 
     /**
      * Whether the sense just told is right, by a figure: with {@code reading} on its dial the gauge is in a bore of
@@ -61,6 +155,16 @@ public sealed interface Prompt {
                             .filter(before -> before != sense)
                             .isPresent());
         }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.senseInFigures(this);
+        }
+
+        @Override
+        public boolean asksIfSenseIsRight() {
+            return true;
+        }
     }
 
     /**
@@ -77,6 +181,11 @@ public sealed interface Prompt {
         public boolean takesFigure() {
             return true;
         }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.certified(this);
+        }
     }
 
     /**
@@ -88,6 +197,11 @@ public sealed interface Prompt {
         @Override
         public boolean takesFigure() {
             return true;
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.zero(this);
         }
     }
 
@@ -103,6 +217,16 @@ public sealed interface Prompt {
         public boolean takesFigure() {
             return true;
         }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.reading(this);
+        }
+
+        @Override
+        public Optional<Reading> asReading() {
+            return Optional.of(this);
+        }
     }
 
     /**
@@ -116,6 +240,16 @@ public sealed interface Prompt {
         public boolean takesFigure() {
             return true;
         }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.temperature(this);
+        }
+
+        @Override
+        public boolean asksTemperature() {
+            return true;
+        }
     }
 
     /**
@@ -123,21 +257,71 @@ public sealed interface Prompt {
      *
      * @param machine as the run names it; may be empty
      */
-    record WhichRegister(String machine) implements Prompt {}
+    record WhichRegister(String machine) implements Prompt {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.whichRegister(this);
+        }
+    }
 
     /** A question answered by a tap. */
-    record Answering(Question question) implements Prompt {}
+    record Answering(Question question) implements Prompt {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.answering(this);
+        }
+
+        @Override
+        public Optional<Question> asQuestion() {
+            return Optional.of(question);
+        }
+    }
 
     /** Every reading and answer of the pass is there. */
-    record Nothing() implements Prompt {}
+    record Nothing() implements Prompt {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.nothing(this);
+        }
+
+        @Override
+        public boolean isNothing() {
+            return true;
+        }
+    }
 
     /** The step is shut by a hold point. */
     record Held(List<Integer> waitingFor) implements Prompt {
         public Held {
             waitingFor = List.copyOf(waitingFor);
         }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.held(this);
+        }
+
+        @Override
+        public boolean isShut() {
+            return true;
+        }
     }
 
     /** The run is closed. */
-    record Closed() implements Prompt {}
+    record Closed() implements Prompt {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.closed(this);
+        }
+
+        @Override
+        public boolean isShut() {
+            return true;
+        }
+
+        @Override
+        public boolean isClosed() {
+            return true;
+        }
+    }
 }

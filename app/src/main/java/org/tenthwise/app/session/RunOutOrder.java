@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.SectionSlots;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.record.AtSection;
@@ -105,7 +105,7 @@ final class RunOutOrder {
                 : missing(byAngle).isPresent() && sweeps.stream().noneMatch(Group::isHalfDone);
     }
 
-    static boolean isOfATurn(Check.RunOut check, Slot slot) {
+    static boolean isOfATurn(RunOutCheck check, Slot slot) {
         return check.bySection().stream().anyMatch(at -> at.sweep().contains(slot));
     }
 

@@ -11,6 +11,7 @@ import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Unit;
@@ -122,7 +123,7 @@ public final class RunSession {
         Step before = inHand;
         if (before.number() == step && state().figureBeginsNext()) {
             goOn();
-            if (asked() instanceof Prompt.Reading
+            if (asked().asReading().isPresent()
                     && gate.opens(inHand, text, sheet().run().setting(inHand.number()))) {
                 return enter(text);
             }
@@ -160,12 +161,13 @@ public final class RunSession {
     }
 
     public Reply answer(Answer answer) throws CouldNotSave {
-        if (!(asked() instanceof Prompt.Answering wanted)
-                || !wanted.question().answers().contains(answer)) {
+        Optional<Question> wanted =
+                asked().asQuestion().filter(question -> question.answers().contains(answer));
+        if (wanted.isEmpty()) {
             return refuse(Objection.Kind.NOT_ASKED_HERE);
         }
         book.add(book.happening(
-                gauge.withItsSetting(inHand, new Event.Answered(inHand.number(), wanted.question(), answer))));
+                gauge.withItsSetting(inHand, new Event.Answered(inHand.number(), wanted.get(), answer))));
         return Reply.taken(state());
     }
 

@@ -9,7 +9,6 @@ import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
-import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.record.TemperatureEffect;
 import org.tenthwise.model.run.Entry;
@@ -48,7 +47,7 @@ public record State(
 
     /** Whether the step in hand can be measured anew: something was read or answered, and the step is not shut. */
     public boolean mayBeginPass() {
-        return !pass().isEmpty() && !(asked instanceof Prompt.Held) && !(asked instanceof Prompt.Closed);
+        return !pass().isEmpty() && !asked.isShut();
     }
 
     /** Whether a cut may be taken: everything of the pass is read and settled, or someone signed for it. */
@@ -64,8 +63,7 @@ public record State(
     /** Whether temperatures are needed that can still be taken before the readings or after them, as one likes. */
     public boolean turnable() {
         return pass().standing().isEmpty()
-                && !(asked instanceof Prompt.Held)
-                && !(asked instanceof Prompt.Closed)
+                && !asked.isShut()
                 && line().finding().warmth().flatMap(TemperatureEffect::wanted).isPresent();
     }
 
@@ -74,7 +72,7 @@ public record State(
      * measured.
      */
     public boolean figureBeginsNext() {
-        return asked instanceof Prompt.Nothing
+        return asked.isNothing()
                 && line().settled()
                 && next.filter(step -> !step.check().slots().isEmpty()).isPresent();
     }
@@ -85,12 +83,10 @@ public record State(
      * is no choice.
      */
     public Optional<Boolean> otherTurn() {
-        return asked instanceof Prompt.Reading reading
-                        && reading.taken() == 0
-                        && line().finding() instanceof RunOutFinding runOut
-                ? Optional.of(!RunOutOrder.isOfATurn(runOut.check(), reading.slot()))
-                        .filter(new RunOutOrder(runOut)::canTurnTo)
-                : Optional.empty();
+        return asked.asReading().filter(reading -> reading.taken() == 0).flatMap(reading -> line().finding()
+                .asTurn()
+                .flatMap(turn -> Optional.of(!RunOutOrder.isOfATurn(turn.check(), reading.slot()))
+                        .filter(new RunOutOrder(turn)::canTurnTo)));
     }
 
     /**
@@ -98,18 +94,18 @@ public record State(
      * or more.
      */
     public Optional<Measured> movable() {
-        boolean shut = asked instanceof Prompt.Held || asked instanceof Prompt.Closed;
-        return !shut && line().finding() instanceof RunOutFinding runOut
-                ? new RunOutOrder(runOut)
-                        .alone()
-                        .filter(read -> read.reading().setting().equals(setting))
-                : Optional.empty();
+        return order().flatMap(RunOutOrder::alone)
+                .filter(read -> !asked.isShut() && read.reading().setting().equals(setting));
+    }
+
+    private Optional<RunOutOrder> order() {
+        return line().finding().asTurn().map(RunOutOrder::new);
     }
 
     /** Where that reading can have been taken instead. */
     public List<Slot> otherPlaces() {
         return movable()
-                .map(read -> new RunOutOrder((RunOutFinding) line().finding()).otherPlaces(read))
+                .flatMap(read -> order().map(order -> order.otherPlaces(read)))
                 .orElse(List.of());
     }
 

@@ -3,7 +3,6 @@ package org.tenthwise.app.session;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.store.CouldNotSave;
-import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 
@@ -54,9 +53,7 @@ public final class TurnVerbs {
     }
 
     private Optional<RunOutOrder> order() {
-        return session.state().line().finding() instanceof RunOutFinding runOut
-                ? Optional.of(new RunOutOrder(runOut))
-                : Optional.empty();
+        return session.state().line().finding().asTurn().map(RunOutOrder::new);
     }
 
     private Optional<Objection> unwanted(boolean raised) {

@@ -6,9 +6,6 @@ import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Plausible;
-import org.tenthwise.model.record.PlugFinding;
-import org.tenthwise.model.record.RunOutFinding;
-import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
@@ -19,12 +16,10 @@ public final class Advice {
 
     private final Words words;
     private final CutAdvice cutting;
-    private final TruingAdvice truing;
 
     public Advice(Words words) {
         this.words = words;
         this.cutting = new CutAdvice(words);
-        this.truing = new TruingAdvice(words);
     }
 
     public String next(Line line) {
@@ -75,60 +70,21 @@ public final class Advice {
     }
 
     private String nextOfSound(Finding finding, Optional<CutSoFar> last) {
+        FindingSentences said = FindingSentences.of(finding, words);
         return switch (finding.verdict().standing()) {
             case PASS -> cutting.twice(finding, last);
-            case OPEN ->
-                finding.proposal().isPresent() || finding instanceof WiresFinding wires && wires.rootForbidsCutting()
-                        ? cutting.again(finding, last)
-                        : "";
+            case OPEN -> finding.proposal().isPresent() || finding.forbidsCutting() ? cutting.again(finding, last) : "";
             case CUT_AGAIN -> cutting.again(finding, last);
-            case UNPROVEN -> unproven(finding, last);
+            case UNPROVEN ->
+                said.unproven()
+                        .orElseGet(() -> finding.proposal().isPresent()
+                                ? cutting.unproven(finding, last)
+                                : words.say("next.unproven"));
             case FAIL ->
-                finding instanceof RunOutFinding runOut
-                        ? truing.of(runOut)
-                        : (words.say(
-                                                finding instanceof PlugFinding
-                                                        ? "next.fail.plug"
-                                                        : words.key(
-                                                                "next.fail",
-                                                                finding.step().stepClass()))
-                                        + " " + cutting.twice(finding, last))
-                                .strip();
+                said.failed().orElseGet(() -> (words.say(
+                                        words.key("next.fail", finding.step().stepClass()))
+                                + " " + cutting.twice(finding, last))
+                        .strip());
         };
-    }
-
-    private String unproven(Finding finding, Optional<CutSoFar> last) {
-        if (finding instanceof WiresFinding wires && (wires.bottoms() || wires.mayBottom())) {
-            return largerWires(wires);
-        }
-        if (finding instanceof PlugFinding) {
-            return words.say("next.contradiction");
-        }
-        if (finding instanceof RunOutFinding) {
-            return words.say("next.whole-turn");
-        }
-        return finding.proposal().isPresent() ? cutting.unproven(finding, last) : words.say("next.unproven");
-    }
-
-    /**
-     * A larger wire lies higher in the groove: the least that clears the root. Where the one in hand is as large, no
-     * other helps: what was read over it or of the root is wrong, or the thread is under size.
-     */
-    private String largerWires(WiresFinding finding) {
-        boolean largeEnough = finding.clearingWire()
-                .filter(least ->
-                        finding.wire().filter(wire -> !wire.isBelow(least)).isPresent())
-                .isPresent();
-        if (finding.bottoms() && largeEnough) {
-            return words.say("next.root-anew");
-        }
-        StepFigures figures = StepFigures.of(finding);
-        String how = finding.bottoms() ? "next.larger-wires" : "next.measure-root";
-        return finding.clearingWire()
-                .map(least -> words.say(
-                        how,
-                        figures.withUnit(least),
-                        figures.withUnit(finding.sizes().greatest())))
-                .orElseGet(() -> words.say(how + ".none"));
     }
 }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.compute.cutting.EvenCut;
-import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.quantity.Length;
@@ -12,7 +12,6 @@ import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Proposal;
 import org.tenthwise.model.record.TemperatureEffect;
-import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.words.Words;
 
 /**
@@ -33,22 +32,10 @@ final class CutAdvice {
     }
 
     private String toCut(Finding finding, Optional<CutSoFar> last) {
-        return root(finding)
+        return FindingSentences.of(finding, words)
+                .againstACut()
                 .or(() -> finding.proposal().map(proposal -> String.join(" ", cut(finding, proposal, last))))
                 .orElseGet(() -> stillToRead(finding));
-    }
-
-    /** Why the root of a thread lets nothing come off the flanks; absent where it does, and for what has none. */
-    private Optional<String> root(Finding finding) {
-        if (!(finding instanceof WiresFinding wires)) {
-            return Optional.empty();
-        }
-        Optional<String> under = wires.rootUnder().map(StepFigures.of(wires)::withUnit);
-        return wires.rootStale()
-                ? wires.check().minorStep().map(step -> under.map(
-                                by -> words.say("next.cut.root-under-by-cuts", by, step))
-                        .orElseGet(() -> words.say("next.cut.root-stale", step)))
-                : under.map(by -> words.say("next.cut.root-under", by));
     }
 
     /**
@@ -97,8 +84,8 @@ final class CutAdvice {
                                 .isPresent());
     }
 
-    private static Check.OfSize size(Finding finding) {
-        return (Check.OfSize) finding.step().check();
+    private static CheckOfSize size(Finding finding) {
+        return finding.check().asSize().orElseThrow();
     }
 
     private List<String> cut(Finding finding, Proposal proposal, Optional<CutSoFar> last) {
@@ -110,12 +97,7 @@ final class CutAdvice {
         } else {
             said.addAll(notTwice(last));
             said.add(offered(finding, proposal, figures));
-            if (finding instanceof WiresFinding wires) {
-                said.add(wires.check()
-                        .minorStep()
-                        .map(step -> words.say("next.cut.root-again", step))
-                        .orElseGet(() -> words.say("next.cut.root")));
-            }
+            FindingSentences.of(finding, words).withACut().ifPresent(said::add);
             last.ifPresent(cut -> said.add(words.say("next.cut.holds")));
         }
         if (!proposal.unread().isEmpty()) {
@@ -169,9 +151,8 @@ final class CutAdvice {
         if (size(finding).isOne()) {
             return words.say("next.cut.no-step");
         }
-        List<Length> sizes = StepFigures.measured(finding).stream()
-                .map(measured -> measured.value())
-                .toList();
+        List<Length> sizes =
+                finding.measured().stream().map(measured -> measured.value()).toList();
         Length by = Length.greatest(sizes).minus(Length.least(sizes));
         return by.signum() == 0
                 ? words.say("next.cut.no-step")
@@ -214,8 +195,7 @@ final class CutAdvice {
     }
 
     private String stillToRead(Finding finding) {
-        int places = finding.step().check().slots().size()
-                - StepFigures.measured(finding).size();
+        int places = finding.step().check().slots().size() - finding.measured().size();
         if (places > 0) {
             return places == 1 ? words.say("next.cut.unread-one") : words.say("next.cut.unread", places);
         }

@@ -9,7 +9,6 @@ import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Finding;
-import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.words.Words;
 
@@ -42,10 +41,7 @@ public final class CutOnTheseWords {
                                 ? words.say("on-these.temperatures")
                                 : "",
                         untold ? words.say("on-these.touch") : "",
-                        finding.filter(of -> of instanceof WiresFinding wires && wires.rootAwaited())
-                                        .isPresent()
-                                ? words.say("on-these.root")
-                                : "")
+                        finding.filter(Finding::awaitsAnother).isPresent() ? words.say("on-these.root") : "")
                 .filter(said -> !said.isEmpty())
                 .collect(Collectors.joining(" "));
     }

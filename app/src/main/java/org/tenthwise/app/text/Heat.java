@@ -80,7 +80,7 @@ public final class Heat {
 
     /** The reading that decides, otherwise the one corrected most. */
     private static Optional<Measured> shown(Finding finding) {
-        return StepFigures.deciding(finding).or(() -> StepFigures.measured(finding).stream()
+        return finding.deciding().or(() -> finding.measured().stream()
                 .filter(measured -> measured.forTemperature().isPresent())
                 .max((a, b) -> a.forTemperature()
                         .orElseThrow()

@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import org.tenthwise.model.compute.roundness.Angle;
 import org.tenthwise.model.compute.roundness.JawMoves;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.words.Words;
 
@@ -26,12 +27,12 @@ public final class JawWords {
     }
 
     /** What is under the needle: "jaw 1 under the needle", "half-way from jaw 1 to jaw 2", "30° past jaw 2". */
-    public String under(Check.RunOut check, BigDecimal angle) {
+    public String under(RunOutCheck check, BigDecimal angle) {
         return said("jaws.under", check, angle);
     }
 
     /** The same where room is short: "jaw 1", "jaws 1–2", "jaw 2 + 30°". */
-    public String brief(Check.RunOut check, BigDecimal angle) {
+    public String brief(RunOutCheck check, BigDecimal angle) {
         return said("jaws.brief", check, angle);
     }
 
@@ -39,7 +40,7 @@ public final class JawWords {
      * The side to look for the high side at: the jaw, or the half-way between two, that is nearest to a direction;
      * without jaws the direction from the mark, to a degree.
      */
-    public String side(Check.RunOut check, BigDecimal direction) {
+    public String side(RunOutCheck check, BigDecimal direction) {
         BigDecimal step = check.jaws() == 0
                 ? BigDecimal.ONE
                 : Angle.FULL_TURN.divide(TWO.multiply(BigDecimal.valueOf(check.jaws())), RoundingMode.UNNECESSARY);
@@ -54,7 +55,7 @@ public final class JawWords {
     /**
      * A place of a turn: what is under the needle, or the highest or the lowest; with the section where there are two.
      */
-    private String ofTurn(Check.RunOut check, Slot slot) {
+    private String ofTurn(RunOutCheck check, Slot slot) {
         return section(
                 check,
                 slot,
@@ -62,24 +63,23 @@ public final class JawWords {
                         .angle()
                         .map(angle -> under(check, angle))
                         .orElseGet(() ->
-                                words.say(slot.key().endsWith(Check.RunOut.HIGHEST) ? "jaws.highest" : "jaws.lowest")));
+                                words.say(slot.key().endsWith(RunOutCheck.HIGHEST) ? "jaws.highest" : "jaws.lowest")));
     }
 
     /** The same of any check; where there is no turn, the place as the plan names it. */
     public String place(Check check, Slot slot) {
-        return check instanceof Check.RunOut runOut
-                ? ofTurn(runOut, slot)
-                : slot.place().name();
+        return check.asTurn().map(turn -> ofTurn(turn, slot)).orElseGet(() -> slot.place()
+                .name());
     }
 
     /** Where room is short, without the section; of a check with no turn the place as the plan names it. */
     public String briefPlace(Check check, Slot slot) {
-        return check instanceof Check.RunOut runOut && slot.place().angle().isPresent()
-                ? brief(runOut, slot.place().angle().get())
-                : place(check, slot);
+        return check.asTurn()
+                .flatMap(turn -> slot.place().angle().map(angle -> brief(turn, angle)))
+                .orElseGet(() -> place(check, slot));
     }
 
-    private String section(Check.RunOut check, Slot slot, String place) {
+    private String section(RunOutCheck check, Slot slot, String place) {
         return check.sections().size() < 2
                 ? place
                 : words.say(
@@ -89,11 +89,11 @@ public final class JawWords {
     }
 
     /** Which way the work is turned, so that the angles count as the plan has them. */
-    public String turning(Check.RunOut check) {
+    public String turning(RunOutCheck check) {
         return words.say(check.jaws() == 0 ? "jaws.turn-by-mark" : "jaws.turn");
     }
 
-    private String said(String stem, Check.RunOut check, BigDecimal angle) {
+    private String said(String stem, RunOutCheck check, BigDecimal angle) {
         if (check.jaws() == 0) {
             BigDecimal past = Angle.inOneTurn(angle);
             return past.signum() == 0

@@ -2,29 +2,18 @@ package org.tenthwise.app.text;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.tenthwise.model.compute.uncertainty.UncertaintyRatio;
-import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Check;
-import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Step;
-import org.tenthwise.model.quantity.Length;
-import org.tenthwise.model.record.AnswerFinding;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
-import org.tenthwise.model.record.Plausible;
-import org.tenthwise.model.record.PlugFinding;
-import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.Sheet;
-import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Verdict;
-import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Words;
 
 /**
@@ -46,39 +35,7 @@ public final class Sentences {
 
     /** How far from which limit, or what is missing; empty where there is nothing to add to the verdict. */
     public String distance(Finding finding) {
-        if (finding instanceof AnswerFinding && finding.verdict().standing() == VerdictKind.OPEN) {
-            return words.say("distance.not-answered");
-        }
-        if (finding instanceof WiresFinding wires && (wires.bottoms() || wires.mayBottom())) {
-            return rootClearance(wires);
-        }
-        if (finding.verdict().standing() == VerdictKind.OPEN) {
-            if (finding.missing() == 0) {
-                return words.say(
-                        "distance.waits-for", finding.step().check().restsOn().get(0));
-            }
-            return words.say(finding.missing() == 1 ? "distance.one-missing" : "distance.missing", finding.missing());
-        }
-        if (finding instanceof PlugFinding plug
-                && plug.feel().isPresent()
-                && plug.feel().get() != plug.check().feel().answer()) {
-            return words.say(
-                    "distance.felt",
-                    felt(plug.feel().get()),
-                    felt(plug.check().feel().answer()));
-        }
-        return finding.verdict()
-                .margin()
-                .map(margin -> distance(finding, margin))
-                .orElseGet(() -> Plausible.spoils(finding) ? words.say("distance.far-off") : "");
-    }
-
-    private String felt(Answer answer) {
-        return words.say(words.key("answered", Question.PLUG_FEELS), answer);
-    }
-
-    private String distance(Finding finding, Verdict.Margin margin) {
-        return distance(StepFigures.of(finding), finding instanceof RunOutFinding, margin);
+        return FindingSentences.of(finding, words).distance();
     }
 
     /**
@@ -87,60 +44,28 @@ public final class Sentences {
      * @param places its sizes are known to
      */
     public String distance(Step step, int places, Verdict.Margin margin) {
-        return distance(StepFigures.of(step, places), false, margin);
-    }
-
-    private String distance(StepFigures figures, boolean onlyLimit, Verdict.Margin margin) {
-        String limit = onlyLimit ? words.say("limit.only") : words.say("limit", margin.limit());
-        if (margin.distance().signum() == 0) {
-            return words.say("distance.on", limit);
-        }
-        String key = margin.inside()
-                ? "distance.inside"
-                : switch (margin.limit()) {
-                    case LOWER -> "distance.below";
-                    case UPPER -> "distance.above";
-                };
-        return words.say(
-                key, figures.distance(margin.distance()) + " " + figures.unit().symbol(), limit);
+        return FindingSentences.distance(
+                StepFigures.of(step, places), margin, words.say("limit", margin.limit()), words);
     }
 
     /** The size judged, or what was answered; empty where there is neither yet. */
     public String value(Finding finding) {
-        if (finding instanceof AnswerFinding answers) {
-            return answered(answers);
-        }
-        if (finding instanceof PlugFinding plug) {
-            return clearance(plug);
-        }
-        String value = StepFigures.value(finding)
-                .map(size -> StepFigures.of(finding).judged(size))
-                .orElse("");
-        return value.isEmpty() || finding.verdict().standing() != VerdictKind.OPEN
-                ? value
-                : words.say("value.so-far", value);
+        return FindingSentences.of(finding, words).value();
     }
 
-    private String answered(AnswerFinding finding) {
-        List<String> said = new ArrayList<>();
-        for (Question question : finding.step().check().questions()) {
-            Optional.ofNullable(finding.answers().get(question))
-                    .ifPresent(answer -> said.add(words.say(words.key("answered", question), answer)));
-        }
-        return String.join(", ", said);
+    /** What was answered beside the value; empty where nothing was. */
+    public String answeredBeside(Finding finding) {
+        return FindingSentences.of(finding, words).answeredBeside();
     }
 
-    private String clearance(PlugFinding finding) {
-        StepFigures figures = StepFigures.of(finding);
-        return finding.clearance()
-                .map(clearance -> {
-                    String least = figures.size(clearance.least());
-                    String greatest = figures.size(clearance.greatest());
-                    return least.equals(greatest)
-                            ? words.say("plug.clear", least)
-                            : words.say("plug.clear-between", least, greatest);
-                })
-                .orElseGet(() -> finding.feel().map(this::felt).orElse(""));
+    /** What makes its readings worth nothing; empty where nothing does. */
+    public String doubts(Finding finding) {
+        return FindingSentences.of(finding, words).doubts();
+    }
+
+    /** What is asked, as the plan puts it; empty for what is measured. */
+    public String asked(Finding finding) {
+        return FindingSentences.of(finding, words).asked();
     }
 
     /** What a record says of its part, and who signed for it: "Conforms. Accepted by Inspector 1." */
@@ -155,12 +80,12 @@ public final class Sentences {
 
     /** The limits as the plan writes them; empty for a step that only asks. */
     public String limits(Step step) {
-        return StepFigures.limits(step).map(this::limits).orElse("");
+        return step.limits().map(this::limits).orElse("");
     }
 
     /** Where the limits were taken from; empty for a step that measures nothing. */
     public String limitsFrom(Step step) {
-        return StepFigures.limits(step)
+        return step.limits()
                 .map(limits -> limits.origin()
                         .map(origin -> words.say("limits.from", origin.designation(), origin.standard()))
                         .orElseGet(() -> words.say("limits.as-drawn")))
@@ -181,7 +106,7 @@ public final class Sentences {
                             Figures.written(uncertainty.expanded()),
                             uncertainty.expanded().unit().symbol(),
                             Figures.number(uncertainty.coverageFactor()));
-                    OptionalDouble ratio = StepFigures.limits(step)
+                    OptionalDouble ratio = step.limits()
                             .map(limits -> UncertaintyRatio.of(
                                     limits, uncertainty.expanded().length()))
                             .orElse(OptionalDouble.empty());
@@ -248,18 +173,5 @@ public final class Sentences {
     /** That a characteristic was ever repaired, which no later reading undoes; empty where it was not. */
     public String repaired(Line line) {
         return line.repaired() ? words.say("disposition.repaired") : "";
-    }
-
-    /** The room between wire and root, or how far short of it; where the plan gives no root, that it cannot be told. */
-    public String rootClearance(WiresFinding finding) {
-        StepFigures figures = StepFigures.of(finding);
-        if (finding.basicClearance().isPresent()) {
-            return words.say(finding.mayBottom() ? "wires.may-bottom" : "wires.root-unknown");
-        }
-        return finding.rootClearance()
-                .map((Length room) -> words.say(
-                        room.signum() == 0 ? "wires.on-root" : finding.bottoms() ? "wires.bottoms" : "wires.root-room",
-                        figures.withUnit(room.abs())))
-                .orElse("");
     }
 }

@@ -5,7 +5,6 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
@@ -13,10 +12,6 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Measured;
-import org.tenthwise.model.record.PlugFinding;
-import org.tenthwise.model.record.RunOutFinding;
-import org.tenthwise.model.record.SizeFinding;
-import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.tolerance.Limits;
 
 /**
@@ -48,10 +43,11 @@ public final class StepFigures {
 
     /** @throws IllegalArgumentException if the step measures nothing */
     public static StepFigures of(Finding finding) {
-        Limits limits = limits(finding.step())
+        Limits limits = finding.step()
+                .limits()
                 .orElseThrow(() -> new IllegalArgumentException(
                         "Step %d measures nothing".formatted(finding.step().number())));
-        int read = measured(finding).stream()
+        int read = finding.measured().stream()
                 .mapToInt(m -> m.reading().typed().places())
                 .max()
                 .orElse(0);
@@ -64,11 +60,12 @@ public final class StepFigures {
      * @throws IllegalArgumentException if the step measures nothing
      */
     public static StepFigures of(Step step, int places) {
-        Limits limits = limits(step)
+        Limits limits = step.limits()
                 .orElseThrow(() -> new IllegalArgumentException("Step %d measures nothing".formatted(step.number())));
-        return step.check() instanceof Check.OfSize size
-                ? new StepFigures(limits, size.guardBand().length(), places, size.combine() == Combine.MEAN)
-                : new StepFigures(limits, Length.ZERO, places, false);
+        return step.check()
+                .asSize()
+                .map(size -> new StepFigures(limits, size.guardBand().length(), places, size.combine() == Combine.MEAN))
+                .orElseGet(() -> new StepFigures(limits, Length.ZERO, places, false));
     }
 
     /** The same for one of the readings, with the places its own figures are known to. */
@@ -98,53 +95,6 @@ public final class StepFigures {
             return written.places();
         }
         return unit == Unit.INCH ? written.places() + 2 : Math.max(0, written.places() - 1);
-    }
-
-    /** The limits a step is judged against; absent for one that only asks. */
-    public static Optional<Limits> limits(Step step) {
-        Check check = step.check();
-        if (check instanceof Check.RunOut runOut) {
-            return Optional.of(Limits.atMost(runOut.limit()));
-        }
-        if (check instanceof Check.PlugFit plug) {
-            return Optional.of(plug.clearance());
-        }
-        return check instanceof Check.OfSize size ? Optional.of(size.limits()) : Optional.empty();
-    }
-
-    /**
-     * The one size judged; absent before there is one, for a plug fit, which is judged by two, and for what only asks.
-     */
-    public static Optional<Length> value(Finding finding) {
-        if (finding instanceof RunOutFinding runOut) {
-            return runOut.movement();
-        }
-        if (finding instanceof SizeFinding size) {
-            return size.value();
-        }
-        return finding instanceof WiresFinding wires ? wires.value() : Optional.empty();
-    }
-
-    /** The readings behind a finding that count; empty for one that only asks. */
-    public static List<Measured> measured(Finding finding) {
-        if (finding instanceof RunOutFinding runOut) {
-            return runOut.measured();
-        }
-        if (finding instanceof SizeFinding size) {
-            return size.measured();
-        }
-        if (finding instanceof PlugFinding plug) {
-            return plug.plug();
-        }
-        return finding instanceof WiresFinding wires ? wires.measured() : List.of();
-    }
-
-    /** The reading that decides; absent where several together do, or none is there. */
-    public static Optional<Measured> deciding(Finding finding) {
-        if (finding instanceof SizeFinding size) {
-            return size.deciding();
-        }
-        return finding instanceof WiresFinding wires ? wires.deciding() : Optional.empty();
     }
 
     public Unit unit() {

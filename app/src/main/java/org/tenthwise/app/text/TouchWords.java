@@ -63,8 +63,8 @@ public final class TouchWords {
         if (!grooves.standsAskew()) {
             return words.say("touch.grooves.even", grooves.starts());
         }
-        Optional<Measured> shown = StepFigures.deciding(finding)
-                .or(() -> finding.measured().stream().findFirst());
+        Optional<Measured> shown =
+                finding.deciding().or(() -> finding.measured().stream().findFirst());
         if (shown.isEmpty()) {
             return words.say("touch.grooves.asked");
         }

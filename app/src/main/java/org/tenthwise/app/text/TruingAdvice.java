@@ -86,7 +86,8 @@ final class TruingAdvice {
     private List<String> at(RunOutFinding finding, AtSection at, List<Move> moves, StepFigures figures) {
         List<String> said = new ArrayList<>();
         if (!moves.isEmpty() && finding.sections().size() > 1) {
-            at.section().ifPresent(section -> said.add(words.say("true-up.at", RunOutRemarks.capital(section.name()))));
+            at.section()
+                    .ifPresent(section -> said.add(words.say("true-up.at", RunOutSentences.capital(section.name()))));
         }
         for (int i = 0; i < moves.size(); i++) {
             boolean again = i > 0 && moves.get(i - 1).getClass() == moves.get(i).getClass();

@@ -19,9 +19,10 @@ import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.rules.PlanReader;
 import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.model.plan.Aim;
-import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Register;
+import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.ThermalData;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.run.Event.PassBegun.Why;
@@ -148,7 +149,7 @@ class PrefillTest {
     void aSizeThatThePlanDoesNotLetBeCutFillsInNoCut() {
         RunSession session = workshop.setUp("014");
         int step = session.state().sheet().plan().steps().stream()
-                .filter(one -> one.check() instanceof Check.Size size && !size.cutAgain())
+                .filter(one -> one.check() instanceof SizeCheck size && !size.cutAgain())
                 .findFirst()
                 .orElseThrow()
                 .number();
@@ -220,7 +221,7 @@ class PrefillTest {
     void anInchThreadIsNamedByItsThreadsToTheInch() {
         RunSession session = workshop.begin(DemoPart.WINCH_BARREL_END, "003");
         int step = session.state().sheet().plan().steps().stream()
-                .filter(one -> one.check() instanceof Check.OverWires)
+                .filter(one -> one.check() instanceof OverWiresCheck)
                 .findFirst()
                 .orElseThrow()
                 .number();

@@ -20,8 +20,8 @@ import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.sqlite.SqliteStores;
 import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
@@ -309,7 +309,7 @@ class RunSessionTest {
             session.answer(Answer.YES);
         }
         session.goTo(RUN_OUT);
-        assertInstanceOf(Check.RunOut.class, session.state().inHand().check());
+        assertInstanceOf(RunOutCheck.class, session.state().inHand().check());
         session.turn().sweep(false);
         for (int i = 0; i < 16; i++) {
             session.enter("0.00" + i % 8);

@@ -28,9 +28,9 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Register;
+import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.SizeModifier;
 import org.tenthwise.model.plan.Step;
-import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.plan.TemperatureAsked;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -93,8 +93,8 @@ class CutAdviceTest {
     void whereTheDrawingMakesOneSizeItIsNotCalledUneven() {
         counts(Register.RADIUS);
         read("29.980 30.000");
-        Check.Size each = check("BORE 30.003 30.006 0", 2);
-        Check.Size mean = new Check.Size(
+        SizeCheck each = check("BORE 30.003 30.006 0", 2);
+        SizeCheck mean = new SizeCheck(
                 each.feature(),
                 each.limits(),
                 each.places(),
@@ -120,8 +120,8 @@ class CutAdviceTest {
     void noAmountIsRoundedUpToFewerPlacesThanItHas() {
         read("32.6 32.3");
         events.add(new Event.Answered(1, Question.GROOVES_TOUCHED, Answer.OPPOSITE_GROOVES));
-        Check.Size each = check("DIAMETER 32.0 32.2 0", 2);
-        Check.Size root = new Check.Size(
+        SizeCheck each = check("DIAMETER 32.0 32.2 0", 2);
+        SizeCheck root = new SizeCheck(
                 each.feature(),
                 each.limits(),
                 each.places(),
@@ -348,7 +348,7 @@ class CutAdviceTest {
         return line(check(size, places), clamping);
     }
 
-    private Line line(Check.Size check, Optional<Clamping> clamping) {
+    private Line line(SizeCheck check, Optional<Clamping> clamping) {
         Step step = new Step(
                 1,
                 10,
@@ -360,7 +360,7 @@ class CutAdviceTest {
                 Optional.empty(),
                 check,
                 TemperatureAsked.NEVER,
-                StepClass.usual(check),
+                check.usualClass(),
                 clamping);
         Plan plan = new Plan(
                 new PartId("X-1", "A"),
@@ -384,11 +384,11 @@ class CutAdviceTest {
         return Sheet.of(plan, new Run(entries)).line(1);
     }
 
-    private static Check.Size check(String size, int places) {
+    private static SizeCheck check(String size, int places) {
         String[] parts = size.split(" ");
         Cutting cutting = new Cutting(
                 Optional.empty(), parts.length > 4 ? Optional.of(mm(parts[4])) : Optional.empty(), Optional.empty());
-        return new Check.Size(
+        return new SizeCheck(
                 Feature.valueOf(parts[0]),
                 Limits.between(mm(parts[1]), mm(parts[2])),
                 Stream.iterate(1, i -> i + 1)

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Holding;
+import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.Section;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -42,7 +43,7 @@ class JawWordsTest {
         UNSAID      | 0   | 45    | 45° on from the mark         | mark + 45°
         """)
     void aPlaceIsToldByTheJawOrByTheMark(Holding holding, String firstJaw, String angle, String under, String brief) {
-        Check.RunOut check = check(holding, firstJaw);
+        RunOutCheck check = check(holding, firstJaw);
         assertEquals(under, words.under(check, new BigDecimal(angle)));
         assertEquals(brief, words.brief(check, new BigDecimal(angle)));
     }
@@ -70,7 +71,7 @@ class JawWordsTest {
 
     @Test
     void theSectionIsSaidWhereThereAreTwo() {
-        Check.RunOut one = check(Holding.FOUR_JAW, "0", section("near the jaws", "30"));
+        RunOutCheck one = check(Holding.FOUR_JAW, "0", section("near the jaws", "30"));
         assertEquals(
                 List.of(
                         "highest over a slow turn",
@@ -78,7 +79,7 @@ class JawWordsTest {
                         "jaw 1 under the needle",
                         "half-way from jaw 1 to jaw 2"),
                 one.everySlot().stream().map(slot -> words.place(one, slot)).toList());
-        Check.RunOut two = check(Holding.FOUR_JAW, "0", section("near the jaws", "30"), section("far out", "140"));
+        RunOutCheck two = check(Holding.FOUR_JAW, "0", section("near the jaws", "30"), section("far out", "140"));
         assertEquals(
                 List.of(
                         "highest over a slow turn, far out",
@@ -109,8 +110,8 @@ class JawWordsTest {
         return new Section(name, new Written(at, Unit.MILLIMETRE));
     }
 
-    private static Check.RunOut check(Holding holding, String firstJaw, Section... sections) {
-        return new Check.RunOut(
+    private static RunOutCheck check(Holding holding, String firstJaw, Section... sections) {
+        return new RunOutCheck(
                 new Written("0.02", Unit.MILLIMETRE),
                 List.of(BigDecimal.ZERO, new BigDecimal("45")),
                 holding,

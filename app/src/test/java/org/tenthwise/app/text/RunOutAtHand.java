@@ -12,6 +12,7 @@ import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlanSource;
+import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.Section;
 import org.tenthwise.model.plan.SectionSlots;
 import org.tenthwise.model.plan.Slot;
@@ -39,11 +40,11 @@ public final class RunOutAtHand {
             .toList();
 
     private final Step step;
-    private final Check.RunOut check;
+    private final RunOutCheck check;
     private final List<Entry> entries = new ArrayList<>();
 
     private RunOutAtHand(Holding holding, StepClass stepClass, List<BigDecimal> angles, List<Section> sections) {
-        this.check = new Check.RunOut(
+        this.check = new RunOutCheck(
                 mm("0.020"),
                 angles,
                 holding,

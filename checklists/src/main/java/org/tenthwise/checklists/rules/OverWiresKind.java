@@ -13,6 +13,7 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.Cutting;
+import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.SizeModifier;
 import org.tenthwise.model.quantity.Length;
@@ -62,7 +63,7 @@ final class OverWiresKind implements StepKind {
         Written guardBand = rules.guardBand(limits, uncertainty);
         Cutting cutting = CuttingRules.ofStep(keys, unit, cutAgain, limits, guardBand, soFar.usualCutting());
         Optional<String> gauge = keys.ifAny("gauge", keys::text);
-        return keys.built(() -> new Check.OverWires(
+        return keys.built(() -> new OverWiresCheck(
                 thread.orElseThrow(),
                 limits.orElseThrow(),
                 minorDiameter,
@@ -82,15 +83,16 @@ final class OverWiresKind implements StepKind {
         Optional<Integer> number = soFar.earlier(keys, key, StepKinds.DIAMETER);
         number.flatMap(soFar::step)
                 .flatMap(PlanSoFar.Known::check)
-                .filter(check -> check instanceof Check.Size size && !SPEAK_FOR_A_ROOT.contains(size.combine()))
-                .ifPresent(check -> keys.problemUnlessKept(
+                .flatMap(Check::asSize)
+                .filter(size -> !SPEAK_FOR_A_ROOT.contains(size.combine()))
+                .ifPresent(size -> keys.problemUnlessKept(
                         key,
                         ("\"%s\" names check %d, which is judged by the %s of its readings; "
                                         + "the root of a thread needs \"combine\" \"each\" or \"largest\" there")
                                 .formatted(
                                         key,
                                         number.orElseThrow(),
-                                        ((Check.Size) check).combine().key())));
+                                        size.combine().key())));
         return number;
     }
 
@@ -98,8 +100,8 @@ final class OverWiresKind implements StepKind {
     private static void judgeGrooves(TableKeys keys, ScrewThread thread, int number, PlanSoFar soFar) {
         soFar.step(number)
                 .flatMap(PlanSoFar.Known::check)
-                .filter(check -> check instanceof Check.Size size
-                        && size.contact() instanceof Contact.AcrossGrooves grooves
+                .flatMap(Check::asSize)
+                .filter(size -> size.contact() instanceof Contact.AcrossGrooves grooves
                         && (grooves.starts() != thread.starts()
                                 || grooves.pitch().minus(thread.pitch()).abs().isAbove(ROUNDED)))
                 .ifPresent(check -> keys.problemUnlessKept(

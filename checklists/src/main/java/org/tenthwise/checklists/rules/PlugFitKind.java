@@ -6,6 +6,7 @@ import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.PlugFeel;
+import org.tenthwise.model.plan.PlugFitCheck;
 import org.tenthwise.model.tolerance.Limits;
 
 /** <em>plug-fit</em>: a measured plug in a bore measured before, and what the hand feels. */
@@ -19,7 +20,7 @@ final class PlugFitKind implements StepKind {
         Optional<PlugFeel> feel = keys.word("feel", List.of(PlugFeel.values()), PlugFeel::key);
         Optional<Check.Means> means =
                 MeansRules.read(keys, soFar, "a plug", List.of(GaugeKind.MICROMETER, GaugeKind.CALIPER));
-        return keys.built(() -> new Check.PlugFit(
+        return keys.built(() -> new PlugFitCheck(
                 boreStep.orElseThrow(), clearance.orElseThrow(), places, feel.orElseThrow(), means.orElseThrow()));
     }
 }

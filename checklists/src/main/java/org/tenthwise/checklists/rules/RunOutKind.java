@@ -12,6 +12,7 @@ import org.tenthwise.model.compute.roundness.UnfitAngles;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Holding;
+import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.Section;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -36,7 +37,7 @@ final class RunOutKind implements StepKind {
         Optional<Check.Means> means =
                 MeansRules.read(keys, soFar, "run-out", List.of(GaugeKind.DIAL_INDICATOR, GaugeKind.LEVER_INDICATOR));
         return keys.built(
-                () -> new Check.RunOut(limit.orElseThrow(), angles, holding, firstJaw, sections, means.orElseThrow()));
+                () -> new RunOutCheck(limit.orElseThrow(), angles, holding, firstJaw, sections, means.orElseThrow()));
     }
 
     private static List<BigDecimal> angles(TableKeys keys) {

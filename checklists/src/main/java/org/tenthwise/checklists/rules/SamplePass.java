@@ -13,6 +13,7 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.SectionSlots;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
@@ -54,11 +55,11 @@ final class SamplePass {
     void read() {
         temperatures();
         Check check = step.check();
-        if (check instanceof Check.RunOut runOut) {
-            turns(runOut.bySection());
-        } else if (!check.slots().isEmpty()) {
-            readings(pass, check.slots());
-        }
+        check.asTurn().ifPresentOrElse(turn -> turns(turn.bySection()), () -> {
+            if (check.isMeasured()) {
+                readings(pass, check.slots());
+            }
+        });
         if (!check.questions().isEmpty()) {
             pass.ifAny(ANSWERS, pass::list).ifPresent(list -> answers(list.items(), check.questions()));
         }
@@ -75,8 +76,8 @@ final class SamplePass {
         }
         for (int i = 0; i < places.size(); i++) {
             TableKeys keys = places.get(i);
-            sweep(keys, Check.RunOut.HIGHEST, sections.get(i).highest());
-            sweep(keys, Check.RunOut.LOWEST, sections.get(i).lowest());
+            sweep(keys, RunOutCheck.HIGHEST, sections.get(i).highest());
+            sweep(keys, RunOutCheck.LOWEST, sections.get(i).lowest());
         }
         for (int i = 0; i < places.size(); i++) {
             readings(places.get(i), sections.get(i).byAngle());

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.checklists.format.RawTable;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.StepClass;
@@ -79,7 +78,7 @@ final class SampleStep {
         boolean cuts = pass.ifAny(WHY, key -> pass.isText(key) ? pass.text(key) : Optional.empty())
                 .filter(SamplePass.word(Event.PassBegun.Why.CUT)::equals)
                 .isPresent();
-        if (pass.has(CUT_ON_THESE) && !(cuts && step.check() instanceof Check.OfSize)) {
+        if (pass.has(CUT_ON_THESE) && !(cuts && step.check().asSize().isPresent())) {
             pass.problem(
                     CUT_ON_THESE,
                     "\"%s\" is for a pass of a size that ends with \"why\" \"cut\"".formatted(CUT_ON_THESE));

@@ -1,7 +1,6 @@
 package org.tenthwise.checklists.rules;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Check;
@@ -10,6 +9,7 @@ import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.Cutting;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Place;
+import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.SizeModifier;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.tolerance.Limits;
@@ -32,7 +32,7 @@ final class SizeKind implements StepKind {
 
     @Override
     public Optional<Check> read(TableKeys keys, PlanSoFar soFar) {
-        String word = feature.name().toLowerCase(Locale.ROOT);
+        String word = feature.key();
         SizeRules rules = new SizeRules(keys, soFar.unit());
         Optional<Limits> limits = ZoneRules.given(keys)
                 ? ZoneRules.read(keys, soFar.unit(), feature)
@@ -46,7 +46,7 @@ final class SizeKind implements StepKind {
         Written guardBand = rules.guardBand(limits, means.flatMap(Check.Means::uncertainty));
         Cutting cutting = CuttingRules.ofStep(keys, soFar.unit(), cutAgain, limits, guardBand, soFar.usualCutting());
         Contact contact = ContactRules.read(keys, feature, soFar.unit(), limits, combine);
-        return keys.built(() -> new Check.Size(
+        return keys.built(() -> new SizeCheck(
                 feature,
                 limits.orElseThrow(),
                 places,

@@ -5,39 +5,42 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.model.gauge.GaugeKind;
-import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.AskedCheck;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.OverWiresCheck;
+import org.tenthwise.model.plan.PlugFitCheck;
+import org.tenthwise.model.plan.RunOutCheck;
 
 /** The kinds of step there are, by the word a plan calls them. Which gauge can make which reading stands here. */
 final class StepKinds {
 
-    static final String BORE = "bore";
-    static final String DIAMETER = "diameter";
-    static final String RUN_OUT = "run-out";
+    static final String BORE = Feature.BORE.key();
+    static final String DIAMETER = Feature.DIAMETER.key();
+    static final String RUN_OUT = RunOutCheck.KEY;
 
     private final Map<String, StepKind> kinds = new LinkedHashMap<>();
 
     StepKinds() {
-        kinds.put("confirm", new AskingKind(Check.Confirm::new));
-        kinds.put("look", new AskingKind(Check.Look::new));
+        kinds.put(AskedCheck.Confirm.KEY, new AskingKind(AskedCheck.Confirm::new));
+        kinds.put(AskedCheck.Look.KEY, new AskingKind(AskedCheck.Look::new));
         kinds.put(RUN_OUT, new RunOutKind());
         kinds.put(
                 BORE,
                 new SizeKind(
                         Feature.BORE, List.of(GaugeKind.BORE_GAUGE, GaugeKind.INSIDE_MICROMETER, GaugeKind.CALIPER)));
         kinds.put(
-                "width",
+                Feature.WIDTH.key(),
                 new SizeKind(
                         Feature.WIDTH,
                         List.of(GaugeKind.INSIDE_MICROMETER, GaugeKind.GAUGE_BLOCKS, GaugeKind.CALIPER)));
         kinds.put(DIAMETER, new SizeKind(Feature.DIAMETER, List.of(GaugeKind.MICROMETER, GaugeKind.CALIPER)));
         kinds.put(
-                "depth",
+                Feature.DEPTH.key(),
                 new SizeKind(
                         Feature.DEPTH, List.of(GaugeKind.DEPTH_GAUGE, GaugeKind.DEPTH_MICROMETER, GaugeKind.CALIPER)));
-        kinds.put("plug-fit", new PlugFitKind());
-        kinds.put("thread-over-wires", new OverWiresKind());
-        kinds.put("go-not-go", new GoNotGoKind());
+        kinds.put(PlugFitCheck.KEY, new PlugFitKind());
+        kinds.put(OverWiresCheck.KEY, new OverWiresKind());
+        kinds.put(AskedCheck.GoNotGo.KEY, new GoNotGoKind());
     }
 
     List<String> names() {

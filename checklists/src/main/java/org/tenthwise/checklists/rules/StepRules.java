@@ -95,7 +95,7 @@ final class StepRules {
                         mark,
                         check.orElseThrow(),
                         temperatureAsked,
-                        stepClass.orElseGet(() -> StepClass.usual(check.get())),
+                        stepClass.orElseGet(() -> check.get().usualClass()),
                         clamping)))
                 .flatMap(step -> step);
     }

@@ -27,7 +27,9 @@ final class TemperatureRules {
         if (keys.has(ClimateRules.KEY) && !plannedFor) {
             keys.problem(ClimateRules.KEY, "\"temperature\" means nothing without a [temperature] table in the plan");
         }
-        boolean range = check.filter(of -> of instanceof Check.Size size && size.combine() == Combine.RANGE)
+        boolean range = check.filter(of -> of.underWires().isEmpty())
+                .flatMap(Check::asSize)
+                .filter(size -> size.combine() == Combine.RANGE)
                 .isPresent();
         if (range && written.filter(TemperatureAsked.ALWAYS::equals).isPresent()) {
             keys.problemUnlessKept(

@@ -22,9 +22,9 @@ import org.tenthwise.checklists.rules.SampleReader;
 import org.tenthwise.checklists.rules.SampleReading;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
-import org.tenthwise.model.record.PlugFinding;
+import org.tenthwise.model.record.OverWiresFinding;
+import org.tenthwise.model.record.PlugFitFinding;
 import org.tenthwise.model.record.Sheet;
-import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
@@ -71,27 +71,29 @@ class SampleVerdictTest {
 
     @Test
     void thePlugsContradictTheGaugesBothWays() {
-        PlugFinding sticks = (PlugFinding)
+        PlugFitFinding sticks = (PlugFitFinding)
                 sheet(DemoPart.SCREW_CARRIER.plan(), read(DemoPart.SCREW_CARRIER, DemoPart::failingReadings))
                         .line(14)
                         .finding();
-        PlugFinding enters = (PlugFinding)
+        PlugFitFinding enters = (PlugFitFinding)
                 sheet(DemoPart.WINCH_BARREL_END.plan(), read(DemoPart.WINCH_BARREL_END, DemoPart::failingReadings))
                         .line(11)
                         .finding();
-        assertEquals(Optional.of(PlugFinding.Contradiction.STICKS_YET_MEASURES_CLEAR), sticks.contradiction());
-        assertEquals(Optional.of(PlugFinding.Contradiction.ENTERS_YET_MEASURES_TIGHT), enters.contradiction());
+        assertEquals(Optional.of(PlugFitFinding.Contradiction.STICKS_YET_MEASURES_CLEAR), sticks.contradiction());
+        assertEquals(Optional.of(PlugFitFinding.Contradiction.ENTERS_YET_MEASURES_TIGHT), enters.contradiction());
     }
 
     @Test
     void theBestWireOfTheHandbookRestsOnTheRootOfTheStubThread() {
         Plan plan = DemoPart.WINCH_BARREL_END.plan();
-        WiresFinding best = (WiresFinding) sheet(plan, read(DemoPart.WINCH_BARREL_END, DemoPart::failingReadings))
-                .line(22)
-                .finding();
-        WiresFinding bigger = (WiresFinding) sheet(plan, read(DemoPart.WINCH_BARREL_END, DemoPart::passingReadings))
-                .line(22)
-                .finding();
+        OverWiresFinding best =
+                (OverWiresFinding) sheet(plan, read(DemoPart.WINCH_BARREL_END, DemoPart::failingReadings))
+                        .line(22)
+                        .finding();
+        OverWiresFinding bigger =
+                (OverWiresFinding) sheet(plan, read(DemoPart.WINCH_BARREL_END, DemoPart::passingReadings))
+                        .line(22)
+                        .finding();
         assertTrue(best.bottoms());
         assertTrue(!bigger.bottoms());
     }

@@ -8,9 +8,10 @@ import static org.tenthwise.checklists.rules.PlanReaderTest.check;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.model.plan.Aim;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Cutting;
+import org.tenthwise.model.plan.OverWiresCheck;
+import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.SizeModifier;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -48,7 +49,7 @@ class CuttingRulesTest {
     }
 
     private static Cutting cutting(String text) {
-        return ((Check.Size) assertInstanceOf(PlanReading.Good.class, new PlanReader().read(text))
+        return ((SizeCheck) assertInstanceOf(PlanReading.Good.class, new PlanReader().read(text))
                         .plan()
                         .steps()
                         .get(0)
@@ -58,7 +59,7 @@ class CuttingRulesTest {
 
     @Test
     void aThreadHasTheSameToSayOfItsCutAndItsModifier() {
-        Check.OverWires thread = (Check.OverWires)
+        OverWiresCheck thread = (OverWiresCheck)
                 check(
                         """
                 kind = "thread-over-wires"

@@ -20,9 +20,11 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Mark;
+import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.SizeModifier;
 import org.tenthwise.model.plan.TemperatureAsked;
 import org.tenthwise.model.plan.ThermalData;
@@ -109,7 +111,7 @@ class PlanReaderTest {
 
     @Test
     void aSizeLeftToItselfTakesOneReadingAPlaceAndIsNotCutAgain() {
-        Check.Size size = (Check.Size)
+        SizeCheck size = (SizeCheck)
                 check(
                         """
                 kind = "depth"
@@ -118,7 +120,7 @@ class PlanReaderTest {
                 gauge_kind = "depth-gauge"
                 """);
         assertEquals(
-                new Check.Size(
+                new SizeCheck(
                         Feature.DEPTH,
                         Limits.atMost(new Written("0.1250", Unit.INCH)),
                         List.of(
@@ -137,7 +139,7 @@ class PlanReaderTest {
 
     @Test
     void theMasterOfABoreGaugeKeepsItsPlaces() {
-        Check.Size bore = (Check.Size)
+        SizeCheck bore = (SizeCheck)
                 check(
                         """
                 kind = "bore"
@@ -188,7 +190,7 @@ class PlanReaderTest {
                 guard_band = "uncertainty"
                 """))
                 .plan();
-        Check.Size size = (Check.Size) plan.step(5).check();
+        SizeCheck size = (SizeCheck) plan.step(5).check();
         assertEquals(
                 Optional.of(new Uncertainty("depth gauge", new Written("0.0004", Unit.INCH), new BigDecimal(2))),
                 size.with().uncertainty());
@@ -220,7 +222,7 @@ class PlanReaderTest {
                 .plan();
         assertEquals(
                 Optional.of(new Uncertainty("depth gauge", new Written("0.00050", Unit.INCH), new BigDecimal("2.00"))),
-                ((Check.Size) plan.step(5).check()).with().uncertainty());
+                ((SizeCheck) plan.step(5).check()).with().uncertainty());
     }
 
     /**
@@ -294,7 +296,7 @@ class PlanReaderTest {
      */
     @Test
     void aThreadByItsDesignationBringsItsGeometryAndItsLimits() {
-        Check.OverWires over = (Check.OverWires)
+        OverWiresCheck over = (OverWiresCheck)
                 check(
                         """
                 kind = "thread-over-wires"
@@ -314,7 +316,7 @@ class PlanReaderTest {
 
     @Test
     void limitsWrittenBesideADesignationAreThoseOfTheDrawing() {
-        Check.OverWires over = (Check.OverWires)
+        OverWiresCheck over = (OverWiresCheck)
                 check(
                         """
                 kind = "thread-over-wires"
@@ -357,7 +359,7 @@ class PlanReaderTest {
                         Optional.of(new Written(lower, Unit.MILLIMETRE)),
                         Optional.of(new Written(upper, Unit.MILLIMETRE)),
                         Optional.of(new Origin(designation, "ISO 286-2"))),
-                ((Check.Size) plan.step(5).check()).limits());
+                ((SizeCheck) plan.step(5).check()).limits());
     }
 
     /** 8 threads to the inch are a pitch of 1/8 in = 3.175 mm; 7 1/2 one of 25.4/7.5 = 3.386666666667 mm. */
@@ -423,8 +425,8 @@ class PlanReaderTest {
         }
     }
 
-    private static Check.OverWires thread(String pitchAndWire) {
-        return (Check.OverWires) check(
+    private static OverWiresCheck thread(String pitchAndWire) {
+        return (OverWiresCheck) check(
                 """
                 kind = "thread-over-wires"
                 form = "stub-acme"

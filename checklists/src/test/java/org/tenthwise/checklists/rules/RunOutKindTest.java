@@ -11,9 +11,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Holding;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.Section;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -23,8 +23,8 @@ class RunOutKindTest {
 
     @Test
     void runOutIsReadAtEightAnglesWithNothingToMoveUnlessThePlanSaysOtherwise() {
-        Check.RunOut runOut =
-                (Check.RunOut) check("kind = \"run-out\"\nlimit = 0.0010\ngauge_kind = \"lever-indicator\"\n");
+        RunOutCheck runOut =
+                (RunOutCheck) check("kind = \"run-out\"\nlimit = 0.0010\ngauge_kind = \"lever-indicator\"\n");
         assertEquals(
                 Stream.of("0", "45", "90", "135", "180", "225", "270", "315")
                         .map(BigDecimal::new)
@@ -41,7 +41,7 @@ class RunOutKindTest {
     void whatHoldsTheWorkSaysHowManyJawsThereAre(String holding, int jaws) {
         String text = "kind = \"run-out\"\nlimit = 0.02\ngauge_kind = \"dial-indicator\"\nholding = \"%s\"\n"
                 .formatted(holding);
-        assertEquals(jaws, ((Check.RunOut) check(text)).jaws());
+        assertEquals(jaws, ((RunOutCheck) check(text)).jaws());
         assertEquals(check(text), check(text + "jaws = " + jaws + "\n"), "a plan may give both");
     }
 
@@ -53,7 +53,7 @@ class RunOutKindTest {
         assertInstanceOf(PlanReading.Bad.class, new PlanReader().read(text));
         Plan kept = assertInstanceOf(PlanReading.Good.class, new PlanReader().readKept(text))
                 .plan();
-        assertEquals(holding, ((Check.RunOut) kept.step(5).check()).holding());
+        assertEquals(holding, ((RunOutCheck) kept.step(5).check()).holding());
     }
 
     @Test
@@ -62,9 +62,9 @@ class RunOutKindTest {
                 "kind = \"run-out\"\nlimit = 0.02\ngauge_kind = \"dial-indicator\"\nsections = [{ name = \"near the "
                         + "jaws\", at = 0 }%s]\n";
         Section near = new Section("near the jaws", new Written("0", Unit.INCH));
-        assertEquals(List.of(near), ((Check.RunOut) check(text.formatted(""))).sections());
+        assertEquals(List.of(near), ((RunOutCheck) check(text.formatted(""))).sections());
         assertEquals(
                 List.of(near, new Section("far out", new Written("5.50", Unit.INCH))),
-                ((Check.RunOut) check(text.formatted(", { name = \"far out\", at = 5.50 }"))).sections());
+                ((RunOutCheck) check(text.formatted(", { name = \"far out\", at = 5.50 }"))).sections());
     }
 }

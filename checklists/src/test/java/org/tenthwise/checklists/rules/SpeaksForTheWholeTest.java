@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.SizeCheck;
 
 /**
  * Readings that cannot speak for the whole of what they are taken for are refused in a plan, and read in one kept with
@@ -146,7 +146,7 @@ class SpeaksForTheWholeTest {
         String said = onlyProblem(plan);
         assertTrue(said.contains("\"drawing_says\" \"%s\" where it has that modifier".formatted(says)), said);
         PlanReading.Good kept = assertInstanceOf(PlanReading.Good.class, new PlanReader().readKept(plan));
-        assertEquals(Optional.empty(), ((Check.Size) kept.plan().steps().get(0).check()).drawingSays());
+        assertEquals(Optional.empty(), ((SizeCheck) kept.plan().steps().get(0).check()).drawingSays());
         assertInstanceOf(
                 PlanReading.Good.class, new PlanReader().read(plan + "drawing_says = \"%s\"\n".formatted(says)));
     }

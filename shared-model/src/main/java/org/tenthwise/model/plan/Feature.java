@@ -1,5 +1,6 @@
 package org.tenthwise.model.plan;
 
+import java.util.Locale;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.tolerance.Limit;
 
@@ -14,6 +15,11 @@ public enum Feature {
 
     Feature(Limit stillCutBeyond) {
         this.stillCutBeyond = stillCutBeyond;
+    }
+
+    /** How plan files name it. */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT);
     }
 
     /** Whether it goes round the axis, and is cut by what the register counts across it. */

@@ -48,8 +48,8 @@ public record SectionSlots(Optional<Section> section, Slot highest, Slot lowest,
                 .toList();
         return new SectionSlots(
                 section,
-                ofTurn(before, Check.RunOut.HIGHEST, where),
-                ofTurn(before, Check.RunOut.LOWEST, where),
+                ofTurn(before, RunOutCheck.HIGHEST, where),
+                ofTurn(before, RunOutCheck.LOWEST, where),
                 byAngle);
     }
 

@@ -2,6 +2,7 @@ package org.tenthwise.model.plan;
 
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.model.tolerance.Limits;
 
 /**
  * One step of a plan.
@@ -35,6 +36,11 @@ public record Step(
 
     public Step {
         hold = List.copyOf(hold);
+    }
+
+    /** The limits it is judged against; absent for one that only asks. */
+    public Optional<Limits> limits() {
+        return check.judgedAgainst();
     }
 
     /** A step of which the plan does not say whether the part is held. */
@@ -88,7 +94,7 @@ public record Step(
                 mark,
                 check,
                 temperatureAsked,
-                StepClass.usual(check));
+                check.usualClass());
     }
 
     /** A step that asks for no temperature. */

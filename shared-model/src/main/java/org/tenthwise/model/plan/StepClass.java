@@ -7,10 +7,5 @@ public enum StepClass {
     /** A size or a look on the way, which the finished part does not show any more. */
     IN_PROCESS,
     /** A requirement of the drawing: a characteristic. */
-    DRAWING;
-
-    /** Where a plan is silent: what is only confirmed is set-up, everything else is of the drawing. */
-    public static StepClass usual(Check check) {
-        return check instanceof Check.Confirm ? SET_UP : DRAWING;
-    }
+    DRAWING
 }

@@ -10,9 +10,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.AskedCheck;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.PlugFitCheck;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.RunOutCheck;
+import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
@@ -131,62 +136,73 @@ final class Assessment {
     }
 
     private Finding find(Step step, Run.Pass pass) {
-        Check check = step.check();
-        if (check instanceof Check.RunOut runOut) {
-            return RunOutSum.of(step, runOut, pass);
-        }
-        if (check instanceof Check.Size size) {
-            return SizeSum.of(plan, step, size, pass, run);
-        }
-        if (check instanceof Check.PlugFit plugFit) {
-            return PlugSum.of(
-                    plan,
-                    step,
-                    plugFit,
-                    pass,
-                    sizes(plugFit.boreStep()).stream().map(Measured::value).toList());
-        }
-        if (check instanceof Check.OverWires overWires) {
-            return WiresSum.of(
-                    plan,
-                    step,
-                    overWires,
-                    pass,
-                    overWires.minorStep().map(this::sizes).orElse(List.of()),
-                    overWires.minorStep().flatMap(this::leastSize),
-                    run);
-        }
-        if (!check.slots().isEmpty()) {
-            throw new IllegalStateException(
-                    "Nothing works out what is read at a " + check.getClass().getSimpleName());
-        }
-        return answers(step, pass);
+        return step.check().match(new Check.Cases<Finding>() {
+            @Override
+            public Finding asked(AskedCheck asked) {
+                return answers(step, asked, pass);
+            }
+
+            @Override
+            public Finding runOut(RunOutCheck runOut) {
+                return RunOutAssessment.of(step, runOut, pass);
+            }
+
+            @Override
+            public Finding size(SizeCheck size) {
+                return SizeAssessment.of(plan, step, size, pass, run);
+            }
+
+            @Override
+            public Finding plugFit(PlugFitCheck plugFit) {
+                return PlugFitAssessment.of(
+                        plan,
+                        step,
+                        plugFit,
+                        pass,
+                        sizes(plugFit.boreStep()).stream().map(Measured::value).toList());
+            }
+
+            @Override
+            public Finding overWires(OverWiresCheck overWires) {
+                return OverWiresAssessment.of(
+                        plan,
+                        step,
+                        overWires,
+                        pass,
+                        overWires.minorStep().map(step -> sizes(step)).orElse(List.of()),
+                        overWires.minorStep().flatMap(step -> leastSize(step)),
+                        run);
+            }
+        });
     }
 
     /** The lower limit of another step; absent where it measures no size, or has an upper one alone. */
     private Optional<Length> leastSize(int step) {
-        return plan.step(step).check() instanceof Check.OfSize size
-                ? size.limits().lower().map(Written::length)
-                : Optional.empty();
+        return plan.step(step)
+                .check()
+                .asSize()
+                .flatMap(size -> size.limits().lower())
+                .map(Written::length);
     }
 
     /** The sizes of another step; none until all of them are read, and none while a figure there is far off. */
     private List<Measured> sizes(int step) {
-        return found.get(step) instanceof SizeFinding size && size.missing() == 0 && !Plausible.spoils(size)
-                ? size.measured()
-                : List.of();
+        return Optional.ofNullable(found.get(step))
+                .filter(finding -> finding.missing() == 0 && !Plausible.spoils(finding))
+                .map(Finding::measured)
+                .orElse(List.of());
     }
 
-    private static AnswerFinding answers(Step step, Run.Pass pass) {
+    private static AskedFinding answers(Step step, AskedCheck check, Run.Pass pass) {
         Map<Question, Answer> answers = new LinkedHashMap<>();
         boolean wrong = false;
-        for (Question question : step.check().questions()) {
+        for (Question question : check.questions()) {
             Optional<Answer> answer = pass.answer(question);
             answer.ifPresent(given -> answers.put(question, given));
             wrong |= answer.isPresent() && answer.get() != question.answers().get(0);
         }
-        int missing = step.check().questions().size() - answers.size();
+        int missing = check.questions().size() - answers.size();
         VerdictKind standing = wrong ? VerdictKind.FAIL : missing > 0 ? VerdictKind.OPEN : VerdictKind.PASS;
-        return new AnswerFinding(step, answers, Verdict.plain(standing), missing);
+        return new AskedFinding(step, check, answers, Verdict.plain(standing), missing);
     }
 }

@@ -3,7 +3,7 @@ package org.tenthwise.model.record;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.verdict.Judge;
@@ -35,7 +35,7 @@ record Combined(
         boolean lightCut) {
 
     /** As if nothing were missing. */
-    static Combined of(Check.OfSize asked, List<Measured> measured) {
+    static Combined of(CheckOfSize asked, List<Measured> measured) {
         Judge judge = judge(asked);
         if (measured.isEmpty()) {
             return new Combined(
@@ -67,7 +67,7 @@ record Combined(
     }
 
     /** What judges a size: a range is never cut again. */
-    static Judge judge(Check.OfSize asked) {
+    static Judge judge(CheckOfSize asked) {
         return new Judge(
                 asked.limits(),
                 asked.guardBand().length(),

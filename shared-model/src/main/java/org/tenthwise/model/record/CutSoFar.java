@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.tenthwise.model.plan.Check;
-import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Slot;
+import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.run.Event;
@@ -88,16 +88,15 @@ public record CutSoFar(
         }
         Length was = Length.mean(both.stream().map(then::get).toList());
         Length is = Length.mean(both.stream().map(now::get).toList());
-        Length off =
-                ((Check.OfSize) after.orElseThrow().step().check()).feature().stillCutBeyond() == Limit.UPPER
-                        ? was.minus(is)
-                        : is.minus(was);
+        Length off = size(after.orElseThrow().step()).feature().stillCutBeyond() == Limit.UPPER
+                ? was.minus(is)
+                : is.minus(was);
         Optional<Proposal> proposed = before.orElseThrow().proposal();
         return Optional.of(new CutSoFar(
                 number,
                 proposed.flatMap(Proposal::change).map(Length::abs),
-                proposed.flatMap(proposal -> proposal.atMost(
-                        (Check.OfSize) before.orElseThrow().step().check())),
+                proposed.flatMap(
+                        proposal -> proposal.atMost(size(before.orElseThrow().step()))),
                 off,
                 proposed.flatMap(Proposal::register)));
     }
@@ -142,8 +141,7 @@ public record CutSoFar(
 
     private static boolean contradicted(List<CutSoFar> cuts, Line line, Run.Pass in) {
         return last(cuts, line, in)
-                .filter(cut ->
-                        cut.leftMoreThanThereWas(((Check.OfSize) line.step().check()).limits()))
+                .filter(cut -> cut.leftMoreThanThereWas(size(line.step()).limits()))
                 .isPresent();
     }
 
@@ -186,19 +184,18 @@ public record CutSoFar(
         return !more.isBelow(less.times(TWICE_FROM)) && !more.isAbove(less.times(TWICE_TO));
     }
 
+    /** Of a step with sizes before and after a cut. */
+    private static CheckOfSize size(Step step) {
+        return step.check().asSize().orElseThrow();
+    }
+
     /** None where they say nothing. */
     private static Map<Slot, Length> sizes(Finding finding) {
-        List<Measured> measured =
-                finding instanceof SizeFinding size && size.check().combine() != Combine.RANGE && !size.touchUnsaid()
-                        ? size.measured()
-                        : finding instanceof WiresFinding wires
-                                        && !wires.rootAwaited()
-                                        && !wires.bottoms()
-                                        && !wires.mayBottom()
-                                ? wires.measured()
-                                : List.of();
-        boolean telling = !Plausible.spoils(finding)
+        boolean telling = finding.showsSizes()
+                && !Plausible.spoils(finding)
                 && finding.warmth().filter(heat -> heat.missing() > 0).isEmpty();
-        return telling ? measured.stream().collect(Collectors.toMap(Measured::slot, Measured::value)) : Map.of();
+        return telling
+                ? finding.measured().stream().collect(Collectors.toMap(Measured::slot, Measured::value))
+                : Map.of();
     }
 }

@@ -1,18 +1,80 @@
 package org.tenthwise.model.record;
 
+import java.util.List;
 import java.util.Optional;
+import org.tenthwise.model.compute.fit.Clearance;
+import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.verdict.Verdict;
 
-/** What one pass of one step comes to. */
-public sealed interface Finding permits AnswerFinding, RunOutFinding, SizeFinding, PlugFinding, WiresFinding {
+/**
+ * What one pass of one step comes to.
+ *
+ * <p>What all kinds can be asked is a method here; what is done with each kind in its own way is a {@link Cases}, so
+ * that a new kind does not compile until every one of them names it.
+ */
+public sealed interface Finding permits AskedFinding, RunOutFinding, SizeFinding, PlugFitFinding, OverWiresFinding {
 
     Step step();
+
+    default Check check() {
+        return step().check();
+    }
 
     Verdict verdict();
 
     /** Readings, temperatures and answers still to come in this pass. */
     int missing();
+
+    /** The readings behind it that count; empty for one that only asks. */
+    List<Measured> measured();
+
+    /**
+     * The one size judged; absent before there is one, for a plug fit, which is judged by two, and for what only asks.
+     */
+    Optional<Length> value();
+
+    /** The reading that decides; absent where several together do, or none is there. */
+    Optional<Measured> deciding();
+
+    /** Whether it is judged by one size; a plug fit is by two, and what only asks by none. */
+    boolean isOfOneSize();
+
+    /** The readings that are far off, or were made with a gauge whose setting is. */
+    List<Measured> farOff();
+
+    /**
+     * Whether the readings are the sizes of the work, so that those of two passes tell what was cut between them: not
+     * for a range, nor while something is still to be told that they hang on.
+     */
+    boolean showsSizes();
+
+    /** Whether another step is still to be measured before anything here is proven. */
+    boolean awaitsAnother();
+
+    /** It as what was read over a turn; absent for what was not. */
+    Optional<RunOutFinding> asTurn();
+
+    /** Least and greatest clearance of a fit; absent before both are measured, and for what is no fit. */
+    default Optional<Clearance> clearance() {
+        return Optional.empty();
+    }
+
+    /** What wires make a reading bigger than the size; absent without wires. */
+    default Optional<Length> overWires(Measured measured) {
+        return Optional.empty();
+    }
+
+    /** Whether there is metal to take and something else lets none be taken. */
+    default boolean forbidsCutting() {
+        return false;
+    }
+
+    /** The step to be measured anew before a cut is offered here; absent where none need be. */
+    default Optional<Integer> measuredFirst() {
+        return Optional.empty();
+    }
 
     /**
      * The verdict on one of the readings that count by itself; absent where a check judges several of them together.
@@ -36,5 +98,22 @@ public sealed interface Finding permits AnswerFinding, RunOutFinding, SizeFindin
     /** What heat means to it; absent where the plan says nothing of heat, and for what it does not touch. */
     default Optional<TemperatureEffect> warmth() {
         return Optional.empty();
+    }
+
+    /** What {@code cases} has for this kind. */
+    <R> R match(Cases<R> cases);
+
+    /** Something for each kind of finding. */
+    interface Cases<R> {
+
+        R asked(AskedFinding finding);
+
+        R runOut(RunOutFinding finding);
+
+        R size(SizeFinding finding);
+
+        R plugFit(PlugFitFinding finding);
+
+        R overWires(OverWiresFinding finding);
     }
 }

@@ -3,13 +3,19 @@ package org.tenthwise.model.record;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import java.util.stream.Stream;
 import org.tenthwise.model.compute.thread.MeasurementOverWires;
 import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.AskedCheck;
 import org.tenthwise.model.plan.Check;
-import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.Contact;
+import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.PlugFitCheck;
+import org.tenthwise.model.plan.RunOutCheck;
+import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.ThermalData;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Length;
@@ -65,12 +71,8 @@ public final class Plausible {
      * @param before what was read in the same pass
      */
     public static Optional<Expected> reading(Plan plan, Check check, Optional<Setting> setting, List<Length> before) {
-        if (check instanceof Check.PlugFit fit) {
-            return plan.step(fit.boreStep()).check() instanceof Check.Size bore
-                    ? Optional.of(compared(bore.limits().middle(), setting).orElseGet(() -> near(bore.limits())))
-                    : Optional.empty();
-        }
-        return reading(check, setting, before);
+        return check.match(
+                new Sought(setting, before, step -> plan.step(step).check().asSize()));
     }
 
     /** Where a reading that nobody asked for must lie to be taken for the first of a check: within a few tolerances. */
@@ -81,27 +83,69 @@ public final class Plausible {
 
     /** Absent where one limit is, and for a range, whose limits say nothing of a reading. */
     private static Optional<Length> tolerance(Plan plan, Check check) {
-        if (check instanceof Check.RunOut runOut) {
-            return Optional.of(runOut.limit().length());
-        }
-        if (check instanceof Check.PlugFit fit) {
-            return tolerance(plan, plan.step(fit.boreStep()).check());
-        }
-        return check instanceof Check.OfSize size && size.combine() != Combine.RANGE
-                ? size.limits().width()
-                : Optional.empty();
+        return check.match(new Check.Cases<>() {
+            @Override
+            public Optional<Length> asked(AskedCheck asked) {
+                return Optional.empty();
+            }
+
+            @Override
+            public Optional<Length> runOut(RunOutCheck runOut) {
+                return Optional.of(runOut.limit().length());
+            }
+
+            @Override
+            public Optional<Length> size(SizeCheck size) {
+                return size.limitsOfASize().flatMap(Limits::width);
+            }
+
+            @Override
+            public Optional<Length> plugFit(PlugFitCheck fit) {
+                return tolerance(plan, plan.step(fit.boreStep()).check());
+            }
+
+            @Override
+            public Optional<Length> overWires(OverWiresCheck wires) {
+                return wires.limitsOfASize().flatMap(Limits::width);
+            }
+        });
     }
 
-    private static Optional<Expected> reading(Check check, Optional<Setting> setting, List<Length> before) {
-        if (check instanceof Check.RunOut runOut) {
+    /**
+     * The same, kind by kind.
+     *
+     * @param bores what another step measures, by its number
+     */
+    private record Sought(Optional<Setting> setting, List<Length> before, IntFunction<Optional<CheckOfSize>> bores)
+            implements Check.Cases<Optional<Expected>> {
+
+        @Override
+        public Optional<Expected> asked(AskedCheck asked) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Expected> runOut(RunOutCheck runOut) {
             return Optional.of(new Expected(Length.ZERO, runOut.limit().length().times(HUNDRED)));
         }
-        if (check instanceof Check.Size size) {
-            return size.combine() == Combine.RANGE
-                    ? range(size, before)
-                    : Optional.of(compared(size.limits().middle(), setting).orElseGet(() -> near(size)));
+
+        @Override
+        public Optional<Expected> size(SizeCheck size) {
+            return size.limitsOfASize()
+                    .map(limits -> compared(limits.middle(), setting).orElseGet(() -> near(size)))
+                    .or(() -> range(size, before));
         }
-        return check instanceof Check.OverWires wires ? Optional.of(overWires(wires, setting)) : Optional.empty();
+
+        @Override
+        public Optional<Expected> plugFit(PlugFitCheck fit) {
+            return bores.apply(fit.boreStep()).map(CheckOfSize::limits).map(bore -> compared(bore.middle(), setting)
+                    .orElseGet(() -> near(bore)));
+        }
+
+        @Override
+        public Optional<Expected> overWires(OverWiresCheck wires) {
+            return Optional.of(Plausible.overWires(wires, setting));
+        }
     }
 
     /** Where a comparing gauge stands at the size looked for. */
@@ -114,13 +158,13 @@ public final class Plausible {
         });
     }
 
-    private static Optional<Expected> range(Check.Size size, List<Length> before) {
+    private static Optional<Expected> range(SizeCheck size, List<Length> before) {
         Length most =
                 size.limits().upper().or(size.limits()::lower).orElseThrow().length();
         return before.stream().findFirst().map(first -> new Expected(first, most.times(HUNDRED)));
     }
 
-    private static Expected overWires(Check.OverWires wires, Optional<Setting> setting) {
+    private static Expected overWires(OverWiresCheck wires, Optional<Setting> setting) {
         Length nominal = setting.flatMap(Setting::certified)
                 .map(wire -> new MeasurementOverWires(wires.thread(), wire.length())
                         .overWires(wires.pitchDiameter().middle()))
@@ -129,7 +173,7 @@ public final class Plausible {
     }
 
     /** A rod on the point of a drilled hole reads deeper than the size by the length of the point. */
-    private static Expected near(Check.Size size) {
+    private static Expected near(SizeCheck size) {
         Expected near = near(size.limits());
         return size.contact() instanceof Contact.DrilledHole hole
                 ? new Expected(near.about().plus(Touch.most(hole)), near.room())
@@ -168,22 +212,11 @@ public final class Plausible {
                 && read.places() <= MOST_PLACES_OF_A_TEMPERATURE;
     }
 
-    /** The readings behind a finding that are far off, or were made with a gauge whose setting is. */
-    public static List<Measured> farOff(Finding finding) {
-        if (finding instanceof RunOutFinding runOut) {
-            return farOff(runOut.check(), runOut.measured());
-        }
-        if (finding instanceof SizeFinding size) {
-            return farOff(size.check(), size.measured());
-        }
-        if (finding instanceof PlugFinding plug) {
-            return plug.farOff();
-        }
-        return finding instanceof WiresFinding wires ? farOff(wires.check(), wires.measured()) : List.of();
-    }
-
-    /** The same of a plug before there is a finding: what it can be, its bore says. */
-    static List<Measured> farOff(Plan plan, Check.PlugFit fit, List<Measured> plug) {
+    /**
+     * The readings of a plug that are far off, or were made with a gauge whose setting is: what it can be, its bore
+     * says.
+     */
+    static List<Measured> farOff(Plan plan, PlugFitCheck fit, List<Measured> plug) {
         return plug.stream()
                 .filter(read ->
                         isFarOff(fit, read, reading(plan, fit, read.reading().setting(), List.of())))
@@ -197,7 +230,7 @@ public final class Plausible {
 
     /** Whether a figure behind a finding is far off: then nothing is advised but to read again. */
     public static boolean spoils(Finding finding) {
-        return !farOff(finding).isEmpty() || !farOffTemperatures(finding).isEmpty();
+        return !finding.farOff().isEmpty() || !farOffTemperatures(finding).isEmpty();
     }
 
     /** The same before there is a finding. */
@@ -213,11 +246,14 @@ public final class Plausible {
                 .toList();
     }
 
-    private static List<Measured> farOff(Check check, List<Measured> measured) {
+    /** The same of a check that is judged by what it measures alone. */
+    static List<Measured> farOff(Check check, List<Measured> measured) {
         List<Length> before = measured.stream().map(Measured::raw).toList();
         return measured.stream()
-                .filter(read ->
-                        isFarOff(check, read, reading(check, read.reading().setting(), before)))
+                .filter(read -> isFarOff(
+                        check,
+                        read,
+                        check.match(new Sought(read.reading().setting(), before, step -> Optional.empty()))))
                 .toList();
     }
 
@@ -229,7 +265,7 @@ public final class Plausible {
 
     /** Nothing that was ever cut has a size of nought or less. */
     private static boolean isImpossible(Check check, Measured read) {
-        return !(check instanceof Check.RunOut) && read.value().signum() <= 0;
+        return check.asTurn().isEmpty() && read.value().signum() <= 0;
     }
 
     /** Wires of another size than the plan's are a choice; a master of another size is not. */

@@ -3,7 +3,7 @@ package org.tenthwise.model.record;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.compute.cutting.EvenCut;
-import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.quantity.Length;
@@ -30,7 +30,7 @@ public record Proposal(EvenCut cut, Optional<Register> register, List<Slot> unre
      * The most that may come off a size where nothing is offered and that much can be cut, on the size; absent
      * otherwise.
      */
-    Optional<Length> atMost(Check.OfSize size) {
+    Optional<Length> atMost(CheckOfSize size) {
         return cut instanceof EvenCut.Refused refused && refused.reason() == EvenCut.Reason.UNEVEN
                 ? refused.safe().filter(safe -> safe.signum() > 0 && !size.isTooLittleToCut(safe))
                 : Optional.empty();
@@ -40,7 +40,7 @@ public record Proposal(EvenCut cut, Optional<Register> register, List<Slot> unre
      * What comes off a size by it, more than nought: what is offered, or the most where nothing is; absent where
      * nothing may come off.
      */
-    public Optional<Length> comesOff(Check.OfSize size) {
+    public Optional<Length> comesOff(CheckOfSize size) {
         return change().map(Length::abs).or(() -> atMost(size));
     }
 

@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
-import org.tenthwise.model.record.WiresFinding.OverWiresReading;
+import org.tenthwise.model.record.OverWiresFinding.OverWiresReading;
 import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.run.Run;
 
@@ -29,10 +29,10 @@ final class RootCutSince {
 
     private final Plan plan;
     private final Step step;
-    private final Check.OverWires check;
+    private final OverWiresCheck check;
     private final Run run;
 
-    RootCutSince(Plan plan, Step step, Check.OverWires check, Run run) {
+    RootCutSince(Plan plan, Step step, OverWiresCheck check, Run run) {
         this.plan = plan;
         this.step = step;
         this.check = check;
@@ -118,12 +118,13 @@ final class RootCutSince {
      */
     private Map<Slot, Length> telling(Run.Pass pass, Length root) {
         Optional<TemperatureEffect> warmth = TemperatureEffect.of(plan, step, pass);
-        List<OverWiresReading> readings = WiresSum.readings(check, pass, warmth.flatMap(TemperatureEffect::correction));
+        List<OverWiresReading> readings =
+                OverWiresAssessment.readings(check, pass, warmth.flatMap(TemperatureEffect::correction));
         List<Measured> measured =
                 readings.stream().map(OverWiresReading::measured).toList();
         boolean telling = warmth.filter(heat -> heat.missing() > 0).isEmpty()
                 && !Plausible.spoils(check, measured, warmth)
-                && WiresSum.room(readings, root)
+                && OverWiresAssessment.room(readings, root)
                         .filter(room -> room.signum() > 0)
                         .isPresent();
         return telling ? bySlot(measured) : Map.of();

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.model.compute.roundness.ShiftAndTilt;
 import org.tenthwise.model.compute.roundness.TruingUp;
-import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.verdict.Verdict;
@@ -19,23 +19,60 @@ import org.tenthwise.model.verdict.Verdict;
  * @param missing readings still to come for a verdict
  */
 public record RunOutFinding(
-        Step step,
-        Check.RunOut check,
-        List<AtSection> sections,
-        Optional<Length> movement,
-        Verdict verdict,
-        int missing)
+        Step step, RunOutCheck check, List<AtSection> sections, Optional<Length> movement, Verdict verdict, int missing)
         implements Finding {
 
     public RunOutFinding {
         sections = List.copyOf(sections);
     }
 
-    /** The readings that count, section by section, the sweep before the readings by angle. */
+    /** Section by section, the sweep before the readings by angle. */
+    @Override
     public List<Measured> measured() {
         return sections.stream()
                 .flatMap(at -> Stream.concat(at.swept().stream(), at.byAngle().stream()))
                 .toList();
+    }
+
+    /** The movement. */
+    @Override
+    public Optional<Length> value() {
+        return movement;
+    }
+
+    @Override
+    public Optional<Measured> deciding() {
+        return Optional.empty();
+    }
+
+    @Override
+    public boolean isOfOneSize() {
+        return true;
+    }
+
+    @Override
+    public List<Measured> farOff() {
+        return Plausible.farOff(check, measured());
+    }
+
+    @Override
+    public boolean showsSizes() {
+        return false;
+    }
+
+    @Override
+    public boolean awaitsAnother() {
+        return false;
+    }
+
+    @Override
+    public Optional<RunOutFinding> asTurn() {
+        return Optional.of(this);
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+        return cases.runOut(this);
     }
 
     /** The section nearest to the jaws. */
@@ -69,7 +106,7 @@ public record RunOutFinding(
      * section nearest to the jaws. While there is none at the far one, only of the near one, if that is over.
      */
     public Optional<TruingUp> truingUp() {
-        return TruingUpSum.of(this);
+        return TruingUpAssessment.of(this);
     }
 
     /** Whether a full turn was begun or swept at any section. */

@@ -3,7 +3,8 @@ package org.tenthwise.model.record;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.compute.form.WallForm;
-import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.verdict.Verdict;
@@ -23,7 +24,7 @@ import org.tenthwise.model.verdict.Verdict;
  */
 public record SizeFinding(
         Step step,
-        Check.Size check,
+        SizeCheck check,
         List<Measured> measured,
         Optional<Length> value,
         Optional<Measured> deciding,
@@ -42,6 +43,36 @@ public record SizeFinding(
     @Override
     public SizeFinding proposing(Optional<Proposal> proposed) {
         return new SizeFinding(step, check, measured, value, deciding, past, proposed, form, verdict, missing, warmth);
+    }
+
+    @Override
+    public boolean isOfOneSize() {
+        return true;
+    }
+
+    @Override
+    public List<Measured> farOff() {
+        return Plausible.farOff(check, measured);
+    }
+
+    @Override
+    public boolean showsSizes() {
+        return check.combine() != Combine.RANGE && !touchUnsaid();
+    }
+
+    @Override
+    public boolean awaitsAnother() {
+        return false;
+    }
+
+    @Override
+    public Optional<RunOutFinding> asTurn() {
+        return Optional.empty();
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+        return cases.size(this);
     }
 
     /** Whether nobody has said yet how the gauge touched the work, though the size hangs on it. */

@@ -4,8 +4,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.model.compute.temperature.AtTwenty;
 import org.tenthwise.model.compute.temperature.WorstCorrection;
-import org.tenthwise.model.plan.Check;
-import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
@@ -15,7 +14,6 @@ import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Run;
-import org.tenthwise.model.tolerance.Limits;
 
 /**
  * What heat means to one pass of a characteristic. Nothing is corrected without both temperatures, and no verdict is
@@ -40,22 +38,28 @@ public record TemperatureEffect(
      * which heat changes by next to nothing.
      */
     static Optional<TemperatureEffect> of(Plan plan, Step step, Run.Pass pass) {
-        return plan.climate().flatMap(climate -> limits(step.check()).map(limits -> {
-            Length most = limits.upper().or(limits::lower).map(Written::length).orElseThrow();
-            WorstCorrection worst = WorstCorrection.of(
-                    most,
-                    climate.part().expansion(),
-                    climate.shop(),
-                    climate.gauge().expansion(),
-                    climate.shop());
-            return new TemperatureEffect(
-                    climate,
-                    step.temperatureAsked(),
-                    worst,
-                    limits.width(),
-                    pass.temperature(MeasuredBody.PART),
-                    pass.temperature(MeasuredBody.GAUGE));
-        }));
+        return plan.climate().flatMap(climate -> step.check()
+                .asSize()
+                .flatMap(CheckOfSize::limitsOfASize)
+                .map(limits -> {
+                    Length most = limits.upper()
+                            .or(limits::lower)
+                            .map(Written::length)
+                            .orElseThrow();
+                    WorstCorrection worst = WorstCorrection.of(
+                            most,
+                            climate.part().expansion(),
+                            climate.shop(),
+                            climate.gauge().expansion(),
+                            climate.shop());
+                    return new TemperatureEffect(
+                            climate,
+                            step.temperatureAsked(),
+                            worst,
+                            limits.width(),
+                            pass.temperature(MeasuredBody.PART),
+                            pass.temperature(MeasuredBody.GAUGE));
+                }));
     }
 
     /** Whether temperatures are to be taken at {@code step} at all. */
@@ -63,12 +67,6 @@ public record TemperatureEffect(
         return of(plan, step, Run.Pass.NOTHING)
                 .filter(TemperatureEffect::needed)
                 .isPresent();
-    }
-
-    private static Optional<Limits> limits(Check check) {
-        return check instanceof Check.OfSize size && size.combine() != Combine.RANGE
-                ? Optional.of(size.limits())
-                : Optional.empty();
     }
 
     /** Whether the worst correction is above a twentieth of the tolerance. */

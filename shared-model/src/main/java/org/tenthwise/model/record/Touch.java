@@ -4,7 +4,7 @@ import java.util.Optional;
 import org.tenthwise.model.compute.drilling.DrillPoint;
 import org.tenthwise.model.compute.thread.AcrossGrooves;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.quantity.Length;
@@ -22,7 +22,7 @@ import org.tenthwise.model.run.Run;
  */
 public record Touch(Contact contact, Optional<Answer> said) {
 
-    public static Touch of(Check.Size check, Run.Pass pass) {
+    public static Touch of(CheckOfSize check, Run.Pass pass) {
         return new Touch(
                 check.contact(),
                 check.questions().isEmpty() ? Optional.empty() : pass.answer(Question.GROOVES_TOUCHED));

@@ -17,10 +17,13 @@ import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Holding;
 import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Operation;
+import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlanSource;
+import org.tenthwise.model.plan.RunOutCheck;
+import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.TemperatureAsked;
 import org.tenthwise.model.plan.ThermalData;
@@ -142,8 +145,8 @@ final class Bench {
         return sheet().line(step).finding();
     }
 
-    static Check.Size size(Feature feature, String lower, String upper, Combine combine, int places) {
-        return new Check.Size(
+    static SizeCheck size(Feature feature, String lower, String upper, Combine combine, int places) {
+        return new SizeCheck(
                 feature,
                 Limits.between(mm(lower), mm(upper)),
                 places(places),
@@ -154,8 +157,8 @@ final class Bench {
                 with(GaugeKind.MICROMETER));
     }
 
-    static Check.RunOut runOut(String limit, int jaws, String... angles) {
-        return new Check.RunOut(
+    static RunOutCheck runOut(String limit, int jaws, String... angles) {
+        return new RunOutCheck(
                 mm(limit),
                 List.of(angles).stream().map(BigDecimal::new).toList(),
                 Holding.ofJaws(jaws),
@@ -175,8 +178,8 @@ final class Bench {
     }
 
     /** Pitch diameters over three wires. */
-    static Check.OverWires wires(ScrewThread thread, String lower, String upper, Optional<String> root, int places) {
-        return new Check.OverWires(
+    static OverWiresCheck wires(ScrewThread thread, String lower, String upper, Optional<String> root, int places) {
+        return new OverWiresCheck(
                 thread,
                 Limits.between(mm(lower), mm(upper)),
                 root.map(Bench::mm),

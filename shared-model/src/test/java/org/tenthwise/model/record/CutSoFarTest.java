@@ -15,13 +15,14 @@ import org.tenthwise.model.compute.thread.MeasurementOverWires;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.Cutting;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Register;
+import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.quantity.Nanometres;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
@@ -264,7 +265,7 @@ class CutSoFarTest {
     /** The root is measured by step 2: before that nobody knows whether the wires rested on it. */
     @Test
     void whileTheRootIsStillToBeMeasuredNothingIsTold() {
-        Check.OverWires wires = new Check.OverWires(
+        OverWiresCheck wires = new OverWiresCheck(
                 VEE,
                 Limits.between(mm("18.164"), mm("18.334")),
                 Optional.empty(),
@@ -331,9 +332,9 @@ class CutSoFarTest {
         CutSoFar cut =
                 new CutSoFar(1, Optional.empty(), Optional.of(length("0.031")), length("0.035"), Optional.empty());
         assertEquals(List.of(cut), cuts(bench));
-        Check.Size check = Bench.size(Feature.BORE, "30.000", "30.021", Combine.EACH, 2);
+        SizeCheck check = Bench.size(Feature.BORE, "30.000", "30.021", Combine.EACH, 2);
         bench = new Bench()
-                .step(new Check.Size(
+                .step(new SizeCheck(
                         check.feature(),
                         check.limits(),
                         check.places(),
@@ -386,9 +387,9 @@ class CutSoFarTest {
      */
     @Test
     void aSizeThatNobodySaidHowItWasTouchedTellsNothing() {
-        Check.Size root = Bench.size(Feature.DIAMETER, "32.000", "32.200", Combine.EACH, 1);
+        SizeCheck root = Bench.size(Feature.DIAMETER, "32.000", "32.200", Combine.EACH, 1);
         Bench bench = new Bench()
-                .step(new Check.Size(
+                .step(new SizeCheck(
                         root.feature(),
                         root.limits(),
                         root.places(),

@@ -18,10 +18,11 @@ import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.AskedCheck;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.PlugFeel;
+import org.tenthwise.model.plan.PlugFitCheck;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Disposition;
@@ -41,7 +42,7 @@ class DispositionTest {
     @BeforeEach
     void aBoreOverSizeThatIsAHoldPoint() {
         bench.step(size(Feature.BORE, "20.000", "20.021", Combine.EACH, 1), BORE)
-                .step(new Check.Confirm("b"))
+                .step(new AskedCheck.Confirm("b"))
                 .read(BORE, "20.023");
     }
 
@@ -201,7 +202,7 @@ class DispositionTest {
     void aRepairOfTheBoreOpensItsPlugWhichIsNoConcessionForThat() {
         Bench plug = new Bench()
                 .step(size(Feature.BORE, "20.000", "20.021", Combine.EACH, 1))
-                .step(new Check.PlugFit(
+                .step(new PlugFitCheck(
                         BORE, Limits.atMost(mm("0.020")), places(1), PlugFeel.FREELY, with(GaugeKind.MICROMETER)))
                 .read(BORE, "20.019")
                 .read(2, "20.000")
@@ -218,7 +219,7 @@ class DispositionTest {
     void aConcessionOnWhatIsNotFoundOutSettlesNothing() {
         Bench open = new Bench()
                 .step(size(Feature.BORE, "20.000", "20.021", Combine.EACH, 1), BORE)
-                .step(new Check.Confirm("b"))
+                .step(new AskedCheck.Confirm("b"))
                 .did(new Event.DispositionSigned(BORE, Disposition.USE_AS_IS, "will do", "Inspector 1"));
         assertFalse(open.sheet().line(BORE).settled());
         assertTrue(open.sheet().line(AFTER).held());
@@ -229,7 +230,7 @@ class DispositionTest {
     void aConcessionOnAPlugLapsesWithItsBore() {
         Bench plug = new Bench()
                 .step(size(Feature.BORE, "20.000", "20.021", Combine.EACH, 1))
-                .step(new Check.PlugFit(
+                .step(new PlugFitCheck(
                         BORE, Limits.atMost(mm("0.020")), places(1), PlugFeel.FREELY, with(GaugeKind.MICROMETER)))
                 .read(BORE, "20.021")
                 .read(2, "20.000")

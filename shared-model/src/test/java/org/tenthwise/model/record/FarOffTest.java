@@ -18,10 +18,13 @@ import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.AskedCheck;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.ThermalData;
 import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Degrees;
@@ -41,7 +44,7 @@ class FarOffTest {
      * In limits of 18.2 to 18.3; over the wire 1.443 the middle reads 18.25 + 3 · 1.443 − 0.86603 · 2.5 = 20.414, and a
      * lead of 2.5° adds less than 0.01.
      */
-    private static final Check.OverWires THREAD = new Check.OverWires(
+    private static final OverWiresCheck THREAD = new OverWiresCheck(
             new ScrewThread(ThreadForm.METRIC, length("20"), length("2.5"), 1),
             Limits.between(mm("18.2"), mm("18.3")),
             Optional.empty(),
@@ -82,7 +85,8 @@ class FarOffTest {
     @Test
     void whatIsOnlyAskedExpectsNoFigure() {
         assertEquals(
-                Optional.empty(), Plausible.reading(null, new Check.Confirm("gripped"), Optional.empty(), List.of()));
+                Optional.empty(),
+                Plausible.reading(null, new AskedCheck.Confirm("gripped"), Optional.empty(), List.of()));
     }
 
     @ParameterizedTest
@@ -112,7 +116,7 @@ class FarOffTest {
                 .read(1, read)
                 .finding(1);
         assertEquals(length("30.010"), finding.value().orElseThrow());
-        assertEquals(farOff ? finding.measured() : List.of(), Plausible.farOff(finding));
+        assertEquals(farOff ? finding.measured() : List.of(), finding.farOff());
         assertEquals(farOff, Plausible.spoils(finding));
     }
 
@@ -123,7 +127,7 @@ class FarOffTest {
                 .did(new Event.GaugeSet(1, onMaster("29.100", "0")))
                 .read(1, "0.910")
                 .finding(1);
-        assertEquals(List.of(), Plausible.farOff(finding));
+        assertEquals(List.of(), finding.farOff());
     }
 
     @Test
@@ -134,7 +138,7 @@ class FarOffTest {
                 .did(new Event.GaugeSet(1, Bench.wires("1.500")))
                 .read(1, "20.585")
                 .finding(1);
-        assertEquals(List.of(), Plausible.farOff(finding));
+        assertEquals(List.of(), finding.farOff());
     }
 
     @ParameterizedTest
@@ -164,27 +168,27 @@ class FarOffTest {
                 .step(Bench.runOut("0.02", 4, "0", "90", "180", "270"))
                 .read(1, "0", read)
                 .finding(1);
-        assertEquals(plausible ? List.of() : List.of(finding.measured().get(1)), Plausible.farOff(finding));
+        assertEquals(plausible ? List.of() : List.of(finding.measured().get(1)), finding.farOff());
     }
 
     @Test
     void aReadingOverWiresWithoutItsPointIsTold() {
-        WiresFinding finding = (WiresFinding) new Bench()
+        OverWiresFinding finding = (OverWiresFinding) new Bench()
                 .step(THREAD)
                 .did(new Event.GaugeSet(1, Bench.wires("1.443")))
                 .read(1, "20414")
                 .finding(1);
-        assertEquals(finding.measured(), Plausible.farOff(finding));
+        assertEquals(finding.measured(), finding.farOff());
         assertEquals(1, finding.measured().size());
     }
 
     @Test
     void anAnswerIsNeverFarOff() {
         Finding finding = new Bench()
-                .step(new Check.Confirm("gripped"))
+                .step(new AskedCheck.Confirm("gripped"))
                 .did(new Event.Answered(1, Question.CONFIRMED, Answer.YES))
                 .finding(1);
-        assertEquals(List.of(), Plausible.farOff(finding));
+        assertEquals(List.of(), finding.farOff());
         assertFalse(Plausible.spoils(finding));
     }
 
@@ -228,11 +232,11 @@ class FarOffTest {
                         .toList(),
                 Plausible.farOffTemperatures(finding));
         assertEquals(told != null, Plausible.spoils(finding));
-        assertTrue(Plausible.farOff(finding).isEmpty(), "the reading itself is not");
+        assertTrue(finding.farOff().isEmpty(), "the reading itself is not");
     }
 
-    private static Check.Size bore(Optional<Written> master) {
-        return new Check.Size(
+    private static SizeCheck bore(Optional<Written> master) {
+        return new SizeCheck(
                 Feature.BORE,
                 Limits.between(mm("30.000"), mm("30.021")),
                 places(1),

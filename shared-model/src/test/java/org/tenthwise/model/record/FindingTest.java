@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.AskedCheck;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
@@ -81,7 +82,7 @@ class FindingTest {
 
     @Test
     void yesIsTheGoodAnswerAtBothEndsOfALimitGauge() {
-        Check check = new Check.GoNotGo("goes", "does not", Optional.empty());
+        Check check = new AskedCheck.GoNotGo("goes", "does not", Optional.empty());
         assertEquals(VerdictKind.OPEN, answered(check, Answer.YES).verdict().standing());
         assertEquals(VerdictKind.FAIL, answered(check, Answer.NO).verdict().standing());
         assertEquals(
@@ -98,7 +99,7 @@ class FindingTest {
         assertEquals(VerdictKind.FAIL, before(Answer.YES).finding(1).verdict().standing());
         assertEquals(
                 Answer.YES,
-                ((AnswerFinding) before(Answer.NO).finding(1)).answers().get(Question.NOT_GO_STAYS_OUT));
+                ((AskedFinding) before(Answer.NO).finding(1)).answers().get(Question.NOT_GO_STAYS_OUT));
         assertEquals(0, before(Answer.NO).finding(1).missing());
     }
 
@@ -131,7 +132,7 @@ class FindingTest {
     /** A run from before yes was the good answer of the not-go end. */
     private static Bench before(Answer notGoEnters) {
         return new Bench()
-                .step(new Check.GoNotGo("goes", "does not", Optional.empty()))
+                .step(new AskedCheck.GoNotGo("goes", "does not", Optional.empty()))
                 .did(new Event.Answered(1, Question.GO_ENTERS, Answer.YES))
                 .did(new Event.Answered(1, Question.NOT_GO_ENTERS, notGoEnters));
     }
@@ -184,9 +185,9 @@ class FindingTest {
     @Test
     void nothingAfterAHoldPointIsOpenBeforeItPassesOrIsCarriedOn() {
         Bench bench = new Bench()
-                .step(new Check.Confirm("a"))
-                .step(new Check.Confirm("b"), 1, 2)
-                .step(new Check.Confirm("c"));
+                .step(new AskedCheck.Confirm("a"))
+                .step(new AskedCheck.Confirm("b"), 1, 2)
+                .step(new AskedCheck.Confirm("c"));
         assertEquals(List.of(1, 2), bench.sheet().line(3).waitingFor());
         bench.did(new Event.Answered(1, Question.CONFIRMED, Answer.YES));
         bench.did(new Event.Answered(2, Question.CONFIRMED, Answer.NO));

@@ -10,10 +10,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.plan.AskedCheck;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.PlugFeel;
+import org.tenthwise.model.plan.PlugFitCheck;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
 import org.tenthwise.model.tolerance.Limits;
@@ -26,18 +29,18 @@ class NothingPassesUnreadTest {
 
     static List<Check> oneOfEachKind() {
         return List.of(
-                new Check.Confirm("Chuck key out."),
-                new Check.Look("No chatter."),
-                new Check.GoNotGo("Enters.", "Does not.", Optional.empty()),
+                new AskedCheck.Confirm("Chuck key out."),
+                new AskedCheck.Look("No chatter."),
+                new AskedCheck.GoNotGo("Enters.", "Does not.", Optional.empty()),
                 Bench.runOut("0.02", 4, "0", "90", "180", "270"),
                 BORE,
-                new Check.PlugFit(
+                new PlugFitCheck(
                         1,
                         Limits.atMost(Bench.mm("0.030")),
                         Bench.places(1),
                         PlugFeel.FREELY,
                         Bench.with(GaugeKind.MICROMETER)),
-                new Check.OverWires(
+                new OverWiresCheck(
                         new ScrewThread(ThreadForm.METRIC, Bench.length("20"), Bench.length("2.5"), 1),
                         Limits.between(Bench.mm("18.2"), Bench.mm("18.3")),
                         Optional.empty(),

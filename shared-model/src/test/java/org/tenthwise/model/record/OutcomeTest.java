@@ -9,7 +9,7 @@ import static org.tenthwise.model.record.Bench.size;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.AskedCheck;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Question;
@@ -23,7 +23,7 @@ import org.tenthwise.model.run.SignedAs;
 class OutcomeTest {
 
     private final Bench bench = new Bench()
-            .step(new Check.Confirm("gripped"))
+            .step(new AskedCheck.Confirm("gripped"))
             .step(size(Feature.DIAMETER, "47.980", "48.000", Combine.EACH, 1));
 
     private OutcomeTest confirmed(Answer answer) {
@@ -139,7 +139,7 @@ class OutcomeTest {
     @Test
     void aPlanWithoutACharacteristicNeverConforms() {
         Bench onlySetUp = new Bench()
-                .step(new Check.Confirm("gripped"))
+                .step(new AskedCheck.Confirm("gripped"))
                 .did(new Event.Answered(1, Question.CONFIRMED, Answer.YES));
         assertEquals(Outcome.NOT_COMPLETE, onlySetUp.sheet().outcome());
     }

@@ -22,6 +22,8 @@ import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.RunOutCheck;
+import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.ThermalData;
 import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Degrees;
@@ -35,8 +37,8 @@ import org.tenthwise.model.verdict.VerdictKind;
 /** What is far off, and that nothing is advised from it. Figures are reckoned by hand from the limits beside them. */
 class PlausibleTest {
 
-    private static final Check.Size JOURNAL = Bench.size(Feature.DIAMETER, "39.984", "40.000", Combine.EACH, 2);
-    private static final Check.Size BORE = new Check.Size(
+    private static final SizeCheck JOURNAL = Bench.size(Feature.DIAMETER, "39.984", "40.000", Combine.EACH, 2);
+    private static final SizeCheck BORE = new SizeCheck(
             Feature.BORE,
             Limits.between(mm("30.000"), mm("30.021")),
             Bench.places(2),
@@ -106,7 +108,7 @@ class PlausibleTest {
 
     @Test
     void aRangeSaysNothingOfItsFirstReadingAndAHundredTimesItsLimitOfTheRest() {
-        Check.Size floor = new Check.Size(
+        SizeCheck floor = new SizeCheck(
                 Feature.DEPTH,
                 Limits.atMost(mm("0.05")),
                 Bench.places(4),
@@ -142,7 +144,7 @@ class PlausibleTest {
         assertEquals(VerdictKind.UNPROVEN, finding.verdict().standing());
         assertEquals(Optional.empty(), finding.verdict().margin());
         assertEquals(Optional.empty(), finding.proposal());
-        assertEquals(finding.measured(), Plausible.farOff(finding));
+        assertEquals(finding.measured(), finding.farOff());
     }
 
     @Test
@@ -162,7 +164,7 @@ class PlausibleTest {
 
     @Test
     void aMeanWithAFigureFarOffInItDoesNotPass() {
-        Check.Size mean = Bench.size(Feature.DIAMETER, "39.984", "40.000", Combine.MEAN, 2);
+        SizeCheck mean = Bench.size(Feature.DIAMETER, "39.984", "40.000", Combine.MEAN, 2);
         // the mean of 20.000 and 59.984 is 39.992
         Finding finding = new Bench().step(mean).read(1, "20.000", "59.984").finding(1);
         assertEquals(VerdictKind.UNPROVEN, finding.verdict().standing());
@@ -221,7 +223,7 @@ class PlausibleTest {
 
     @Test
     void noJawIsMovedByARunOutWithATurnOfTheDialMissed() {
-        Check.RunOut check = Bench.runOut("0.02", 4, "0", "90", "180", "270");
+        RunOutCheck check = Bench.runOut("0.02", 4, "0", "90", "180", "270");
         RunOutFinding sound = (RunOutFinding)
                 new Bench().step(check).read(1, "0.00", "0.05", "0.10", "0.05").finding(1);
         assertEquals(
@@ -238,8 +240,8 @@ class PlausibleTest {
     void aRunOutDoesNotPassByTwoFiguresThatAreFarOffAlike() {
         Bench bench = new Bench()
                 .step(Bench.runOut("0.02", 4, "0", "90", "180", "270"))
-                .did(new Event.ReadingTaken(1, Check.RunOut.HIGHEST, mm("29991")))
-                .did(new Event.ReadingTaken(1, Check.RunOut.LOWEST, mm("29991")));
+                .did(new Event.ReadingTaken(1, RunOutCheck.HIGHEST, mm("29991")))
+                .did(new Event.ReadingTaken(1, RunOutCheck.LOWEST, mm("29991")));
         assertEquals(VerdictKind.UNPROVEN, bench.finding(1).verdict().standing());
         Bench points = new Bench()
                 .step(Bench.runOut("0.02", 4, "0", "90", "180", "270"))
@@ -251,8 +253,8 @@ class PlausibleTest {
         return Plausible.reading(null, check, Optional.empty(), List.of()).orElseThrow();
     }
 
-    private static Check.Size direct(Check.Size size) {
-        return new Check.Size(
+    private static SizeCheck direct(SizeCheck size) {
+        return new SizeCheck(
                 size.feature(),
                 size.limits(),
                 size.places(),

@@ -19,12 +19,12 @@ import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Aim;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.Cutting;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Register;
+import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.SizeModifier;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -44,7 +44,7 @@ class ProposalTest {
     /** 29.854 at the mouth says + 0.1565; 29.990 at the floor, read last, would be 30.1465. */
     @Test
     void noCutIsProposedBeforeTheLastPlaceIsRead() {
-        Check.Size bore = bore(4, Combine.EACH, Optional.empty());
+        SizeCheck bore = bore(4, Combine.EACH, Optional.empty());
         for (int read = 1; read < 4; read++) {
             String[] figures = Arrays.copyOf(new String[] {"29.854", "29.900", "29.950"}, read);
             Finding found = new Bench().step(bore).read(1, figures).finding(1);
@@ -120,7 +120,7 @@ class ProposalTest {
     @ParameterizedTest
     @CsvSource({"SA, true", ", false"})
     void aLightCutIsBoundByThePlacesUnlessTheDrawingMakesOneSizeOfThem(SizeModifier says, boolean cut) {
-        Check.Size bore = new Check.Size(
+        SizeCheck bore = new SizeCheck(
                 Feature.BORE,
                 Limits.between(mm("30.000"), mm("30.021")),
                 places(2),
@@ -158,7 +158,7 @@ class ProposalTest {
      */
     @Test
     void whereTheDrawingMeansTheAverageSizeThatIsBroughtIn() {
-        Check.Size turned = new Check.Size(
+        SizeCheck turned = new SizeCheck(
                 Feature.DIAMETER,
                 Limits.between(mm("14.990"), mm("15.002")),
                 places(6),
@@ -294,7 +294,7 @@ class ProposalTest {
     @Test
     void anInchPlanIsRoundedToATenthOfAThou() {
         Limits limits = Limits.between(new Written("1.5000", Unit.INCH), new Written("1.5011", Unit.INCH));
-        Check.Size bore = new Check.Size(
+        SizeCheck bore = new SizeCheck(
                 Feature.BORE,
                 limits,
                 places(1),
@@ -468,8 +468,8 @@ class ProposalTest {
         return new Event.MachineKnown("", register, usual);
     }
 
-    private static Check.Size bore(int places, Combine combine, Optional<SizeModifier> says) {
-        return new Check.Size(
+    private static SizeCheck bore(int places, Combine combine, Optional<SizeModifier> says) {
+        return new SizeCheck(
                 Feature.BORE,
                 Limits.between(mm("30.000"), mm("30.021")),
                 places(places),
@@ -483,8 +483,8 @@ class ProposalTest {
                 Contact.SQUARE);
     }
 
-    private static Check.Size bore(Cutting cutting) {
-        return new Check.Size(
+    private static SizeCheck bore(Cutting cutting) {
+        return new SizeCheck(
                 Feature.BORE,
                 Limits.between(mm("30.000"), mm("30.021")),
                 places(1),
@@ -498,9 +498,9 @@ class ProposalTest {
                 Contact.SQUARE);
     }
 
-    private static Check.Size size(
+    private static SizeCheck size(
             Feature feature, String lower, String upper, String guard, int places, Combine combine) {
-        return new Check.Size(
+        return new SizeCheck(
                 feature,
                 Limits.between(mm(lower), mm(upper)),
                 places(places),

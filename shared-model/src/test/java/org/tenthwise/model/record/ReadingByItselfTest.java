@@ -13,10 +13,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.AskedCheck;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.ThermalData;
 import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Expansion;
@@ -87,7 +90,7 @@ class ReadingByItselfTest {
     @Test
     void whatIsOnlyAskedHasNoReadingToSpeakFor() {
         Finding asked = new Bench()
-                .step(new Check.Confirm("gripped"))
+                .step(new AskedCheck.Confirm("gripped"))
                 .did(new Event.Answered(1, Question.CONFIRMED, Answer.YES))
                 .finding(1);
         Measured other = ((SizeFinding)
@@ -100,7 +103,7 @@ class ReadingByItselfTest {
 
     private static List<VerdictKind> alone(Finding finding) {
         List<Measured> measured =
-                finding instanceof SizeFinding size ? size.measured() : ((WiresFinding) finding).measured();
+                finding instanceof SizeFinding size ? size.measured() : ((OverWiresFinding) finding).measured();
         return measured.stream()
                 .map(finding::alone)
                 .flatMap(Optional::stream)
@@ -109,7 +112,7 @@ class ReadingByItselfTest {
     }
 
     private static Check bore(Combine combine) {
-        return new Check.Size(
+        return new SizeCheck(
                 Feature.BORE,
                 Limits.between(mm("20.000"), mm("20.021")),
                 places(4),
@@ -135,7 +138,7 @@ class ReadingByItselfTest {
     }
 
     private static Check thread(Optional<String> root, Optional<Integer> rootStep) {
-        return new Check.OverWires(
+        return new OverWiresCheck(
                 new ScrewThread(ThreadForm.METRIC, length("20"), length("2.5"), 1),
                 Limits.between(mm("18.2"), mm("18.3")),
                 root.map(Bench::mm),

@@ -17,10 +17,11 @@ import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.PlugFeel;
+import org.tenthwise.model.plan.PlugFitCheck;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Event.PassBegun.Why;
@@ -43,7 +44,7 @@ class RestsOnTest {
     @BeforeEach
     void aPlugThatFits() {
         bench.step(size(Feature.BORE, "20.000", "20.030", Combine.EACH, 1))
-                .step(new Check.PlugFit(
+                .step(new PlugFitCheck(
                         BORE,
                         Limits.between(mm("0.000"), mm("0.030")),
                         places(1),
@@ -70,7 +71,7 @@ class RestsOnTest {
     @Test
     void whatWasFoundBeforeStaysInTheRecordAsItWasFound() {
         bench.did(new Event.PassBegun(BORE, Why.CUT)).read(BORE, "20.028");
-        PlugFinding before = (PlugFinding) line().earlier().get(0);
+        PlugFitFinding before = (PlugFitFinding) line().earlier().get(0);
         assertEquals(length("0.004"), before.clearance().orElseThrow().least());
         assertEquals(VerdictKind.PASS, before.verdict().standing());
 
@@ -93,7 +94,7 @@ class RestsOnTest {
         Setting direct = Setting.direct(new Gauge("M-1", GaugeKind.MICROMETER, Optional.empty()));
         Bench set = new Bench()
                 .step(size(Feature.BORE, "20.000", "20.030", Combine.EACH, 1))
-                .step(new Check.PlugFit(
+                .step(new PlugFitCheck(
                         BORE, Limits.atMost(mm("0.030")), places(1), PlugFeel.FREELY, with(GaugeKind.MICROMETER)))
                 .did(new Event.GaugeSet(BORE, direct))
                 .read(BORE, "20.002")
@@ -106,7 +107,7 @@ class RestsOnTest {
     void aPlugFeltBeforeTheBoreWasReadIsFeltAgain() {
         Bench early = new Bench()
                 .step(size(Feature.BORE, "20.000", "20.030", Combine.EACH, 1))
-                .step(new Check.PlugFit(
+                .step(new PlugFitCheck(
                         BORE, Limits.atMost(mm("0.030")), places(1), PlugFeel.FREELY, with(GaugeKind.MICROMETER)))
                 .read(PLUG, "19.998")
                 .did(new Event.Answered(PLUG, Question.PLUG_FEELS, Answer.FREELY))
@@ -134,9 +135,10 @@ class RestsOnTest {
     void anAnswerOfAnEarlierPassDoesNotCountInTheNext() {
         bench.did(new Event.PassBegun(PLUG, Why.MEASURED_AGAIN)).read(PLUG, "19.998");
         assertEquals(VerdictKind.OPEN, standing());
-        assertEquals(Optional.empty(), ((PlugFinding) bench.finding(PLUG)).feel());
+        assertEquals(Optional.empty(), ((PlugFitFinding) bench.finding(PLUG)).feel());
         assertEquals(
-                Optional.of(Answer.WITH_DRAG), ((PlugFinding) line().earlier().get(0)).feel());
+                Optional.of(Answer.WITH_DRAG),
+                ((PlugFitFinding) line().earlier().get(0)).feel());
     }
 
     @Test
@@ -144,7 +146,7 @@ class RestsOnTest {
         ScrewThread thread = new ScrewThread(ThreadForm.TRAPEZOIDAL, length("40"), length("7"), 1);
         Bench threaded = new Bench()
                 .step(size(Feature.DIAMETER, "20", "40", Combine.EACH, 1))
-                .step(new Check.OverWires(
+                .step(new OverWiresCheck(
                         thread,
                         Limits.between(mm("36.0"), mm("36.5")),
                         Optional.empty(),

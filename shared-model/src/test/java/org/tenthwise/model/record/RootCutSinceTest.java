@@ -13,9 +13,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.model.gauge.GaugeKind;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
@@ -122,13 +122,13 @@ class RootCutSinceTest {
                 .read(ROOT, root)
                 .did(new Event.GaugeSet(WIRES, Bench.wires("1.443")))
                 .read(WIRES, "20.600", "20.480");
-        WiresFinding found = (WiresFinding) uneven.finding(WIRES);
+        OverWiresFinding found = (OverWiresFinding) uneven.finding(WIRES);
         assertEquals(said, found.proposal().isPresent());
         assertEquals(!said, found.rootUnder().isPresent());
     }
 
-    private static Check.OverWires overWires(int places) {
-        return new Check.OverWires(
+    private static OverWiresCheck overWires(int places) {
+        return new OverWiresCheck(
                 VEE,
                 Limits.between(mm("18.2"), mm("18.3")),
                 Optional.empty(),
@@ -170,7 +170,7 @@ class RootCutSinceTest {
         return new Length(length.millimetres().setScale(3, RoundingMode.HALF_UP));
     }
 
-    private WiresFinding found() {
-        return (WiresFinding) bench.finding(WIRES);
+    private OverWiresFinding found() {
+        return (OverWiresFinding) bench.finding(WIRES);
     }
 }

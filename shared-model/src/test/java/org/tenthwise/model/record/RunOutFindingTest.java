@@ -23,8 +23,8 @@ import org.tenthwise.model.compute.roundness.UnfitAngles;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Setting;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Holding;
+import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.Section;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -88,9 +88,9 @@ class RunOutFindingTest {
     void highestAndLowestOverATurnPassWhateverTheAnglesOfThePlan() {
         Bench bench = new Bench()
                 .step(runOut("0.020", 4, "0", "180"))
-                .did(new Event.ReadingTaken(1, Check.RunOut.HIGHEST, mm("0.014")));
+                .did(new Event.ReadingTaken(1, RunOutCheck.HIGHEST, mm("0.014")));
         assertEquals(VerdictKind.OPEN, bench.finding(1).verdict().standing());
-        bench.did(new Event.ReadingTaken(1, Check.RunOut.LOWEST, mm("-0.006")));
+        bench.did(new Event.ReadingTaken(1, RunOutCheck.LOWEST, mm("-0.006")));
         assertEquals(VerdictKind.PASS, bench.finding(1).verdict().standing());
     }
 
@@ -98,8 +98,8 @@ class RunOutFindingTest {
     void highestAndLowestOverATurnAreEnoughForTheVerdict() {
         RunOutFinding found = (RunOutFinding) new Bench()
                 .step(runOut("0.020", 4, "0", "90", "180", "270"))
-                .did(new Event.ReadingTaken(1, Check.RunOut.LOWEST, mm("-0.008")))
-                .did(new Event.ReadingTaken(1, Check.RunOut.HIGHEST, mm("0.014")))
+                .did(new Event.ReadingTaken(1, RunOutCheck.LOWEST, mm("-0.008")))
+                .did(new Event.ReadingTaken(1, RunOutCheck.HIGHEST, mm("0.014")))
                 .finding(1);
         assertTrue(found.swept());
         assertEquals(Optional.of(length("0.022")), found.movement());
@@ -124,7 +124,7 @@ class RunOutFindingTest {
         """)
     void pointsPassOnlyWhereTwiceTheEccentricityAndWhatItLeavesAreInside(
             String angles, String read, VerdictKind standing) {
-        Check.RunOut check = new Check.RunOut(
+        RunOutCheck check = new RunOutCheck(
                 inch("0.0005"),
                 figures(angles),
                 Holding.FOUR_JAW,
@@ -186,7 +186,7 @@ class RunOutFindingTest {
         Bench bench =
                 new Bench().step(runOut("0.020", 4, "0", "90", "180", "270")).read(1, "0", "0", "0", "0");
         assertEquals(VerdictKind.PASS, bench.finding(1).verdict().standing());
-        bench.did(new Event.ReadingTaken(1, Check.RunOut.HIGHEST, mm("0.001")));
+        bench.did(new Event.ReadingTaken(1, RunOutCheck.HIGHEST, mm("0.001")));
         assertEquals(VerdictKind.OPEN, bench.finding(1).verdict().standing());
         assertEquals(1, bench.finding(1).missing());
     }
@@ -253,7 +253,7 @@ class RunOutFindingTest {
     void itIsSweptOnceAFullTurnIsBegunAtAnySection() {
         Bench bench = atTwoSections().read(1, "0.030", "0", "-0.030", "0");
         assertFalse(((RunOutFinding) bench.finding(1)).swept());
-        assertTrue(((RunOutFinding) bench.did(new Event.ReadingTaken(1, "far:" + Check.RunOut.HIGHEST, mm("0.010")))
+        assertTrue(((RunOutFinding) bench.did(new Event.ReadingTaken(1, "far:" + RunOutCheck.HIGHEST, mm("0.010")))
                         .finding(1))
                 .swept());
     }
@@ -263,15 +263,15 @@ class RunOutFindingTest {
     @Test
     void aHighestAndALowestOfTwoGaugesAreNoMovement() {
         Bench bench = gauge(new Bench().step(runOut("0.020", 4, "0", "90", "180", "270")), "IN-1")
-                .did(new Event.ReadingTaken(1, Check.RunOut.HIGHEST, mm("0.500")));
-        gauge(bench, "IN-2").did(new Event.ReadingTaken(1, Check.RunOut.LOWEST, mm("0.490")));
+                .did(new Event.ReadingTaken(1, RunOutCheck.HIGHEST, mm("0.500")));
+        gauge(bench, "IN-2").did(new Event.ReadingTaken(1, RunOutCheck.LOWEST, mm("0.490")));
         RunOutFinding found = (RunOutFinding) bench.finding(1);
         assertEquals(VerdictKind.OPEN, found.verdict().standing());
         assertEquals(1, found.missing());
         assertEquals(
                 List.of(mm("0.490")),
                 found.measured().stream().map(read -> read.reading().typed()).toList());
-        bench.did(new Event.ReadingTaken(1, Check.RunOut.HIGHEST, mm("0.515")));
+        bench.did(new Event.ReadingTaken(1, RunOutCheck.HIGHEST, mm("0.515")));
         assertEquals(VerdictKind.FAIL, bench.finding(1).verdict().standing());
     }
 
@@ -294,7 +294,7 @@ class RunOutFindingTest {
 
     private static Bench atTwoSections() {
         return new Bench()
-                .step(new Check.RunOut(
+                .step(new RunOutCheck(
                         mm("0.020"),
                         figures("0 90 180 270"),
                         Holding.FOUR_JAW,
@@ -305,8 +305,8 @@ class RunOutFindingTest {
 
     /** @param at what stands before the slots of the section */
     private static Bench sweep(Bench bench, String at, String highest, String lowest) {
-        return bench.did(new Event.ReadingTaken(1, at + Check.RunOut.HIGHEST, mm(highest)))
-                .did(new Event.ReadingTaken(1, at + Check.RunOut.LOWEST, mm(lowest)));
+        return bench.did(new Event.ReadingTaken(1, at + RunOutCheck.HIGHEST, mm(highest)))
+                .did(new Event.ReadingTaken(1, at + RunOutCheck.LOWEST, mm(lowest)));
     }
 
     private static List<BigDecimal> figures(String angles) {

@@ -10,7 +10,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.AskedCheck;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.run.Disposition;
@@ -24,7 +24,7 @@ class SheetTest {
 
     @BeforeEach
     void threeLooks() {
-        bench.step(new Check.Look("a")).step(new Check.Look("b"), 2).step(new Check.Look("c"));
+        bench.step(new AskedCheck.Look("a")).step(new AskedCheck.Look("b"), 2).step(new AskedCheck.Look("c"));
     }
 
     @Test

@@ -15,10 +15,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.model.compute.form.WallShape;
 import org.tenthwise.model.gauge.GaugeKind;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Place;
+import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.VerdictKind;
@@ -126,8 +126,8 @@ class SizeFindingTest {
                 .shape();
     }
 
-    private static Check.Size bore(List<Place> places, Combine combine, String guardBand) {
-        return new Check.Size(
+    private static SizeCheck bore(List<Place> places, Combine combine, String guardBand) {
+        return new SizeCheck(
                 Feature.BORE,
                 Limits.between(mm("20.000"), mm("20.021")),
                 places,

@@ -15,12 +15,16 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.AskedCheck;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.MeasuredBody;
+import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.PlugFeel;
+import org.tenthwise.model.plan.PlugFitCheck;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.TemperatureAsked;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Length;
@@ -160,7 +164,7 @@ class TemperatureEffectTest {
     @Test
     void whetherAStepNeedsTemperaturesIsKnownBeforeAnythingIsRead() {
         Sheet sheet = bore().stepNotAsking(BORE)
-                .step(new Check.Confirm("a"), TemperatureAsked.ALWAYS)
+                .step(new AskedCheck.Confirm("a"), TemperatureAsked.ALWAYS)
                 .sheet();
         assertEquals(
                 List.of(true, false, false),
@@ -171,7 +175,7 @@ class TemperatureEffectTest {
 
     @Test
     void oneLimitHasNoToleranceToSetItAgainst() {
-        Check atLeast = new Check.Size(
+        Check atLeast = new SizeCheck(
                 Feature.BORE,
                 new Limits(Optional.of(mm("30")), Optional.empty()),
                 places(1),
@@ -194,7 +198,7 @@ class TemperatureEffectTest {
      */
     @Test
     void whatThePlanAlwaysAsksForIsAskedForWhateverTheWidth() {
-        Check atLeast = new Check.Size(
+        Check atLeast = new SizeCheck(
                 Feature.BORE,
                 new Limits(Optional.of(mm("30")), Optional.empty()),
                 places(1),
@@ -221,7 +225,7 @@ class TemperatureEffectTest {
         ScrewThread thread = new ScrewThread(ThreadForm.METRIC, length("20"), length("2.5"), 1);
         Bench bench = new Bench()
                 .in(Bench.BRONZE)
-                .step(new Check.OverWires(
+                .step(new OverWiresCheck(
                         thread,
                         Limits.between(mm("18.2"), mm("18.21")),
                         Optional.empty(),
@@ -252,7 +256,7 @@ class TemperatureEffectTest {
                 Optional.empty(),
                 new Bench()
                         .in(Bench.BRONZE)
-                        .step(new Check.Confirm("a"))
+                        .step(new AskedCheck.Confirm("a"))
                         .finding(1)
                         .warmth());
     }
@@ -260,7 +264,7 @@ class TemperatureEffectTest {
     /** A bore of 30.010 read at 25 °C with a gauge at 20 is 30.007569; a plug of 29.990 leaves 0.017569. */
     @Test
     void aPlugIsSetAgainstTheBoreAtTwentyDegreesAndWaitsForItsTemperatures() {
-        Check plug = new Check.PlugFit(
+        Check plug = new PlugFitCheck(
                 1, Limits.between(mm("0.005"), mm("0.035")), places(1), PlugFeel.FREELY, with(GaugeKind.MICROMETER));
         Bench bench = bore().step(plug)
                 .read(1, "30.010")
@@ -270,7 +274,7 @@ class TemperatureEffectTest {
         bench.at(1, "25", "20").read(2, "29.990").did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY));
         assertEquals(
                 length("0.017569"),
-                ((PlugFinding) bench.finding(2)).clearance().orElseThrow().greatest());
+                ((PlugFitFinding) bench.finding(2)).clearance().orElseThrow().greatest());
     }
 
     /**
@@ -280,7 +284,7 @@ class TemperatureEffectTest {
     @Test
     void wiresGrowWithTheGaugeAndTheThreadWithThePart() {
         ScrewThread thread = new ScrewThread(ThreadForm.METRIC, length("20"), length("2.5"), 1);
-        Check wires = new Check.OverWires(
+        Check wires = new OverWiresCheck(
                 thread,
                 Limits.between(mm("18.2"), mm("18.21")),
                 Optional.empty(),
@@ -296,8 +300,8 @@ class TemperatureEffectTest {
                 .step(wires)
                 .did(new Event.GaugeSet(1, Bench.wires("1.443")))
                 .read(1, "20.400");
-        Length asRead = ((WiresFinding) bench.finding(1)).value().orElseThrow();
-        WiresFinding found = (WiresFinding) bench.at(1, "28", "25").finding(1);
+        Length asRead = ((OverWiresFinding) bench.finding(1)).value().orElseThrow();
+        OverWiresFinding found = (OverWiresFinding) bench.at(1, "28", "25").finding(1);
         Length change = found.value().orElseThrow().minus(asRead);
         assertTrue(!change.minus(length("-0.001159")).abs().isAbove(length("0.000003")), change::toString);
         assertEquals(

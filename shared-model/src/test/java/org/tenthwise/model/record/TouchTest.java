@@ -19,7 +19,9 @@ import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.Contact.ReadTo;
 import org.tenthwise.model.plan.Cutting;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.thread.ScrewThread;
@@ -38,8 +40,8 @@ class TouchTest {
     private static final Event OPPOSITE = new Event.Answered(1, Question.GROOVES_TOUCHED, Answer.OPPOSITE_GROOVES);
     private static final Event SQUARE = new Event.Answered(1, Question.GROOVES_TOUCHED, Answer.SQUARE_ACROSS);
 
-    private static Check.Size size(Feature feature, String lower, String upper, int places, Contact contact) {
-        return new Check.Size(
+    private static SizeCheck size(Feature feature, String lower, String upper, int places, Contact contact) {
+        return new SizeCheck(
                 feature,
                 Limits.between(mm(lower), mm(upper)),
                 places(places),
@@ -144,7 +146,7 @@ class TouchTest {
     /** Wires 3.6 on Tr 40×7 that measure 39.900 lie on a root of 32.7 and clear one of 32.688 − 0.188. */
     @Test
     void theRootOfAThreadIsTheCorrectedOne() {
-        Check.OverWires wires = new Check.OverWires(
+        OverWiresCheck wires = new OverWiresCheck(
                 new ScrewThread(ThreadForm.TRAPEZOIDAL, length("40"), length("7"), 1),
                 Limits.between(mm("36.020"), mm("36.375")),
                 Optional.empty(),
@@ -166,7 +168,7 @@ class TouchTest {
     }
 
     private static Optional<Length> room(Bench bench) {
-        return ((WiresFinding) bench.finding(2)).rootClearance();
+        return ((OverWiresFinding) bench.finding(2)).rootClearance();
     }
 
     /**
@@ -175,7 +177,7 @@ class TouchTest {
      */
     @Test
     void theReadingIsBroughtToTwentyDegreesFirst() {
-        Check.Size tight = size(Feature.DIAMETER, "32.480", "32.500", 1, TR_40);
+        SizeCheck tight = size(Feature.DIAMETER, "32.480", "32.500", 1, TR_40);
         SizeFinding found = found(new Bench()
                 .in(Bench.BRONZE)
                 .step(tight)
@@ -204,7 +206,7 @@ class TouchTest {
     void aReadingTooSmallForItsGroovesIsFarOff() {
         SizeFinding found = found(root(1).read(1, "3.5").did(OPPOSITE));
         assertEquals(length("0"), found.measured().get(0).value());
-        assertEquals(1, Plausible.farOff(found).size());
+        assertEquals(1, found.farOff().size());
         assertEquals(VerdictKind.FAIL, found.verdict().standing());
     }
 
@@ -243,12 +245,13 @@ class TouchTest {
     void theRodIsLookedForAtThePoint() {
         assertEquals(
                 List.of(),
-                Plausible.farOff(hole(ReadTo.POINT, "3.9", "4.1").read(1, "6.4").finding(1)));
+                hole(ReadTo.POINT, "3.9", "4.1").read(1, "6.4").finding(1).farOff());
         assertEquals(
                 1,
-                Plausible.farOff(hole(ReadTo.FULL_DIAMETER, "3.9", "4.1")
-                                .read(1, "6.4")
-                                .finding(1))
+                hole(ReadTo.FULL_DIAMETER, "3.9", "4.1")
+                        .read(1, "6.4")
+                        .finding(1)
+                        .farOff()
                         .size());
     }
 }

@@ -17,14 +17,18 @@ import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.AskedCheck;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Operation;
+import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.PlugFeel;
+import org.tenthwise.model.plan.PlugFitCheck;
+import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.thread.ScrewThread;
@@ -76,7 +80,7 @@ class UnaskedReadingTest {
     @ParameterizedTest
     @CsvSource({"30.110, true", "30.111, false"})
     void aPlugOpensItsCheckWithinFiveTolerancesOfItsBore(String read, boolean opens) {
-        Check plug = new Check.PlugFit(
+        Check plug = new PlugFitCheck(
                 1, Limits.between(mm("0.005"), mm("0.035")), places(1), PlugFeel.FREELY, with(GaugeKind.MICROMETER));
         assertEquals(opens, opening(plug, Optional.empty()).orElseThrow().fits(length(read)));
     }
@@ -84,7 +88,7 @@ class UnaskedReadingTest {
     /** Over the wire 1.443 the middle 18.250 reads 20.414 and up to 0.01 more for the lead; five times 0.1 is 0.5. */
     @Test
     void aReadingOverWiresOpensItsCheckWithinFiveTolerancesOfWhereTheMiddleReads() {
-        Check wires = new Check.OverWires(
+        Check wires = new OverWiresCheck(
                 new ScrewThread(ThreadForm.METRIC, length("20"), length("2.5"), 1),
                 Limits.between(mm("18.2"), mm("18.3")),
                 Optional.empty(),
@@ -104,7 +108,7 @@ class UnaskedReadingTest {
 
     @Test
     void whereNoToleranceSaysHowFarNoUnaskedFigureOpensACheck() {
-        Check atMost = new Check.Size(
+        Check atMost = new SizeCheck(
                 Feature.DEPTH,
                 Limits.atMost(mm("5")),
                 places(1),
@@ -116,7 +120,7 @@ class UnaskedReadingTest {
         assertEquals(Optional.empty(), opening(atMost, Optional.empty()));
         assertEquals(
                 Optional.empty(), opening(Bench.size(Feature.DEPTH, "0", "0.05", Combine.RANGE, 2), Optional.empty()));
-        assertEquals(Optional.empty(), opening(new Check.Confirm("gripped"), Optional.empty()));
+        assertEquals(Optional.empty(), opening(new AskedCheck.Confirm("gripped"), Optional.empty()));
     }
 
     /** The bore is step 1 of the plan, the check asked about step 2. */

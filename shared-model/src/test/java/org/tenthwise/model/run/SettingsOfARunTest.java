@@ -14,7 +14,7 @@ import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.AskedCheck;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.Question;
@@ -27,7 +27,7 @@ class SettingsOfARunTest {
 
     private static final int BORE = 2;
     private static final Step STEP = new Step(
-            BORE, 10, "Bore", "", "", Optional.empty(), List.of(), Optional.empty(), new Check.Confirm("bored"));
+            BORE, 10, "Bore", "", "", Optional.empty(), List.of(), Optional.empty(), new AskedCheck.Confirm("bored"));
     private static final Setting WITH_FIRST = Setting.onMaster(
             new Gauge("BG-1", GaugeKind.BORE_GAUGE, Optional.of(ReadingDirection.FALLS_WITH_SIZE)),
             "R-20",
@@ -79,7 +79,7 @@ class SettingsOfARunTest {
                 Optional.empty(),
                 List.of(),
                 Optional.empty(),
-                new Check.GoNotGo("goes in", "does not", gauge));
+                new AskedCheck.GoNotGo("goes in", "does not", gauge));
     }
 
     @Test

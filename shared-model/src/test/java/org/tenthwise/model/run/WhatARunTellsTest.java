@@ -16,7 +16,7 @@ import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.AskedCheck;
 import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Step;
@@ -25,8 +25,8 @@ import org.tenthwise.model.quantity.Degrees;
 /** What a run says of itself: what it is, in whose hands, who measured, how warm it was, what was done last. */
 class WhatARunTellsTest {
 
-    private static final Step STEP =
-            new Step(1, 10, "Bore", "", "", Optional.empty(), List.of(), Optional.empty(), new Check.Confirm("bored"));
+    private static final Step STEP = new Step(
+            1, 10, "Bore", "", "", Optional.empty(), List.of(), Optional.empty(), new AskedCheck.Confirm("bored"));
 
     private final Happened happened = new Happened();
 

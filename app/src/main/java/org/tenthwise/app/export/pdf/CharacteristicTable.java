@@ -10,13 +10,9 @@ import org.tenthwise.app.picture.VerdictShape;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.ModifierWords;
 import org.tenthwise.app.text.StepFigures;
-import org.tenthwise.model.plan.Check;
-import org.tenthwise.model.plan.Question;
-import org.tenthwise.model.record.AnswerFinding;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
-import org.tenthwise.model.record.PlugFinding;
 import org.tenthwise.model.verdict.VerdictKind;
 
 /** One row for every characteristic of the plan, measured or not. */
@@ -89,22 +85,18 @@ final class CharacteristicTable {
 
     private void figures(Finding finding, Row row) {
         String value = matter.sentences().value(finding);
-        if (finding instanceof AnswerFinding) {
+        if (!finding.isOfOneSize()) {
             row.text(SAID, value, Style.BOLD);
-        } else if (finding instanceof PlugFinding plug) {
-            row.text(SAID, value, Style.BOLD);
-            plug.feel()
-                    .filter(feel -> plug.clearance().isPresent())
-                    .ifPresent(feel -> row.text(
-                            SAID,
-                            matter.words().say(matter.words().key("answered", Question.PLUG_FEELS), feel),
-                            Style.SMALL));
+            String beside = matter.sentences().answeredBeside(finding);
+            if (!beside.isEmpty()) {
+                row.text(SAID, beside, Style.SMALL);
+            }
         } else {
-            StepFigures.deciding(finding)
+            finding.deciding()
                     .ifPresent(measured -> measured.reading().setting().ifPresent(setting -> figure.setOn(
                                     finding, measured, setting)
                             .forEach(line -> row.text(SET_ON, line, Style.SMALL))));
-            StepFigures.deciding(finding)
+            finding.deciding()
                     .ifPresentOrElse(
                             measured -> row.text(
                                             READ,
@@ -127,7 +119,7 @@ final class CharacteristicTable {
     }
 
     private void several(Finding finding, String value, Row row) {
-        int taken = StepFigures.measured(finding).size();
+        int taken = finding.measured().size();
         if (taken > 0) {
             row.text(READ, matter.say("record.readings", taken), Style.SMALL);
         }
@@ -140,7 +132,7 @@ final class CharacteristicTable {
      */
     private String means(Finding finding) {
         List<String> marks = Stream.concat(
-                        StepFigures.measured(finding).stream()
+                        finding.measured().stream()
                                 .map(Measured::reading)
                                 .flatMap(reading -> reading.setting().stream()),
                         matter.sheet().run().setting(finding.step().number()).stream())
@@ -163,9 +155,12 @@ final class CharacteristicTable {
     /** How several readings become one size. */
     private String together(Finding finding) {
         int places = finding.step().check().slots().size();
-        return finding.step().check() instanceof Check.OfSize size && places > 1
-                ? matter.say(matter.words().key("record.together", size.combine()), places, ModifierWords.behind(size))
-                : "";
+        return finding.check()
+                .asSize()
+                .filter(size -> places > 1)
+                .map(size -> matter.say(
+                        matter.words().key("record.together", size.combine()), places, ModifierWords.behind(size)))
+                .orElse("");
     }
 
     static Role role(VerdictKind standing) {

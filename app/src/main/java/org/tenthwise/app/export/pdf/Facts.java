@@ -9,12 +9,11 @@ import org.tenthwise.app.text.Advice;
 import org.tenthwise.app.text.Heat;
 import org.tenthwise.app.text.Remarks;
 import org.tenthwise.model.gauge.Setting;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Holding;
 import org.tenthwise.model.plan.Operation;
+import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Line;
-import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
@@ -35,19 +34,22 @@ final class Facts {
         Step step = line.step();
         List<Fact> facts = new ArrayList<>();
         add(facts, "record.fact.drawing", step.drawing());
-        add(facts, "record.fact.asked", asked(step.check()));
+        add(facts, "record.fact.asked", matter.sentences().asked(line.finding()));
         add(facts, "record.fact.limits", matter.sentences().limits(step));
         add(facts, "record.fact.limits-from", matter.sentences().limitsFrom(step));
         add(facts, "record.fact.method", step.method());
         step.clamping()
                 .ifPresent(clamping ->
                         add(facts, "record.fact.clamping", matter.words().say("record.clamping", clamping)));
-        if (step.check() instanceof Check.RunOut runOut && runOut.holding() != Holding.UNSAID) {
-            add(facts, "record.fact.holding", matter.words().say("holding", runOut.holding()));
-        }
-        if (line.finding() instanceof RunOutFinding runOut) {
-            new TurnFacts(matter).of(runOut).forEach(said -> add(facts, "record.fact.movement", said));
-        }
+        step.check()
+                .asTurn()
+                .map(RunOutCheck::holding)
+                .filter(holding -> holding != Holding.UNSAID)
+                .ifPresent(holding ->
+                        add(facts, "record.fact.holding", matter.words().say("holding", holding)));
+        line.finding().asTurn().ifPresent(turn -> new TurnFacts(matter)
+                .of(turn)
+                .forEach(said -> add(facts, "record.fact.movement", said)));
         Operation operation = matter.plan().operation(step.operation());
         add(facts, "record.fact.class", matter.aside(step));
         add(facts, "record.fact.operation", matter.say("record.operation", operation.number(), operation.name()));
@@ -88,16 +90,6 @@ final class Facts {
             boolean again = !facts.isEmpty() && facts.stream().map(Fact::name).anyMatch(name::equals);
             facts.add(new Fact(again ? "" : name, words));
         }
-    }
-
-    private String asked(Check check) {
-        if (check instanceof Check.Confirm confirm) {
-            return confirm.what();
-        }
-        if (check instanceof Check.Look look) {
-            return look.what();
-        }
-        return check instanceof Check.GoNotGo gauge ? matter.say("run.go-not-go", gauge.go(), gauge.notGo()) : "";
     }
 
     /** Every setting the characteristic was read or answered with, in the order they were used. */

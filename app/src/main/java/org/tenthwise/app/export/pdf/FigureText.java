@@ -14,7 +14,6 @@ import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.Plausible;
-import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Verdict;
@@ -32,7 +31,7 @@ final class FigureText {
 
     /** The limits one under the other, the greater on top; nothing where nothing is measured. */
     List<String> limits(Step step) {
-        return StepFigures.limits(step).map(this::limits).orElse(List.of());
+        return step.limits().map(this::limits).orElse(List.of());
     }
 
     private List<String> limits(Limits limits) {
@@ -51,7 +50,7 @@ final class FigureText {
      */
     List<String> setOn(Setting setting, Step step) {
         List<String> said = new ArrayList<>();
-        Unit unit = StepFigures.limits(step).map(Limits::unit).orElseThrow();
+        Unit unit = step.limits().map(Limits::unit).orElseThrow();
         setting.reference().ifPresent(said::add);
         setting.certified()
                 .ifPresent(certified -> said.add(words.say("record.set-on.size", Figures.read(certified, unit))));
@@ -69,10 +68,10 @@ final class FigureText {
      */
     List<String> setOn(Finding finding, Measured measured, Setting setting) {
         List<String> said = setOn(setting, finding.step());
-        if (finding instanceof WiresFinding) {
-            said.add(words.say(
-                    "record.set-on.wires", StepFigures.of(finding, measured).overWires(measured)));
-        }
+        finding.overWires(measured)
+                .map(wires -> words.say(
+                        "record.set-on.wires", StepFigures.of(finding, measured).overWires(measured)))
+                .ifPresent(said::add);
         return said;
     }
 

@@ -10,12 +10,9 @@ import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.JawWords;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.gauge.Setting;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
-import org.tenthwise.model.record.AnswerFinding;
 import org.tenthwise.model.record.Line;
-import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
@@ -131,7 +128,7 @@ final class PassTable {
     }
 
     private boolean isOfTurn() {
-        return line.step().check() instanceof Check.RunOut;
+        return line.step().check().asTurn().isPresent();
     }
 
     private void said(String words, Style style) {
@@ -153,11 +150,7 @@ final class PassTable {
         String said = value.isEmpty()
                 ? number + " " + standing + "."
                 : matter.say(
-                        attempt.finding()
-                                        .filter(AnswerFinding.class::isInstance)
-                                        .isPresent()
-                                ? "record.pass-answered"
-                                : "record.pass-came-to",
+                        line.step().check().isMeasured() ? "record.pass-came-to" : "record.pass-answered",
                         number,
                         value,
                         standing);
@@ -196,7 +189,8 @@ final class PassTable {
         cell(
                 row,
                 isOfTurn() ? READ_OF_TURN : READ,
-                StepFigures.limits(attempt.step())
+                attempt.step()
+                        .limits()
                         .map(limits -> Figures.read(reading.typed(), limits.unit()))
                         .orElseGet(() -> Figures.written(reading.typed())),
                 isOfTurn() ? Style.BOLD : Style.TEXT,
@@ -212,12 +206,13 @@ final class PassTable {
     private void size(Attempt attempt, Run.Reading reading, Row row) {
         boolean counts = attempt.counts(reading);
         reading.setting().ifPresent(setting -> setOn(setting, attempt.step(), row));
-        attempt.finding().filter(WiresFinding.class::isInstance).ifPresent(wires -> attempt.measured(reading)
+        attempt.finding().ifPresent(finding -> attempt.measured(reading)
+                .filter(measured -> finding.overWires(measured).isPresent())
                 .ifPresent(measured -> row.text(
                         SET_ON,
                         matter.say(
                                 "record.set-on.wires",
-                                StepFigures.of(wires, measured).overWires(measured)),
+                                StepFigures.of(finding, measured).overWires(measured)),
                         Style.SMALL)));
         attempt.measured(reading).ifPresent(measured -> {
             StepFigures.Sum sum = FigureText.sum(attempt.finding().orElseThrow(), measured);

@@ -3,7 +3,6 @@ package org.tenthwise.app.ui.gauge;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.tenthwise.app.session.Prompt;
 import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Figures;
@@ -38,7 +37,7 @@ sealed interface Remedy {
      */
     static List<Remedy> of(State state, Words words) {
         List<Remedy> all = new ArrayList<>();
-        boolean open = !(state.asked() instanceof Prompt.Closed) && !(state.asked() instanceof Prompt.Held);
+        boolean open = !state.asked().isShut();
         Optional<Setting> now = state.setting();
         if (open && now.flatMap(Setting::certified).isPresent()) {
             all.add(new SetAnew(

@@ -7,7 +7,6 @@ import org.tenthwise.app.history.StepSummary;
 import org.tenthwise.app.text.Advice;
 import org.tenthwise.app.text.OutcomeWords;
 import org.tenthwise.app.text.Sentences;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
@@ -96,7 +95,7 @@ public record RunRow(
         return switch (stands.verdict().standing()) {
             case OPEN, PASS -> words.say("home.at", step.number(), step.name());
             case FAIL ->
-                step.check() instanceof Check.RunOut
+                step.check().asTurn().isPresent()
                         ? words.say("home.at-failed", step.number(), step.name())
                         : waits(step, stands, words);
             case CUT_AGAIN ->

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tenthwise.app.picture.Pictures;
-import org.tenthwise.app.session.Prompt;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Advice;
 import org.tenthwise.app.text.CutsTold;
@@ -14,7 +13,6 @@ import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.text.JawWords;
 import org.tenthwise.app.text.Remarks;
 import org.tenthwise.app.text.Sentences;
-import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.app.text.TouchWords;
 import org.tenthwise.app.ui.run.RunScreenState.Found;
 import org.tenthwise.app.ui.run.RunScreenState.Heads;
@@ -22,7 +20,6 @@ import org.tenthwise.app.ui.run.RunScreenState.Hold;
 import org.tenthwise.app.ui.run.RunScreenState.InHand;
 import org.tenthwise.app.ui.run.RunScreenState.StepLine;
 import org.tenthwise.model.gauge.GaugeKind;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.CutSoFar;
@@ -116,7 +113,7 @@ final class RunPresenter {
 
     private InHand inHand(State state) {
         Step step = state.inHand();
-        String drawing = StepFigures.limits(step)
+        String drawing = step.limits()
                 .flatMap(Limits::origin)
                 .map(origin -> worked(step, origin))
                 .orElseGet(() -> step.drawing().isEmpty() ? sentences.limits(step) : step.drawing());
@@ -129,7 +126,7 @@ final class RunPresenter {
                                 step, new GaugeWords(words).line(state.sheet().run(), step)),
                 method(state),
                 step.caution().orElse(""),
-                statement(step.check()));
+                sentences.asked(state.line().finding()));
     }
 
     /**
@@ -138,10 +135,12 @@ final class RunPresenter {
      */
     private String method(State state) {
         Step step = state.inHand();
-        if (step.check() instanceof Check.RunOut runOut) {
-            boolean byAngle = state.asked() instanceof Prompt.Reading asked
-                    && asked.slot().place().angle().isPresent();
-            return byAngle ? (step.method() + " " + new JawWords(words).turning(runOut)).strip() : step.method();
+        if (step.check().asTurn().isPresent()) {
+            return step.check()
+                    .asTurn()
+                    .filter(turn -> PromptPresenter.byAngle(state.asked()))
+                    .map(turn -> (step.method() + " " + new JawWords(words).turning(turn)).strip())
+                    .orElse(step.method());
         }
         boolean rocked = step.check()
                 .means()
@@ -157,19 +156,9 @@ final class RunPresenter {
                 : words.say("run.worked-limits.drawn", step.drawing(), sentences.limits(step), origin.standard());
     }
 
-    private String statement(Check check) {
-        if (check instanceof Check.Confirm confirm) {
-            return confirm.what();
-        }
-        if (check instanceof Check.Look look) {
-            return look.what();
-        }
-        return check instanceof Check.GoNotGo limit ? words.say("run.go-not-go", limit.go(), limit.notGo()) : "";
-    }
-
     private Found found(State state) {
         Line line = state.line();
-        String next = state.asked() instanceof Prompt.Closed ? advice.signed(line) : advice.next(line);
+        String next = state.asked().isClosed() ? advice.signed(line) : advice.next(line);
         String said = String.join(" ", remarks.inShort(line.finding()));
         boolean ahead =
                 line.pass().readings().isEmpty() && line.pass().answers().isEmpty();

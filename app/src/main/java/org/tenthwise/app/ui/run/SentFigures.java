@@ -8,7 +8,6 @@ import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.tenthwise.app.session.Objection;
-import org.tenthwise.app.session.Prompt;
 import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.State;
@@ -117,7 +116,10 @@ final class SentFigures {
 
     private void send(String figure) {
         int step = state.get().inHand().number();
-        work(() -> session.enter(step, figure), figure, state.get().asked() instanceof Prompt.Reading);
+        work(
+                () -> session.enter(step, figure),
+                figure,
+                state.get().asked().asReading().isPresent());
     }
 
     private void work(Callable<Reply> verb, String figure, boolean reading) {
@@ -133,7 +135,7 @@ final class SentFigures {
         show.accept(reply.state());
         if (queue.waiting() == 0) {
             queue.stop();
-        } else if (reading && reply.state().asked() instanceof Prompt.Reading next && next.taken() > 0) {
+        } else if (reading && followsOn(reply.state())) {
             sendNext();
         } else {
             List<String> left = queue.stop();
@@ -143,6 +145,11 @@ final class SentFigures {
                 untaken.tell(left, words.say("run.untaken.stopped"));
             }
         }
+    }
+
+    /** Whether what is asked now belongs to what was taken before it. */
+    private static boolean followsOn(State state) {
+        return state.asked().asReading().filter(next -> next.taken() > 0).isPresent();
     }
 
     private void sendNext() {

@@ -3,12 +3,9 @@ package org.tenthwise.app.ui.strike;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.JawWords;
-import org.tenthwise.model.plan.Check;
-import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.words.Words;
@@ -61,7 +58,8 @@ record Strikable(long entry, String reads) {
     private static String reading(Words words, Step step, Run.Reading reading) {
         String figure =
                 Figures.written(reading.typed()) + " " + reading.typed().unit().symbol();
-        return slot(step.check(), reading.slot())
+        return step.check()
+                .slot(reading.slot())
                 .map(slot -> {
                     String place = new JawWords(words).place(step.check(), slot);
                     return slot.repeat() == 1
@@ -69,9 +67,5 @@ record Strikable(long entry, String reads) {
                             : words.say("strike.reading-again", figure, place, slot.repeat());
                 })
                 .orElse(figure);
-    }
-
-    private static Optional<Slot> slot(Check check, String key) {
-        return check.everySlot().stream().filter(slot -> slot.key().equals(key)).findFirst();
     }
 }

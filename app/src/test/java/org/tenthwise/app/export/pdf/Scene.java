@@ -17,9 +17,11 @@ import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Operation;
+import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlanSource;
+import org.tenthwise.model.plan.PlugFitCheck;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Degrees;
@@ -180,7 +182,7 @@ enum Scene {
         List<Step> steps = new ArrayList<>();
         List<Check> checks = demo.steps().stream()
                 .map(Step::check)
-                .filter(check -> !(check instanceof Check.PlugFit) && !(check instanceof Check.OverWires))
+                .filter(check -> !(check instanceof PlugFitCheck) && !(check instanceof OverWiresCheck))
                 .toList();
         IntStream.rangeClosed(1, 40)
                 .forEach(number -> steps.add(new Step(

@@ -7,7 +7,6 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.text.RunOutAtHand;
-import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.plan.Holding;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
@@ -91,8 +90,7 @@ class TwoSectionsScreenTest extends RunAtHand {
         run.enter("0.038", "0.024", "0.018", "0.006", "-0.002", "0.002", "0.010", "0.026");
         run.enter("0.030", "0.050", "0.045", "0.015", "-0.025", "-0.051", "-0.045", "-0.017");
         assertEquals("Jaws moved", big());
-        assertEquals(
-                20, StepFigures.measured(run.session.state().line().finding()).size());
+        assertEquals(20, run.session.state().line().finding().measured().size());
         seen("run", "run-out-two-sections-fail", this::screen);
     }
 }

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.compute.thread.ClearingWire;
 import org.tenthwise.model.compute.thread.WireSizes;
-import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.verdict.Verdict;
@@ -30,9 +30,9 @@ import org.tenthwise.model.verdict.Verdict;
  * @param bottoms whether a wire touches the root: then the readings are too large, a thread to size or under would seem
  *     too big, and the pitch diameter is unproven
  */
-public record WiresFinding(
+public record OverWiresFinding(
         Step step,
-        Check.OverWires check,
+        OverWiresCheck check,
         List<OverWiresReading> readings,
         Optional<Length> wire,
         WireSizes sizes,
@@ -71,13 +71,13 @@ public record WiresFinding(
         }
     }
 
-    public WiresFinding {
+    public OverWiresFinding {
         readings = List.copyOf(readings);
     }
 
     @Override
-    public WiresFinding proposing(Optional<Proposal> proposed) {
-        return new WiresFinding(
+    public OverWiresFinding proposing(Optional<Proposal> proposed) {
+        return new OverWiresFinding(
                 step,
                 check,
                 readings,
@@ -106,7 +106,7 @@ public record WiresFinding(
                 check,
                 reading,
                 rootAwaited || warmth.filter(heat -> heat.missing() > 0).isPresent(),
-                bottoms || mayBottom(),
+                mayLieOnRoot(),
                 Plausible.spoils(this));
     }
 
@@ -115,13 +115,60 @@ public record WiresFinding(
         return basicClearance.filter(room -> room.signum() <= 0).isPresent();
     }
 
-    /** Whether there is metal to take and the root lets none be taken. */
-    public boolean rootForbidsCutting() {
+    /** Whether the wires lie on the root, or nobody can tell that they do not: then no reading proves anything. */
+    public boolean mayLieOnRoot() {
+        return bottoms || mayBottom();
+    }
+
+    @Override
+    public List<Measured> measured() {
+        return readings.stream().map(OverWiresReading::measured).toList();
+    }
+
+    @Override
+    public boolean isOfOneSize() {
+        return true;
+    }
+
+    @Override
+    public List<Measured> farOff() {
+        return Plausible.farOff(check, measured());
+    }
+
+    @Override
+    public boolean showsSizes() {
+        return !rootAwaited && !mayLieOnRoot();
+    }
+
+    @Override
+    public boolean awaitsAnother() {
+        return rootAwaited;
+    }
+
+    @Override
+    public Optional<RunOutFinding> asTurn() {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Length> overWires(Measured measured) {
+        return Optional.of(measured.raw().minus(measured.uncorrected()));
+    }
+
+    /** The root lets none be taken. */
+    @Override
+    public boolean forbidsCutting() {
         return rootUnder.isPresent() || rootStale;
     }
 
-    public List<Measured> measured() {
-        return readings.stream().map(OverWiresReading::measured).toList();
+    @Override
+    public Optional<Integer> measuredFirst() {
+        return rootStale ? check.minorStep() : Optional.empty();
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+        return cases.overWires(this);
     }
 
     /**

@@ -13,12 +13,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.PlugFeel;
+import org.tenthwise.model.plan.PlugFitCheck;
 import org.tenthwise.model.plan.Question;
-import org.tenthwise.model.record.PlugFinding.Contradiction;
+import org.tenthwise.model.record.PlugFitFinding.Contradiction;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.tolerance.Limit;
 import org.tenthwise.model.tolerance.Limits;
@@ -29,7 +29,7 @@ import org.tenthwise.model.verdict.VerdictKind;
  * A plug measured and felt, in a bore measured before. Wanted is a clearance of 0.005 to 0.035 and a plug that goes in
  * freely.
  */
-class PlugFindingTest {
+class PlugFitFindingTest {
 
     @ParameterizedTest
     @CsvSource(
@@ -48,7 +48,7 @@ class PlugFindingTest {
         """)
     void handAndGaugesAreSetAgainstEachOther(
             String plug, Answer felt, VerdictKind standing, Contradiction contradiction) {
-        PlugFinding found = found("30.010", "30.014", felt, plug);
+        PlugFitFinding found = found("30.010", "30.014", felt, plug);
         assertEquals(standing, found.verdict().standing());
         assertEquals(Optional.ofNullable(contradiction), found.contradiction());
         assertEquals(
@@ -62,7 +62,7 @@ class PlugFindingTest {
     /** Bore 20.002, plug 20.018: 0.016 of interference, and it is said to go in freely, as is wanted. */
     @Test
     void aPlugThatEntersThoughItMeasuresBiggerThanItsBoreDoesNotPass() {
-        PlugFinding found = (PlugFinding) new Bench()
+        PlugFitFinding found = (PlugFitFinding) new Bench()
                 .step(size(Feature.BORE, "20.000", "20.021", Combine.EACH, 1))
                 .step(plug(Limits.between(mm("-0.020"), mm("0.020")), 1))
                 .read(1, "20.002")
@@ -76,7 +76,7 @@ class PlugFindingTest {
     /** Bore 20.000 at one place and 20.030 at the other, plug 20.016, and no clearance is too small for the plan. */
     @Test
     void aPlugThatGoesInFreelyDoesNotPassWhileOnePlaceMeasuresSmaller() {
-        PlugFinding found = (PlugFinding) new Bench()
+        PlugFitFinding found = (PlugFitFinding) new Bench()
                 .step(size(Feature.BORE, "20.000", "20.040", Combine.EACH, 2))
                 .step(plug(Limits.atMost(mm("0.030")), 1))
                 .read(1, "20.000", "20.030")
@@ -134,7 +134,8 @@ class PlugFindingTest {
         assertEquals(3, bench.finding(2).missing());
         bench.read(2, "29.990");
         assertEquals(2, bench.finding(2).missing());
-        assertEquals(Optional.empty(), ((PlugFinding) bench.finding(2)).clearance(), "measured at one of two places");
+        assertEquals(
+                Optional.empty(), ((PlugFitFinding) bench.finding(2)).clearance(), "measured at one of two places");
         bench.read(2, "29.990", "29.991");
         assertEquals(1, bench.finding(2).missing());
         bench.did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY));
@@ -158,7 +159,7 @@ class PlugFindingTest {
      */
     @Test
     void aPlugTypedWithItsPointInTheWrongPlacePassesNothing() {
-        PlugFinding found = (PlugFinding) new Bench()
+        PlugFitFinding found = (PlugFitFinding) new Bench()
                 .step(size(Feature.BORE, "30.000", "30.021", Combine.EACH, 1))
                 .step(plug(new Limits(Optional.of(mm("0.005")), Optional.empty()), 1))
                 .read(1, "30.010")
@@ -166,7 +167,7 @@ class PlugFindingTest {
                 .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
                 .finding(2);
         assertEquals(VerdictKind.UNPROVEN, found.verdict().standing());
-        assertEquals(1, Plausible.farOff(found).size());
+        assertEquals(1, found.farOff().size());
     }
 
     @Test
@@ -189,14 +190,14 @@ class PlugFindingTest {
                         .standing());
     }
 
-    private static PlugFinding found(String least, String greatest, Answer felt, String plug) {
-        return (PlugFinding) fit(least, greatest, plug)
+    private static PlugFitFinding found(String least, String greatest, Answer felt, String plug) {
+        return (PlugFitFinding) fit(least, greatest, plug)
                 .did(new Event.Answered(2, Question.PLUG_FEELS, felt))
                 .finding(2);
     }
 
-    private static PlugFinding unfelt(String least, String greatest, String plug) {
-        return (PlugFinding) fit(least, greatest, plug).finding(2);
+    private static PlugFitFinding unfelt(String least, String greatest, String plug) {
+        return (PlugFitFinding) fit(least, greatest, plug).finding(2);
     }
 
     private static Bench fit(String least, String greatest, String plug) {
@@ -207,7 +208,7 @@ class PlugFindingTest {
                 .read(2, plug);
     }
 
-    private static Check.PlugFit plug(Limits clearance, int places) {
-        return new Check.PlugFit(1, clearance, places(places), PlugFeel.FREELY, with(GaugeKind.MICROMETER));
+    private static PlugFitCheck plug(Limits clearance, int places) {
+        return new PlugFitCheck(1, clearance, places(places), PlugFeel.FREELY, with(GaugeKind.MICROMETER));
     }
 }

@@ -12,16 +12,16 @@ import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.verdict.VerdictKind;
 
 /** What to do about a run-out that is over its limit, as far as its readings by angle tell. */
-final class TruingUpSum {
+final class TruingUpAssessment {
 
-    private TruingUpSum() {}
+    private TruingUpAssessment() {}
 
     static Optional<TruingUp> of(RunOutFinding finding) {
         if (finding.verdict().standing() != VerdictKind.FAIL || Plausible.spoils(finding)) {
             return Optional.empty();
         }
         Optional<Indicated> far =
-                finding.sections().stream().skip(1).findFirst().flatMap(TruingUpSum::indicated);
+                finding.sections().stream().skip(1).findFirst().flatMap(TruingUpAssessment::indicated);
         boolean nearAlone = far.isPresent() || finding.isOver(finding.near());
         return indicated(finding.near())
                 .filter(near -> nearAlone)
@@ -52,7 +52,7 @@ final class TruingUpSum {
     private static Length lastPlace(Stream<Measured> read) {
         return read.map(measured -> measured.reading().typed())
                 .filter(typed -> typed.places() > 0)
-                .map(TruingUpSum::lastPlace)
+                .map(TruingUpAssessment::lastPlace)
                 .min(Comparator.naturalOrder())
                 .orElse(Length.ZERO);
     }

@@ -9,13 +9,13 @@ import org.tenthwise.model.compute.thread.MeasurementOverWires;
 import org.tenthwise.model.compute.thread.RootClearance;
 import org.tenthwise.model.compute.thread.WireSizes;
 import org.tenthwise.model.gauge.Setting;
-import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
 import org.tenthwise.model.quantity.Written;
-import org.tenthwise.model.record.WiresFinding.OverWiresReading;
+import org.tenthwise.model.record.OverWiresFinding.OverWiresReading;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.verdict.Verdict;
 import org.tenthwise.model.verdict.VerdictKind;
@@ -25,9 +25,9 @@ import org.tenthwise.model.verdict.VerdictKind;
  * known, so it is neither in nor out nor still to cut. Where the plan gives no root, that is so as soon as the basic
  * one could touch the wire. A root that another step measures is waited for.
  */
-final class WiresSum {
+final class OverWiresAssessment {
 
-    private WiresSum() {}
+    private OverWiresAssessment() {}
 
     /**
      * @param roots minor diameters another step measured: the largest counts for the room above it, or the one of the
@@ -35,10 +35,10 @@ final class WiresSum {
      *     makes wires trusted
      * @param leastRoot the least that step allows; absent where it has no lower limit
      */
-    static WiresFinding of(
+    static OverWiresFinding of(
             Plan plan,
             Step step,
-            Check.OverWires check,
+            OverWiresCheck check,
             Run.Pass pass,
             List<Measured> roots,
             Optional<Length> leastRoot,
@@ -80,8 +80,9 @@ final class WiresSum {
         Verdict verdict = untrusted && combined.verdict().standing() != VerdictKind.OPEN
                 ? Verdict.plain(VerdictKind.UNPROVEN)
                 : combined.verdict();
-        Optional<Proposal> proposal =
-                settled && !untrusted && !spoilt ? ProposalSum.of(check, measured, read, pass, run) : Optional.empty();
+        Optional<Proposal> proposal = settled && !untrusted && !spoilt
+                ? ProposalAssessment.of(check, measured, read, pass, run)
+                : Optional.empty();
         Optional<Length> next =
                 leastRoot.isEmpty() || roots.isEmpty() ? Optional.empty() : proposal.flatMap(of -> of.comesOff(check));
         RootCutSince cutSince = new RootCutSince(plan, step, check, run);
@@ -90,7 +91,7 @@ final class WiresSum {
         Optional<Length> rootUnder = rootNow.map(root -> leastRoot.orElseThrow().minus(root.minus(next.orElseThrow())))
                 .filter(under -> under.signum() > 0);
         boolean rootStale = rootCutSince && next.isPresent() && (rootNow.isEmpty() || rootUnder.isPresent());
-        return new WiresFinding(
+        return new OverWiresFinding(
                 step,
                 check,
                 readings,
@@ -124,8 +125,8 @@ final class WiresSum {
      * Pitch diameters. At 20 °C the reading and the wires, which have grown with the gauge, are both seen with the part
      * at 20 °C: that leaves the thread as the drawing has it.
      */
-    static List<OverWiresReading> readings(Check.OverWires check, Run.Pass pass, Optional<AtTwenty> toTwenty) {
-        return SizeSum.measure(check.slots(), pass).stream()
+    static List<OverWiresReading> readings(OverWiresCheck check, Run.Pass pass, Optional<AtTwenty> toTwenty) {
+        return SizeAssessment.measure(check.slots(), pass).stream()
                 .map(raw -> {
                     MeasurementOverWires asRead = new MeasurementOverWires(check.thread(), certified(raw));
                     Length wire = toTwenty.map(at -> Nanometres.round(at.size(certified(raw))))

@@ -10,46 +10,61 @@ import org.tenthwise.model.compute.roundness.Eccentricity;
 import org.tenthwise.model.compute.roundness.ShiftAndTilt;
 import org.tenthwise.model.compute.roundness.TruingUp;
 import org.tenthwise.model.record.RunOutFinding;
+import org.tenthwise.model.verdict.Verdict;
 import org.tenthwise.model.words.Words;
 
-/**
- * What else there is to say about a run-out: how far off centre the work stands and to which side, how it leans, and
- * its form.
- */
-final class RunOutRemarks {
+/** What is said of a run-out: how far off centre the work stands and to which side, how it leans, and its form. */
+final class RunOutSentences extends FindingSentences {
 
     private static final int THREE = 3;
     private static final int FOUR = 4;
 
-    private final Words words;
+    private final RunOutFinding finding;
     private final JawWords jaws;
 
-    RunOutRemarks(Words words) {
-        this.words = words;
+    RunOutSentences(RunOutFinding finding, Words words) {
+        super(finding, words);
+        this.finding = finding;
         this.jaws = new JawWords(words);
     }
 
-    List<String> of(RunOutFinding finding) {
+    @Override
+    String limit(Verdict.Margin margin) {
+        return words.say("limit.only");
+    }
+
+    @Override
+    Optional<String> failed() {
+        return Optional.of(new TruingAdvice(words).of(finding));
+    }
+
+    @Override
+    Optional<String> unproven() {
+        return Optional.of(words.say("next.whole-turn"));
+    }
+
+    @Override
+    List<String> remarks() {
         List<String> said = new ArrayList<>();
         finding.sections().stream()
                 .flatMap(at -> at.refusal().stream())
                 .findFirst()
                 .ifPresent(why -> said.add(words.say("run-out.no-circle", words.say("run-out.refusal", why))));
         finding.shiftAndTilt()
-                .map(axis -> leaning(finding, axis))
+                .map(this::leaning)
                 .orElseGet(() -> finding.sections().stream()
                         .flatMap(at -> at.fit().stream())
-                        .map(fit -> offCentre(finding, fit.centre()))
+                        .map(fit -> offCentre(fit.centre()))
                         .toList())
                 .forEach(said::add);
-        form(finding).ifPresent(said::add);
-        if (byAngle(finding, FOUR)) {
+        form().ifPresent(said::add);
+        if (byAngle(FOUR)) {
             said.add(words.say("run-out.four-readings"));
         }
         return said;
     }
 
-    private String offCentre(RunOutFinding finding, Eccentricity off) {
+    private String offCentre(Eccentricity off) {
         return words.say(
                 "run-out.off-centre",
                 StepFigures.of(finding).withUnit(off.amount()),
@@ -61,16 +76,16 @@ final class RunOutRemarks {
         return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
     }
 
-    private List<String> leaning(RunOutFinding finding, ShiftAndTilt axis) {
+    private List<String> leaning(ShiftAndTilt axis) {
         StepFigures figures = StepFigures.of(finding);
         String over = Figures.number(axis.farAt().minus(axis.nearAt()).in(figures.unit()));
         return List.of(
                 words.say(
                         "run-out.off-centre-both",
                         figures.plain(axis.near().amount()),
-                        name(finding, 0),
+                        name(0),
                         figures.plain(axis.far().amount()),
-                        name(finding, 1)),
+                        name(1)),
                 words.say(
                         "run-out.lean",
                         figures.plain(axis.lean().amount()),
@@ -79,7 +94,7 @@ final class RunOutRemarks {
                 words.say("run-out.coaxial", figures.plain(axis.coaxialError())));
     }
 
-    private static String name(RunOutFinding finding, int which) {
+    private String name(int which) {
         return finding.sections().get(which).section().orElseThrow().name();
     }
 
@@ -87,14 +102,14 @@ final class RunOutRemarks {
      * Whether a circle was fitted to so many readings anywhere: to three it fits whatever the form, to four as if three
      * lobes were off centre.
      */
-    private static boolean byAngle(RunOutFinding finding, int readings) {
+    private boolean byAngle(int readings) {
         return finding.sections().stream()
                 .anyMatch(at -> at.fit().isPresent() && at.byAngle().size() == readings);
     }
 
     /** The greatest of all sections; that it stays, where there is something to move. */
-    private Optional<String> form(RunOutFinding finding) {
-        if (byAngle(finding, THREE)) {
+    private Optional<String> form() {
+        if (byAngle(THREE)) {
             return Optional.of(words.say("run-out.form-unknown"));
         }
         return finding.truingUp()

@@ -9,7 +9,7 @@ import org.tenthwise.model.compute.roundness.CircleFit;
 import org.tenthwise.model.compute.roundness.FullIndicatorMovement;
 import org.tenthwise.model.compute.roundness.UnfitAngles;
 import org.tenthwise.model.gauge.Setting;
-import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.SectionSlots;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
@@ -29,14 +29,14 @@ import org.tenthwise.model.verdict.VerdictKind;
  * check stays unproven. Nor is anything within the limit by a figure that is far off: two that are far off alike differ
  * by nothing.
  */
-final class RunOutSum {
+final class RunOutAssessment {
 
-    private final Check.RunOut check;
+    private final RunOutCheck check;
     private final Map<String, Run.Reading> standing;
     private final Judge judge;
     private final boolean sound;
 
-    private RunOutSum(Check.RunOut check, Run.Pass pass) {
+    private RunOutAssessment(RunOutCheck check, Run.Pass pass) {
         this.check = check;
         this.standing = pass.standing();
         this.judge = new Judge(Limits.atMost(check.limit()), Length.ZERO, Optional.empty());
@@ -48,8 +48,8 @@ final class RunOutSum {
                 Optional.empty());
     }
 
-    static RunOutFinding of(Step step, Check.RunOut check, Run.Pass pass) {
-        return new RunOutSum(check, pass).of(step);
+    static RunOutFinding of(Step step, RunOutCheck check, Run.Pass pass) {
+        return new RunOutAssessment(check, pass).of(step);
     }
 
     private RunOutFinding of(Step step) {

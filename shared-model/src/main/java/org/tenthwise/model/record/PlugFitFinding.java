@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.compute.fit.Clearance;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.PlugFitCheck;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.verdict.Verdict;
@@ -19,9 +19,9 @@ import org.tenthwise.model.verdict.Verdict;
  * @param feel what the hand found; absent until it was asked
  * @param contradiction where hand and gauges cannot both be right
  */
-public record PlugFinding(
+public record PlugFitFinding(
         Step step,
-        Check.PlugFit check,
+        PlugFitCheck check,
         List<Length> bore,
         List<Measured> plug,
         List<Measured> farOff,
@@ -43,9 +43,50 @@ public record PlugFinding(
         STICKS_YET_MEASURES_CLEAR
     }
 
-    public PlugFinding {
+    public PlugFitFinding {
         bore = List.copyOf(bore);
         plug = List.copyOf(plug);
         farOff = List.copyOf(farOff);
+    }
+
+    /** The plug; the bore was measured at a step of its own. */
+    @Override
+    public List<Measured> measured() {
+        return plug;
+    }
+
+    @Override
+    public Optional<Length> value() {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Measured> deciding() {
+        return Optional.empty();
+    }
+
+    @Override
+    public boolean isOfOneSize() {
+        return false;
+    }
+
+    @Override
+    public boolean showsSizes() {
+        return false;
+    }
+
+    @Override
+    public boolean awaitsAnother() {
+        return bore.isEmpty();
+    }
+
+    @Override
+    public Optional<RunOutFinding> asTurn() {
+        return Optional.empty();
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+        return cases.plugFit(this);
     }
 }

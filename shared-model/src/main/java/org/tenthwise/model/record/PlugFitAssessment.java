@@ -5,12 +5,12 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.model.compute.fit.Clearance;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.PlugFitCheck;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
-import org.tenthwise.model.record.PlugFinding.Contradiction;
+import org.tenthwise.model.record.PlugFitFinding.Contradiction;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.verdict.Judge;
 import org.tenthwise.model.verdict.Verdict;
@@ -21,13 +21,13 @@ import org.tenthwise.model.verdict.VerdictKind;
  * contradict each other one of the two is wrong, and nobody knows which: unproven until one of them is measured again.
  * Nothing passes by a figure that is far off.
  */
-final class PlugSum {
+final class PlugFitAssessment {
 
-    private PlugSum() {}
+    private PlugFitAssessment() {}
 
     /** @param bores sizes of the bore, as far as they can be used */
-    static PlugFinding of(Plan plan, Step step, Check.PlugFit check, Run.Pass pass, List<Length> bores) {
-        List<Measured> plug = SizeSum.measure(check.slots(), pass);
+    static PlugFitFinding of(Plan plan, Step step, PlugFitCheck check, Run.Pass pass, List<Length> bores) {
+        List<Measured> plug = SizeAssessment.measure(check.slots(), pass);
         Optional<Answer> feel = pass.answer(Question.PLUG_FEELS);
         int missing = check.slots().size() - plug.size() + (feel.isPresent() ? 0 : 1);
         boolean measured = !bores.isEmpty() && plug.size() == check.slots().size();
@@ -39,7 +39,7 @@ final class PlugSum {
         Verdict verdict = verdict(check, clearance, feel);
         Optional<Contradiction> contradiction = contradiction(clearance, feel, verdict.passed());
         boolean unproven = contradiction.isPresent() || verdict.passed() && !farOff.isEmpty();
-        return new PlugFinding(
+        return new PlugFitFinding(
                 step,
                 check,
                 bores,
@@ -52,7 +52,7 @@ final class PlugSum {
                 missing);
     }
 
-    private static Verdict verdict(Check.PlugFit check, Optional<Clearance> clearance, Optional<Answer> feel) {
+    private static Verdict verdict(PlugFitCheck check, Optional<Clearance> clearance, Optional<Answer> feel) {
         Optional<Verdict> byGauge = clearance.map(found -> nearer(check, found));
         boolean feltWrong = feel.isPresent() && feel.get() != check.feel().answer();
         if (feltWrong) {
@@ -62,7 +62,7 @@ final class PlugSum {
     }
 
     /** The verdict on the clearance that lies nearer to a limit, or further out. */
-    private static Verdict nearer(Check.PlugFit check, Clearance found) {
+    private static Verdict nearer(PlugFitCheck check, Clearance found) {
         Judge judge = new Judge(check.clearance(), Length.ZERO, Optional.empty());
         Verdict least = judge.of(found.least());
         Verdict greatest = judge.of(found.greatest());

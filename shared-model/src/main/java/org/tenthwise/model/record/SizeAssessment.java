@@ -9,9 +9,9 @@ import org.tenthwise.model.compute.form.WallForm;
 import org.tenthwise.model.compute.form.WallReading;
 import org.tenthwise.model.compute.roundness.Angle;
 import org.tenthwise.model.compute.temperature.AtTwenty;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
@@ -20,16 +20,16 @@ import org.tenthwise.model.run.Run;
 import org.tenthwise.model.tolerance.Limits;
 
 /** A plain size: every reading as a size, combined, judged, and what the wall looks like. */
-final class SizeSum {
+final class SizeAssessment {
 
     /** A change of size over the wall is worth a name from a tenth of the tolerance on; common practice. */
     private static final BigDecimal NOTICEABLE_SHARE = new BigDecimal("0.1");
 
     private static final BigDecimal HALF_TURN = BigDecimal.valueOf(180);
 
-    private SizeSum() {}
+    private SizeAssessment() {}
 
-    static SizeFinding of(Plan plan, Step step, Check.Size check, Run.Pass pass, Run run) {
+    static SizeFinding of(Plan plan, Step step, SizeCheck check, Run.Pass pass, Run run) {
         Optional<TemperatureEffect> warmth = TemperatureEffect.of(plan, step, pass);
         Optional<AtTwenty> toTwenty = warmth.flatMap(TemperatureEffect::correction);
         Touch touch = Touch.of(check, pass);
@@ -44,7 +44,7 @@ final class SizeSum {
         Combined combined =
                 (unsaid == 0 ? read.with(missing, check.combine()) : read.stillOpen()).provingNothingIf(spoilt);
         Optional<Proposal> proposal =
-                unsaid == 0 && !spoilt ? ProposalSum.of(check, measured, read, pass, run) : Optional.empty();
+                unsaid == 0 && !spoilt ? ProposalAssessment.of(check, measured, read, pass, run) : Optional.empty();
         return new SizeFinding(
                 step,
                 check,
@@ -80,7 +80,7 @@ final class SizeSum {
      * Places without a depth are taken to lie at one, unless two of them are read the same way: then nobody knows which
      * lie together.
      */
-    private static List<WallReading> wall(Check.Size check, List<Measured> measured) {
+    private static List<WallReading> wall(SizeCheck check, List<Measured> measured) {
         List<Optional<BigDecimal>> ways = check.places().stream()
                 .filter(place -> place.depth().isEmpty() && place.angle().isPresent())
                 .map(place -> way(check, place))
@@ -100,7 +100,7 @@ final class SizeSum {
      * The angle as far as it tells one reading from another: straight across, what is read at 0° is read at 180° once
      * more.
      */
-    private static Optional<BigDecimal> way(Check.Size check, Place place) {
+    private static Optional<BigDecimal> way(SizeCheck check, Place place) {
         return place.angle()
                 .map(angle -> Angle.inOneTurn(check.feature().isRound() ? angle.remainder(HALF_TURN) : angle));
     }

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.compute.cutting.EvenCut;
 import org.tenthwise.model.plan.Aim;
-import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Slot;
@@ -15,9 +15,9 @@ import org.tenthwise.model.tolerance.Limit;
 import org.tenthwise.model.verdict.VerdictKind;
 
 /** What may be cut next on the strength of what was read. */
-final class ProposalSum {
+final class ProposalAssessment {
 
-    private ProposalSum() {}
+    private ProposalAssessment() {}
 
     /**
      * Nothing before every place of the pass is read, unless someone signed to cut on what is there, and nothing where
@@ -26,7 +26,7 @@ final class ProposalSum {
      * @param measured at 20 °C where that is asked for
      * @param read what they come to by themselves, were nothing missing
      */
-    static Optional<Proposal> of(Check.OfSize asked, List<Measured> measured, Combined read, Run.Pass pass, Run run) {
+    static Optional<Proposal> of(CheckOfSize asked, List<Measured> measured, Combined read, Run.Pass pass, Run run) {
         List<Slot> taken = measured.stream().map(Measured::slot).toList();
         List<Slot> unread =
                 asked.slots().stream().filter(slot -> !taken.contains(slot)).toList();
@@ -61,7 +61,7 @@ final class ProposalSum {
      * The least change of the size that can be typed; while nobody said how the register counts, as if it counted
      * diameters.
      */
-    private static Length stepOfSize(Check.OfSize asked, Optional<Register> register) {
+    private static Length stepOfSize(CheckOfSize asked, Optional<Register> register) {
         Length counted = asked.cutting().stepToCount(asked.limits().unit()).length();
         return register.map(counting -> counting.onDiameter(counted)).orElse(counted);
     }

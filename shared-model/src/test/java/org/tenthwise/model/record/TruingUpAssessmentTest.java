@@ -17,8 +17,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.model.compute.roundness.Move;
 import org.tenthwise.model.compute.roundness.TruingUp;
 import org.tenthwise.model.gauge.GaugeKind;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Holding;
+import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.Section;
 import org.tenthwise.model.run.Event;
 
@@ -26,7 +26,7 @@ import org.tenthwise.model.run.Event;
  * What is advised, and of which section, by what is read: limit 0.020, four jaws. Half the difference of opposite
  * readings, by hand.
  */
-class TruingUpSumTest {
+class TruingUpAssessmentTest {
 
     private static final String[] QUARTERS = {"0", "90", "180", "270"};
     private static final List<Move> SECOND_JAW_BY_0_030 = List.of(new Move.Jaw(4, 2, length("0.030")));
@@ -75,7 +75,7 @@ class TruingUpSumTest {
         """)
     void pointsMaySwingFurtherThanTheTurnByTheLastPlaceOfBoth(String highest, TruingUp.State state) {
         Bench bench = sweep(oneSection(), "", "0.020", "0").read(1, "0.022", "0.011", "0", "0.011");
-        bench.did(new Event.ReadingTaken(1, Check.RunOut.HIGHEST, mm(highest)));
+        bench.did(new Event.ReadingTaken(1, RunOutCheck.HIGHEST, mm(highest)));
         assertEquals(state, advice(bench).orElseThrow().state());
     }
 
@@ -182,7 +182,7 @@ class TruingUpSumTest {
 
     private static Bench twoSections() {
         return new Bench()
-                .step(new Check.RunOut(
+                .step(new RunOutCheck(
                         mm("0.020"),
                         Stream.of(QUARTERS).map(BigDecimal::new).toList(),
                         Holding.FOUR_JAW,
@@ -193,8 +193,8 @@ class TruingUpSumTest {
 
     /** @param at what stands before the slots of the section */
     private static Bench sweep(Bench bench, String at, String highest, String lowest) {
-        return bench.did(new Event.ReadingTaken(1, at + Check.RunOut.HIGHEST, mm(highest)))
-                .did(new Event.ReadingTaken(1, at + Check.RunOut.LOWEST, mm(lowest)));
+        return bench.did(new Event.ReadingTaken(1, at + RunOutCheck.HIGHEST, mm(highest)))
+                .did(new Event.ReadingTaken(1, at + RunOutCheck.LOWEST, mm(lowest)));
     }
 
     private static Bench byAngle(Bench bench, String at, String... read) {

@@ -17,9 +17,9 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.tenthwise.model.compute.thread.MeasurementOverWires;
 import org.tenthwise.model.compute.thread.RootClearance;
 import org.tenthwise.model.gauge.GaugeKind;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.TemperatureAsked;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.run.Event;
@@ -35,7 +35,7 @@ import org.tenthwise.model.verdict.VerdictKind;
  * line and the basic root is only 0.15 pitch deep. Over 3.280 the reading 40.280 leaves nothing under the wire at a
  * root of 40.280 − 2 · 3.280 = 33.720.
  */
-class WiresFindingTest {
+class OverWiresFindingTest {
 
     private static final ScrewThread STUB = new ScrewThread(ThreadForm.STUB_ACME, length("38.1"), length("6.35"), 1);
     private static final ScrewThread VEE = new ScrewThread(ThreadForm.METRIC, length("20"), length("2.5"), 1);
@@ -49,7 +49,7 @@ class WiresFindingTest {
         33.719,  0.0005, false
         """)
     void aWireThatTouchesTheRootLeavesThePitchDiameterUnproven(String root, String room, boolean bottoms) {
-        WiresFinding found = stub(Optional.of(root));
+        OverWiresFinding found = stub(Optional.of(root));
         assertEquals(Optional.of(length(room)), found.rootClearance());
         assertEquals(bottoms, found.bottoms());
         assertEquals(bottoms, found.verdict().standing() == VerdictKind.UNPROVEN);
@@ -60,7 +60,7 @@ class WiresFindingTest {
 
     @Test
     void whatIsAdvisedIsAThickerWireThatClearsTheRootInTheMiddleOfTheLimits() {
-        WiresFinding found = stub(Optional.of("33.720"));
+        OverWiresFinding found = stub(Optional.of("33.720"));
         Length advised = found.clearingWire().orElseThrow();
         Length over = new MeasurementOverWires(STUB, advised)
                 .overWires(found.check().pitchDiameter().middle());
@@ -77,8 +77,8 @@ class WiresFindingTest {
     @CsvSource({"3.280, 40.280, 3.300, 40.345", "3.300, 40.345, 3.280, 40.280"})
     void theWireAdvisedHangsOnTheRootAndNotOnTheWiresThatWereTakenFirst(
             String first, String over, String then, String overThen) {
-        WiresFinding found = (WiresFinding) new Bench()
-                .step(new Check.OverWires(
+        OverWiresFinding found = (OverWiresFinding) new Bench()
+                .step(new OverWiresCheck(
                         STUB,
                         Limits.between(mm("36.0"), mm("36.3")),
                         Optional.of(mm("33.720")),
@@ -108,7 +108,7 @@ class WiresFindingTest {
         17.583, 40, false
         """)
     void theRoomAtTheRootIsThatAtTwentyDegrees(String root, String part, boolean bottoms) {
-        WiresFinding found = (WiresFinding) new Bench()
+        OverWiresFinding found = (OverWiresFinding) new Bench()
                 .in(Bench.BRONZE)
                 .step(Bench.wires(VEE, "18.2", "18.3", Optional.of(root), 1), TemperatureAsked.ALWAYS)
                 .did(new Event.GaugeSet(1, Bench.wires("1.443")))
@@ -120,7 +120,7 @@ class WiresFindingTest {
 
     @Test
     void whereNobodyGivesTheRootAStubThreadOverItsBestWireIsUnproven() {
-        WiresFinding found = stub(Optional.empty());
+        OverWiresFinding found = stub(Optional.empty());
         assertTrue(found.mayBottom());
         assertFalse(found.bottoms());
         assertEquals(Optional.empty(), found.rootClearance());
@@ -132,7 +132,7 @@ class WiresFindingTest {
     @ParameterizedTest
     @CsvSource({"40.850, true", "40.851, false"})
     void aWireThatJustTouchesTheBasicRootMayRestOnTheOneThatWasCut(String reading, boolean mayBottom) {
-        WiresFinding found = (WiresFinding) new Bench()
+        OverWiresFinding found = (OverWiresFinding) new Bench()
                 .step(Bench.wires(STUB, "36.0", "36.3", Optional.empty(), 1))
                 .did(new Event.GaugeSet(1, Bench.wires("3.280")))
                 .read(1, reading)
@@ -152,13 +152,13 @@ class WiresFindingTest {
     }
 
     private static VerdictKind alone(Bench bench) {
-        WiresFinding found = (WiresFinding) bench.finding(1);
+        OverWiresFinding found = (OverWiresFinding) bench.finding(1);
         return found.alone(found.measured().get(0)).orElseThrow().standing();
     }
 
     @Test
     void aDeepThreadIsJudgedAllTheSameAndItsRootIsSaidToBeUnknown() {
-        WiresFinding found = (WiresFinding) vee(true).read(1, "20.400").finding(1);
+        OverWiresFinding found = (OverWiresFinding) vee(true).read(1, "20.400").finding(1);
         assertTrue(found.basicClearance().orElseThrow().signum() > 0);
         assertFalse(found.mayBottom());
         assertEquals(VerdictKind.PASS, found.verdict().standing());
@@ -167,7 +167,7 @@ class WiresFindingTest {
     @ParameterizedTest
     @EnumSource(names = {"EACH", "LARGEST", "SMALLEST", "MEAN"})
     void theLargestRootReadAnywhereRulesHoweverItIsJudgedThere(Combine combine) {
-        WiresFinding found = (WiresFinding) measured(combine, Optional.empty())
+        OverWiresFinding found = (OverWiresFinding) measured(combine, Optional.empty())
                 .read(1, "33.000", "33.720")
                 .did(new Event.GaugeSet(2, Bench.wires("3.280")))
                 .read(2, "40.280")
@@ -182,8 +182,8 @@ class WiresFindingTest {
         assertEquals(Optional.of(length("-0.285")), root("34.290", "33.000").rootClearance());
     }
 
-    private static WiresFinding root(String measured, String planned) {
-        return (WiresFinding) measured(Combine.EACH, Optional.of(planned))
+    private static OverWiresFinding root(String measured, String planned) {
+        return (OverWiresFinding) measured(Combine.EACH, Optional.of(planned))
                 .read(1, measured, measured)
                 .did(new Event.GaugeSet(2, Bench.wires("3.280")))
                 .read(2, "40.280")
@@ -218,7 +218,7 @@ class WiresFindingTest {
         """)
     void aThreadTooBigIsCutAgainWhereThePlanLetsItBeAndOneTooSmallNever(
             String over, boolean cutAgain, VerdictKind standing) {
-        WiresFinding found = (WiresFinding) vee(cutAgain).read(1, over).finding(1);
+        OverWiresFinding found = (OverWiresFinding) vee(cutAgain).read(1, over).finding(1);
         assertEquals(standing, found.verdict().standing());
         assertEquals(standing == VerdictKind.CUT_AGAIN, found.proposal().isPresent());
     }
@@ -230,8 +230,8 @@ class WiresFindingTest {
     @ParameterizedTest
     @CsvSource({"17.589, false", "17.588, true"})
     void aLightCutIsOfferedOnlyWhereTheWireIsOffTheRoot(String root, boolean lightCut) {
-        WiresFinding found = (WiresFinding) new Bench()
-                .step(new Check.OverWires(
+        OverWiresFinding found = (OverWiresFinding) new Bench()
+                .step(new OverWiresCheck(
                         VEE,
                         Limits.between(mm("18.2"), mm("18.3")),
                         Optional.of(mm(root)),
@@ -255,20 +255,20 @@ class WiresFindingTest {
      */
     @Test
     void aCutThatTakesTheRootUnderItsLimitIsNotOffered() {
-        WiresFinding deepEnough = overRoot("16.700");
+        OverWiresFinding deepEnough = overRoot("16.700");
         Length change =
                 deepEnough.proposal().flatMap(Proposal::change).orElseThrow().abs();
         assertEquals(Optional.empty(), deepEnough.rootUnder());
-        WiresFinding deep = overRoot("16.600");
+        OverWiresFinding deep = overRoot("16.600");
         assertEquals(Optional.empty(), deep.proposal());
         assertEquals(Optional.of(length("16.5").minus(length("16.600").minus(change))), deep.rootUnder());
         assertEquals(VerdictKind.CUT_AGAIN, deep.verdict().standing());
     }
 
-    private static WiresFinding overRoot(String root) {
-        return (WiresFinding) new Bench()
+    private static OverWiresFinding overRoot(String root) {
+        return (OverWiresFinding) new Bench()
                 .step(size(Feature.DIAMETER, "16.5", "17.2", Combine.EACH, 2))
-                .step(new Check.OverWires(
+                .step(new OverWiresCheck(
                         VEE,
                         Limits.between(mm("18.2"), mm("18.3")),
                         Optional.empty(),
@@ -285,8 +285,8 @@ class WiresFindingTest {
                 .finding(2);
     }
 
-    private static WiresFinding stub(Optional<String> root) {
-        return (WiresFinding) new Bench()
+    private static OverWiresFinding stub(Optional<String> root) {
+        return (OverWiresFinding) new Bench()
                 .step(Bench.wires(STUB, "36.0", "36.3", root, 1))
                 .did(new Event.GaugeSet(1, Bench.wires("3.280")))
                 .read(1, "40.280")
@@ -296,7 +296,7 @@ class WiresFindingTest {
     private static Bench measured(Combine combine, Optional<String> planned) {
         return new Bench()
                 .step(size(Feature.DIAMETER, "20", "40", combine, 2))
-                .step(new Check.OverWires(
+                .step(new OverWiresCheck(
                         STUB,
                         Limits.between(mm("36.0"), mm("36.3")),
                         planned.map(Bench::mm),
@@ -311,7 +311,7 @@ class WiresFindingTest {
 
     private static Bench vee(boolean cutAgain) {
         return new Bench()
-                .step(new Check.OverWires(
+                .step(new OverWiresCheck(
                         VEE,
                         Limits.between(mm("18.2"), mm("18.3")),
                         Optional.empty(),

@@ -1,0 +1,61 @@
+package org.tenthwise.app.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.model.plan.AskedCheck;
+import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.record.AskedFinding;
+import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.words.Words;
+
+/** What is said of what was only asked. */
+final class AskedSentences extends FindingSentences {
+
+    private final AskedFinding finding;
+
+    AskedSentences(AskedFinding finding, Words words) {
+        super(finding, words);
+        this.finding = finding;
+    }
+
+    @Override
+    String asked() {
+        return finding.check().match(new AskedCheck.Cases<>() {
+            @Override
+            public String confirm(AskedCheck.Confirm confirm) {
+                return confirm.what();
+            }
+
+            @Override
+            public String look(AskedCheck.Look look) {
+                return look.what();
+            }
+
+            @Override
+            public String goNotGo(AskedCheck.GoNotGo gauge) {
+                return words.say("run.go-not-go", gauge.go(), gauge.notGo());
+            }
+        });
+    }
+
+    @Override
+    String distance() {
+        return finding.verdict().standing() == VerdictKind.OPEN ? words.say("distance.not-answered") : super.distance();
+    }
+
+    @Override
+    String value() {
+        List<String> said = new ArrayList<>();
+        for (Question question : finding.check().questions()) {
+            Optional.ofNullable(finding.answers().get(question))
+                    .ifPresent(answer -> said.add(words.say(words.key("answered", question), answer)));
+        }
+        return String.join(", ", said);
+    }
+
+    @Override
+    List<String> remarks() {
+        return List.of();
+    }
+}

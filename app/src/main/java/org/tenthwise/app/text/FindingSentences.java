@@ -1,0 +1,141 @@
+package org.tenthwise.app.text;
+
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.model.record.AskedFinding;
+import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.OverWiresFinding;
+import org.tenthwise.model.record.Plausible;
+import org.tenthwise.model.record.PlugFitFinding;
+import org.tenthwise.model.record.RunOutFinding;
+import org.tenthwise.model.record.SizeFinding;
+import org.tenthwise.model.verdict.Verdict;
+import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.words.Words;
+
+/** What is said of one finding as its kind has it: a class a kind. Most of it all kinds say alike, and that is here. */
+abstract class FindingSentences {
+
+    final Words words;
+    private final Finding finding;
+
+    FindingSentences(Finding finding, Words words) {
+        this.finding = finding;
+        this.words = words;
+    }
+
+    static FindingSentences of(Finding finding, Words words) {
+        return finding.match(new Finding.Cases<>() {
+            @Override
+            public FindingSentences asked(AskedFinding answers) {
+                return new AskedSentences(answers, words);
+            }
+
+            @Override
+            public FindingSentences runOut(RunOutFinding runOut) {
+                return new RunOutSentences(runOut, words);
+            }
+
+            @Override
+            public FindingSentences size(SizeFinding size) {
+                return new SizeSentences(size, words);
+            }
+
+            @Override
+            public FindingSentences plugFit(PlugFitFinding plug) {
+                return new PlugFitSentences(plug, words);
+            }
+
+            @Override
+            public FindingSentences overWires(OverWiresFinding wires) {
+                return new OverWiresSentences(wires, words);
+            }
+        });
+    }
+
+    /** What the kind has to say beside verdict and advice, the weightiest first. */
+    abstract List<String> remarks();
+
+    /** What is asked, as the plan puts it; empty for what is measured. */
+    String asked() {
+        return "";
+    }
+
+    /** How far from which limit, or what is missing; empty where there is nothing to add to the verdict. */
+    String distance() {
+        if (finding.verdict().standing() == VerdictKind.OPEN) {
+            if (finding.missing() == 0) {
+                return words.say("distance.waits-for", finding.check().restsOn().get(0));
+            }
+            return words.say(finding.missing() == 1 ? "distance.one-missing" : "distance.missing", finding.missing());
+        }
+        return finding.verdict()
+                .margin()
+                .map(this::distance)
+                .orElseGet(() -> Plausible.spoils(finding) ? words.say("distance.far-off") : "");
+    }
+
+    private String distance(Verdict.Margin margin) {
+        return distance(StepFigures.of(finding), margin, limit(margin), words);
+    }
+
+    /** How far from a limit of that name. */
+    static String distance(StepFigures figures, Verdict.Margin margin, String limit, Words words) {
+        if (margin.distance().signum() == 0) {
+            return words.say("distance.on", limit);
+        }
+        String key = margin.inside()
+                ? "distance.inside"
+                : switch (margin.limit()) {
+                    case LOWER -> "distance.below";
+                    case UPPER -> "distance.above";
+                };
+        return words.say(
+                key, figures.distance(margin.distance()) + " " + figures.unit().symbol(), limit);
+    }
+
+    /** What the limit is called. */
+    String limit(Verdict.Margin margin) {
+        return words.say("limit", margin.limit());
+    }
+
+    /** The size judged, or what was answered; empty where there is neither yet. */
+    String value() {
+        String value = finding.value()
+                .map(size -> StepFigures.of(finding).judged(size))
+                .orElse("");
+        return value.isEmpty() || finding.verdict().standing() != VerdictKind.OPEN
+                ? value
+                : words.say("value.so-far", value);
+    }
+
+    /** What was answered beside the value; empty where nothing was. */
+    String answeredBeside() {
+        return "";
+    }
+
+    /** What makes its readings worth nothing; empty where nothing does. */
+    String doubts() {
+        return "";
+    }
+
+    /** What to do where it fails; absent where that goes by the class of the step. */
+    Optional<String> failed() {
+        return Optional.empty();
+    }
+
+    /** What to do where it is unproven; absent where that goes by the cut there may be. */
+    Optional<String> unproven() {
+        return Optional.empty();
+    }
+
+    /** Why nothing may be cut although metal is left; absent where it may. */
+    Optional<String> againstACut() {
+        return Optional.empty();
+    }
+
+    /** What to mind with a cut that is offered; absent where there is nothing. */
+    Optional<String> withACut() {
+        return Optional.empty();
+    }
+}

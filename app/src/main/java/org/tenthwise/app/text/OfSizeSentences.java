@@ -1,0 +1,40 @@
+package org.tenthwise.app.text;
+
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.model.plan.CheckOfSize;
+import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.words.Words;
+
+/** What is said of every size that is read at places and set against limits. */
+abstract class OfSizeSentences extends FindingSentences {
+
+    OfSizeSentences(Finding finding, Words words) {
+        super(finding, words);
+    }
+
+    /** Every reading that is asked for has to be inside; any other way what was read so far makes the size. */
+    final void together(CheckOfSize check, List<Measured> read, List<String> said) {
+        if (read.size() > 1) {
+            said.add(words.say(
+                    words.key("combined", check.combine()),
+                    check.combine() == Combine.EACH ? check.slots().size() : read.size(),
+                    ModifierWords.behind(check)));
+        }
+    }
+
+    final void past(Optional<Measured> past, StepFigures figures, List<String> said) {
+        past.ifPresent(place -> said.add(words.say(
+                "size.past", figures.size(place.value()), place.slot().place().name())));
+    }
+
+    final void guardBand(Written band, List<String> said) {
+        if (band.length().signum() > 0) {
+            said.add(words.say(
+                    "form.guard-band", Figures.written(band) + " " + band.unit().symbol()));
+        }
+    }
+}

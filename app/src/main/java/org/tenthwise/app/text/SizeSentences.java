@@ -1,0 +1,61 @@
+package org.tenthwise.app.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.tenthwise.model.compute.form.WallShape;
+import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.record.SizeFinding;
+import org.tenthwise.model.words.Words;
+
+/** What is said of a plain size. */
+final class SizeSentences extends OfSizeSentences {
+
+    private final SizeFinding finding;
+
+    SizeSentences(SizeFinding finding, Words words) {
+        super(finding, words);
+        this.finding = finding;
+    }
+
+    @Override
+    List<String> remarks() {
+        List<String> said = new ArrayList<>();
+        StepFigures figures = StepFigures.of(finding);
+        Stream.of(new TouchWords(words).of(finding))
+                .filter(sentence -> !sentence.isEmpty())
+                .forEach(said::add);
+        together(finding.check(), finding.measured(), said);
+        past(finding.past(), figures, said);
+        if (finding.check().combine() != Combine.RANGE) {
+            wall(figures, said);
+        }
+        guardBand(finding.check().guardBand(), said);
+        return said;
+    }
+
+    private void wall(StepFigures figures, List<String> said) {
+        finding.form()
+                .shape()
+                .filter(shape -> shape != WallShape.EVEN)
+                .ifPresent(shape -> said.add(words.say(
+                        words.key(finding.check().feature() == Feature.DIAMETER ? "shape.outside" : "shape", shape),
+                        figures.withUnit(finding.form().taper().map(Length::abs).orElse(Length.ZERO)))));
+        String uneven =
+                finding.check().feature() != Feature.DEPTH && ways() == 2 ? "form.two-ways" : "form.going-round";
+        finding.form()
+                .outOfRound()
+                .filter(round -> round.signum() > 0)
+                .ifPresent(round -> said.add(words.say(uneven, figures.withUnit(round))));
+    }
+
+    /** How many ways across a wall was measured. */
+    private long ways() {
+        return finding.measured().stream()
+                .flatMap(measured -> measured.slot().place().angle().stream())
+                .distinct()
+                .count();
+    }
+}

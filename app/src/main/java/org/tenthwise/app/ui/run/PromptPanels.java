@@ -1,0 +1,212 @@
+package org.tenthwise.app.ui.run;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.tenthwise.app.session.Prompt;
+import org.tenthwise.app.session.State;
+import org.tenthwise.app.text.Figures;
+import org.tenthwise.app.text.JawWords;
+import org.tenthwise.app.text.StepFigures;
+import org.tenthwise.app.ui.run.RunScreenState.Meaning;
+import org.tenthwise.app.ui.run.RunScreenState.Panel;
+import org.tenthwise.app.ui.run.RunScreenState.Reply;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.MeasuredBody;
+import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.Register;
+import org.tenthwise.model.plan.Slot;
+import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.run.Run;
+import org.tenthwise.model.words.Words;
+
+/** What lies under the hand for each kind of prompt. */
+final class PromptPanels implements Prompt.Cases<Panel> {
+
+    private final Words words;
+    private final State state;
+    private final String unit;
+
+    PromptPanels(Words words, State state) {
+        this.words = words;
+        this.state = state;
+        this.unit = state.sheet().plan().unit().symbol();
+    }
+
+    @Override
+    public Panel reading(Prompt.Reading reading) {
+        return new Panel.Pad(
+                words.say("run.reading", reading.taken() + 1, reading.of(), place(reading.slot())),
+                unit,
+                last().map(measured -> words.say("run.last", comesTo(measured))).orElse(""),
+                "");
+    }
+
+    @Override
+    public Panel certified(Prompt.Certified certified) {
+        return new Panel.Pad(
+                words.say(words.key("run.certified", certified.reference()), certified.mark()),
+                unit,
+                certified
+                        .known()
+                        .map(known -> words.say("run.last", known.text()))
+                        .orElseGet(() ->
+                                words.say("run.nominal", certified.nominal().text())),
+                "");
+    }
+
+    @Override
+    public Panel zero(Prompt.Zero zero) {
+        return new Panel.Pad(
+                words.say("run.zero"),
+                unit,
+                words.say("run.zero.master", zero.certified().text()),
+                "");
+    }
+
+    @Override
+    public Panel temperature(Prompt.Temperature temperature) {
+        return new Panel.Pad(
+                whose(temperature.of()),
+                state.sheet().plan().climate().orElseThrow().scale().symbol(),
+                temperature
+                        .suggested()
+                        .map(last -> words.say("run.temperature.last", last))
+                        .orElse(words.say("run.temperature.how")),
+                "");
+    }
+
+    @Override
+    public Panel whichGauge(Prompt.WhichGauge which) {
+        return new Panel.Ask(
+                words.say("run.which-gauge", words.say("gauge-kind", which.kind())),
+                which.known().stream()
+                        .limit(3)
+                        .map(gauge -> new Reply(gauge.id(), new Meaning.Gauge(gauge.id())))
+                        .toList());
+    }
+
+    @Override
+    public Panel whichSense(Prompt.WhichSense sense) {
+        return new Panel.Ask(
+                words.say("run.sense", sense.gauge()),
+                List.of(
+                        new Reply(words.say("run.sense.rises"), new Meaning.Sense(true)),
+                        new Reply(words.say("run.sense.falls"), new Meaning.Sense(false))));
+    }
+
+    @Override
+    public Panel senseInFigures(Prompt.SenseInFigures figures) {
+        return new Panel.Ask(
+                words.say(
+                        figures.otherwiseSoFar() ? "run.sense.figure.otherwise" : "run.sense.figure",
+                        Figures.written(figures.reading()),
+                        Figures.written(figures.size()),
+                        figures.gauge()),
+                List.of(
+                        new Reply(words.say("run.sense.figure.so"), new Meaning.SenseInFigures(true)),
+                        new Reply(words.say("run.sense.figure.not"), new Meaning.SenseInFigures(false))));
+    }
+
+    @Override
+    public Panel whichRegister(Prompt.WhichRegister which) {
+        return new Panel.Ask(
+                words.say(which.machine().isEmpty() ? "run.register" : "run.register.of", which.machine()),
+                Stream.of(Register.values())
+                        .map(register ->
+                                new Reply(words.say("run.register.counts", register), new Meaning.Counts(register)))
+                        .toList());
+    }
+
+    @Override
+    public Panel answering(Prompt.Answering answering) {
+        return question(answering.question());
+    }
+
+    @Override
+    public Panel nothing(Prompt.Nothing nothing) {
+        return done();
+    }
+
+    @Override
+    public Panel held(Prompt.Held held) {
+        return new Panel.Ask(words.say("run.held", RunPresenter.list(words, held.waitingFor())), List.of());
+    }
+
+    @Override
+    public Panel closed(Prompt.Closed closed) {
+        return new Panel.Ask(
+                state.sheet().run().unknown().isEmpty() ? words.say("run.closed") : words.say("run.newer"), List.of());
+    }
+
+    private String place(Slot slot) {
+        return new JawWords(words).place(state.inHand().check(), slot);
+    }
+
+    /** The master or the wires lie with the gauge, and are as warm. */
+    private String whose(MeasuredBody body) {
+        return body == MeasuredBody.PART
+                ? words.say("run.temperature.part")
+                : words.say(
+                        "run.temperature.gauge",
+                        state.inHand().check().means().orElseThrow().kind().reference());
+    }
+
+    /** All is taken: the last figure stays to be seen, or what was answered. */
+    private Panel done() {
+        List<Run.Answering> answers = state.pass().answers();
+        boolean asksLast = !state.inHand().check().questions().isEmpty();
+        if (asksLast && !answers.isEmpty()) {
+            Run.Answering answer = answers.get(answers.size() - 1);
+            return new Panel.Ask(
+                    words.say("run.answered", words.say(words.key("run.answer", answer.question()), answer.answer())),
+                    List.of());
+        }
+        return last().<Panel>map(measured -> new Panel.Pad(
+                        words.say("run.taken", place(measured.slot())),
+                        unit,
+                        corrected(measured),
+                        Figures.read(
+                                measured.reading().typed(), state.sheet().plan().unit())))
+                .orElseGet(() -> new Panel.Ask(words.say("run.taken-all"), List.of()));
+    }
+
+    private Panel question(Question question) {
+        return new Panel.Ask(
+                words.say("run.ask", question),
+                question.answers().stream()
+                        .map(answer -> reply(question, answer))
+                        .toList());
+    }
+
+    private Reply reply(Question question, Answer answer) {
+        return new Reply(words.say(words.key("run.answer", question), answer), new Meaning.Answered(answer));
+    }
+
+    /** The reading taken last of those that count. */
+    private Optional<Measured> last() {
+        return state.line().finding().measured().stream()
+                .max(Comparator.comparing(measured -> measured.reading().entry().seq()));
+    }
+
+    private String comesTo(Measured measured) {
+        String typed =
+                Figures.read(measured.reading().typed(), state.sheet().plan().unit());
+        boolean asRead = measured.isAsRead()
+                && measured.reading().typed().unit() == state.sheet().plan().unit();
+        return asRead
+                ? typed
+                : words.say(
+                        "run.typed-is",
+                        typed,
+                        StepFigures.of(state.line().finding()).size(measured.value()));
+    }
+
+    private String corrected(Measured measured) {
+        return measured.isAsRead()
+                ? ""
+                : words.say(
+                        "run.comes-to", StepFigures.of(state.line().finding()).size(measured.value()));
+    }
+}

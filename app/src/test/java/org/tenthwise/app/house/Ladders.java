@@ -1,0 +1,35 @@
+package org.tenthwise.app.house;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.lang.ArchCondition;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
+import java.util.stream.Stream;
+
+/** Finds where a class asks of which kind of a closed family something is, by {@code instanceof} or by its class. */
+final class Ladders extends ArchCondition<JavaClass> {
+
+    private final Class<?> family;
+
+    Ladders(Class<?> family) {
+        super("ask of which kind of %s something is".formatted(family.getSimpleName()));
+        this.family = family;
+    }
+
+    @Override
+    public void check(JavaClass inspected, ConditionEvents events) {
+        inspected.getCodeUnits().stream()
+                .flatMap(unit -> Stream.<String>concat(
+                        unit.getInstanceofChecks().stream()
+                                .filter(check -> isKind(check.getRawType()))
+                                .map(Object::toString),
+                        unit.getReferencedClassObjects().stream()
+                                .filter(named -> isKind(named.getRawType()))
+                                .map(Object::toString)))
+                .forEach(what -> events.add(SimpleConditionEvent.satisfied(inspected, what)));
+    }
+
+    private boolean isKind(JavaClass type) {
+        return type.isAssignableTo(family) && !type.isEquivalentTo(family);
+    }
+}

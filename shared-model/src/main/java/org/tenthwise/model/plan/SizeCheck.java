@@ -1,0 +1,71 @@
+package org.tenthwise.model.plan;
+
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.tolerance.Limits;
+
+/**
+ * A plain size: bore, pocket width, outside diameter, depth.
+ *
+ * @param contact what a reading is of
+ */
+public record SizeCheck(
+        Feature feature,
+        Limits limits,
+        List<Place> places,
+        int readingsEach,
+        Combine combine,
+        boolean cutAgain,
+        Written guardBand,
+        Means with,
+        Cutting cutting,
+        Optional<SizeModifier> drawingSays,
+        Contact contact)
+        implements CheckOfSize {
+
+    public SizeCheck {
+        places = List.copyOf(places);
+    }
+
+    /** Read square across, with nothing said of the next cut nor of a modifier. */
+    public SizeCheck(
+            Feature feature,
+            Limits limits,
+            List<Place> places,
+            int readingsEach,
+            Combine combine,
+            boolean cutAgain,
+            Written guardBand,
+            Means with) {
+        this(
+                feature,
+                limits,
+                places,
+                readingsEach,
+                combine,
+                cutAgain,
+                guardBand,
+                with,
+                Cutting.UNSAID,
+                Optional.empty(),
+                Contact.SQUARE);
+    }
+
+    @Override
+    public String key() {
+        return feature.key();
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+        return cases.size(this);
+    }
+
+    @Override
+    public List<Question> questions() {
+        return contact instanceof Contact.AcrossGrooves grooves && grooves.standsAskew()
+                ? List.of(Question.GROOVES_TOUCHED)
+                : List.of();
+    }
+}
