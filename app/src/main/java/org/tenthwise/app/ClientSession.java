@@ -4,10 +4,12 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import javafx.application.Platform;
+import org.tenthwise.app.backup.StoreCare;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.Stores;
+import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.app.ui.shell.Shell;
 import org.tenthwise.app.ui.theme.Look;
 import org.tenthwise.app.ui.unopened.UnopenedScreen;
@@ -29,18 +31,27 @@ final class ClientSession {
     private final Words words;
     private final Stores stores;
     private final Path store;
+    private final Optional<StoreCare> care;
     private final LedgerThread thread;
     private final Screens screens;
     private final AtomicReference<Optional<Ledger>> ledger = new AtomicReference<>(Optional.empty());
     private final AtomicReference<Optional<CouldNotOpen>> refusal = new AtomicReference<>(Optional.empty());
 
     ClientSession(
-            Shell shell, Look look, Words words, Stores stores, Path store, LedgerThread thread, Screens screens) {
+            Shell shell,
+            Look look,
+            Words words,
+            Stores stores,
+            Path store,
+            Optional<StoreCare> care,
+            LedgerThread thread,
+            Screens screens) {
         this.shell = shell;
         this.look = look;
         this.words = words;
         this.stores = stores;
         this.store = store;
+        this.care = care;
         this.thread = thread;
         this.screens = screens;
     }
@@ -60,7 +71,12 @@ final class ClientSession {
     }
 
     private Ledger openStore() throws CouldNotOpen {
-        Ledger opened = stores.open(store);
+        Ledger opened = care.isPresent()
+                ? care.get()
+                        .open(
+                                why -> Platform.runLater(() -> shut(why)),
+                                why -> Platform.runLater(() -> tellNoBackup(why)))
+                : stores.open(store);
         ledger.set(Optional.of(opened));
         refusal.set(Optional.empty());
         return opened;
@@ -68,14 +84,34 @@ final class ClientSession {
 
     private void unopened(Exception failure) {
         if (failure instanceof CouldNotOpen why) {
-            refusal.set(Optional.of(why));
-            shell.replace(new UnopenedScreen(
-                    words, why.getMessage(), store.toAbsolutePath().toString(), this::begin, () -> shell.scene()
-                            .getWindow()
-                            .hide()));
+            shell.replace(unopened(why));
         } else {
             shell.trouble();
         }
+    }
+
+    private UnopenedScreen unopened(CouldNotOpen why) {
+        refusal.set(Optional.of(why));
+        return new UnopenedScreen(
+                words, why.getMessage(), store.toAbsolutePath().toString(), this::begin, () -> shell.scene()
+                        .getWindow()
+                        .hide());
+    }
+
+    /** Closes a store that was found not to be whole while it was open; nothing more is written behind that. */
+    private void shut(CouldNotOpen why) {
+        UnopenedScreen instead = unopened(why);
+        shell.backTo(instead);
+        shell.replace(instead);
+        thread.execute(this::close);
+    }
+
+    private void tellNoBackup(String why) {
+        shell.tell(Notice.plain(words.say("backup.failed"), why, words.say("shell.understood")));
+    }
+
+    private void close() {
+        ledger.getAndSet(Optional.empty()).ifPresent(Ledger::close);
     }
 
     /** The ledger, once it is open. */
@@ -90,10 +126,13 @@ final class ClientSession {
      */
     void end() throws Exception {
         thread.ask(() -> {
-            ledger.get().ifPresent(Ledger::close);
+            close();
             return true;
         });
         thread.end();
+        if (care.isPresent()) {
+            care.get().end();
+        }
         if (refusal.get().isPresent()) {
             throw refusal.get().get();
         }

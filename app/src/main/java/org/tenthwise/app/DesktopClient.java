@@ -7,6 +7,9 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javafx.application.Platform;
+import org.tenthwise.app.backup.BackupBook;
+import org.tenthwise.app.backup.BackupWish;
+import org.tenthwise.app.backup.StoreCare;
 import org.tenthwise.app.command.Client;
 import org.tenthwise.app.demo.DemoWalk;
 import org.tenthwise.app.device.Display;
@@ -43,6 +46,7 @@ final class DesktopClient implements Client {
     private final LastResort lastResort;
     private final Words words;
     private final Stores stores;
+    private final CareOf care;
     private final ScreensOf screens;
 
     DesktopClient(
@@ -53,6 +57,7 @@ final class DesktopClient implements Client {
             LastResort lastResort,
             Words words,
             Stores stores,
+            CareOf care,
             ScreensOf screens) {
         this.windowing = windowing;
         this.storage = storage;
@@ -61,6 +66,7 @@ final class DesktopClient implements Client {
         this.lastResort = lastResort;
         this.words = words;
         this.stores = stores;
+        this.care = care;
         this.screens = screens;
     }
 
@@ -69,26 +75,33 @@ final class DesktopClient implements Client {
         ClientSession.Screens of(Shell shell, Look look, ClientPaths place);
     }
 
+    /** Who looks after the store; absent where nobody need. */
+    interface CareOf {
+        Optional<StoreCare> of(ClientPaths place);
+    }
+
     @Override
     public boolean hasDisplay() {
         return windowing.hasDisplay();
     }
 
     @Override
-    public void open(Optional<Path> store, Optional<Path> plans) throws Exception {
+    public void open(Optional<Path> store, Optional<Path> plans, BackupWish backups) throws Exception {
         Path own = storage.folder();
         LedgerThread thread = new LedgerThread();
         ClientPaths place = new ClientPaths(
                 store.orElseGet(() -> own.resolve("tenthwise.db")),
                 Optional.of(plans.orElseGet(() -> own.resolve("plans"))),
-                storage.records());
+                storage.records(),
+                Optional.of(own));
+        backups.keepIn(new BackupBook(own.resolve(BackupBook.FILE)));
         show(place, new KeptLook(own.resolve("look.properties"), thread), thread);
     }
 
     @Override
     public void openDemo(Path store, Path records) throws Exception {
         show(
-                new ClientPaths(store, Optional.empty(), records),
+                new ClientPaths(store, Optional.empty(), records, Optional.empty()),
                 LookStore.inMemory(LookStore.Kept.PLAIN),
                 new LedgerThread());
     }
@@ -123,7 +136,14 @@ final class DesktopClient implements Client {
                     Look look = new Look(looks);
                     Shell shell = new Shell(new Theme(look, new ScreenFaces()), words, size.width(), size.height());
                     return new ClientSession(
-                            shell, look, words, stores, place.store(), thread, screens.of(shell, look, place));
+                            shell,
+                            look,
+                            words,
+                            stores,
+                            place.store(),
+                            care.of(place),
+                            thread,
+                            screens.of(shell, look, place));
                 },
                 made -> made.shell().scene());
         lastResort.leadTo(() -> Platform.runLater(opened.shell()::trouble));
@@ -144,7 +164,7 @@ final class DesktopClient implements Client {
         try {
             ClientSession opened = open(
                     window,
-                    new ClientPaths(store, Optional.empty(), folder),
+                    new ClientPaths(store, Optional.empty(), folder, Optional.empty()),
                     LookStore.inMemory(LookStore.Kept.PLAIN),
                     thread);
             List<Path> taken = new DemoWalk(

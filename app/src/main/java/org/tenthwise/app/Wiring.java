@@ -7,6 +7,11 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.tenthwise.app.backup.BackupBook;
+import org.tenthwise.app.backup.BackupWords;
+import org.tenthwise.app.backup.Backups;
+import org.tenthwise.app.backup.CheckedHeads;
+import org.tenthwise.app.backup.StoreCare;
 import org.tenthwise.app.command.Client;
 import org.tenthwise.app.command.Records;
 import org.tenthwise.app.command.Streams;
@@ -67,6 +72,7 @@ final class Wiring {
                 lastResort,
                 words,
                 stores,
+                this::care,
                 (shell, look, place) -> (ledger, background) -> new Screens(
                                 shell,
                                 look,
@@ -102,10 +108,26 @@ final class Wiring {
                 .get(0);
     }
 
+    private Optional<StoreCare> care(ClientPaths place) {
+        return place.care()
+                .map(folder -> new StoreCare(
+                        stores,
+                        place.store(),
+                        new CheckedHeads(folder.resolve(CheckedHeads.FILE)),
+                        backups(place, folder)));
+    }
+
+    private Backups backups(ClientPaths place, Path folder) {
+        return new Backups(stores, place.store(), new BackupBook(folder.resolve(BackupBook.FILE)), clock);
+    }
+
     private AboutFacts about(ClientPaths place) {
         return new AboutFacts(
                 version,
                 place.store().toAbsolutePath().toString(),
-                place.plans().map(folder -> folder.toAbsolutePath().toString()).orElse(words.say("demo.no-plans")));
+                place.plans().map(folder -> folder.toAbsolutePath().toString()).orElse(words.say("demo.no-plans")),
+                () -> place.care()
+                        .map(folder -> new BackupWords(words, clock.getZone()).say(backups(place, folder)))
+                        .orElse(List.of()));
     }
 }

@@ -3,6 +3,7 @@ package org.tenthwise.app.command;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.app.backup.BackupWish;
 
 /** What needs a screen. Each returns when the person at it is done, and everything taken is on the disk then. */
 public interface Client {
@@ -15,9 +16,10 @@ public interface Client {
      *
      * @param store the store named; absent for the one in the private storage of the device
      * @param plans the folder with plan files named; absent for the one in the private storage of the device
+     * @param backups is kept for this and all later openings
      * @throws NoDisplay if the display does not answer after all
      */
-    void open(Optional<Path> store, Optional<Path> plans) throws Exception;
+    void open(Optional<Path> store, Optional<Path> plans, BackupWish backups) throws Exception;
 
     /**
      * Opens the client on a store made for showing, with a look of its own and the demo parts alone.

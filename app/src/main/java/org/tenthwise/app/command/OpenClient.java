@@ -4,13 +4,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.tenthwise.app.backup.BackupWish;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** No command at all: opens the client. */
 @Command(
         name = CommandLines.PROGRAM,
-        customSynopsis = {"tenthwise [--store DB] [--plans DIR]", "tenthwise COMMAND"},
+        customSynopsis = {"tenthwise [--store DB] [--plans DIR] [--backup-to DIR] [--backups N]", "tenthwise COMMAND"},
         description = "Walks a part through its set-up and first-part checks and keeps the record. Without a command, "
                 + "opens the "
                 + "client.",
@@ -35,6 +36,18 @@ final class OpenClient implements Callable<Integer> {
             description = "Folder with plan files. Otherwise the folder \"plans\" in the device's private storage.")
     private Optional<Path> plans = Optional.empty();
 
+    @Option(
+            names = "--backup-to",
+            paramLabel = "DIR",
+            description = "Folder for a second copy of each backup, a stick or a share; kept for later openings.")
+    private Optional<Path> backupTo = Optional.empty();
+
+    @Option(
+            names = "--backups",
+            paramLabel = "N",
+            description = "How many backups stay in each place, 10 at first; kept for later openings.")
+    private Optional<Integer> backups = Optional.empty();
+
     OpenClient(Client client) {
         this.client = client;
     }
@@ -47,7 +60,13 @@ final class OpenClient implements Callable<Integer> {
         if (plans.isPresent() && !Files.isDirectory(plans.get())) {
             throw new CouldNotRun("%s is no folder. Give a folder with plan files in it.".formatted(plans.get()));
         }
-        client.open(store, plans);
+        if (backupTo.isPresent() && !Files.isDirectory(backupTo.get())) {
+            throw new CouldNotRun("%s is no folder. Give a folder backups can be put into.".formatted(backupTo.get()));
+        }
+        if (backups.filter(kept -> kept < 1).isPresent()) {
+            throw new CouldNotRun("At least one backup is kept. Give a number from 1.");
+        }
+        client.open(store, plans, new BackupWish(backupTo, backups));
         return Exit.WELL;
     }
 }

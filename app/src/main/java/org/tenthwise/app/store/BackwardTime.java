@@ -1,8 +1,8 @@
 package org.tenthwise.app.store;
 
-import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.Optional;
+import org.tenthwise.model.run.Entry;
 
 /**
  * Notices entries that say they happened before the entry they stand behind. A clock put right does that, so does a
@@ -14,14 +14,9 @@ final class BackwardTime {
     private Optional<String> first = Optional.empty();
     private int times;
 
-    /** @param entry the next in the ledger, its time as its text says it */
-    void next(StoredEntry entry) {
-        Instant at;
-        try {
-            at = Instant.parse(entry.at());
-        } catch (DateTimeException e) {
-            return; // said elsewhere to be no time
-        }
+    /** @param entry the next in the ledger */
+    void next(Entry entry) {
+        Instant at = entry.at().toInstant();
         if (latest.isPresent() && at.isBefore(latest.get())) {
             times++;
             if (first.isEmpty()) {

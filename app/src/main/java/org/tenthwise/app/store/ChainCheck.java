@@ -51,7 +51,6 @@ public final class ChainCheck {
             fault = outOfPlace(entry).or(() -> hashedOtherwise(entry, body)).or(() -> misread(entry, body));
             if (fault.isEmpty()) {
                 head = entry.asHead();
-                time.next(entry);
             }
         }
     }
@@ -64,8 +63,12 @@ public final class ChainCheck {
             return unreadable(stored, e);
         }
         Optional<Fault> differing = differing(stored, said.entry()).or(() -> outOfPlaceInItsRun(stored, said.before()));
-        if (differing.isEmpty() && said.entry().event() instanceof Event.Unknown) {
-            unknown.computeIfAbsent(stored.kind(), kind -> new ArrayList<>()).add(stored.seq());
+        if (differing.isEmpty()) {
+            time.next(said.entry());
+            if (said.entry().event() instanceof Event.Unknown) {
+                unknown.computeIfAbsent(stored.kind(), kind -> new ArrayList<>())
+                        .add(stored.seq());
+            }
         }
         return differing;
     }

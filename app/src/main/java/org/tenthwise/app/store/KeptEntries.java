@@ -1,6 +1,7 @@
 package org.tenthwise.app.store;
 
 import java.util.List;
+import java.util.Optional;
 import org.tenthwise.app.history.History;
 import org.tenthwise.model.run.Entry;
 
@@ -21,6 +22,9 @@ public interface KeptEntries extends AutoCloseable {
     History history();
 
     Head head();
+
+    /** The head as it was after an entry; absent if there is no such entry. */
+    Optional<Head> headAt(long seq);
 
     /** {@link RunHead#OF_NOTHING} if there is no such run. */
     RunHead runHead(String run);

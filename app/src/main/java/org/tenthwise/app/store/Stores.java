@@ -19,7 +19,8 @@ public interface Stores {
     Ledger open(Path store, Head checked) throws CouldNotOpen;
 
     /**
-     * Verifies all of a store, also while it is written to.
+     * Verifies all entries of a store, also while it is written to, and keeps nobody waiting. The file around them is
+     * looked into with each {@link #copy}.
      *
      * @return its head, up to which all is well
      * @throws CouldNotOpen if it is not whole

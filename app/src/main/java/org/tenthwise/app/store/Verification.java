@@ -36,6 +36,13 @@ public record Verification(
         this(entries, head, fault, Map.of(), List.of(), false);
     }
 
+    /** The same with a fault found by other means; it is the fault where there is none. */
+    public Verification and(Optional<Fault> other) {
+        return fault.isPresent() || other.isEmpty()
+                ? this
+                : new Verification(entries, head, other, unknown, remarks, mayLackItsLast);
+    }
+
     /** The same of a store whose last entries may have stood in a file beside. */
     public Verification perhapsWithoutItsLast() {
         return new Verification(entries, head, fault, unknown, remarks, true);

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.tenthwise.app.backup.BackupWish;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.export.JsonRecord;
 import org.tenthwise.app.store.CouldNotOpen;
@@ -111,12 +112,14 @@ record Typed(int exit, List<String> out, List<String> err, List<String> opened) 
     private record Asked(boolean hasDisplay, List<String> opened, Optional<Exception> trouble) implements Client {
 
         @Override
-        public void open(Optional<Path> store, Optional<Path> plans) throws Exception {
+        public void open(Optional<Path> store, Optional<Path> plans, BackupWish backups) throws Exception {
             if (trouble.isPresent()) {
                 throw trouble.get();
             }
             opened.add("open " + store.map(Path::toString).orElse("own") + " "
-                    + plans.map(Path::toString).orElse("own"));
+                    + plans.map(Path::toString).orElse("own")
+                    + backups.folder().map(folder -> " backup to " + folder).orElse("")
+                    + backups.kept().map(kept -> " keep " + kept).orElse(""));
         }
 
         @Override

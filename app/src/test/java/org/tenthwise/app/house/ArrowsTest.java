@@ -90,6 +90,7 @@ class ArrowsTest {
             .resideInAnyPackage(
                     "org.tenthwise.app.picture..",
                     "org.tenthwise.app.session..",
+                    "org.tenthwise.app.backup..",
                     "org.tenthwise.app.store..",
                     "org.tenthwise.app.export..",
                     "org.tenthwise.app.text..",

@@ -12,7 +12,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.InventedPlans;
-import org.tenthwise.app.session.hostile.MemoryLedger;
+import org.tenthwise.app.store.MemoryLedger;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.record.RunOutFinding;

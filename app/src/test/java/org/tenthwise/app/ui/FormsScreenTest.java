@@ -285,7 +285,7 @@ class FormsScreenTest extends ScreenTest {
                                 "x.toml", List.of(new PlanProblem(1, 1, "is a folder, not a plan file")))));
         seen("about", "refused", window -> {
             AboutViewModel model = new AboutViewModel(
-                    new AboutFacts("0.1.0", "here", "there"), () -> unsound, workshop.errands, words);
+                    new AboutFacts("0.1.0", "here", "there", List::of), () -> unsound, workshop.errands, words);
             model.load();
             return new AboutView(model, words, workshop);
         });
@@ -301,7 +301,10 @@ class FormsScreenTest extends ScreenTest {
                                 new AboutFacts(
                                         "0.1.0",
                                         "/data/user/0/org.tenthwise.app/files/tenthwise.db",
-                                        "/data/user/0/org.tenthwise.app/files/plans"),
+                                        "/data/user/0/org.tenthwise.app/files/plans",
+                                        () -> List.of(
+                                                "The last backup was made on 30 November 2026, 07:15.",
+                                                "One is made after each closed run and once a day.")),
                                 Catalogue::ofDemoParts,
                                 workshop.errands,
                                 words),

@@ -35,7 +35,7 @@ class ScreensTest extends ScreenTest {
                         Catalogue::ofDemoParts,
                         (run, as) -> folder.resolve(run + "." + as),
                         Handbook.sums(),
-                        new AboutFacts("0.1.0", "here", "there"),
+                        new AboutFacts("0.1.0", "here", "there", List::of),
                         words,
                         Workshop.CLOCK)
                 .home();

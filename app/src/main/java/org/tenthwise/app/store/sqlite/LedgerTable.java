@@ -63,7 +63,7 @@ final class LedgerTable {
         each(
                 "SELECT seq, hash FROM ledger ORDER BY seq DESC LIMIT 1",
                 Optional.empty(),
-                row -> last.add(new Head(row.getLong("seq"), text(row, "hash"))));
+                row -> last.add(new Head(row.getLong(1), text(row, 2))));
         return last.isEmpty() ? Head.OF_NOTHING : last.get(0);
     }
 
@@ -105,10 +105,7 @@ final class LedgerTable {
     /** The runs in the order they were begun, {@link Entry#SHOP} too. */
     List<String> runsAndShop() throws SQLException {
         List<String> runs = new ArrayList<>();
-        each(
-                "SELECT run FROM ledger GROUP BY run ORDER BY min(seq)",
-                Optional.empty(),
-                row -> runs.add(text(row, "run")));
+        each("SELECT run FROM ledger GROUP BY run ORDER BY min(seq)", Optional.empty(), row -> runs.add(text(row, 1)));
         return List.copyOf(runs);
     }
 
@@ -116,9 +113,9 @@ final class LedgerTable {
     List<String> runsBehind(long seq) throws SQLException {
         List<String> runs = new ArrayList<>();
         each(
-                "SELECT DISTINCT run FROM ledger WHERE seq > CAST(? AS INTEGER)",
+                "SELECT DISTINCT run FROM ledger NOT INDEXED WHERE seq > CAST(? AS INTEGER)",
                 Optional.of(Long.toString(seq)),
-                row -> runs.add(text(row, "run")));
+                row -> runs.add(text(row, 1)));
         return List.copyOf(runs);
     }
 
@@ -128,7 +125,7 @@ final class LedgerTable {
         each(
                 "SELECT run FROM ledger WHERE run <> ? AND kind <> 'taken-over' GROUP BY run ORDER BY max(seq)",
                 Optional.of(Entry.SHOP),
-                row -> runs.add(text(row, "run")));
+                row -> runs.add(text(row, 1)));
         return List.copyOf(runs);
     }
 
@@ -175,14 +172,13 @@ final class LedgerTable {
                 });
     }
 
-    /** Whether an entry is there. */
-    boolean holds(Head head) throws SQLException {
-        List<String> hashes = new ArrayList<>();
+    Optional<Head> headAt(long seq) throws SQLException {
+        List<Head> heads = new ArrayList<>();
         each(
-                "SELECT hash FROM ledger WHERE seq = CAST(? AS INTEGER)",
-                Optional.of(Long.toString(head.seq())),
-                row -> hashes.add(text(row, "hash")));
-        return hashes.contains(head.hash());
+                "SELECT seq, hash FROM ledger WHERE seq = CAST(? AS INTEGER)",
+                Optional.of(Long.toString(seq)),
+                row -> heads.add(new Head(row.getLong(1), text(row, 2))));
+        return heads.stream().findFirst();
     }
 
     private void each(String select, Optional<String> given, Row work) throws SQLException {
@@ -200,11 +196,11 @@ final class LedgerTable {
 
     private static Entry entry(ResultSet row) throws SQLException {
         try {
-            return EntryText.read(row.getLong("seq"), bytes(row));
+            return EntryText.read(row.getLong(1), bytes(row));
         } catch (UnreadableEntry e) {
             throw new CouldNotRead(
                     "The text of entry %d cannot be read: %s. Nothing was changed. Verify the store."
-                            .formatted(row.getLong("seq"), e.getMessage()),
+                            .formatted(row.getLong(1), e.getMessage()),
                     e);
         }
     }
@@ -213,24 +209,25 @@ final class LedgerTable {
         return stored(row, bytes(row));
     }
 
+    /** By the places of {@link #COLUMNS}: names take longer than what they stand for. */
     private static StoredEntry stored(ResultSet row, byte[] body) throws SQLException {
         return new StoredEntry(
-                row.getLong("seq"),
-                text(row, "run"),
-                text(row, "kind"),
-                text(row, "at"),
-                text(row, "by"),
+                row.getLong(1),
+                text(row, 2),
+                text(row, 3),
+                text(row, 4),
+                text(row, 5),
                 new String(body, UTF_8),
-                text(row, "previous"),
-                text(row, "hash"));
+                text(row, 7),
+                text(row, 8));
     }
 
     /** Only a damaged file has no text where text belongs; no text is then as wrong as any other. */
-    private static String text(ResultSet row, String column) throws SQLException {
+    private static String text(ResultSet row, int column) throws SQLException {
         return Objects.requireNonNullElse(row.getString(column), "");
     }
 
     private static byte[] bytes(ResultSet row) throws SQLException {
-        return Objects.requireNonNullElse(row.getBytes("body"), new byte[0]);
+        return Objects.requireNonNullElse(row.getBytes(6), new byte[0]);
     }
 }

@@ -2,20 +2,24 @@ package org.tenthwise.app.store.sqlite;
 
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.ForkJoinPool;
 import org.tenthwise.app.store.StoredEntry;
 
 /**
- * Walks the entries of a ledger in order, a page at a time. The next page is read while the one before is looked at, so
- * that two processors share the work; whoever writes meanwhile waits for one page at most.
+ * Walks the entries of a ledger in order, a page at a time. The next pages are read while one is looked at, so that two
+ * processors share the work; whoever writes meanwhile waits for one page at most.
  */
 final class LedgerWalk {
 
     private static final int PAGE = 1_000;
+
+    /** How many pages are read ahead of the one that is looked at. */
+    private static final int AHEAD = 4;
 
     private final Connection connection;
 
@@ -34,7 +38,7 @@ final class LedgerWalk {
         }
 
         boolean isTheLast() {
-            return rows.size() < PAGE || last() <= behind;
+            return failure.isPresent() || rows.size() < PAGE || last() <= behind;
         }
     }
 
@@ -49,24 +53,20 @@ final class LedgerWalk {
      * @throws SQLException if what is done with an entry does
      */
     Optional<SQLException> behind(long behind, Each each) throws SQLException {
-        CompletableFuture<Page> next = read(behind);
+        Deque<CompletableFuture<Page>> read = new ArrayDeque<>();
+        read.add(CompletableFuture.supplyAsync(() -> page(behind)));
         while (true) {
-            Page page = next.join();
-            boolean last = page.failure().isPresent() || page.isTheLast();
-            if (!last) {
-                next = read(page.last());
+            while (read.size() < AHEAD) {
+                read.add(read.getLast().thenApplyAsync(page -> page.isTheLast() ? page : page(page.last())));
             }
+            Page page = read.remove().join();
             for (Row row : page.rows()) {
                 each.take(row);
             }
-            if (last) {
+            if (page.isTheLast()) {
                 return page.failure();
             }
         }
-    }
-
-    private CompletableFuture<Page> read(long behind) {
-        return CompletableFuture.supplyAsync(() -> page(behind), ForkJoinPool.commonPool());
     }
 
     private Page page(long behind) {

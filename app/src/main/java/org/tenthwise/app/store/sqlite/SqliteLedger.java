@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
+import java.util.Optional;
 import org.tenthwise.app.history.History;
 import org.tenthwise.app.history.Plans;
 import org.tenthwise.app.store.CouldNotSave;
@@ -74,6 +75,11 @@ final class SqliteLedger implements Ledger {
     }
 
     @Override
+    public Optional<Head> headAt(long seq) {
+        return answer(() -> table.headAt(seq));
+    }
+
+    @Override
     public RunHead runHead(String run) {
         return answer(() -> table.runHead(run));
     }
@@ -90,7 +96,7 @@ final class SqliteLedger implements Ledger {
 
     @Override
     public Verification verify() {
-        return asked(connection -> new Verifying(connection).all());
+        return asked(connection -> new Verifying(connection).entries().and(Verifying.aroundTheEntries(connection)));
     }
 
     @Override

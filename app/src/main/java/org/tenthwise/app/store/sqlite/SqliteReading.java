@@ -6,9 +6,12 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import org.tenthwise.app.history.History;
 import org.tenthwise.app.history.Plans;
 import org.tenthwise.app.store.CouldNotOpen;
+import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.store.Head;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.RunHead;
@@ -93,6 +96,11 @@ final class SqliteReading implements KeptEntries {
     }
 
     @Override
+    public Optional<Head> headAt(long seq) {
+        return answer(connection -> new LedgerTable(connection).headAt(seq));
+    }
+
+    @Override
     public RunHead runHead(String run) {
         return answer(connection -> new LedgerTable(connection).runHead(run));
     }
@@ -109,12 +117,22 @@ final class SqliteReading implements KeptEntries {
 
     @Override
     public Verification verify() {
-        Verification found = answer(connection -> new Verifying(connection).all());
+        CompletableFuture<Optional<Verification.Fault>> around =
+                CompletableFuture.supplyAsync(() -> answer(Verifying::aroundTheEntries));
+        Verification found = verifyEntries();
         try {
-            return file.keptWithLog() ? found.perhapsWithoutItsLast() : found;
+            Verification all = found.and(around.join());
+            return file.keptWithLog() ? all.perhapsWithoutItsLast() : all;
+        } catch (CompletionException e) {
+            throw e.getCause() instanceof CouldNotRead cause ? cause : e;
         } catch (IOException e) {
             throw trouble.reading(e);
         }
+    }
+
+    /** The entries and the tables, without the file around them: no look at them keeps a writer waiting for long. */
+    Verification verifyEntries() {
+        return answer(connection -> new Verifying(connection).entries());
     }
 
     /** What stands behind an entry that was found to be well before; all where there is no such entry. */

@@ -52,7 +52,7 @@ public final class SqliteStores implements Stores {
     public Head makeSure(Path path) throws CouldNotOpen {
         StoreFile file = file(path);
         try (SqliteReading kept = SqliteReading.open(file)) {
-            Verification found = kept.verify();
+            Verification found = kept.verifyEntries();
             if (found.fault().isPresent()) {
                 throw new StoreErrors(file).foundNotWhole(found.fault().get());
             }

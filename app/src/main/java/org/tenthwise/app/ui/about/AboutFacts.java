@@ -1,10 +1,14 @@
 package org.tenthwise.app.ui.about;
 
+import java.util.List;
+import java.util.concurrent.Callable;
+
 /**
  * What only the opened program knows of itself.
  *
  * @param version of Tenthwise
  * @param dataAt where the ledger lies, for people
  * @param plansAt where plan files are looked for, for people
+ * @param backups what there is to say about them, a sentence each; looked up away from the screen
  */
-public record AboutFacts(String version, String dataAt, String plansAt) {}
+public record AboutFacts(String version, String dataAt, String plansAt, Callable<List<String>> backups) {}

@@ -33,7 +33,7 @@ public final class AboutViewModel {
         this.plans = plans;
         this.errands = errands;
         this.words = words;
-        this.sections = new ReadOnlyObjectWrapper<>(sections(List.of()));
+        this.sections = new ReadOnlyObjectWrapper<>(sections(List.of(), List.of()));
     }
 
     /** What can hurt, first of all. */
@@ -45,12 +45,12 @@ public final class AboutViewModel {
         return sections.getReadOnlyProperty();
     }
 
-    /** Looks up the plan files; the rest is there from the beginning. */
+    /** Looks up the plan files and the backups; the rest is there from the beginning. */
     public void load() {
-        errands.run(plans, catalogue -> sections.set(sections(catalogue.refused())));
+        errands.run(() -> sections(plans.call().refused(), facts.backups().call()), sections::set);
     }
 
-    private List<Section> sections(List<Catalogue.Refused> refused) {
+    private List<Section> sections(List<Catalogue.Refused> refused, List<String> backups) {
         List<Section> all = new ArrayList<>();
         all.add(new Section(
                 words.say("about.program"),
@@ -64,6 +64,9 @@ public final class AboutViewModel {
                         words.say("about.data-at", facts.dataAt()),
                         words.say("about.plans-at", facts.plansAt()),
                         words.say("about.data-kept"))));
+        if (!backups.isEmpty()) {
+            all.add(new Section(words.say("about.backups"), backups));
+        }
         if (!refused.isEmpty()) {
             all.add(new Section(
                     words.say("about.refused"), refused.stream().map(this::line).toList()));

@@ -21,6 +21,7 @@ import org.tenthwise.app.session.Prompt;
 import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Runs;
+import org.tenthwise.app.store.MemoryLedger;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Entry;

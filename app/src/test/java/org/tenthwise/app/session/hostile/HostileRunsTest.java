@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Runs;
+import org.tenthwise.app.store.MemoryLedger;
 import org.tenthwise.model.compute.cutting.EvenCut;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;

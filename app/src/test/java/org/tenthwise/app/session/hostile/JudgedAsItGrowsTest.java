@@ -11,6 +11,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.Runs;
+import org.tenthwise.app.store.MemoryLedger;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;

@@ -11,7 +11,6 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.OffsetDateTime;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -23,27 +22,19 @@ import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.Head;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.Ledger;
-import org.tenthwise.app.store.NewEntry;
+import org.tenthwise.app.store.LedgerContract;
 import org.tenthwise.app.store.RunChain;
 import org.tenthwise.app.store.StoredEntry;
-import org.tenthwise.model.gauge.Gauge;
-import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.run.Entry;
-import org.tenthwise.model.run.Event;
 
-class SqliteLedgerTest {
+class SqliteLedgerTest extends LedgerContract {
 
     @TempDir
     private Path folder;
 
-    @Test
-    void aNewLedgerIsEmptyAndWhole() throws CouldNotOpen {
-        try (Ledger ledger = new SqliteStores().open(store())) {
-            assertEquals(Head.OF_NOTHING, ledger.head());
-            assertEquals(List.of(), ledger.runs());
-            assertEquals(List.of(), ledger.stored());
-            assertTrue(ledger.verify().whole());
-        }
+    @Override
+    protected Ledger empty() throws CouldNotOpen {
+        return new SqliteStores().open(folder.resolve("empty.db"));
     }
 
     @Test
@@ -60,46 +51,6 @@ class SqliteLedgerTest {
             assertEquals(3, Sample.read(ledger, "run-1", "35.020").seq());
             assertEquals(3, ledger.verify().entries());
             assertTrue(ledger.verify().whole());
-        }
-    }
-
-    @Test
-    void entriesOfRunsAreCountedInOneRowAndReadApart() throws CouldNotOpen, CouldNotSave {
-        try (Ledger ledger = new SqliteStores().open(store())) {
-            Event gauge = new Event.GaugeKnown(new Gauge("DG-01", GaugeKind.DEPTH_GAUGE, Optional.empty()));
-            Entry known = ledger.append(Entry.SHOP, Sample.AT, "A. Turner", gauge);
-            Sample.begin(ledger, "run-b");
-            Sample.begin(ledger, "run-a");
-            Entry late = Sample.read(ledger, "run-b", "35.010");
-
-            assertEquals(4, late.seq());
-            assertEquals(List.of("run-b", "run-a"), ledger.runs());
-            assertEquals(List.of(known), ledger.entries(Entry.SHOP));
-            assertEquals(
-                    List.of(2L, 4L),
-                    ledger.stored("run-b").stream().map(StoredEntry::seq).toList());
-            assertEquals(List.of(), ledger.entries("run-c"));
-        }
-    }
-
-    @Test
-    void severalEntriesOfSeveralRunsAreAddedAtOnce() throws CouldNotOpen, CouldNotSave {
-        try (Ledger ledger = new SqliteStores().open(store())) {
-            Sample.begin(ledger, "run-1");
-            Sample.begin(ledger, "run-2");
-
-            List<Entry> added = ledger.append(List.of(
-                    new NewEntry("run-1", Sample.AT, "A. Turner", Sample.reading("35.010")),
-                    new NewEntry("run-2", Sample.AT.plusSeconds(1), "B. Fitter", Sample.reading("35.020")),
-                    new NewEntry("run-1", Sample.AT, "A. Turner", Sample.reading("35.030"))));
-
-            assertEquals(List.of(3L, 4L, 5L), added.stream().map(Entry::seq).toList());
-            assertEquals(
-                    List.of(added.get(0), added.get(2)), ledger.entries("run-1").subList(1, 3));
-            assertEquals(added.get(1), ledger.entries("run-2").get(1));
-            assertTrue(ledger.verify().whole());
-            assertEquals(List.of(), ledger.append(List.of()));
-            assertEquals(5, ledger.head().seq());
         }
     }
 

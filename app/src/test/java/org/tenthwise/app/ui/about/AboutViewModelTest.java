@@ -25,7 +25,7 @@ class AboutViewModelTest {
                         new Catalogue.Refused(
                                 "x.toml", List.of(new PlanProblem(1, 1, "is a folder, not a plan file")))));
         AboutViewModel model = new AboutViewModel(
-                new AboutFacts("0.1.0", "here", "there"), () -> unsound, workshop.errands, workshop.words);
+                new AboutFacts("0.1.0", "here", "there", List::of), () -> unsound, workshop.errands, workshop.words);
         assertTrue(model.sectionsProperty().get().stream()
                 .noneMatch(section -> section.heading().equals("Plan files that are not used")));
         model.load();

@@ -1,0 +1,67 @@
+package org.tenthwise.app.backup;
+
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.Properties;
+
+/** Settings and state of the backups in a small file. One that cannot be read gives the usual settings and no state. */
+public final class BackupBook {
+
+    /** Usual name of the file. */
+    public static final String FILE = "backup.properties";
+
+    private static final String FOLDER = "folder";
+    private static final String KEPT = "kept";
+    private static final String MADE = "made";
+    private static final String FAILURE = "failure";
+
+    private final SmallFile file;
+
+    public BackupBook(Path file) {
+        this.file = new SmallFile(file);
+    }
+
+    public synchronized BackupSettings settings() {
+        Properties kept = file.read();
+        try {
+            return new BackupSettings(
+                    Optional.ofNullable(kept.getProperty(FOLDER)).map(Path::of),
+                    Optional.ofNullable(kept.getProperty(KEPT))
+                            .map(Integer::parseInt)
+                            .orElse(BackupSettings.USUAL.kept()));
+        } catch (IllegalArgumentException e) {
+            return BackupSettings.USUAL;
+        }
+    }
+
+    public synchronized void settings(BackupSettings settings) {
+        Properties kept = file.read();
+        set(kept, FOLDER, settings.folder().map(Path::toString));
+        kept.setProperty(KEPT, Integer.toString(settings.kept()));
+        file.write(kept);
+    }
+
+    public synchronized BackupState state() {
+        Properties kept = file.read();
+        try {
+            return new BackupState(
+                    Optional.ofNullable(kept.getProperty(MADE)).map(Instant::parse),
+                    Optional.ofNullable(kept.getProperty(FAILURE)));
+        } catch (DateTimeException e) {
+            return BackupState.NONE;
+        }
+    }
+
+    synchronized void state(BackupState state) {
+        Properties kept = file.read();
+        set(kept, MADE, state.made().map(Instant::toString));
+        set(kept, FAILURE, state.failure());
+        file.write(kept);
+    }
+
+    private static void set(Properties kept, String key, Optional<String> value) {
+        value.ifPresentOrElse(there -> kept.setProperty(key, there), () -> kept.remove(key));
+    }
+}

@@ -1,0 +1,148 @@
+package org.tenthwise.app.backup;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.tenthwise.app.store.CouldNotCopy;
+import org.tenthwise.app.store.CouldNotOpen;
+import org.tenthwise.app.store.CouldNotRead;
+import org.tenthwise.app.store.Head;
+import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.app.store.Stores;
+
+/**
+ * Backups of one store: in a folder beside it, and in one that is named. Each is verified before it has its name; older
+ * ones go once a new one is there, and only those that hold nothing this store has not.
+ */
+public final class Backups {
+
+    private static final Duration OFTEN_ENOUGH = Duration.ofDays(1);
+    private static final String HALF = ".new";
+
+    private final Stores stores;
+    private final Path store;
+    private final BackupBook book;
+    private final Clock clock;
+
+    public Backups(Stores stores, Path store, BackupBook book, Clock clock) {
+        this.stores = stores;
+        this.store = store.toAbsolutePath().normalize();
+        this.book = book;
+        this.clock = clock;
+    }
+
+    /** The folder beside the store. */
+    public Path beside() {
+        return store.resolveSibling(store.getFileName() + "-backups");
+    }
+
+    public BackupSettings settings() {
+        return book.settings();
+    }
+
+    public BackupState state() {
+        return book.state();
+    }
+
+    /** Whether the last one is a day old, or failed. */
+    boolean isDue() {
+        BackupState state = book.state();
+        return state.failure().isPresent()
+                || state.made()
+                        .filter(made -> Duration.between(made, clock.instant()).compareTo(OFTEN_ENOUGH) < 0)
+                        .isEmpty();
+    }
+
+    /** Makes one in every place where there is none of what the store holds now. */
+    BackupState make() {
+        Instant now = clock.instant();
+        Optional<String> failure;
+        try (KeptEntries kept = stores.openToRead(store)) {
+            Head head = kept.head();
+            failure = head.equals(Head.OF_NOTHING)
+                    ? Optional.empty()
+                    : make(BackupName.of(store.getFileName().toString(), now, head), kept);
+        } catch (CouldNotOpen | CouldNotCopy | CouldNotRead e) {
+            failure = Optional.of(e.getMessage());
+        } catch (IOException e) {
+            failure = Optional.of("A folder of backups cannot be read: %s.".formatted(e.getMessage()));
+        }
+        BackupState state = new BackupState(
+                failure.isEmpty() ? Optional.of(now) : book.state().made(), failure);
+        book.state(state);
+        return state;
+    }
+
+    private Optional<String> make(BackupName name, KeptEntries kept) throws CouldNotOpen, CouldNotCopy, IOException {
+        Path made = make(name, store, beside(), kept);
+        Optional<Path> folder = book.settings().folder();
+        if (folder.isPresent() && !Files.isDirectory(folder.get())) {
+            return Optional.of("The second copy was not made: the folder %s is not there. The backup in %s was made."
+                    .formatted(folder.get(), beside()));
+        }
+        if (folder.isPresent()) {
+            make(name, made, folder.get(), kept);
+        }
+        return Optional.empty();
+    }
+
+    /** @return the backup that is in the place then */
+    private Path make(BackupName name, Path from, Path place, KeptEntries kept)
+            throws CouldNotOpen, CouldNotCopy, IOException {
+        List<BackupName> there = in(place, kept);
+        Optional<BackupName> same = there.stream().filter(name::holdsTheSameAs).findFirst();
+        if (same.isPresent()) {
+            return place.resolve(same.get().file());
+        }
+        Path made = place.resolve(name.file());
+        stores.copy(from, made);
+        prune(place, kept);
+        return made;
+    }
+
+    private void prune(Path place, KeptEntries kept) throws IOException {
+        List<BackupName> newestFirst = new ArrayList<>(in(place, kept));
+        newestFirst.sort(Comparator.comparingLong(BackupName::entries)
+                .thenComparing(BackupName::at)
+                .reversed());
+        for (BackupName old :
+                newestFirst.subList(Math.min(book.settings().kept(), newestFirst.size()), newestFirst.size())) {
+            Files.deleteIfExists(place.resolve(old.file()));
+        }
+        for (String half : names(place, HALF)) {
+            if (BackupName.in(half).filter(name -> name.isIn(kept)).isPresent()) {
+                Files.deleteIfExists(place.resolve(half + HALF));
+                Files.deleteIfExists(place.resolve(half + HALF + "-journal"));
+            }
+        }
+    }
+
+    /** Those in a place that hold what this store holds, or held once; others are nobody's to take away. */
+    private static List<BackupName> in(Path place, KeptEntries kept) throws IOException {
+        return names(place, "").stream()
+                .flatMap(file -> BackupName.in(file).stream())
+                .filter(name -> name.isIn(kept))
+                .toList();
+    }
+
+    /** Names of files that end so, without that ending. */
+    private static List<String> names(Path place, String ending) throws IOException {
+        if (!Files.isDirectory(place)) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(place)) {
+            return files.map(file -> file.getFileName().toString())
+                    .filter(file -> file.endsWith(ending))
+                    .map(file -> file.substring(0, file.length() - ending.length()))
+                    .toList();
+        }
+    }
+}

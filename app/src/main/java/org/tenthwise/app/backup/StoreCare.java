@@ -1,0 +1,110 @@
+package org.tenthwise.app.backup;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import org.tenthwise.app.store.CouldNotOpen;
+import org.tenthwise.app.store.CouldNotRead;
+import org.tenthwise.app.store.Head;
+import org.tenthwise.app.store.Ledger;
+import org.tenthwise.app.store.Stores;
+
+/**
+ * Looks after a store while it is open, on a thread of its own: verifies all of it once, since opening looked only
+ * behind the last entry that was found to be well, and makes a backup after each closed run and every day.
+ */
+public final class StoreCare {
+
+    private static final long HOURS_BETWEEN_LOOKS = 1;
+
+    private final Stores stores;
+    private final Path store;
+    private final CheckedHeads checked;
+    private final Backups backups;
+    private Optional<ScheduledExecutorService> worker = Optional.empty();
+    private Optional<String> told = Optional.empty();
+
+    public StoreCare(Stores stores, Path store, CheckedHeads checked, Backups backups) {
+        this.stores = stores;
+        this.store = store;
+        this.checked = checked;
+        this.backups = backups;
+    }
+
+    /**
+     * Opens the store, and begins to look after it.
+     *
+     * @param notWhole is told, on a thread of the care, if what was not looked at on opening is not as it was written
+     * @param notBackedUp is told why a backup was not made, once for each reason
+     */
+    public synchronized Ledger open(Consumer<CouldNotOpen> notWhole, Consumer<String> notBackedUp) throws CouldNotOpen {
+        Ledger ledger = stores.open(store, checked.of(store));
+        ScheduledExecutorService begun = Executors.newSingleThreadScheduledExecutor(StoreCare::thread);
+        worker = Optional.of(begun);
+        begun.execute(() -> verify(notWhole));
+        begun.scheduleWithFixedDelay(() -> backUpIfDue(notBackedUp), 0, HOURS_BETWEEN_LOOKS, TimeUnit.HOURS);
+        return new WatchedLedger(ledger, () -> soon(begun, () -> backUp(notBackedUp)));
+    }
+
+    /** Returns when what was begun is done. */
+    public void end() throws InterruptedException {
+        Optional<ScheduledExecutorService> begun = stop();
+        if (begun.isPresent()) {
+            boolean done = false;
+            while (!done) { // a backup of the run just closed is not given up
+                done = begun.get().awaitTermination(1, TimeUnit.MINUTES);
+            }
+        }
+    }
+
+    private synchronized Optional<ScheduledExecutorService> stop() {
+        Optional<ScheduledExecutorService> begun = worker;
+        worker = Optional.empty();
+        begun.ifPresent(ScheduledExecutorService::shutdown);
+        return begun;
+    }
+
+    private void verify(Consumer<CouldNotOpen> notWhole) {
+        try {
+            checked.keep(store, stores.makeSure(store));
+        } catch (CouldNotOpen e) {
+            checked.keep(store, Head.OF_NOTHING);
+            stop();
+            notWhole.accept(e);
+        } catch (CouldNotRead e) {
+            // nothing is found out, and whoever reads next is told
+        }
+    }
+
+    private void backUpIfDue(Consumer<String> notBackedUp) {
+        if (backups.isDue()) {
+            backUp(notBackedUp);
+        }
+    }
+
+    private void backUp(Consumer<String> notBackedUp) {
+        Optional<String> failure = backups.make().failure();
+        if (failure.isPresent() && !failure.equals(told)) {
+            notBackedUp.accept(failure.get());
+        }
+        told = failure;
+    }
+
+    private static void soon(ScheduledExecutorService worker, Runnable work) {
+        try {
+            worker.execute(work);
+        } catch (RejectedExecutionException e) {
+            // the store was closed for good reason
+        }
+    }
+
+    private static Thread thread(Runnable work) {
+        Thread thread = new Thread(work, "care of the store");
+        thread.setPriority(Thread.MIN_PRIORITY);
+        return thread;
+    }
+}

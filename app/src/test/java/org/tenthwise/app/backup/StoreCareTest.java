@@ -1,0 +1,102 @@
+package org.tenthwise.app.backup;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.store.CouldNotOpen;
+import org.tenthwise.app.store.Head;
+import org.tenthwise.app.store.Ledger;
+import org.tenthwise.app.store.Stores;
+import org.tenthwise.app.store.sqlite.Sample;
+import org.tenthwise.app.store.sqlite.SqliteStores;
+import org.tenthwise.model.run.Event;
+
+class StoreCareTest {
+
+    private final Stores stores = new SqliteStores();
+    private final ConcurrentLinkedQueue<String> notBackedUp = new ConcurrentLinkedQueue<>();
+    private final CompletableFuture<CouldNotOpen> notWhole = new CompletableFuture<>();
+
+    @TempDir
+    private Path folder;
+
+    private Path store;
+    private CheckedHeads checked;
+    private BackupBook book;
+    private StoreCare care;
+
+    @BeforeEach
+    void care() {
+        store = folder.resolve("shop.db");
+        checked = new CheckedHeads(folder.resolve(CheckedHeads.FILE));
+        book = new BackupBook(folder.resolve(BackupBook.FILE));
+        care = new StoreCare(stores, store, checked, new Backups(stores, store, book, Clock.systemUTC()));
+    }
+
+    @Test
+    void whatIsFoundWellIsKeptAndTheNextOpeningGoesOnFromThere() throws Exception {
+        try (Ledger ledger = open()) {
+            Sample.note(ledger, "run-1");
+            care.end();
+        }
+        Head head;
+        try (Ledger ledger = open()) {
+            head = ledger.head();
+            care.end();
+        }
+        assertEquals(head, checked.of(store));
+        Sample.tamper(store, 1);
+        try (Ledger ledger = open()) {
+            assertEquals(1, ledger.head().seq());
+            CouldNotOpen found = notWhole.get(1, TimeUnit.MINUTES);
+            assertTrue(
+                    found.getMessage().startsWith("shop.db was closed: it is not whole. Entry 1"), found.getMessage());
+            care.end();
+        }
+        assertEquals(Head.OF_NOTHING, checked.of(store));
+        assertThrows(CouldNotOpen.class, this::open);
+    }
+
+    @Test
+    void aClosedRunIsBackedUpBeforeTheCareEnds() throws Exception {
+        try (Ledger ledger = open()) {
+            Sample.note(ledger, "run-1");
+            ledger.append("run-1", Sample.AT, "A. Turner", new Event.Closed("B. Inspector", "accepted"));
+            care.end();
+            String closed = "-2-" + ledger.head().hash().substring(0, 16) + ".db";
+            try (Stream<Path> made = Files.list(folder.resolve("shop.db-backups"))) {
+                assertTrue(made.anyMatch(file -> file.toString().endsWith(closed)));
+            }
+        }
+        assertTrue(notBackedUp.isEmpty());
+    }
+
+    @Test
+    void aFailureIsToldOnceForEachReason() throws Exception {
+        book.settings(new BackupSettings(Optional.of(folder.resolve("no stick")), 3));
+        try (Ledger ledger = open()) {
+            for (int i = 0; i < 2; i++) {
+                ledger.append("run-" + i, Sample.AT, "A. Turner", new Event.Closed("B. Inspector", "accepted"));
+            }
+            care.end();
+        }
+        assertEquals(1, notBackedUp.size());
+        assertTrue(book.state().failure().isPresent());
+    }
+
+    private Ledger open() throws CouldNotOpen {
+        return care.open(notWhole::complete, notBackedUp::add);
+    }
+}
