@@ -62,12 +62,12 @@ public final class Pictures {
 
             @Override
             public Optional<Picture> plugFit(PlugFitFinding plug) {
-                return Optional.of(new PlugPictureFactory(words).picture(plug, spoken(finding)));
+                return Optional.of(new PlugFitPictureFactory(words).picture(plug, spoken(finding)));
             }
 
             @Override
             public Optional<Picture> overWires(OverWiresFinding wires) {
-                return Optional.of(new WirePictureFactory(words).picture(line, wires, advised, spoken(finding)));
+                return Optional.of(new OverWiresPictureFactory(words).picture(line, wires, advised, spoken(finding)));
             }
         });
     }

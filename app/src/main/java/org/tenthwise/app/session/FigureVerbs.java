@@ -35,7 +35,15 @@ final class FigureVerbs {
     /** @param onPurpose whether it is taken although it is far off */
     Reply take(String text, Unit unit, boolean onPurpose) throws CouldNotSave {
         State state = session.state();
-        return state.asked().match(new Taking(state, text, unit, onPurpose)).reply();
+        Optional<Taken> taken =
+                state.asked().asForAFigure().map(prompt -> prompt.match(new Taking(state, text, unit, onPurpose)));
+        return taken.isPresent()
+                ? taken.get().reply()
+                : session.replied(session.shut()
+                        .or(() -> Optional.of(Objection.of(
+                                state.asked().isNothing()
+                                        ? Objection.Kind.NOTHING_ASKED
+                                        : Objection.Kind.NOT_ASKED_HERE))));
     }
 
     /** What becomes of a figure, kept or not. */
@@ -44,7 +52,7 @@ final class FigureVerbs {
     }
 
     /** What a figure is, by what is asked. */
-    private final class Taking implements Prompt.Cases<Taken> {
+    private final class Taking implements Prompt.FigureCases<Taken> {
 
         private final State state;
         private final String text;
@@ -80,51 +88,6 @@ final class FigureVerbs {
             String figure =
                     text.isEmpty() ? wanted.suggested().map(Degrees::text).orElse("") : text;
             return () -> FigureVerbs.this.temperature(wanted.of(), figure, onPurpose);
-        }
-
-        @Override
-        public Taken whichGauge(Prompt.WhichGauge wanted) {
-            return unwanted(Objection.Kind.NOT_ASKED_HERE);
-        }
-
-        @Override
-        public Taken whichSense(Prompt.WhichSense wanted) {
-            return unwanted(Objection.Kind.NOT_ASKED_HERE);
-        }
-
-        @Override
-        public Taken senseInFigures(Prompt.SenseInFigures wanted) {
-            return unwanted(Objection.Kind.NOT_ASKED_HERE);
-        }
-
-        @Override
-        public Taken whichRegister(Prompt.WhichRegister wanted) {
-            return unwanted(Objection.Kind.NOT_ASKED_HERE);
-        }
-
-        @Override
-        public Taken answering(Prompt.Answering wanted) {
-            return unwanted(Objection.Kind.NOT_ASKED_HERE);
-        }
-
-        @Override
-        public Taken nothing(Prompt.Nothing wanted) {
-            return unwanted(Objection.Kind.NOTHING_ASKED);
-        }
-
-        @Override
-        public Taken held(Prompt.Held wanted) {
-            return unwanted(Objection.Kind.NOT_ASKED_HERE);
-        }
-
-        @Override
-        public Taken closed(Prompt.Closed wanted) {
-            return unwanted(Objection.Kind.NOT_ASKED_HERE);
-        }
-
-        /** A step that is shut says so first. */
-        private Taken unwanted(Objection.Kind kind) {
-            return () -> session.replied(session.shut().or(() -> Optional.of(Objection.of(kind))));
         }
     }
 

@@ -26,7 +26,12 @@ public sealed interface Prompt {
 
     /** Whether a figure from the keypad or from a typing gauge answers it. */
     default boolean takesFigure() {
-        return false;
+        return asForAFigure().isPresent();
+    }
+
+    /** It as what a figure answers; absent where none does. */
+    default Optional<ForAFigure> asForAFigure() {
+        return Optional.empty();
     }
 
     /** Whether nothing is taken at the step: a hold point keeps it shut, or the run is closed. */
@@ -74,14 +79,25 @@ public sealed interface Prompt {
         return List.of();
     }
 
-    /** Something for each kind of prompt. */
-    interface Cases<R> {
+    /** What a figure answers. */
+    sealed interface ForAFigure extends Prompt {
 
-        R whichGauge(WhichGauge prompt);
+        /** What {@code cases} has for this kind. */
+        <R> R match(FigureCases<R> cases);
 
-        R whichSense(WhichSense prompt);
+        @Override
+        default <R> R match(Cases<R> cases) {
+            return match((FigureCases<R>) cases);
+        }
 
-        R senseInFigures(SenseInFigures prompt);
+        @Override
+        default Optional<ForAFigure> asForAFigure() {
+            return Optional.of(this);
+        }
+    }
+
+    /** Something for each kind of prompt that a figure answers. */
+    interface FigureCases<R> {
 
         R certified(Certified prompt);
 
@@ -90,6 +106,16 @@ public sealed interface Prompt {
         R reading(Reading prompt);
 
         R temperature(Temperature prompt);
+    }
+
+    /** Something for each kind of prompt. */
+    interface Cases<R> extends FigureCases<R> {
+
+        R whichGauge(WhichGauge prompt);
+
+        R whichSense(WhichSense prompt);
+
+        R senseInFigures(SenseInFigures prompt);
 
         R whichRegister(WhichRegister prompt);
 
@@ -176,14 +202,9 @@ public sealed interface Prompt {
      *     typed; absent where it was not
      */
     record Certified(GaugeKind.Reference reference, String mark, Written nominal, Optional<Written> known)
-            implements Prompt {
+            implements ForAFigure {
         @Override
-        public boolean takesFigure() {
-            return true;
-        }
-
-        @Override
-        public <R> R match(Cases<R> cases) {
+        public <R> R match(FigureCases<R> cases) {
             return cases.certified(this);
         }
     }
@@ -193,14 +214,9 @@ public sealed interface Prompt {
      *
      * @param suggested nought, taken where nothing is typed
      */
-    record Zero(Written certified, Written suggested) implements Prompt {
+    record Zero(Written certified, Written suggested) implements ForAFigure {
         @Override
-        public boolean takesFigure() {
-            return true;
-        }
-
-        @Override
-        public <R> R match(Cases<R> cases) {
+        public <R> R match(FigureCases<R> cases) {
             return cases.zero(this);
         }
     }
@@ -212,14 +228,9 @@ public sealed interface Prompt {
      *     angles
      * @param of how many of them there are to take
      */
-    record Reading(Slot slot, int taken, int of) implements Prompt {
+    record Reading(Slot slot, int taken, int of) implements ForAFigure {
         @Override
-        public boolean takesFigure() {
-            return true;
-        }
-
-        @Override
-        public <R> R match(Cases<R> cases) {
+        public <R> R match(FigureCases<R> cases) {
             return cases.reading(this);
         }
 
@@ -235,14 +246,9 @@ public sealed interface Prompt {
      *
      * @param suggested what was read last in this run, taken where nothing is typed; absent where nothing was
      */
-    record Temperature(MeasuredBody of, Optional<Degrees> suggested) implements Prompt {
+    record Temperature(MeasuredBody of, Optional<Degrees> suggested) implements ForAFigure {
         @Override
-        public boolean takesFigure() {
-            return true;
-        }
-
-        @Override
-        public <R> R match(Cases<R> cases) {
+        public <R> R match(FigureCases<R> cases) {
             return cases.temperature(this);
         }
 

@@ -21,8 +21,8 @@ final class StepKinds {
     private final Map<String, StepKind> kinds = new LinkedHashMap<>();
 
     StepKinds() {
-        kinds.put(AskedCheck.Confirm.KEY, new AskingKind(AskedCheck.Confirm::new));
-        kinds.put(AskedCheck.Look.KEY, new AskingKind(AskedCheck.Look::new));
+        kinds.put(AskedCheck.Confirm.KEY, new AskedKind(AskedCheck.Confirm::new));
+        kinds.put(AskedCheck.Look.KEY, new AskedKind(AskedCheck.Look::new));
         kinds.put(RUN_OUT, new RunOutKind());
         kinds.put(
                 BORE,

@@ -5,11 +5,11 @@ import java.util.function.Function;
 import org.tenthwise.model.plan.Check;
 
 /** <em>confirm</em> and <em>look</em>: a sentence to answer yes or no to. */
-final class AskingKind implements StepKind {
+final class AskedKind implements StepKind {
 
     private final Function<String, Check> check;
 
-    AskingKind(Function<String, Check> check) {
+    AskedKind(Function<String, Check> check) {
         this.check = check;
     }
 

@@ -20,13 +20,13 @@ import org.tenthwise.model.verdict.Verdict;
 import org.tenthwise.model.words.Words;
 
 /** Turns what was found about a plug in its bore into its picture. */
-final class PlugPictureFactory {
+final class PlugFitPictureFactory {
 
     private static final Length LEAST_WIDEST = Length.of("0.001", Unit.MILLIMETRE);
 
     private final Words words;
 
-    PlugPictureFactory(Words words) {
+    PlugFitPictureFactory(Words words) {
         this.words = words;
     }
 

@@ -25,7 +25,7 @@ import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.words.Words;
 
 /** Turns what was found about a thread over wires into its picture. */
-final class WirePictureFactory {
+final class OverWiresPictureFactory {
 
     /** Places of a pitch that does not come out. */
     private static final int PITCH_PLACES = 5;
@@ -37,7 +37,7 @@ final class WirePictureFactory {
 
     private final Words words;
 
-    WirePictureFactory(Words words) {
+    OverWiresPictureFactory(Words words) {
         this.words = words;
     }
 
