@@ -15,7 +15,6 @@ import org.tenthwise.checklists.rules.ReadingsFile;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
-import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Entry;
@@ -55,7 +54,7 @@ final class Replay {
                 session.goTo(next);
             }
             if (next == NONE || !isPassedOver(event)) {
-                play(event, sample.meant().contains(i));
+                event.match(new Deeds(sample.meant().contains(i))).be();
                 entries.put(ReadingsFile.place(i), lastEntry());
             }
         }
@@ -70,12 +69,13 @@ final class Replay {
      * A gauge laid ready for a step that is still shut does no harm; whatever was done with it there is refused aloud.
      */
     private boolean isPassedOver(Event event) throws CouldNotRun {
-        boolean remark = event instanceof Event.NoteMade || event instanceof Event.DoubtFlagged;
+        boolean remark = event.as(Event.NoteMade.class).isPresent()
+                || event.as(Event.DoubtFlagged.class).isPresent();
         List<Integer> waitingFor = session.state().asked().waitingFor();
         if (remark || waitingFor.isEmpty()) {
             return false;
         }
-        if (event instanceof Event.GaugeSet) {
+        if (event.as(Event.GaugeSet.class).isPresent()) {
             return true;
         }
         String awaited = waitingFor.stream().map(String::valueOf).collect(Collectors.joining(", "));
@@ -84,50 +84,9 @@ final class Replay {
                 .formatted(awaited, waitingFor.size() == 1 ? "has" : "have", waitingFor.size() == 1 ? "is" : "are"));
     }
 
-    /** @param meant whether the figure of the event is meant although far off, or the usual aim of a machine is said */
-    private void play(Event event, boolean meant) throws CouldNotRun, CouldNotSave {
-        if (event instanceof Event.GaugeKnown known) {
-            gauges.put(known.gauge().id(), known.gauge());
-        } else if (event instanceof Event.MachineKnown known) {
-            Aim.ByLimits usual = meant
-                    ? known.usual()
-                    : session.state().sheet().run().usualAim().orElse(known.usual());
-            taken(session.machine(known.register(), usual));
-        } else if (event instanceof Event.CutOnThese signed) {
-            taken(session.cutOnThese(signed.reason()));
-        } else if (event instanceof Event.GaugeSet set) {
-            set(set.setting(), meant);
-        } else if (event instanceof Event.ReadingTaken taken) {
-            read(taken, meant);
-        } else if (event instanceof Event.TemperatureTaken taken) {
-            taken(
-                    meant
-                            ? session.keepTemperature(taken.of(), taken.read().text())
-                            : session.temperature(taken.of(), taken.read().text()));
-        } else if (event instanceof Event.Answered answered) {
-            answer(answered);
-        } else if (event instanceof Event.StruckOut out) {
-            taken(session.strikeOut(entries.get(out.entry()), out.reason()));
-        } else if (event instanceof Event.PassBegun pass) {
-            taken(session.again(pass.why()));
-        } else if (event instanceof Event.DoubtFlagged doubt) {
-            taken(session.flagDoubt(doubt.words()));
-        } else if (event instanceof Event.NoteMade note) {
-            taken(session.note(note.words()));
-        } else if (event instanceof Event.DispositionSigned disposed) {
-            taken(session.dispose(
-                    disposed.disposition(),
-                    disposed.reason(),
-                    disposed.signedBy(),
-                    disposed.document().orElse("")));
-        } else if (event instanceof Event.Signed signed) {
-            signed(session.sign(signed.signedBy(), signed.meaning()), signed.signedBy());
-        } else if (event instanceof Event.Closed closed) {
-            signed(session.close(closed.signedBy(), closed.as()), closed.signedBy());
-        } else {
-            throw new IllegalArgumentException(
-                    "A readings file has no " + event.getClass().getSimpleName());
-        }
+    /** What is done for an event. */
+    private interface Deed {
+        void be() throws CouldNotRun, CouldNotSave;
     }
 
     private void set(Setting setting, boolean meant) throws CouldNotRun, CouldNotSave {
@@ -213,5 +172,129 @@ final class Replay {
     private CouldNotRun refused(String why) {
         return new CouldNotRun("Check %d: %s What was taken before it is kept as run %s. Put the readings file right."
                 .formatted(step, why, session.id()));
+    }
+
+    /** A deed for each kind of event a readings file can have. */
+    private final class Deeds implements Event.Cases<Deed> {
+
+        private final boolean meant;
+
+        /**
+         * @param meant whether the figure of the event is meant although far off, or the usual aim of a machine is said
+         */
+        private Deeds(boolean meant) {
+            this.meant = meant;
+        }
+
+        @Override
+        public Deed begun(Event.Begun begun) {
+            return none(begun);
+        }
+
+        @Override
+        public Deed gaugeKnown(Event.GaugeKnown known) {
+            return () -> gauges.put(known.gauge().id(), known.gauge());
+        }
+
+        @Override
+        public Deed machineKnown(Event.MachineKnown known) {
+            return () -> taken(session.machine(
+                    known.register(),
+                    meant
+                            ? known.usual()
+                            : session.state().sheet().run().usualAim().orElse(known.usual())));
+        }
+
+        @Override
+        public Deed cutOnThese(Event.CutOnThese signed) {
+            return () -> taken(session.cutOnThese(signed.reason()));
+        }
+
+        @Override
+        public Deed gaugeChosen(Event.GaugeChosen chosen) {
+            return none(chosen);
+        }
+
+        @Override
+        public Deed gaugeSet(Event.GaugeSet set) {
+            return () -> set(set.setting(), meant);
+        }
+
+        @Override
+        public Deed readingTaken(Event.ReadingTaken taken) {
+            return () -> read(taken, meant);
+        }
+
+        @Override
+        public Deed temperatureTaken(Event.TemperatureTaken taken) {
+            return () -> taken(
+                    meant
+                            ? session.keepTemperature(taken.of(), taken.read().text())
+                            : session.temperature(taken.of(), taken.read().text()));
+        }
+
+        @Override
+        public Deed struckOut(Event.StruckOut out) {
+            return () -> taken(session.strikeOut(entries.get(out.entry()), out.reason()));
+        }
+
+        @Override
+        public Deed answered(Event.Answered answered) {
+            return () -> answer(answered);
+        }
+
+        @Override
+        public Deed passBegun(Event.PassBegun pass) {
+            return () -> taken(session.again(pass.why()));
+        }
+
+        @Override
+        public Deed doubtFlagged(Event.DoubtFlagged doubt) {
+            return () -> taken(session.flagDoubt(doubt.words()));
+        }
+
+        @Override
+        public Deed noteMade(Event.NoteMade note) {
+            return () -> taken(session.note(note.words()));
+        }
+
+        @Override
+        public Deed dispositionSigned(Event.DispositionSigned disposed) {
+            return () -> taken(session.dispose(
+                    disposed.disposition(),
+                    disposed.reason(),
+                    disposed.signedBy(),
+                    disposed.document().orElse("")));
+        }
+
+        @Override
+        public Deed handedOver(Event.HandedOver over) {
+            return none(over);
+        }
+
+        @Override
+        public Deed signed(Event.Signed signed) {
+            return () -> Replay.this.signed(session.sign(signed.signedBy(), signed.meaning()), signed.signedBy());
+        }
+
+        @Override
+        public Deed closed(Event.Closed closed) {
+            return () -> Replay.this.signed(session.close(closed.signedBy(), closed.as()), closed.signedBy());
+        }
+
+        @Override
+        public Deed takenOver(Event.TakenOver taken) {
+            return none(taken);
+        }
+
+        @Override
+        public Deed unknown(Event.Unknown unknown) {
+            return none(unknown);
+        }
+
+        private Deed none(Event event) {
+            throw new IllegalArgumentException(
+                    "A readings file has no " + event.getClass().getSimpleName());
+        }
     }
 }

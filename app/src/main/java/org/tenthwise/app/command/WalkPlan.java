@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.tenthwise.app.export.CouldNotExport;
 import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.session.GaugeRack;
@@ -155,26 +156,31 @@ final class WalkPlan implements Callable<Integer> {
     private static void agree(Ledger ledger, ReadingsFile sample) throws CouldNotRun {
         GaugeRack rack = new GaugeRack(ledger);
         MachineRack machines = new MachineRack(ledger);
-        for (Event event : sample.events()) {
-            if (event instanceof Event.MachineKnown told
-                    && machines.find(told.machine())
-                            .filter(kept -> kept.register() != told.register())
-                            .isPresent()) {
-                throw new CouldNotRun("The store and the readings file do not agree how the register of %s counts. "
-                                .formatted(told.machine())
-                        + "Find out at the machine which is right; nothing was taken.");
-            }
-            if (event instanceof Event.GaugeKnown known) {
-                Gauge told = known.gauge();
-                Optional<Gauge> kept = rack.find(told.id(), told.kind());
-                if (kept.isPresent() && !kept.get().sense().equals(told.sense())) {
-                    throw new CouldNotRun(
-                            "The store and the readings file do not agree which way the number of gauge %s goes. "
-                                            .formatted(told.id())
-                                    + "Find out at its master which is right; nothing was taken.");
-                }
-            }
+        Optional<Event.MachineKnown> machine = said(sample, Event.MachineKnown.class)
+                .filter(told -> machines.find(told.machine())
+                        .filter(kept -> kept.register() != told.register())
+                        .isPresent())
+                .findFirst();
+        if (machine.isPresent()) {
+            throw new CouldNotRun("The store and the readings file do not agree how the register of %s counts. "
+                            .formatted(machine.get().machine())
+                    + "Find out at the machine which is right; nothing was taken.");
         }
+        Optional<Gauge> gauge = said(sample, Event.GaugeKnown.class)
+                .map(Event.GaugeKnown::gauge)
+                .filter(told -> rack.find(told.id(), told.kind())
+                        .filter(kept -> !kept.sense().equals(told.sense()))
+                        .isPresent())
+                .findFirst();
+        if (gauge.isPresent()) {
+            throw new CouldNotRun("The store and the readings file do not agree which way the number of gauge %s goes. "
+                            .formatted(gauge.get().id())
+                    + "Find out at its master which is right; nothing was taken.");
+        }
+    }
+
+    private static <E extends Event> Stream<E> said(ReadingsFile sample, Class<E> kind) {
+        return sample.events().stream().flatMap(event -> event.as(kind).stream());
     }
 
     private void say(ReadingsFile.Unlike unlike) {

@@ -6,7 +6,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.stream.Stream;
 import javafx.beans.property.BooleanProperty;
 import javafx.scene.Scene;
 import org.tenthwise.app.ui.sign.SignViewModel;
@@ -64,7 +63,7 @@ public final class DemoWalk {
         aside("about", "about");
         beginRun();
         for (Event event : sample.events()) {
-            play(event);
+            event.match(new Deeds()).be();
         }
         record();
         return camera.taken();
@@ -84,38 +83,9 @@ public final class DemoWalk {
         camera.take("run-first-step");
     }
 
-    private void play(Event event) throws IOException {
-        if (event instanceof Event.GaugeSet set) {
-            goTo(set.step());
-            set(set.setting());
-        } else if (event instanceof Event.ReadingTaken taken) {
-            goTo(taken.step());
-            typist.figure(taken.typed().text());
-            once("run-figure-typed");
-            finger.press("commit");
-        } else if (event instanceof Event.TemperatureTaken taken) {
-            goTo(taken.step());
-            typist.figure(taken.read().text());
-            once("run-temperature-" + taken.of().name().toLowerCase(Locale.ROOT));
-            finger.press("commit");
-        } else if (event instanceof Event.Answered answered) {
-            goTo(answered.step());
-            once("run-question-" + check().key());
-            finger.press("reply-" + answered.question().answers().indexOf(answered.answer()));
-        } else if (event instanceof Event.PassBegun pass) {
-            passBegun(pass.why());
-        } else if (event instanceof Event.NoteMade note) {
-            finger.press("note");
-            camera.take("note");
-            typist.answer(note.words());
-        } else if (event instanceof Event.Closed closed) {
-            leave();
-            commit();
-            camera.take("sign");
-            typist.answer(closed.signedBy());
-            choose(SignViewModel.MEANINGS.indexOf(closed.as()));
-            choose(SignViewModel.End.CLOSE.ordinal());
-        }
+    /** What is pressed for an event. */
+    private interface Deed {
+        void be() throws IOException;
     }
 
     /** A gauge the plan names is taken as it is; what it is set on is typed. */
@@ -158,8 +128,8 @@ public final class DemoWalk {
 
     private Register register() {
         return sample.events().stream()
-                .flatMap(event ->
-                        event instanceof Event.MachineKnown known ? Stream.of(known.register()) : Stream.empty())
+                .flatMap(event -> event.as(Event.MachineKnown.class).stream())
+                .map(Event.MachineKnown::register)
                 .findFirst()
                 .orElse(Register.DIAMETER);
     }
@@ -221,5 +191,132 @@ public final class DemoWalk {
 
     private static String name(Gauge gauge) {
         return gauge.kind().key();
+    }
+
+    /** What is pressed for each kind of event; nothing for those that follow by themselves or that no demo has. */
+    private final class Deeds implements Event.Cases<Deed> {
+
+        @Override
+        public Deed begun(Event.Begun event) {
+            return () -> {};
+        }
+
+        @Override
+        public Deed gaugeKnown(Event.GaugeKnown event) {
+            return () -> {};
+        }
+
+        @Override
+        public Deed machineKnown(Event.MachineKnown event) {
+            return () -> {};
+        }
+
+        @Override
+        public Deed cutOnThese(Event.CutOnThese event) {
+            return () -> {};
+        }
+
+        @Override
+        public Deed gaugeChosen(Event.GaugeChosen event) {
+            return () -> {};
+        }
+
+        @Override
+        public Deed gaugeSet(Event.GaugeSet event) {
+            return () -> {
+                goTo(event.step());
+                set(event.setting());
+            };
+        }
+
+        @Override
+        public Deed readingTaken(Event.ReadingTaken event) {
+            return () -> {
+                goTo(event.step());
+                typist.figure(event.typed().text());
+                once("run-figure-typed");
+                finger.press("commit");
+            };
+        }
+
+        @Override
+        public Deed temperatureTaken(Event.TemperatureTaken event) {
+            return () -> {
+                goTo(event.step());
+                typist.figure(event.read().text());
+                once("run-temperature-" + event.of().name().toLowerCase(Locale.ROOT));
+                finger.press("commit");
+            };
+        }
+
+        @Override
+        public Deed struckOut(Event.StruckOut event) {
+            return () -> {};
+        }
+
+        @Override
+        public Deed answered(Event.Answered event) {
+            return () -> {
+                goTo(event.step());
+                once("run-question-" + check().key());
+                finger.press("reply-" + event.question().answers().indexOf(event.answer()));
+            };
+        }
+
+        @Override
+        public Deed passBegun(Event.PassBegun event) {
+            return () -> DemoWalk.this.passBegun(event.why());
+        }
+
+        @Override
+        public Deed doubtFlagged(Event.DoubtFlagged event) {
+            return () -> {};
+        }
+
+        @Override
+        public Deed noteMade(Event.NoteMade event) {
+            return () -> {
+                finger.press("note");
+                camera.take("note");
+                typist.answer(event.words());
+            };
+        }
+
+        @Override
+        public Deed dispositionSigned(Event.DispositionSigned event) {
+            return () -> {};
+        }
+
+        @Override
+        public Deed handedOver(Event.HandedOver event) {
+            return () -> {};
+        }
+
+        @Override
+        public Deed signed(Event.Signed event) {
+            return () -> {};
+        }
+
+        @Override
+        public Deed closed(Event.Closed event) {
+            return () -> {
+                leave();
+                commit();
+                camera.take("sign");
+                typist.answer(event.signedBy());
+                choose(SignViewModel.MEANINGS.indexOf(event.as()));
+                choose(SignViewModel.End.CLOSE.ordinal());
+            };
+        }
+
+        @Override
+        public Deed takenOver(Event.TakenOver event) {
+            return () -> {};
+        }
+
+        @Override
+        public Deed unknown(Event.Unknown event) {
+            return () -> {};
+        }
     }
 }

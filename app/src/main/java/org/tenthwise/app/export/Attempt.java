@@ -14,7 +14,6 @@ import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.TemperatureEffect;
 import org.tenthwise.model.record.Touch;
-import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.verdict.Verdict;
@@ -129,14 +128,11 @@ public record Attempt(Run run, Step step, Run.Pass pass, Optional<Finding> findi
 
     /** The gauge an answer was found with; absent for what is answered without one. */
     public Optional<Setting> setting(Run.Answering answering) {
-        Optional<Setting> found = Optional.empty();
-        for (Entry entry : run.entries()) {
-            if (entry.seq() < answering.entry().seq()
-                    && entry.event() instanceof Event.GaugeSet set
-                    && set.step() == step.number()) {
-                found = Optional.of(set.setting());
-            }
-        }
-        return found;
+        return run.entries().stream()
+                .filter(entry -> entry.seq() < answering.entry().seq())
+                .flatMap(entry -> entry.event().as(Event.GaugeSet.class).stream())
+                .filter(set -> set.step() == step.number())
+                .map(Event.GaugeSet::setting)
+                .reduce((earlier, later) -> later);
     }
 }

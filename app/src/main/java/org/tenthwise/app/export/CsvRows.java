@@ -16,6 +16,7 @@ import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Remark;
 import org.tenthwise.model.run.Signature;
 import org.tenthwise.model.run.SignedAs;
 
@@ -23,8 +24,8 @@ import org.tenthwise.model.run.SignedAs;
 final class CsvRows {
 
     /** Where a remark goes, by its kind. */
-    private static final Map<String, CsvColumn> COLUMNS =
-            Map.of("doubt", DOUBT, "note", NOTE, "cut-on-these", CUT_ON_THESE);
+    private static final Map<Remark.Kind, CsvColumn> COLUMNS =
+            Map.of(Remark.Kind.DOUBT, DOUBT, Remark.Kind.NOTE, NOTE, Remark.Kind.CUT_ON_THESE, CUT_ON_THESE);
 
     private CsvRows() {}
 
@@ -73,7 +74,7 @@ final class CsvRows {
     }
 
     private static List<CsvRow> remarks(Evidence evidence, int step, CsvRow beginning) {
-        return RemarkRow.of(evidence.sheet().run()).stream()
+        return evidence.sheet().run().remarks().stream()
                 .filter(remark -> remark.step() == step)
                 .map(remark -> {
                     CsvRow row = beginning.copy();

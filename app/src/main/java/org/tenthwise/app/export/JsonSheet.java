@@ -82,10 +82,10 @@ final class JsonSheet {
      * Doubts, notes, and why something was cut on half read, in the order they were entered; step 0 is the whole run.
      */
     private static void notes(Run run, ArrayNode to) {
-        RemarkRow.of(run).forEach(remark -> to.addObject()
+        run.remarks().forEach(remark -> to.addObject()
                 .put("entry", remark.entry().seq())
                 .put("step", remark.step())
-                .put(remark.kind(), remark.words())
+                .put(Codes.of(remark.kind()), remark.words())
                 .put("by", remark.entry().by())
                 .put("at", remark.entry().at().format(DateTimeFormatter.ISO_OFFSET_DATE_TIME)));
     }

@@ -138,23 +138,10 @@ public final class RunDigests {
         Set<String> people = new LinkedHashSet<>();
         for (Entry entry : entries) {
             people.add(entry.by());
-            alsoNamed(entry.event()).ifPresent(people::add);
+            entry.event().names().ifPresent(people::add);
         }
         people.removeIf(String::isBlank);
         return people;
-    }
-
-    private static Optional<String> alsoNamed(Event event) {
-        if (event instanceof Event.HandedOver over) {
-            return Optional.of(over.to());
-        }
-        if (event instanceof Event.DispositionSigned disposed) {
-            return Optional.of(disposed.signedBy());
-        }
-        if (event instanceof Event.Signed signed) {
-            return Optional.of(signed.signedBy());
-        }
-        return event instanceof Event.Closed closed ? Optional.of(closed.signedBy()) : Optional.empty();
     }
 
     private static List<NameUse> names(Run run, List<String> people) {

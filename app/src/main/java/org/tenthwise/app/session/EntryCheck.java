@@ -17,6 +17,7 @@ import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.Touch;
 import org.tenthwise.model.run.Disposition;
+import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.verdict.VerdictKind;
@@ -158,17 +159,15 @@ final class EntryCheck {
      * setting is struck out already.
      */
     static Optional<Objection> strikingOut(Run run, long entry) {
-        boolean gone =
-                run.entries().stream().anyMatch(e -> e.event() instanceof Event.StruckOut out && out.entry() == entry)
-                        || run.settingsStruck().keySet().stream()
-                                .flatMap(setting -> run.under(setting).stream())
-                                .anyMatch(e -> e.seq() == entry);
+        boolean gone = run.struck(entry).isPresent()
+                || run.settingsStruck().keySet().stream()
+                        .flatMap(setting -> run.under(setting).stream())
+                        .anyMatch(e -> e.seq() == entry);
         if (gone) {
             return Optional.of(Objection.of(Objection.Kind.ALREADY_STRUCK));
         }
-        boolean strikable = run.entries().stream()
-                .anyMatch(e ->
-                        e.seq() == entry && (e.event() instanceof Event.Taken || e.event() instanceof Event.GaugeSet));
+        boolean strikable =
+                run.entry(entry).map(Entry::event).filter(Event::canBeStruckOut).isPresent();
         return strikable ? Optional.empty() : Optional.of(Objection.of(Objection.Kind.NOT_ASKED_HERE));
     }
 

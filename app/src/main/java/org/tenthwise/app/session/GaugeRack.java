@@ -50,13 +50,14 @@ public final class GaugeRack {
     }
 
     private Stream<Entry> known() {
-        return kept.entries(Entry.SHOP).stream().filter(entry -> entry.event() instanceof Event.GaugeKnown);
+        return kept.entries(Entry.SHOP).stream()
+                .filter(entry -> entry.event().as(Event.GaugeKnown.class).isPresent());
     }
 
     private Set<Long> struck() {
         return kept.entries(Entry.SHOP).stream()
-                .flatMap(
-                        entry -> entry.event() instanceof Event.StruckOut out ? Stream.of(out.entry()) : Stream.empty())
+                .flatMap(entry -> entry.event().as(Event.StruckOut.class).stream())
+                .map(Event.StruckOut::entry)
                 .collect(Collectors.toSet());
     }
 

@@ -20,10 +20,8 @@ public final class MachineRack {
                 ? Optional.empty()
                 : kept.entries(Entry.SHOP).stream()
                         .map(Entry::event)
-                        .flatMap(event -> event instanceof Event.MachineKnown known
-                                        && known.machine().equals(machine)
-                                ? Optional.of(known).stream()
-                                : Optional.<Event.MachineKnown>empty().stream())
+                        .flatMap(event -> event.as(Event.MachineKnown.class).stream())
+                        .filter(known -> known.machine().equals(machine))
                         .reduce((earlier, later) -> later);
     }
 }

@@ -9,8 +9,6 @@ import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.TemperatureEffect;
 import org.tenthwise.model.run.Entry;
-import org.tenthwise.model.run.Event;
-import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.run.Run;
 
 /** The temperatures of a pass: which is wanted, what to suggest, and what is said against one that is typed. */
@@ -32,7 +30,7 @@ final class Thermometer {
      */
     private static Optional<Degrees> suggested(MeasuredBody body, Run run) {
         long cut = run.entries().stream()
-                .filter(entry -> warms(entry.event()))
+                .filter(entry -> entry.event().takesMetal())
                 .mapToLong(Entry::seq)
                 .max()
                 .orElse(0);
@@ -42,12 +40,6 @@ final class Thermometer {
                         && taken.entry().seq() > cut)
                 .reduce((earlier, later) -> later)
                 .map(Run.Temperature::read);
-    }
-
-    private static boolean warms(Event event) {
-        return event instanceof Event.PassBegun pass && pass.why() == Why.CUT
-                || event instanceof Event.DispositionSigned disposed
-                        && disposed.disposition().changesTheWork();
     }
 
     static Optional<Objection> objection(String text, ThermalData climate) {

@@ -60,9 +60,8 @@ public final class EntryText {
 
     /** The word an event's kind is stored under. */
     public static String kind(Event event) {
-        return event instanceof Event.Unknown unknown
-                ? unknown.kind()
-                : EventKind.of(event).name();
+        return event.as(Event.Unknown.class).map(Event.Unknown::kind).orElseGet(() -> EventKind.of(event)
+                .name());
     }
 
     /** What a text says: the entry, and what came before it in its run. */

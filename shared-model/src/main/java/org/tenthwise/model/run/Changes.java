@@ -16,19 +16,14 @@ final class Changes {
 
     /** Absent where the entry changes no finding. */
     Optional<Integer> step(Entry entry) {
-        if (entry.event() instanceof Event.StruckOut out) {
-            return run.entry(out.entry())
-                    .map(Entry::event)
-                    .filter(gone -> gone instanceof Event.Taken || gone instanceof Event.GaugeSet)
-                    .flatMap(Event::at);
-        }
-        return Optional.of(entry.event()).filter(Changes::changes).flatMap(Event::at);
-    }
-
-    private static boolean changes(Event event) {
-        return event instanceof Event.Taken
-                || event instanceof Event.PassBegun
-                || event instanceof Event.DispositionSigned disposed
-                        && disposed.disposition().changesTheWork();
+        return entry.event()
+                .as(Event.StruckOut.class)
+                .map(out -> run.entry(out.entry())
+                        .map(Entry::event)
+                        .filter(Event::canBeStruckOut)
+                        .flatMap(Event::at))
+                .orElseGet(() -> Optional.of(entry.event())
+                        .filter(Event::changesTheFinding)
+                        .flatMap(Event::at));
     }
 }

@@ -13,12 +13,86 @@ import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Written;
 
-/** What can happen in a run. A correction is one more event; none is ever changed or taken away. */
+/**
+ * What can happen in a run. A correction is one more event; none is ever changed or taken away.
+ *
+ * <p>What all kinds can be asked is a method here; what is done with each kind in its own way is a {@link Cases}, so
+ * that a new kind does not compile until every one of them names it.
+ */
 public sealed interface Event {
 
     /** The step it happened at; absent for what happened to the whole run or to the shop. */
     default Optional<Integer> at() {
         return Optional.empty();
+    }
+
+    /** Whether it changes what is found at its step. */
+    default boolean changesTheFinding() {
+        return false;
+    }
+
+    /** Whether metal comes off the work with it, or may. */
+    default boolean takesMetal() {
+        return false;
+    }
+
+    /** Whether it can be struck out later. */
+    default boolean canBeStruckOut() {
+        return false;
+    }
+
+    /** The person it names, besides who entered it. */
+    default Optional<String> names() {
+        return Optional.empty();
+    }
+
+    /** What it says, where it is of that kind; for whoever asks for one kind alone. */
+    default <E extends Event> Optional<E> as(Class<E> kind) {
+        return Optional.of(this).filter(kind::isInstance).map(kind::cast);
+    }
+
+    <R> R match(Cases<R> cases);
+
+    /** Something for each kind of event. */
+    interface Cases<R> {
+
+        R begun(Begun event);
+
+        R gaugeKnown(GaugeKnown event);
+
+        R machineKnown(MachineKnown event);
+
+        R cutOnThese(CutOnThese event);
+
+        R gaugeChosen(GaugeChosen event);
+
+        R gaugeSet(GaugeSet event);
+
+        R readingTaken(ReadingTaken event);
+
+        R temperatureTaken(TemperatureTaken event);
+
+        R struckOut(StruckOut event);
+
+        R answered(Answered event);
+
+        R passBegun(PassBegun event);
+
+        R doubtFlagged(DoubtFlagged event);
+
+        R noteMade(NoteMade event);
+
+        R dispositionSigned(DispositionSigned event);
+
+        R handedOver(HandedOver event);
+
+        R signed(Signed event);
+
+        R closed(Closed event);
+
+        R takenOver(TakenOver event);
+
+        R unknown(Unknown event);
     }
 
     /** What happens at a step, or, with step 0, is said of the whole run. */
@@ -33,7 +107,18 @@ public sealed interface Event {
     }
 
     /** What is found out at a step, of the pass in hand. */
-    sealed interface Taken extends AtStep {}
+    sealed interface Taken extends AtStep {
+
+        @Override
+        default boolean changesTheFinding() {
+            return true;
+        }
+
+        @Override
+        default boolean canBeStruckOut() {
+            return true;
+        }
+    }
 
     /**
      * A run was begun on a part; the plan in force is kept with it.
@@ -53,10 +138,20 @@ public sealed interface Event {
         public Begun(PartId part, String serial, String lot, String machine, PlanSource plan) {
             this(part, serial, lot, machine, plan, false);
         }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.begun(this);
+        }
     }
 
     /** A gauge was made known to the shop, its sense asked where the kind has one. */
-    record GaugeKnown(Gauge gauge) implements Event {}
+    record GaugeKnown(Gauge gauge) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.gaugeKnown(this);
+        }
+    }
 
     /**
      * How the register of a machine counts across the axis, and the aim that is usual on it: kept in a run of that
@@ -64,7 +159,12 @@ public sealed interface Event {
      *
      * @param machine as the run names it; may be empty in a run that names none
      */
-    record MachineKnown(String machine, Register register, Aim.ByLimits usual) implements Event {}
+    record MachineKnown(String machine, Register register, Aim.ByLimits usual) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.machineKnown(this);
+        }
+    }
 
     /**
      * Someone takes it upon himself to cut on what is read so far, though places or temperatures of the pass are
@@ -76,6 +176,11 @@ public sealed interface Event {
             if (reason.isBlank()) {
                 throw new IllegalArgumentException("A cut on what is read so far has a reason");
             }
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.cutOnThese(this);
         }
     }
 
@@ -91,28 +196,63 @@ public sealed interface Event {
                 throw new IllegalArgumentException("A gauge has a mark to know it by");
             }
         }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.gaugeChosen(this);
+        }
     }
 
     /** The gauge of a step was set. */
-    record GaugeSet(int step, Setting setting) implements AtStep {}
+    record GaugeSet(int step, Setting setting) implements AtStep {
+        @Override
+        public boolean canBeStruckOut() {
+            return true;
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.gaugeSet(this);
+        }
+    }
 
     /** A reading as typed, of the pass in hand. */
-    record ReadingTaken(int step, String slot, Written typed) implements Taken {}
+    record ReadingTaken(int step, String slot, Written typed) implements Taken {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.readingTaken(this);
+        }
+    }
 
     /**
      * A temperature as read, of the pass in hand: one for all its readings. A later one of the same body in the same
      * pass takes its place.
      */
-    record TemperatureTaken(int step, MeasuredBody of, Degrees read) implements Taken {}
+    record TemperatureTaken(int step, MeasuredBody of, Degrees read) implements Taken {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.temperatureTaken(this);
+        }
+    }
 
     /**
      * An entry of the run, a reading, a temperature, an answer or the setting of a gauge, no longer counts, and why. It
      * stays in the record. What was read under a setting that is struck out does not count either.
      */
-    record StruckOut(long entry, String reason) implements Event {}
+    record StruckOut(long entry, String reason) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.struckOut(this);
+        }
+    }
 
     /** A question was answered. A later answer to the same question in the same pass takes its place. */
-    record Answered(int step, Question question, Answer answer) implements Taken {}
+    record Answered(int step, Question question, Answer answer) implements Taken {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.answered(this);
+        }
+    }
 
     /** The work was cut, moved or mended and is measured anew; the readings so far stay as an earlier pass. */
     record PassBegun(int step, Why why) implements AtStep {
@@ -142,12 +282,37 @@ public sealed interface Event {
                 return this == CUT || this == MOVED || this == MEASURED_AGAIN;
             }
         }
+
+        @Override
+        public boolean changesTheFinding() {
+            return true;
+        }
+
+        @Override
+        public boolean takesMetal() {
+            return why == Why.CUT;
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.passBegun(this);
+        }
     }
 
     /** Something looked doubtful; step 0 for the whole run. */
-    record DoubtFlagged(int step, String words) implements AtStep {}
+    record DoubtFlagged(int step, String words) implements AtStep {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.doubtFlagged(this);
+        }
+    }
 
-    record NoteMade(int step, String words) implements AtStep {}
+    record NoteMade(int step, String words) implements AtStep {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.noteMade(this);
+        }
+    }
 
     /**
      * What is to happen to a step that did not pass, signed by someone with the right.
@@ -168,10 +333,40 @@ public sealed interface Event {
         public DispositionSigned(int step, Disposition disposition, String reason, String signedBy) {
             this(step, disposition, reason, signedBy, Optional.empty());
         }
+
+        @Override
+        public boolean changesTheFinding() {
+            return disposition.changesTheWork();
+        }
+
+        @Override
+        public boolean takesMetal() {
+            return disposition.changesTheWork();
+        }
+
+        @Override
+        public Optional<String> names() {
+            return Optional.of(signedBy);
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.dispositionSigned(this);
+        }
     }
 
     /** Another person took the run over. */
-    record HandedOver(String to) implements Event {}
+    record HandedOver(String to) implements Event {
+        @Override
+        public Optional<String> names() {
+            return Optional.of(to);
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.handedOver(this);
+        }
+    }
 
     /** A signature that leaves the run as open or as closed as it was. */
     record Signed(String signedBy, SignedAs meaning) implements Event {
@@ -179,6 +374,16 @@ public sealed interface Event {
             if (meaning == SignedAs.OTHER) {
                 throw new IllegalArgumentException("A signature has one of the known meanings");
             }
+        }
+
+        @Override
+        public Optional<String> names() {
+            return Optional.of(signedBy);
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.signed(this);
         }
     }
 
@@ -198,13 +403,28 @@ public sealed interface Event {
         public SignedAs as() {
             return SignedAs.of(meaning);
         }
+
+        @Override
+        public Optional<String> names() {
+            return Optional.of(signedBy);
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.closed(this);
+        }
     }
 
     /**
      * A store of an earlier release was taken over: the entry vouches for those before it in the run. It means nothing
      * for the run.
      */
-    record TakenOver() implements Event {}
+    record TakenOver() implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.takenOver(this);
+        }
+    }
 
     /**
      * Something of a kind this release does not know: a newer one made the entry. It is kept as it is and never
@@ -213,5 +433,10 @@ public sealed interface Event {
      * @param kind the word it is stored under
      * @param text what is stored of it, not understood
      */
-    record Unknown(String kind, String text) implements Event {}
+    record Unknown(String kind, String text) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.unknown(this);
+        }
+    }
 }

@@ -193,7 +193,7 @@ public final class Run {
     }
 
     /** The entry at a place in the ledger; absent where that is none of this run. */
-    Optional<Entry> entry(long seq) {
+    public Optional<Entry> entry(long seq) {
         int at = place(seq);
         return at < entries.size() && entries.get(at).seq() == seq ? Optional.of(entries.get(at)) : Optional.empty();
     }
@@ -383,6 +383,20 @@ public final class Run {
                 .toList();
     }
 
+    /** Everything that was remarked, in the order it was entered. */
+    public List<Remark> remarks() {
+        return entries.stream().map(Remark::of).flatMap(Optional::stream).toList();
+    }
+
+    /** Doubts and notes about a step, in the order they were entered. */
+    public List<Remark> doubtsAndNotes(Step step) {
+        return at(step.number()).stream()
+                .map(Remark::of)
+                .flatMap(Optional::stream)
+                .filter(remark -> remark.kind() != Remark.Kind.CUT_ON_THESE)
+                .toList();
+    }
+
     /** Every disposition that was ever signed for a step, in force or lapsed. */
     public List<Disposing> dispositions(Step step) {
         return Disposing.of(step, this, around(step));
@@ -424,8 +438,8 @@ public final class Run {
                 .toList();
     }
 
-    /** What was struck out, by its place in the ledger. */
-    Optional<Struck> struck(long seq) {
+    /** Why an entry was struck out for itself, by its place in the ledger; absent where it was not. */
+    public Optional<Struck> struck(long seq) {
         return Optional.ofNullable(struck.get(seq));
     }
 

@@ -2,7 +2,9 @@ package org.tenthwise.app.export.pdf;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.tenthwise.app.export.Attempt;
 import org.tenthwise.app.text.Advice;
@@ -14,8 +16,10 @@ import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Line;
+import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Remark;
 import org.tenthwise.model.run.Run;
 
 /** What there is to know about a characteristic besides its readings, as named lines. */
@@ -127,29 +131,28 @@ final class Facts {
 
     /** Doubts, notes and dispositions, in the order they were entered. */
     private List<Fact> said(Line line) {
-        List<Fact> said = new ArrayList<>();
-        for (Entry entry : matter.sheet().run().entries()) {
-            int step = line.step().number();
-            if (entry.event() instanceof Event.DoubtFlagged doubt && doubt.step() == step) {
-                said.add(new Fact("record.fact.doubt", noted(doubt.words(), entry)));
-            } else if (entry.event() instanceof Event.NoteMade note && note.step() == step) {
-                said.add(new Fact("record.fact.note", noted(note.words(), entry)));
-            } else if (entry.event() instanceof Event.DispositionSigned disposed && disposed.step() == step) {
-                said.add(new Fact(
-                        "record.fact.disposition",
-                        (matter.say(
-                                                "record.disposition",
-                                                matter.words().say("disposition", disposed.disposition()),
-                                                disposed.reason(),
-                                                matter.signed(disposed.signedBy(), entry))
-                                        + " " + matter.sentences().document(disposed))
-                                .strip()));
-            }
+        Map<Long, Fact> said = new TreeMap<>();
+        for (Remark remark : matter.sheet().run().doubtsAndNotes(line.step())) {
+            Entry entry = remark.entry();
+            said.put(
+                    entry.seq(),
+                    new Fact(
+                            remark.kind() == Remark.Kind.DOUBT ? "record.fact.doubt" : "record.fact.note",
+                            matter.say("record.noted", remark.words(), matter.signed(entry.by(), entry))));
         }
-        return said;
-    }
-
-    private String noted(String words, Entry entry) {
-        return matter.say("record.noted", words, matter.signed(entry.by(), entry));
+        for (Disposing signed : line.dispositions()) {
+            Event.DispositionSigned disposed = signed.disposed();
+            String words = matter.say(
+                    "record.disposition",
+                    matter.words().say("disposition", disposed.disposition()),
+                    disposed.reason(),
+                    matter.signed(disposed.signedBy(), signed.entry()));
+            said.put(
+                    signed.entry().seq(),
+                    new Fact(
+                            "record.fact.disposition",
+                            (words + " " + matter.sentences().document(disposed)).strip()));
+        }
+        return List.copyOf(said.values());
     }
 }

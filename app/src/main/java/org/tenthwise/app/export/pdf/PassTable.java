@@ -164,13 +164,20 @@ final class PassTable {
 
     /** Who signed to cut with something missing, what, and why. */
     private String onThese(Attempt attempt, Entry entry) {
-        String reason = entry.event() instanceof Event.CutOnThese signed ? signed.reason() : "";
+        String reason = entry.event()
+                .as(Event.CutOnThese.class)
+                .map(Event.CutOnThese::reason)
+                .orElse("");
         String missing = new CutOnTheseWords(matter.words()).missing(attempt.step(), attempt.pass(), attempt.finding());
         return matter.say("record.on-these", missing, reason, matter.signed(entry.by(), entry));
     }
 
     private static boolean cut(Run.Ended ended) {
-        return ended.by().event() instanceof Event.PassBegun pass && pass.why() == Event.PassBegun.Why.CUT;
+        return ended.by()
+                .event()
+                .as(Event.PassBegun.class)
+                .filter(Event::takesMetal)
+                .isPresent();
     }
 
     private void reading(Attempt attempt, Run.Reading reading) {

@@ -94,8 +94,7 @@ public final class DisposeViewModel {
     private void offerNumbers(Run run) {
         List<Event.DispositionSigned> before = run.entries().stream()
                 .map(Entry::event)
-                .flatMap(event ->
-                        event instanceof Event.DispositionSigned disposed ? Stream.of(disposed) : Stream.empty())
+                .flatMap(event -> event.as(Event.DispositionSigned.class).stream())
                 .toList();
         numbers()
                 .forEach(field -> field.offer(Stream.concat(

@@ -7,10 +7,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.Pictures;
+import org.tenthwise.app.text.Course;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.model.record.Line;
-import org.tenthwise.model.run.Entry;
-import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Words;
@@ -79,17 +78,7 @@ public record RecordRow(
         if (struck > 0) {
             said.add(words.say(struck == 1 ? "sheet.struck.one" : "sheet.struck", struck));
         }
-        run.entries()
-                .forEach(entry -> remark(entry, line.step().number(), words).ifPresent(said::add));
+        new Course(words).remarks(run, line.step()).forEach(said::add);
         return String.join(" ", said);
-    }
-
-    private static Optional<String> remark(Entry entry, int step, Words words) {
-        if (entry.event() instanceof Event.DoubtFlagged doubt && doubt.step() == step) {
-            return Optional.of(words.say("sheet.doubt", doubt.words(), entry.by()));
-        }
-        return entry.event() instanceof Event.NoteMade note && note.step() == step
-                ? Optional.of(words.say("sheet.note", note.words(), entry.by()))
-                : Optional.empty();
     }
 }

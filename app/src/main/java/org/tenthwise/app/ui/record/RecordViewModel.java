@@ -111,9 +111,10 @@ public final class RecordViewModel {
             facts.add(words.say("sheet.lot", lot));
         }
         for (Entry entry : kept.run().entries()) {
-            if (entry.event() instanceof Event.HandedOver over) {
-                facts.add(words.say("sheet.handed-over", over.to(), entry.at().format(moment)));
-            }
+            entry.event()
+                    .as(Event.HandedOver.class)
+                    .ifPresent(over -> facts.add(
+                            words.say("sheet.handed-over", over.to(), entry.at().format(moment))));
         }
         OutcomeWords said = new OutcomeWords(words);
         kept.run()

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.tenthwise.app.picture.Pictures;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Advice;
+import org.tenthwise.app.text.Course;
 import org.tenthwise.app.text.CutsTold;
 import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.text.JawWords;
@@ -24,7 +25,6 @@ import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Line;
-import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.tolerance.Limits;
@@ -190,13 +190,6 @@ final class RunPresenter {
      * What was signed here and lapsed, what was doubted last, and how much was struck out or went with a wrong setting.
      */
     private String traces(State state) {
-        Optional<String> doubt = state.sheet().run().entries().stream()
-                .map(Entry::event)
-                .flatMap(event -> event instanceof Event.DoubtFlagged flagged
-                                && flagged.step() == state.inHand().number()
-                        ? Stream.of(words.say("run.doubted", flagged.words()))
-                        : Stream.empty())
-                .reduce((earlier, later) -> later);
         Run run = state.sheet().run();
         long struck = state.line().passes().stream()
                 .flatMap(Run.Pass::struckOut)
@@ -212,7 +205,7 @@ final class RunPresenter {
                 withdrawn,
                 lapsed ? words.say("run.lapsed") : "",
                 sentences.repaired(state.line()),
-                doubt.orElse(""),
+                new Course(words).doubt(run, state.inHand()),
                 struck > 0 ? words.say("run.struck", struck) : "");
     }
 

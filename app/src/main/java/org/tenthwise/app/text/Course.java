@@ -1,0 +1,166 @@
+package org.tenthwise.app.text;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Remark;
+import org.tenthwise.model.run.Run;
+import org.tenthwise.model.words.Words;
+
+/** The course of a run in words: what happened, all but what was read, answered and set, in the order it happened. */
+public final class Course {
+
+    private final Words words;
+
+    public Course(Words words) {
+        this.words = words;
+    }
+
+    /** An entry, and what happened with it, as a sentence that names the step. */
+    public record Told(Entry entry, String sentence) {}
+
+    /** All of a run. */
+    public List<Told> of(Plan plan, Run run) {
+        Sentence sentence = new Sentence(words, new Sentences(words), plan);
+        return run.entries().stream()
+                .flatMap(entry -> entry.event().match(sentence).map(told -> new Told(entry, told)).stream())
+                .toList();
+    }
+
+    /** Doubts and notes about a step, each with who entered it, beside what else is told of that step. */
+    public Stream<String> remarks(Run run, Step step) {
+        return run.doubtsAndNotes(step).stream()
+                .map(remark -> words.say(
+                        remark.kind() == Remark.Kind.DOUBT ? "sheet.doubt" : "sheet.note",
+                        remark.words(),
+                        remark.entry().by()));
+    }
+
+    /** What was doubted last of a step; nothing where nothing was. */
+    public String doubt(Run run, Step step) {
+        return run.doubtsAndNotes(step).stream()
+                .filter(remark -> remark.kind() == Remark.Kind.DOUBT)
+                .reduce((earlier, later) -> later)
+                .map(doubt -> words.say("run.doubted", doubt.words()))
+                .orElse("");
+    }
+
+    /** A sentence for each kind of event; none for what stands with the readings. */
+    private record Sentence(Words words, Sentences sentences, Plan plan) implements Event.Cases<Optional<String>> {
+
+        @Override
+        public Optional<String> begun(Event.Begun begun) {
+            return Optional.of(words.say("record.course.begun", begun.serial()));
+        }
+
+        @Override
+        public Optional<String> gaugeKnown(Event.GaugeKnown known) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<String> machineKnown(Event.MachineKnown known) {
+            return Optional.of(words.say(
+                    "record.course.machine",
+                    words.say("record.course.machine", known.register()),
+                    words.say("record.course.machine", known.usual())));
+        }
+
+        @Override
+        public Optional<String> cutOnThese(Event.CutOnThese signed) {
+            return Optional.of(words.say("record.course.cut-on-these", step(signed.step()), signed.reason()));
+        }
+
+        @Override
+        public Optional<String> gaugeChosen(Event.GaugeChosen chosen) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<String> gaugeSet(Event.GaugeSet set) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<String> readingTaken(Event.ReadingTaken taken) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<String> temperatureTaken(Event.TemperatureTaken taken) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<String> struckOut(Event.StruckOut struck) {
+            return Optional.of(words.say("record.course.struck-out", struck.entry(), struck.reason()));
+        }
+
+        @Override
+        public Optional<String> answered(Event.Answered answered) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<String> passBegun(Event.PassBegun pass) {
+            return Optional.of(words.say(words.key("record.course.pass", pass.why()), step(pass.step())));
+        }
+
+        @Override
+        public Optional<String> doubtFlagged(Event.DoubtFlagged doubt) {
+            return Optional.of(words.say("record.course.doubt", step(doubt.step()), doubt.words()));
+        }
+
+        @Override
+        public Optional<String> noteMade(Event.NoteMade note) {
+            return Optional.of(words.say("record.course.note", step(note.step()), note.words()));
+        }
+
+        @Override
+        public Optional<String> dispositionSigned(Event.DispositionSigned disposed) {
+            String signed = words.say(
+                    "record.course.disposed",
+                    step(disposed.step()),
+                    words.say("disposition", disposed.disposition()),
+                    Sentences.ended(disposed.reason()),
+                    disposed.signedBy());
+            return Optional.of((signed + " " + sentences.document(disposed)).strip());
+        }
+
+        @Override
+        public Optional<String> handedOver(Event.HandedOver over) {
+            return Optional.of(words.say("record.course.handed-over", over.to()));
+        }
+
+        @Override
+        public Optional<String> signed(Event.Signed signed) {
+            return Optional.of(
+                    words.say("record.course.signed", signed.signedBy(), words.say("signed-as", signed.meaning())));
+        }
+
+        @Override
+        public Optional<String> closed(Event.Closed closed) {
+            return Optional.of(words.say("record.course.closed", closed.signedBy(), closed.meaning()));
+        }
+
+        @Override
+        public Optional<String> takenOver(Event.TakenOver taken) {
+            return Optional.of(words.say("record.course.taken-over"));
+        }
+
+        @Override
+        public Optional<String> unknown(Event.Unknown unknown) {
+            return Optional.of(words.say("record.course.unknown", unknown.kind()));
+        }
+
+        private String step(int number) {
+            return number == 0
+                    ? words.say("record.course.whole-run")
+                    : words.say("record.course.step", number, plan.step(number).name());
+        }
+    }
+}
