@@ -9,6 +9,7 @@ import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.PassStory;
 import org.tenthwise.model.record.Proposal;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.verdict.Verdict;
@@ -31,23 +32,23 @@ final class CsvFound {
         disposed.document().ifPresent(number -> row.text(DISPOSITION_NUMBER, number));
     }
 
-    static void pass(CsvRow row, Attempt attempt) {
-        row.number(PASS, attempt.pass().number());
-        attempt.pass().why().ifPresent(why -> row.text(PASS_BEGUN_FOR, Codes.of(why)));
-        attempt.finding().ifPresent(of -> finding(row, of));
-        attempt.cut().ifPresent(cut -> cut(row, cut, counting(attempt)));
+    static void pass(CsvRow row, PassStory story) {
+        row.number(PASS, story.pass().number());
+        story.pass().why().ifPresent(why -> row.text(PASS_BEGUN_FOR, Codes.of(why)));
+        story.finding().ifPresent(of -> finding(row, of));
+        story.cut().ifPresent(cut -> cut(row, cut, counting(story)));
     }
 
     /**
      * One column says how a row counts: as what was offered in it did at its time, otherwise as the machine is known to
      * now.
      */
-    private static Optional<Register> counting(Attempt attempt) {
-        return attempt.finding()
+    private static Optional<Register> counting(PassStory story) {
+        return story.finding()
                 .flatMap(Finding::proposal)
                 .filter(proposal -> proposal.change().isPresent())
                 .map(Proposal::register)
-                .orElseGet(attempt::register);
+                .orElseGet(story::register);
     }
 
     private static void cut(CsvRow row, CutSoFar cut, Optional<Register> counting) {

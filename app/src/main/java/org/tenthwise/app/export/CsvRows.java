@@ -13,6 +13,7 @@ import org.tenthwise.model.plan.Holding;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.PassStory;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Event;
@@ -45,17 +46,15 @@ final class CsvRows {
 
     private static List<CsvRow> taken(Evidence evidence, Line line, CsvRow characteristic) {
         List<CsvRow> taken = new ArrayList<>();
-        for (Attempt attempt : Attempt.of(evidence.sheet().run(), line)) {
+        for (PassStory story : PassStory.of(evidence.sheet().run(), line)) {
             CsvRow pass = characteristic.copy();
-            CsvFound.pass(pass, attempt);
-            if (attempt.pass().number() == line.passes().size()) {
+            CsvFound.pass(pass, story);
+            if (story.pass().number() == line.passes().size()) {
                 CsvFound.disposed(pass, line);
             }
-            attempt.pass()
-                    .temperatures()
-                    .forEach(temperature -> taken.add(CsvTaken.temperature(pass.copy(), attempt, temperature)));
-            attempt.pass().readings().forEach(reading -> taken.add(CsvTaken.reading(pass.copy(), attempt, reading)));
-            attempt.pass().answers().forEach(answering -> taken.add(CsvTaken.answer(pass.copy(), attempt, answering)));
+            story.temperatures().forEach(read -> taken.add(CsvTaken.temperature(pass.copy(), read)));
+            story.readings().forEach(read -> taken.add(CsvTaken.reading(pass.copy(), story, read)));
+            story.answers().forEach(given -> taken.add(CsvTaken.answer(pass.copy(), given)));
         }
         if (taken.isEmpty()) {
             CsvRow nothing = characteristic.copy();

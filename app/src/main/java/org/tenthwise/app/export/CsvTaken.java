@@ -9,6 +9,8 @@ import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.TemperatureScale;
+import org.tenthwise.model.record.PassStory;
+import org.tenthwise.model.record.Taken;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Run;
 
@@ -17,37 +19,37 @@ final class CsvTaken {
 
     private CsvTaken() {}
 
-    static CsvRow reading(CsvRow row, Attempt attempt, Run.Reading reading) {
-        Slot slot = attempt.slot(reading);
+    static CsvRow reading(CsvRow row, PassStory story, Taken<Run.Reading> taken) {
+        Run.Reading reading = taken.what();
+        Slot slot = story.slot(reading);
         row.text(PLACE, slot.place().name());
         row.number(REPEAT, slot.repeat());
-        attempt.step().check().asTurn().flatMap(turn -> turn.section(slot)).ifPresent(section -> {
+        story.step().check().asTurn().flatMap(turn -> turn.section(slot)).ifPresent(section -> {
             row.text(SECTION, section.name());
             row.number(FROM_JAWS, section.at().figure());
         });
         row.number(READING, reading.typed().figure());
         row.text(READING_UNIT, reading.typed().unit().symbol());
-        if (attempt.counts(reading)) {
-            attempt.measured(reading).ifPresent(measured -> {
-                int known = StepFigures.of(attempt.finding().orElseThrow(), measured)
-                        .places();
-                attempt.overWires(reading).ifPresent(bigger -> row.size(OVER_WIRES, bigger, known));
+        if (taken.counts()) {
+            story.measured(reading).ifPresent(measured -> {
+                int known =
+                        StepFigures.of(story.finding().orElseThrow(), measured).places();
+                story.overWires(reading).ifPresent(bigger -> row.size(OVER_WIRES, bigger, known));
                 row.size(CORRECTION, measured.correction(), known);
                 row.size(SIZE, measured.value(), known);
                 measured.forContact().ifPresent(correction -> row.size(CONTACT_CORRECTION, correction, known));
-                measured.forTemperature().ifPresent(correction -> heat(row, attempt, correction, known));
+                measured.forTemperature().ifPresent(correction -> heat(row, story, correction, known));
             });
-            row.text(PLACE_VERDICT, attempt.standing(reading).map(Codes::of).orElse("together"));
+            row.text(PLACE_VERDICT, story.standing(reading).map(Codes::of).orElse("together"));
         } else {
-            row.text(TAKEN_AGAIN, reading.struck().isEmpty() ? "yes" : "");
+            row.text(TAKEN_AGAIN, again(taken));
         }
-        reading.setting().ifPresent(setting -> setting(row, setting));
-        return entry(row, reading.entry(), reading.struck());
+        return entry(row, taken);
     }
 
-    private static void heat(CsvRow row, Attempt attempt, Length correction, int known) {
+    private static void heat(CsvRow row, PassStory story, Length correction, int known) {
         row.size(TEMPERATURE_CORRECTION, correction, known);
-        attempt.warmth().ifPresent(warmth -> {
+        story.warmth().ifPresent(warmth -> {
             warmth.part().ifPresent(part -> row.number(PART_TEMPERATURE, part.figure()));
             warmth.gauge().ifPresent(gauge -> row.number(GAUGE_TEMPERATURE, gauge.figure()));
             TemperatureScale scale = warmth.climate().scale();
@@ -60,21 +62,30 @@ final class CsvTaken {
     }
 
     /** A temperature has a row of its own, as it is an entry of its own. */
-    static CsvRow temperature(CsvRow row, Attempt attempt, Run.Temperature temperature) {
+    static CsvRow temperature(CsvRow row, Taken<Run.Temperature> taken) {
+        Run.Temperature temperature = taken.what();
         row.number(
                 temperature.of() == MeasuredBody.PART ? PART_TEMPERATURE : GAUGE_TEMPERATURE,
                 temperature.read().figure());
         row.text(DEGREES, temperature.read().scale().symbol());
-        row.text(TAKEN_AGAIN, temperature.struck().isEmpty() && !attempt.counts(temperature) ? "yes" : "");
-        return entry(row, temperature.entry(), temperature.struck());
+        row.text(TAKEN_AGAIN, again(taken));
+        return entry(row, taken);
     }
 
-    static CsvRow answer(CsvRow row, Attempt attempt, Run.Answering answering) {
-        row.text(QUESTION, Codes.of(answering.question()));
-        row.text(ANSWER, Codes.of(answering.answer()));
-        attempt.setting(answering).ifPresent(setting -> setting(row, setting));
-        row.text(TAKEN_AGAIN, answering.struck().isEmpty() && !attempt.counts(answering) ? "yes" : "");
-        return entry(row, answering.entry(), answering.struck());
+    static CsvRow answer(CsvRow row, Taken<Run.Answering> taken) {
+        row.text(QUESTION, Codes.of(taken.what().question()));
+        row.text(ANSWER, Codes.of(taken.what().answer()));
+        row.text(TAKEN_AGAIN, again(taken));
+        return entry(row, taken);
+    }
+
+    private static String again(Taken<?> taken) {
+        return taken.isReplaced() ? "yes" : "";
+    }
+
+    private static CsvRow entry(CsvRow row, Taken<?> taken) {
+        taken.setting().ifPresent(setting -> setting(row, setting));
+        return entry(row, taken.entry(), taken.struck());
     }
 
     static CsvRow entry(CsvRow row, Entry entry, Optional<Run.Struck> struck) {

@@ -12,6 +12,7 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.PassStory;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Event;
@@ -129,7 +130,7 @@ final class JsonSheet {
         }
         Unit own = line.step().limits().map(Limits::unit).orElse(unit);
         ArrayNode passes = to.putArray("passes");
-        Attempt.of(run, line).forEach(attempt -> new JsonAttempt(attempt, own).write(passes.addObject()));
+        PassStory.of(run, line).forEach(story -> new JsonPass(story, own).write(passes.addObject()));
     }
 
     /** What was signed and does not hold any more; nothing where there is none. */

@@ -307,6 +307,15 @@ public final class Run {
                         entry.event() instanceof Event.GaugeSet set ? Optional.of(set.setting()) : Optional.empty());
     }
 
+    /** What the gauge of a step was last set with before an entry, struck out since or not. */
+    public Optional<Setting> settingBefore(Entry entry, Step step) {
+        return at(step.number()).stream()
+                .filter(earlier -> earlier.seq() < entry.seq())
+                .flatMap(earlier -> earlier.event().as(Event.GaugeSet.class).stream())
+                .map(Event.GaugeSet::setting)
+                .reduce((earlier, later) -> later);
+    }
+
     /** The gauge that lies ready for a step and is not set: it was taken, or its setting was struck out. */
     public Optional<Event.GaugeChosen> chosen(int step) {
         return setting(step).isPresent()

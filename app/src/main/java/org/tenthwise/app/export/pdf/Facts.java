@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import org.tenthwise.app.export.Attempt;
 import org.tenthwise.app.text.Advice;
 import org.tenthwise.app.text.Heat;
 import org.tenthwise.app.text.Remarks;
@@ -16,11 +15,12 @@ import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.PassStory;
+import org.tenthwise.model.record.Taken;
 import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Remark;
-import org.tenthwise.model.run.Run;
 
 /** What there is to know about a characteristic besides its readings, as named lines. */
 final class Facts {
@@ -98,10 +98,9 @@ final class Facts {
 
     /** Every setting the characteristic was read or answered with, in the order they were used. */
     private List<Setting> settings(Line line) {
-        return Attempt.of(matter.sheet().run(), line).stream()
-                .flatMap(attempt -> Stream.concat(
-                        attempt.pass().readings().stream().map(Run.Reading::setting),
-                        attempt.pass().answers().stream().map(attempt::setting)))
+        return PassStory.of(matter.sheet().run(), line).stream()
+                .flatMap(story -> Stream.concat(story.readings().stream(), story.answers().stream()))
+                .map(Taken::setting)
                 .flatMap(Optional::stream)
                 .distinct()
                 .toList();

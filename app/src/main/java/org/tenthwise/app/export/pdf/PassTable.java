@@ -2,7 +2,6 @@ package org.tenthwise.app.export.pdf;
 
 import java.util.List;
 import java.util.Optional;
-import org.tenthwise.app.export.Attempt;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.text.CutOnTheseWords;
 import org.tenthwise.app.text.CutsTold;
@@ -13,6 +12,8 @@ import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.PassStory;
+import org.tenthwise.model.record.Taken;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
@@ -46,7 +47,7 @@ final class PassTable {
     private final PageFlow flow;
     private final Line line;
     private final Page begun;
-    private final List<Attempt> attempts;
+    private final List<PassStory> stories;
     private final FigureText figure;
     private final CutsTold cuts;
     /** What the reading in the row above was read with. */
@@ -58,25 +59,25 @@ final class PassTable {
         this.flow = flow;
         this.line = line;
         this.begun = begun;
-        this.attempts = Attempt.of(matter.sheet().run(), line).stream()
-                .filter(attempt -> !attempt.pass().isEmpty())
+        this.stories = PassStory.of(matter.sheet().run(), line).stream()
+                .filter(story -> !story.pass().isEmpty())
                 .toList();
         this.figure = new FigureText(matter.words());
         this.cuts = new CutsTold(matter.words());
     }
 
     void add() {
-        if (attempts.isEmpty()) {
+        if (stories.isEmpty()) {
             flow.text(matter.say("record.nothing-taken"), Style.TEXT, PageFlow.LEFT, PageFlow.WIDTH);
             return;
         }
         flow.need(LEAST);
         head();
-        for (Attempt attempt : attempts) {
+        for (PassStory story : stories) {
             if (line.passes().size() > 1) {
                 said(
-                        (pass(attempt) + " "
-                                        + attempt.cut()
+                        (pass(story) + " "
+                                        + story.cut()
                                                 .map(cut -> cuts.told(
                                                         cut,
                                                         line,
@@ -85,11 +86,11 @@ final class PassTable {
                                 .strip(),
                         Style.SMALL_BOLD);
             }
-            attempt.pass().onThese().ifPresent(entry -> said(onThese(attempt, entry), Style.SMALL));
+            story.pass().onThese().ifPresent(entry -> said(onThese(story, entry), Style.SMALL));
             above = Optional.empty();
-            attempt.pass().temperatures().forEach(temperature -> temperature(attempt, temperature));
-            attempt.pass().readings().forEach(reading -> reading(attempt, reading));
-            attempt.pass().answers().forEach(answering -> answer(attempt, answering));
+            story.temperatures().forEach(this::temperature);
+            story.readings().forEach(taken -> reading(story, taken));
+            story.answers().forEach(this::answer);
         }
     }
 
@@ -109,9 +110,9 @@ final class PassTable {
         if (isOfTurn()) {
             flow.head(PLACE_OF_TURN, matter.say("record.column.place"));
             flow.head(READ_OF_TURN, matter.say("record.column.read"));
-        } else if (attempts.stream()
-                .anyMatch(attempt -> !attempt.pass().readings().isEmpty()
-                        || !attempt.pass().temperatures().isEmpty())) {
+        } else if (stories.stream()
+                .anyMatch(story ->
+                        !story.readings().isEmpty() || !story.temperatures().isEmpty())) {
             flow.head(PLACE, matter.say("record.column.place"));
             flow.head(READ, matter.say("record.column.read"));
             flow.head(SET_ON, matter.say("record.column.set-on"));
@@ -135,16 +136,16 @@ final class PassTable {
         new Row(flow.wrapping()).text(NOTE, words, style).into(flow, this::head);
     }
 
-    private String pass(Attempt attempt) {
-        String number = attempt.pass()
+    private String pass(PassStory story) {
+        String number = story.pass()
                 .why()
                 .map(why -> matter.say(
-                        matter.words().key("record.pass", why), attempt.pass().number()))
-                .orElse(matter.say("record.pass", attempt.pass().number()));
-        String value = attempt.finding()
+                        matter.words().key("record.pass", why), story.pass().number()))
+                .orElse(matter.say("record.pass", story.pass().number()));
+        String value = story.finding()
                 .map(finding -> matter.sentences().value(finding))
                 .orElse("");
-        String standing = attempt.finding()
+        String standing = story.finding()
                 .map(finding -> matter.sentences().standing(finding))
                 .orElse("");
         String said = value.isEmpty()
@@ -154,7 +155,7 @@ final class PassTable {
                         number,
                         value,
                         standing);
-        return attempt.pass()
+        return story.pass()
                 .ended()
                 .filter(ended -> ended.why() == Event.PassBegun.Why.RESTED_ON_CHANGED)
                 .map(ended -> matter.say(
@@ -163,12 +164,12 @@ final class PassTable {
     }
 
     /** Who signed to cut with something missing, what, and why. */
-    private String onThese(Attempt attempt, Entry entry) {
+    private String onThese(PassStory story, Entry entry) {
         String reason = entry.event()
                 .as(Event.CutOnThese.class)
                 .map(Event.CutOnThese::reason)
                 .orElse("");
-        String missing = new CutOnTheseWords(matter.words()).missing(attempt.step(), attempt.pass(), attempt.finding());
+        String missing = new CutOnTheseWords(matter.words()).missing(story.step(), story.pass(), story.finding());
         return matter.say("record.on-these", missing, reason, matter.signed(entry.by(), entry));
     }
 
@@ -180,10 +181,11 @@ final class PassTable {
                 .isPresent();
     }
 
-    private void reading(Attempt attempt, Run.Reading reading) {
-        Slot slot = attempt.slot(reading);
-        String place = new JawWords(matter.words()).place(attempt.step().check(), slot);
-        boolean counts = attempt.counts(reading);
+    private void reading(PassStory story, Taken<Run.Reading> taken) {
+        Run.Reading reading = taken.what();
+        Slot slot = story.slot(reading);
+        String place = new JawWords(matter.words()).place(story.step().check(), slot);
+        boolean counts = taken.counts();
         Row row = row(reading.entry())
                 .text(
                         isOfTurn() ? PLACE_OF_TURN : PLACE,
@@ -196,24 +198,25 @@ final class PassTable {
         cell(
                 row,
                 isOfTurn() ? READ_OF_TURN : READ,
-                attempt.step()
+                story.step()
                         .limits()
                         .map(limits -> Figures.read(reading.typed(), limits.unit()))
                         .orElseGet(() -> Figures.written(reading.typed())),
                 isOfTurn() ? Style.BOLD : Style.TEXT,
                 counts);
         if (!isOfTurn()) {
-            size(attempt, reading, row);
+            size(story, taken, row);
         }
         row.into(flow, this::head);
-        gone(reading.struck(), counts);
+        gone(taken);
     }
 
     /** What was set on, what the reading was corrected by, and the size that makes. */
-    private void size(Attempt attempt, Run.Reading reading, Row row) {
-        boolean counts = attempt.counts(reading);
-        reading.setting().ifPresent(setting -> setOn(setting, attempt.step(), row));
-        attempt.finding().ifPresent(finding -> attempt.measured(reading)
+    private void size(PassStory story, Taken<Run.Reading> taken, Row row) {
+        Run.Reading reading = taken.what();
+        boolean counts = taken.counts();
+        reading.setting().ifPresent(setting -> setOn(setting, story.step(), row));
+        story.finding().ifPresent(finding -> story.measured(reading)
                 .filter(measured -> finding.overWires(measured).isPresent())
                 .ifPresent(measured -> row.text(
                         SET_ON,
@@ -221,10 +224,10 @@ final class PassTable {
                                 "record.set-on.wires",
                                 StepFigures.of(finding, measured).overWires(measured)),
                         Style.SMALL)));
-        attempt.measured(reading).ifPresent(measured -> {
-            StepFigures.Sum sum = FigureText.sum(attempt.finding().orElseThrow(), measured);
+        story.measured(reading).ifPresent(measured -> {
+            StepFigures.Sum sum = FigureText.sum(story.finding().orElseThrow(), measured);
             cell(row, CORRECTION, sum.correction(), Style.TEXT, counts);
-            figure.parts(attempt.finding().orElseThrow(), measured)
+            figure.parts(story.finding().orElseThrow(), measured)
                     .forEach(part -> row.text(CORRECTION, part, Style.SMALL));
             cell(row, SIZE, sum.value(), counts ? Style.BOLD : Style.TEXT, counts);
         });
@@ -238,28 +241,27 @@ final class PassTable {
         above = Optional.of(setting);
     }
 
-    private void temperature(Attempt attempt, Run.Temperature temperature) {
-        boolean counts = attempt.counts(temperature);
+    private void temperature(Taken<Run.Temperature> taken) {
+        Run.Temperature temperature = taken.what();
         Row row = row(temperature.entry())
                 .text(PLACE, matter.say(matter.words().key("record.temperature-of", temperature.of())), Style.TEXT);
-        cell(row, READ, temperature.read().toString(), Style.TEXT, counts);
+        cell(row, READ, temperature.read().toString(), Style.TEXT, taken.counts());
         row.into(flow, this::head);
-        gone(temperature.struck(), counts);
+        gone(taken);
     }
 
-    private void answer(Attempt attempt, Run.Answering answering) {
+    private void answer(Taken<Run.Answering> taken) {
+        Run.Answering answering = taken.what();
         String said = matter.words().say(matter.words().key("answered", answering.question()), answering.answer());
-        boolean counts = attempt.counts(answering);
+        boolean counts = taken.counts();
         Row row = row(answering.entry())
                 .text(
                         GAUGE,
-                        attempt.setting(answering)
-                                .map(setting -> setting.gauge().id())
-                                .orElse(""),
+                        taken.setting().map(setting -> setting.gauge().id()).orElse(""),
                         Style.SMALL);
         cell(row, SAID, said, counts ? Style.BOLD : Style.TEXT, counts);
         row.into(flow, this::head);
-        gone(answering.struck(), counts);
+        gone(taken);
     }
 
     private static void cell(Row row, Column column, String text, Style style, boolean counts) {
@@ -278,11 +280,12 @@ final class PassTable {
     }
 
     /** Why an entry does not count, in a row of its own under it. */
-    private void gone(Optional<Run.Struck> struck, boolean counts) {
-        if (counts) {
+    private void gone(Taken<?> taken) {
+        if (taken.counts()) {
             return;
         }
-        String why = struck.map(out -> matter.say(
+        String why = taken.struck()
+                .map(out -> matter.say(
                         "record.struck-out",
                         out.reason(),
                         matter.signed(out.entry().by(), out.entry())))

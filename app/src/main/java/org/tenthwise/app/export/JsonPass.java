@@ -20,42 +20,44 @@ import org.tenthwise.model.record.AskedFinding;
 import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.OverWiresFinding;
+import org.tenthwise.model.record.PassStory;
 import org.tenthwise.model.record.PlugFitFinding;
 import org.tenthwise.model.record.Proposal;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.SizeFinding;
+import org.tenthwise.model.record.Taken;
 import org.tenthwise.model.record.TemperatureEffect;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Run;
 
 /** One pass of a characteristic as JSON. Sizes worked out are in the unit of the limits, see {@link WorkedOut}. */
-final class JsonAttempt {
+final class JsonPass {
 
-    private final Attempt attempt;
+    private final PassStory story;
     private final Unit unit;
 
-    JsonAttempt(Attempt attempt, Unit unit) {
-        this.attempt = attempt;
+    JsonPass(PassStory story, Unit unit) {
+        this.story = story;
         this.unit = unit;
     }
 
     void write(ObjectNode to) {
-        to.put("pass", attempt.pass().number());
-        attempt.pass().why().ifPresent(why -> to.put("begun-for", Codes.of(why)));
-        attempt.cut().ifPresent(cut -> write(cut, to.putObject("cut")));
-        attempt.finding().ifPresent(finding -> write(finding, to));
+        to.put("pass", story.pass().number());
+        story.pass().why().ifPresent(why -> to.put("begun-for", Codes.of(why)));
+        story.cut().ifPresent(cut -> write(cut, to.putObject("cut")));
+        story.finding().ifPresent(finding -> write(finding, to));
         ArrayNode readings = to.putArray("readings");
-        attempt.pass().readings().forEach(reading -> write(reading, readings.addObject()));
+        story.readings().forEach(taken -> reading(taken, readings.addObject()));
         temperatures(to);
         ArrayNode answers = to.putArray("answers");
-        attempt.pass().answers().forEach(answering -> {
+        story.answers().forEach(taken -> {
             ObjectNode answer = answers.addObject();
-            write(answering.entry(), answer);
-            answer.put("question", Codes.of(answering.question()));
-            answer.put("answer", Codes.of(answering.answer()));
-            answer.put("counts", attempt.counts(answering));
-            attempt.setting(answering).ifPresent(setting -> write(setting, answer.putObject("gauge")));
-            struck(answering.struck(), answer);
+            write(taken.entry(), answer);
+            answer.put("question", Codes.of(taken.what().question()));
+            answer.put("answer", Codes.of(taken.what().answer()));
+            answer.put("counts", taken.counts());
+            taken.setting().ifPresent(setting -> write(setting, answer.putObject("gauge")));
+            struck(taken.struck(), answer);
         });
     }
 
@@ -64,7 +66,7 @@ final class JsonAttempt {
      * of the size itself.
      */
     private void write(CutSoFar cut, ObjectNode to) {
-        Optional<Register> counting = attempt.register();
+        Optional<Register> counting = story.register();
         to.put("number", cut.number());
         cut.asked().ifPresent(asked -> put("asked", Register.counted(asked, counting), to));
         cut.atMost().ifPresent(most -> put("asked_at_most", Register.counted(most, counting), to));
@@ -74,16 +76,18 @@ final class JsonAttempt {
 
     /** Nothing where the plan says nothing of heat. */
     private void temperatures(ObjectNode to) {
-        if (attempt.warmth().isEmpty() && attempt.pass().temperatures().isEmpty()) {
+        if (story.warmth().isEmpty() && story.temperatures().isEmpty()) {
             return;
         }
         ArrayNode temperatures = to.putArray("temperatures");
-        attempt.pass().temperatures().forEach(taken -> {
+        story.temperatures().forEach(taken -> {
             ObjectNode written = temperatures.addObject();
             write(taken.entry(), written);
-            written.put("of", Codes.of(taken.of()))
-                    .put(Codes.of(taken.read().scale()), taken.read().text())
-                    .put("counts", attempt.counts(taken));
+            written.put("of", Codes.of(taken.what().of()))
+                    .put(
+                            Codes.of(taken.what().read().scale()),
+                            taken.what().read().text())
+                    .put("counts", taken.counts());
             struck(taken.struck(), written);
         });
     }
@@ -140,7 +144,7 @@ final class JsonAttempt {
 
         @Override
         public ObjectNode runOut(RunOutFinding runOut) {
-            JsonRunOut.write(runOut, JsonAttempt.this::put, to);
+            JsonRunOut.write(runOut, JsonPass.this::put, to);
             return to;
         }
 
@@ -187,27 +191,27 @@ final class JsonAttempt {
         }
     }
 
-    private void write(Run.Reading reading, ObjectNode to) {
+    private void reading(Taken<Run.Reading> taken, ObjectNode to) {
+        Run.Reading reading = taken.what();
         write(reading.entry(), to);
-        to.put("place", attempt.slot(reading).place().name());
-        to.put("repeat", attempt.slot(reading).repeat());
+        to.put("place", story.slot(reading).place().name());
+        to.put("repeat", story.slot(reading).repeat());
         write("reading", reading.typed(), to);
-        reading.setting().ifPresent(setting -> {
+        taken.setting().ifPresent(setting -> {
             write(setting, to.putObject("gauge"));
             setting.reference().ifPresent(mark -> setOn(mark, setting, to.putObject("set-on")));
         });
-        attempt.measured(reading).ifPresent(measured -> {
-            int known =
-                    StepFigures.of(attempt.finding().orElseThrow(), measured).places();
-            attempt.overWires(reading).ifPresent(bigger -> put("over-wires", bigger, known, to));
+        story.measured(reading).ifPresent(measured -> {
+            int known = StepFigures.of(story.finding().orElseThrow(), measured).places();
+            story.overWires(reading).ifPresent(bigger -> put("over-wires", bigger, known, to));
             put("correction", measured.correction(), known, to);
             measured.forContact().ifPresent(correction -> put("correction-for-contact", correction, known, to));
             measured.forTemperature().ifPresent(correction -> put("correction-for-temperature", correction, known, to));
             put("size", measured.value(), known, to);
         });
-        to.put("counts", attempt.counts(reading));
-        attempt.standing(reading).ifPresent(standing -> to.put("verdict", Codes.of(standing)));
-        struck(reading.struck(), to);
+        to.put("counts", taken.counts());
+        story.standing(reading).ifPresent(standing -> to.put("verdict", Codes.of(standing)));
+        struck(taken.struck(), to);
     }
 
     private static void write(Setting setting, ObjectNode to) {
@@ -247,7 +251,7 @@ final class JsonAttempt {
         put(
                 key,
                 length,
-                attempt.finding()
+                story.finding()
                         .filter(finding -> finding.step().limits().isPresent())
                         .map(finding -> StepFigures.of(finding).places())
                         .orElse(0),

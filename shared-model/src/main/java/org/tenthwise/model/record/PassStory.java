@@ -1,0 +1,141 @@
+package org.tenthwise.model.record;
+
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.model.plan.Place;
+import org.tenthwise.model.plan.Register;
+import org.tenthwise.model.plan.Slot;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.run.Run;
+import org.tenthwise.model.verdict.Verdict;
+import org.tenthwise.model.verdict.VerdictKind;
+
+/**
+ * One pass of a step in full: everything that was taken in it, struck out or not, each with whether it counts, and what
+ * it came to. Records and files for programs are renderings of this.
+ *
+ * @param finding absent for an earlier pass in which nothing was taken; without a proposal where its readings
+ *     contradict the cut before
+ * @param cut what the cut it was begun for took off; absent where it was begun for none, or nobody can tell
+ * @param register how what the cuts took off is counted; absent where the machine's register is not known, and for what
+ *     it does not count
+ * @param readings in the order they were taken, as temperatures and answers
+ */
+public record PassStory(
+        Step step,
+        Run.Pass pass,
+        Optional<Finding> finding,
+        Optional<CutSoFar> cut,
+        Optional<Register> register,
+        List<Taken<Run.Reading>> readings,
+        List<Taken<Run.Temperature>> temperatures,
+        List<Taken<Run.Answering>> answers) {
+
+    /** The passes of {@code line} in their order, the one in hand last. */
+    public static List<PassStory> of(Run run, Line line) {
+        return line.passes().stream().map(pass -> of(run, line, pass)).toList();
+    }
+
+    private static PassStory of(Run run, Line line, Run.Pass pass) {
+        Step step = line.step();
+        Optional<Finding> finding = found(pass, line);
+        return new PassStory(
+                step,
+                pass,
+                finding,
+                CutSoFar.before(pass, line),
+                run.register().filter(any -> step.check().isTurned()),
+                pass.readings().stream()
+                        .map(reading -> new Taken<>(
+                                reading.entry(),
+                                reading,
+                                reading.setting(),
+                                reading.struck(),
+                                counting(finding, reading).isPresent()))
+                        .toList(),
+                pass.temperatures().stream()
+                        .map(temperature -> new Taken<>(
+                                temperature.entry(),
+                                temperature,
+                                Optional.empty(),
+                                temperature.struck(),
+                                pass.taking(temperature.of()).equals(Optional.of(temperature))))
+                        .toList(),
+                pass.answers().stream()
+                        .map(answering -> new Taken<>(
+                                answering.entry(),
+                                answering,
+                                run.settingBefore(answering.entry(), step),
+                                answering.struck(),
+                                pass.answering(answering.question().today()).equals(Optional.of(answering))))
+                        .toList());
+    }
+
+    private static Optional<Finding> found(Run.Pass pass, Line line) {
+        return line.found(pass)
+                .map(found -> CutSoFar.contradicted(line, pass) ? found.proposing(Optional.empty()) : found);
+    }
+
+    /**
+     * The verdict on a reading by itself; absent for one that does not count, and where the check judges several
+     * together.
+     */
+    public Optional<VerdictKind> standing(Run.Reading reading) {
+        return counting(reading)
+                .flatMap(measured -> finding.flatMap(of -> of.alone(measured)))
+                .map(Verdict::standing);
+    }
+
+    /**
+     * What a reading came to, or would have come to if it counted; absent for one over wires that does not, as the
+     * wires on it were never reckoned with.
+     */
+    public Optional<Measured> measured(Run.Reading reading) {
+        Optional<Measured> alone =
+                step.check().underWires().isPresent() ? Optional.empty() : Optional.of(alone(reading));
+        return counting(reading).or(() -> alone);
+    }
+
+    /**
+     * What wires make a reading bigger than the pitch diameter; absent for one that does not count, and without wires.
+     */
+    public Optional<Length> overWires(Run.Reading reading) {
+        return counting(reading).flatMap(measured -> finding.flatMap(of -> of.overWires(measured)));
+    }
+
+    private Measured alone(Run.Reading reading) {
+        Measured read = Measured.of(reading, slot(reading));
+        Measured atTwenty = warmth().flatMap(TemperatureEffect::correction)
+                .map(read::corrected)
+                .orElse(read);
+        return step.check()
+                .asSize()
+                .map(size -> atTwenty.corrected(Touch.of(size, pass)))
+                .orElse(atTwenty);
+    }
+
+    /** What heat means to it; absent where the plan says nothing of heat. */
+    public Optional<TemperatureEffect> warmth() {
+        return finding.flatMap(Finding::warmth);
+    }
+
+    private Optional<Measured> counting(Run.Reading reading) {
+        return counting(finding, reading);
+    }
+
+    private static Optional<Measured> counting(Optional<Finding> finding, Run.Reading reading) {
+        return finding.stream()
+                .flatMap(of -> of.measured().stream())
+                .filter(measured ->
+                        measured.reading().entry().seq() == reading.entry().seq())
+                .findFirst();
+    }
+
+    /** Where a reading was taken. */
+    public Slot slot(Run.Reading reading) {
+        return step.check()
+                .slot(reading.slot())
+                .orElseGet(() -> new Slot(reading.slot(), Place.named(reading.slot()), 1));
+    }
+}
