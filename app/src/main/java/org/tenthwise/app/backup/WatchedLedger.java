@@ -19,7 +19,8 @@ record WatchedLedger(Ledger ledger, Runnable closed) implements Ledger {
     @Override
     public List<Entry> append(List<NewEntry> entries) throws CouldNotSave {
         List<Entry> added = ledger.append(entries);
-        if (added.stream().anyMatch(entry -> entry.event() instanceof Event.Closed)) {
+        if (added.stream()
+                .anyMatch(entry -> entry.event().as(Event.Closed.class).isPresent())) {
             closed.run();
         }
         return added;

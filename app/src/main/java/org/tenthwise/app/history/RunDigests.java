@@ -9,7 +9,6 @@ import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.record.Sheet;
@@ -31,7 +30,7 @@ public final class RunDigests {
      * @return absent where the first of them does not begin a run
      */
     public Optional<RunDigest> of(List<Entry> entries) {
-        if (entries.isEmpty() || !(entries.get(0).event() instanceof Event.Begun)) {
+        if (entries.isEmpty() || entries.get(0).event().as(Event.Begun.class).isEmpty()) {
             return Optional.empty();
         }
         Run run = new Run(entries);
@@ -123,14 +122,13 @@ public final class RunDigests {
 
     private static List<GaugeUse> gauges(Run run) {
         return run.entries().stream()
-                .flatMap(entry -> entry.event() instanceof Event.GaugeSet set
-                        ? Stream.of(new GaugeUse(
+                .flatMap(entry -> entry.event().as(Event.GaugeSet.class).stream()
+                        .map(set -> new GaugeUse(
                                 entry.seq(),
                                 set.step(),
                                 set.setting().gauge().kind(),
                                 set.setting().gauge().id(),
-                                set.setting().reference()))
-                        : Stream.empty())
+                                set.setting().reference())))
                 .toList();
     }
 
@@ -158,10 +156,10 @@ public final class RunDigests {
         }
         Map<ReadingSummary.GaugeMark, Integer> gauges = new LinkedHashMap<>();
         for (Entry entry : run.entries()) {
-            if (entry.event() instanceof Event.GaugeSet set) {
+            entry.event().as(Event.GaugeSet.class).ifPresent(set -> {
                 Gauge gauge = set.setting().gauge();
                 gauges.putIfAbsent(new ReadingSummary.GaugeMark(gauge.kind(), gauge.id()), gauges.size());
-            }
+            });
         }
         gauges.forEach((gauge, place) ->
                 names.add(new NameUse(NameUse.Kind.GAUGE, gauge.kind().key(), gauge.mark(), place)));

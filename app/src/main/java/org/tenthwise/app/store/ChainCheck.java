@@ -65,7 +65,7 @@ public final class ChainCheck {
         Optional<Fault> differing = differing(stored, said.entry()).or(() -> outOfPlaceInItsRun(stored, said.before()));
         if (differing.isEmpty()) {
             time.next(said.entry());
-            if (said.entry().event() instanceof Event.Unknown) {
+            if (said.entry().event().as(Event.Unknown.class).isPresent()) {
                 unknown.computeIfAbsent(stored.kind(), kind -> new ArrayList<>())
                         .add(stored.seq());
             }

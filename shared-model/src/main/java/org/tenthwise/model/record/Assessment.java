@@ -54,7 +54,7 @@ final class Assessment {
     static List<Line> after(Entry entry, Sheet before, Run run) {
         Assessment again = new Assessment(before.plan(), run);
         Set<Integer> touched = new HashSet<>();
-        boolean everywhere = entry.event() instanceof Event.MachineKnown;
+        boolean everywhere = entry.event().as(Event.MachineKnown.class).isPresent();
         run.step(entry).ifPresent(touched::add);
         List<Line> lines = new ArrayList<>();
         for (Line line : before.lines()) {

@@ -49,7 +49,8 @@ final class LedgerEnd {
         if (run.equals(Entry.SHOP) || understood.contains(run)) {
             return;
         }
-        if (table.entries(run).stream().anyMatch(entry -> entry.event() instanceof Event.Unknown)) {
+        if (table.entries(run).stream()
+                .anyMatch(entry -> entry.event().as(Event.Unknown.class).isPresent())) {
             throw new MadeByNewer(run);
         }
         understood.add(run);
