@@ -1,5 +1,5 @@
 /**
  * Where the program starts and where everything is put together by hand: {@link org.tenthwise.app.Wiring} knows every
- * package, and no package knows it. Null is not passed and not returned.
+ * package, and no package knows it.
  */
 package org.tenthwise.app;

@@ -2,6 +2,6 @@
  * The device under the client: where its private files lie, when it goes to the background, how large its display is.
  *
  * <p>Each is a small interface, answered through Attach where the device has the service and plainly where it has not.
- * Nothing else in the client knows Attach. Null is not passed and not returned.
+ * Nothing else in the client knows Attach.
  */
 package org.tenthwise.app.device;

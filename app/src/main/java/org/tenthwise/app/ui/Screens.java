@@ -16,6 +16,8 @@ import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.ui.about.AboutFacts;
 import org.tenthwise.app.ui.about.AboutView;
 import org.tenthwise.app.ui.about.AboutViewModel;
+import org.tenthwise.app.ui.about.LicencesView;
+import org.tenthwise.app.ui.about.LicencesViewModel;
 import org.tenthwise.app.ui.begin.BeginView;
 import org.tenthwise.app.ui.begin.BeginViewModel;
 import org.tenthwise.app.ui.bench.BenchView;
@@ -202,6 +204,11 @@ public final class Screens implements Navigator {
     @Override
     public void about() {
         shell.show(new AboutView(new AboutViewModel(facts, plans, errands, words), words, this));
+    }
+
+    @Override
+    public void licences() {
+        shell.show(new LicencesView(new LicencesViewModel(words), words, pictures.look(), this));
     }
 
     @Override

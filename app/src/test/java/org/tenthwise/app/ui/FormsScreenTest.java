@@ -10,6 +10,8 @@ import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.ui.about.AboutFacts;
 import org.tenthwise.app.ui.about.AboutView;
 import org.tenthwise.app.ui.about.AboutViewModel;
+import org.tenthwise.app.ui.about.LicencesView;
+import org.tenthwise.app.ui.about.LicencesViewModel;
 import org.tenthwise.app.ui.begin.BeginView;
 import org.tenthwise.app.ui.begin.BeginViewModel;
 import org.tenthwise.app.ui.cut.CutOnTheseViewModel;
@@ -289,6 +291,14 @@ class FormsScreenTest extends ScreenTest {
             model.load();
             return new AboutView(model, words, workshop);
         });
+    }
+
+    @Test
+    void licencesHoldEverywhere() {
+        seen(
+                "licences",
+                "ours",
+                window -> new LicencesView(new LicencesViewModel(words), words, window.look(), workshop));
     }
 
     @Test

@@ -85,6 +85,11 @@ public class Ways implements Navigator {
     }
 
     @Override
+    public void licences() {
+        asked.add("licences");
+    }
+
+    @Override
     public void reference() {
         asked.add("reference");
     }

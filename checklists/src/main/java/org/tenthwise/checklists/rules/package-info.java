@@ -4,6 +4,6 @@
  * <p>Text comes in, a {@link org.tenthwise.model.plan.Plan} or a sorted list of
  * {@link org.tenthwise.checklists.rules.PlanProblem} goes out, in the shop's words, all problems at once. There is one
  * small class for each kind of step; {@code Keys} remembers which keys were asked for, so that the unknown ones fall
- * out. Null is not passed and not returned.
+ * out.
  */
 package org.tenthwise.checklists.rules;

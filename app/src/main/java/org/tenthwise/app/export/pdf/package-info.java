@@ -3,7 +3,6 @@
  *
  * <p>Evidence comes in; first leaves are laid out in pixels of 96 to the inch, which tests look at without a file, then
  * {@link org.tenthwise.app.export.pdf.PdfRecord} draws them into a document that embeds all it needs. A section is one
- * class and adds itself to a {@code Flow}, which turns the page. Free text is wrapped, never cut. Null is neither
- * passed nor returned.
+ * class and adds itself to a {@code Flow}, which turns the page. Free text is wrapped, never cut.
  */
 package org.tenthwise.app.export.pdf;

@@ -44,11 +44,9 @@ public final class AboutView extends BorderPane implements Screen {
         VBox facts = paged(program);
         facts.getStyleClass().addAll("on-paper", "form-panel");
         body.setCenter(facts);
-        Key reference = new Key(Key.Kind.PLAIN, words.say("reference.title"), journey::reference);
-        reference.setId("reference");
-        reference.getStyleClass().add("home-setting");
-        reference.setMinWidth(USE_PREF_SIZE);
-        setTop(RunHeading.titled(title(), words, journey::back).end(reference));
+        Key licences = way("licences", journey::licences);
+        Key reference = way("reference", journey::reference);
+        setTop(RunHeading.titled(title(), words, journey::back).end(licences).end(reference));
         setCenter(body);
     }
 
@@ -75,6 +73,14 @@ public final class AboutView extends BorderPane implements Screen {
     @Override
     public void onGone() {
         following.unsubscribe();
+    }
+
+    private Key way(String id, Runnable there) {
+        Key key = new Key(Key.Kind.PLAIN, words.say(id + ".title"), there);
+        key.setId(id);
+        key.getStyleClass().add("home-setting");
+        key.setMinWidth(USE_PREF_SIZE);
+        return key;
     }
 
     private static VBox paged(PagedRows pages) {

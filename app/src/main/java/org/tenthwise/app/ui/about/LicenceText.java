@@ -17,13 +17,17 @@ final class LicenceText {
     private static final Pattern EMPTY_LINES = Pattern.compile("\\R(?:[ \\t]*\\R)+");
     private static final Pattern LINE_BREAK = Pattern.compile("[ \\t]*\\R[ \\t]*");
 
+    /** What a page surely holds: up to the end of a sentence, or else of a word. */
+    private static final Pattern PIECE = Pattern.compile("\\G(?:.{1,400}$|.{1,399}[.;:,](?= )|.{1,400}(?= )) *");
+
     private LicenceText() {}
 
-    /** The text in paragraphs, each of one line, so that a screen breaks it where it likes. */
+    /** The text in paragraphs, each of one line, so that a screen breaks it where it likes; long ones in pieces. */
     static List<String> paragraphs(String name) {
         return Arrays.stream(EMPTY_LINES.split(resource("/META-INF/licenses/" + name + ".txt")))
                 .map(paragraph -> LINE_BREAK.matcher(paragraph.strip()).replaceAll(" "))
-                .filter(paragraph -> !paragraph.isEmpty())
+                .flatMap(paragraph -> PIECE.matcher(paragraph).results())
+                .map(piece -> piece.group().strip())
                 .toList();
     }
 

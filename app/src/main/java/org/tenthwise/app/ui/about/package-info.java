@@ -1,5 +1,4 @@
 /**
  * About Tenthwise: its version, what it is made with and under which licences, where the data lies, and the cautions.
- * Null is not passed and not returned.
  */
 package org.tenthwise.app.ui.about;

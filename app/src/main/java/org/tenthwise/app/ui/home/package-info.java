@@ -1,5 +1,5 @@
 /**
  * Where the client opens: runs begun, each with where it stands, and parts to begin one on; the few settings of the
- * look. Null is not passed and not returned.
+ * look.
  */
 package org.tenthwise.app.ui.home;

@@ -51,6 +51,9 @@ public interface Navigator {
 
     void about();
 
+    /** The licences of the program and of what it is made with. */
+    void licences();
+
     /** Published cases and what the sums make of them. */
     void reference();
 

@@ -4,6 +4,6 @@
  *
  * <p>Screens come in as {@link org.tenthwise.app.ui.shell.Screen}; the shell knows none of them by name. A screen goes
  * elsewhere by its {@link org.tenthwise.app.ui.shell.Navigator} and reaches the ledger by
- * {@link org.tenthwise.app.ui.shell.LedgerTasks}. Null is not passed and not returned.
+ * {@link org.tenthwise.app.ui.shell.LedgerTasks}.
  */
 package org.tenthwise.app.ui.shell;

@@ -1,5 +1,2 @@
-/**
- * Where the first reading by angle of a turn was really taken, if not at the place asked for. Null is not passed and
- * not returned.
- */
+/** Where the first reading by angle of a turn was really taken, if not at the place asked for. */
 package org.tenthwise.app.ui.stood;

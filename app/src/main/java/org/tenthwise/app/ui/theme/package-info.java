@@ -3,7 +3,6 @@
  * change.
  *
  * <p>What comes in is a scene and a {@link org.tenthwise.app.ui.theme.Look}; what goes out is the same scene, dressed.
- * Screens name roles and type classes only; no colour and no font size is written anywhere else. Null is not passed and
- * not returned.
+ * Screens name roles and type classes only; no colour and no font size is written anywhere else.
  */
 package org.tenthwise.app.ui.theme;

@@ -1,5 +1,5 @@
 /**
  * What a person at the machine says in words of their own: a note, a doubt about the step in hand, or to whom the run
- * is handed over. Null is not passed and not returned.
+ * is handed over.
  */
 package org.tenthwise.app.ui.words;
