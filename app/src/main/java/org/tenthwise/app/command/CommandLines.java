@@ -26,6 +26,7 @@ public final class CommandLines {
         line.addSubcommand(new CheckPlans(with.plans()));
         line.addSubcommand(new WalkPlan(with));
         line.addSubcommand(new ExportRecord(with));
+        line.addSubcommand(new ShowHistory(with.stores()));
         line.addSubcommand(new VerifyKept(with.stores()));
         line.addSubcommand(new BackUpStore(with.stores()));
         line.addSubcommand(new RestoreStore(with.stores()));

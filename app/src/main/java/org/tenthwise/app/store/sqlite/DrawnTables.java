@@ -14,6 +14,7 @@ import org.tenthwise.app.history.RunDigest;
 import org.tenthwise.app.history.RunDigests;
 import org.tenthwise.app.store.Head;
 import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
 
 /**
  * Keeps the tables that are drawn from the ledger. They change in the transaction that adds the entries they come from,
@@ -90,10 +91,11 @@ final class DrawnTables implements AutoCloseable {
 
     private void draw(String run, List<Entry> added) throws SQLException {
         boolean again = last.filter(digest -> digest.run().id().equals(run)).isPresent();
-        Optional<RunDigest> before = again ? last : before(run, added);
+        boolean begins = added.get(0).event() instanceof Event.Begun;
+        Optional<RunDigest> before = again ? last : begins ? Optional.empty() : before(run, added);
         Optional<RunDigest> now = before.isPresent()
                 ? before.map(digest -> digests.after(digest, added))
-                : digests.of(ledger.entries(run));
+                : digests.of(begins ? added : ledger.entries(run));
         if (now.isPresent()) {
             rows.write(now.get(), before, again);
             last = now;

@@ -1,0 +1,73 @@
+package org.tenthwise.app.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.tenthwise.app.export.HistoryTable;
+import org.tenthwise.app.history.ReadingQuery;
+import org.tenthwise.app.store.CouldNotOpen;
+import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.app.store.Stores;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Writes what was read in all runs of a store, or in some, as one table. Reads the store alone. */
+@Command(
+        name = "history",
+        customSynopsis = "tenthwise history --store DB [--part P] [--serial S] [--gauge G] [--person N] [--from DAY] "
+                + "[--to DAY] [--characteristic C]",
+        description = "Writes every reading of the runs of a store as CSV to standard output, and every step that was "
+                + "only answered. It is drawn from the entries; it proves nothing by itself.")
+final class ShowHistory implements Callable<Integer> {
+
+    private final Stores stores;
+
+    @Option(names = "--store", paramLabel = "DB", required = true, description = "Store with the runs.")
+    private Path store = Path.of("");
+
+    @Option(names = "--part", paramLabel = "P", description = "Part number.")
+    private Optional<String> part = Optional.empty();
+
+    @Option(names = "--serial", paramLabel = "S", description = "Serial of the part.")
+    private Optional<String> serial = Optional.empty();
+
+    @Option(names = "--gauge", paramLabel = "G", description = "Mark of the gauge.")
+    private Optional<String> gauge = Optional.empty();
+
+    @Option(names = "--person", paramLabel = "N", description = "Who read or answered.")
+    private Optional<String> person = Optional.empty();
+
+    @Option(names = "--from", paramLabel = "DAY", description = "First day, as 2026-03-02.")
+    private Optional<LocalDate> from = Optional.empty();
+
+    @Option(names = "--to", paramLabel = "DAY", description = "Last day.")
+    private Optional<LocalDate> to = Optional.empty();
+
+    @Option(names = "--characteristic", paramLabel = "C", description = "Number of the step, or its name.")
+    private Optional<String> characteristic = Optional.empty();
+
+    @Spec
+    private CommandSpec spec;
+
+    ShowHistory(Stores stores) {
+        this.stores = stores;
+    }
+
+    @Override
+    public Integer call() throws CouldNotOpen, IOException {
+        PrintWriter out = spec.commandLine().getOut();
+        try (KeptEntries kept = stores.openToRead(store)) {
+            kept.history()
+                    .readings(
+                            new ReadingQuery(part, serial, gauge, person, from, to, characteristic),
+                            new HistoryTable(out));
+        }
+        out.flush();
+        return Exit.WELL;
+    }
+}

@@ -1,0 +1,120 @@
+package org.tenthwise.app.export;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import org.tenthwise.app.history.History;
+import org.tenthwise.app.history.ReadingSummary;
+import org.tenthwise.app.history.RunFacts;
+import org.tenthwise.app.history.StepSummary;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.tolerance.Limits;
+
+/**
+ * Readings and answers of many runs as a table for a spreadsheet: RFC 4180, a row for each reading, struck-out ones
+ * too, and one for each step that was only answered. Sizes are plain decimals with a point, in the unit of the limits.
+ * A reading that does not count has no size. Texts are made safe as in {@link CsvRecord}.
+ */
+public final class HistoryTable implements History.Row {
+
+    private static final List<String> HEAD = List.of(
+            "part",
+            "revision",
+            "serial",
+            "lot",
+            "machine",
+            "run",
+            "number",
+            "characteristic",
+            "class",
+            "lower_limit",
+            "upper_limit",
+            "unit",
+            "verdict",
+            "judged",
+            "pass",
+            "place",
+            "repeat",
+            "reading",
+            "reading_unit",
+            "size",
+            "place_verdict",
+            "gauge_kind",
+            "gauge",
+            "person",
+            "time",
+            "struck_out",
+            "entry");
+
+    private final CSVPrinter printer;
+
+    /** Writes the names of the columns. */
+    public HistoryTable(Appendable out) throws IOException {
+        this.printer = new CSVPrinter(out, CSVFormat.RFC4180);
+        printer.printRecord(HEAD);
+    }
+
+    @Override
+    public void take(RunFacts run, StepSummary step, Optional<ReadingSummary> reading) {
+        List<String> cells = new ArrayList<>();
+        for (String text : List.of(run.part(), run.revision(), run.serial(), run.lot(), run.machine(), run.id())) {
+            cells.add(CsvText.safe(text));
+        }
+        cells.add(String.valueOf(step.number()));
+        cells.add(CsvText.safe(step.name()));
+        cells.add(Codes.of(step.stepClass()));
+        cells.add(figure(step.limits().flatMap(Limits::lower)));
+        cells.add(figure(step.limits().flatMap(Limits::upper)));
+        cells.add(step.limits().map(limits -> limits.unit().symbol()).orElse(""));
+        cells.add(Codes.of(step.verdict().standing()));
+        cells.add(size(step, step.value(), step.places()));
+        reading.ifPresentOrElse(taken -> reading(cells, step, taken), () -> answer(cells, step));
+        try {
+            printer.printRecord(cells);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static void reading(List<String> cells, StepSummary step, ReadingSummary reading) {
+        cells.add(String.valueOf(reading.pass()));
+        cells.add(CsvText.safe(reading.place()));
+        cells.add(String.valueOf(reading.repeat()));
+        cells.add(reading.typed().figure().toPlainString());
+        cells.add(reading.typed().unit().symbol());
+        cells.add(size(step, reading.value(), step.places()));
+        cells.add(reading.alone().map(Codes::of).orElse(""));
+        cells.add(reading.gauge().map(gauge -> gauge.kind().key()).orElse(""));
+        cells.add(
+                CsvText.safe(reading.gauge().map(ReadingSummary.GaugeMark::mark).orElse("")));
+        cells.add(CsvText.safe(reading.by()));
+        cells.add(CsvRow.said(reading.at()));
+        cells.add(CsvText.safe(reading.struck().orElse("")));
+        cells.add(String.valueOf(reading.seq()));
+    }
+
+    private static void answer(List<String> cells, StepSummary step) {
+        StepSummary.Found found = step.found().orElseThrow();
+        int person = HEAD.indexOf("person");
+        while (cells.size() < person) {
+            cells.add("");
+        }
+        cells.addAll(List.of(CsvText.safe(found.by()), CsvRow.said(found.at()), "", ""));
+    }
+
+    private static String figure(Optional<Written> written) {
+        return written.map(of -> of.figure().toPlainString()).orElse("");
+    }
+
+    private static String size(StepSummary step, Optional<Length> size, int places) {
+        Unit unit = step.limits().map(Limits::unit).orElse(Unit.MILLIMETRE);
+        return size.map(length -> WorkedOut.figure(length, unit, places).toPlainString())
+                .orElse("");
+    }
+}

@@ -1,0 +1,143 @@
+package org.tenthwise.app.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.StringReader;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.app.store.Ledger;
+import org.tenthwise.app.store.sqlite.Sample;
+import org.tenthwise.app.store.sqlite.SqliteStores;
+import org.tenthwise.model.run.Event;
+
+class ShowHistoryTest {
+
+    @TempDir
+    private Path folder;
+
+    private Path store;
+
+    @BeforeEach
+    void walkTwoParts() {
+        store = folder.resolve("s.db");
+        for (String part : List.of("WB-118", "LG-2207")) {
+            Typed.line("walk", part, "--readings", part + "-pass", "--store", store, "--out", folder.resolve(part));
+        }
+    }
+
+    private List<CSVRecord> history(Object... narrowed) throws Exception {
+        Object[] line = new Object[narrowed.length + 3];
+        line[0] = "history";
+        line[1] = "--store";
+        line[2] = store;
+        System.arraycopy(narrowed, 0, line, 3, narrowed.length);
+        Typed typed = Typed.line(line);
+        assertEquals(0, typed.exit(), () -> String.join("\n", typed.err()));
+        return CSVFormat.RFC4180
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get()
+                .parse(new StringReader(String.join("\r\n", typed.out())))
+                .getRecords();
+    }
+
+    private static Set<String> column(List<CSVRecord> rows, String name) {
+        return rows.stream().map(row -> row.get(name)).collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    @Test
+    void everyReadingOfTheStoreHasOneRowUnderItsEntry() throws Exception {
+        Set<String> taken = new TreeSet<>();
+        try (KeptEntries kept = new SqliteStores().openToRead(store)) {
+            kept.runs().forEach(run -> kept.entries(run).stream()
+                    .filter(entry -> entry.event() instanceof Event.ReadingTaken)
+                    .forEach(entry -> taken.add(String.valueOf(entry.seq()))));
+        }
+        List<CSVRecord> readings =
+                history().stream().filter(row -> !row.get("entry").isEmpty()).toList();
+        assertEquals(taken, column(readings, "entry"));
+        assertEquals(taken.size(), readings.size());
+    }
+
+    @Test
+    void aReadingStandsBesideItsLimitsItsSizeAndItsGauge() throws Exception {
+        // the demo bore Ø30 H7 is read on a gauge set on a 30.000 ring; ISO 286-2 gives +21 µm and 0
+        List<CSVRecord> bore = history("--part", "LG-2207", "--characteristic", "13");
+        CSVRecord first = bore.get(0);
+        assertEquals(
+                List.of("30.000", "30.021", "mm", "pass", "bore-gauge"),
+                List.of(
+                        first.get("lower_limit"),
+                        first.get("upper_limit"),
+                        first.get("unit"),
+                        first.get("verdict"),
+                        first.get("gauge_kind")));
+        // first −0.142 from 30.000, less what heat adds: too small, cut again, and read in size
+        assertEquals("cut-again", first.get("place_verdict"));
+        assertEquals("pass", bore.get(bore.size() - 1).get("place_verdict"));
+        assertTrue(first.get("size").startsWith("29.85"), first::toString);
+    }
+
+    @Test
+    void aHistoryIsNarrowedByPartSerialGaugePersonDayAndCharacteristic() throws Exception {
+        assertEquals(Set.of("WB-118"), column(history("--part", "WB-118"), "part"));
+        CSVRecord any = history().stream()
+                .filter(row -> !row.get("gauge").isEmpty())
+                .findFirst()
+                .orElseThrow();
+        for (String name : List.of("serial", "gauge", "person")) {
+            assertEquals(Set.of(any.get(name)), column(history("--" + name, any.get(name)), name));
+        }
+        assertEquals(
+                Set.of(any.get("number")),
+                column(history("--part", any.get("part"), "--characteristic", any.get("characteristic")), "number"));
+        String day = any.get("time").substring(0, 10);
+        assertEquals(history().size(), history("--from", day, "--to", day).size());
+        assertEquals(0, history("--to", "2025-12-31").size());
+        assertEquals(0, history("--from", "2027-01-01").size());
+    }
+
+    @Test
+    void aStepThatWasOnlyAnsweredHasARow() throws Exception {
+        List<CSVRecord> answered =
+                history().stream().filter(row -> row.get("entry").isEmpty()).toList();
+        assertTrue(answered.size() > 5, answered::toString);
+        assertEquals(Set.of("pass"), column(answered, "verdict"));
+    }
+
+    @Test
+    void aTextThatASpreadsheetWouldRunIsMadeSafe() throws Exception {
+        try (Ledger ledger = new SqliteStores().open(store)) {
+            String run = ledger.runs().get(1);
+            ledger.append(
+                    run,
+                    Sample.AT,
+                    "=1+1",
+                    ledger.entries(run).stream()
+                            .map(entry -> entry.event())
+                            .filter(Event.ReadingTaken.class::isInstance)
+                            .findFirst()
+                            .orElseThrow());
+        }
+        assertTrue(column(history(), "person").contains("'=1+1"));
+    }
+
+    @Test
+    void aStoreThatIsNotThereIsNamedAndADayThatIsNone() {
+        assertEquals(
+                2, Typed.line("history", "--store", folder.resolve("none.db")).exit());
+        assertEquals(
+                2, Typed.line("history", "--store", store, "--from", "Monday").exit());
+    }
+}
