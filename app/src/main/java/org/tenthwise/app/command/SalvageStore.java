@@ -18,8 +18,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "salvage",
         customSynopsis = "tenthwise salvage FILE --store DB",
-        description =
-                "Takes out of a damaged store what still chains: every entry before the first that is not as it was written, as it is. Tells run by run what came of it. The damaged store is left as it is.")
+        description = "Takes out of a damaged store what still chains: every entry before the first that is not "
+                + "as it was written, as it is. Tells run by run what came of it. The damaged store is left as it is.")
 final class SalvageStore implements Callable<Integer> {
 
     private final Stores stores;

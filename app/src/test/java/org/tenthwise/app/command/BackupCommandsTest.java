@@ -120,7 +120,8 @@ class BackupCommandsTest {
                 typed.out().get(2).matches("Run LG-2207-.*: \\d+ entries\\."),
                 typed.out().get(2));
         assertEquals(
-                "Run %s: 2 entries. Behind the damage %d entries of it stand as they were written and were not taken over. Entries between them are missing or changed."
+                ("Run %s: 2 entries. Behind the damage %d entries of it stand as they were written "
+                                + "and were not taken over. Entries between them are missing or changed.")
                         .formatted(second.get(0).run(), second.size() - 3),
                 typed.out().get(3));
         try (Ledger ledger = new SqliteStores().open(rescued)) {

@@ -128,7 +128,8 @@ final class StoreCopy {
         if (!Files.isDirectory(to.path().getParent())) {
             return new CouldNotCopy(
                     CouldNotCopy.Reason.NOT_WRITABLE,
-                    "%s was not made: its folder is not there. The store is as it was. See to the folder, then try again."
+                    ("%s was not made: its folder is not there. The store is as it was. "
+                                    + "See to the folder, then try again.")
                             .formatted(to.path()),
                     Optional.of(e));
         }
@@ -142,7 +143,8 @@ final class StoreCopy {
                         Optional.of(e))
                 : new CouldNotCopy(
                         CouldNotCopy.Reason.NOT_WRITABLE,
-                        "%s was not made: it cannot be written there. The store is as it was. See to the disk and its folder, then try again."
+                        ("%s was not made: it cannot be written there. The store is as it was. "
+                                        + "See to the disk and its folder, then try again.")
                                 .formatted(to.path()),
                         Optional.of(e));
     }

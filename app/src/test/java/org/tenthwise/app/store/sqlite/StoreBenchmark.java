@@ -23,7 +23,8 @@ import org.tenthwise.app.store.KeptEntries;
  * <p>After {@code mvn -q package -DskipTests}, from the top of the repository:
  *
  * <pre>
- * java -cp app/target/tenthwise.jar:app/target/test-classes org.tenthwise.app.store.sqlite.StoreBenchmark FOLDER 1000000
+ * java -cp app/target/tenthwise.jar:app/target/test-classes
+ *     org.tenthwise.app.store.sqlite.StoreBenchmark FOLDER 1000000
  * </pre>
  */
 final class StoreBenchmark {
