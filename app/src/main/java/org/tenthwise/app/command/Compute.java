@@ -1,9 +1,14 @@
 package org.tenthwise.app.command;
 
+import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import org.tenthwise.app.batch.Batch;
 import org.tenthwise.app.batch.StreamBroke;
+import org.tenthwise.app.sums.SumDescription;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** Answers measuring sums in batch. */
 @Command(
@@ -22,6 +27,12 @@ import picocli.CommandLine.Command;
         })
 final class Compute implements Callable<Integer> {
 
+    @Option(names = "--sums", description = "Lists the sums, what each takes and gives and rests on, and ends.")
+    private boolean listing;
+
+    @Spec
+    private CommandSpec spec;
+
     private final Tools with;
 
     Compute(Tools with) {
@@ -30,11 +41,26 @@ final class Compute implements Callable<Integer> {
 
     @Override
     public Integer call() throws CouldNotRun {
+        if (listing) {
+            with.sums().descriptions().forEach(this::list);
+            spec.commandLine().getOut().flush();
+            return Exit.WELL;
+        }
         try {
             new Batch(with.sums()).run(with.streams().in(), with.streams().out());
             return Exit.WELL;
         } catch (StreamBroke e) {
             throw new CouldNotRun(e.getMessage(), e);
         }
+    }
+
+    private void list(SumDescription sum) {
+        PrintWriter out = spec.commandLine().getOut();
+        out.printf("%s%n  in: %s%n  out: %s%n", sum.name(), plain(sum.takenIn()), plain(sum.givenOut()));
+        sum.basis().forEach(basis -> out.printf("  basis: %s%n", basis));
+    }
+
+    private static String plain(String guide) {
+        return guide.replace("`", "").replace("\\|", "|");
     }
 }

@@ -64,7 +64,7 @@ public record Input<T>(
                 key,
                 Quantity.LENGTH,
                 false,
-                "more than 0",
+                "> 0",
                 (given, as) -> Length.of(InputReading.positive(given, as), given.inUnit()));
     }
 
@@ -73,7 +73,7 @@ public record Input<T>(
                 key,
                 Quantity.LENGTH,
                 false,
-                "0 or more",
+                "≥ 0",
                 (given, as) -> Length.of(InputReading.notNegative(given, as), given.inUnit()));
     }
 
@@ -87,11 +87,11 @@ public record Input<T>(
     }
 
     public static Input<BigDecimal> positive(String key) {
-        return of(key, Quantity.FIGURE, false, "more than 0", InputReading::positive);
+        return of(key, Quantity.FIGURE, false, "> 0", InputReading::positive);
     }
 
     public static Input<BigDecimal> notNegative(String key) {
-        return of(key, Quantity.FIGURE, false, "0 or more", InputReading::notNegative);
+        return of(key, Quantity.FIGURE, false, "≥ 0", InputReading::notNegative);
     }
 
     /** One or more. */
@@ -138,7 +138,12 @@ public record Input<T>(
 
     /** Groups of groups of figures: part by part, person by person, repeat by repeat. */
     public static Input<List<List<List<BigDecimal>>>> groups(String key) {
-        return of(key, Quantity.FIGURE, true, "part by part, person by person", InputReading::groups);
+        return of(
+                key,
+                Quantity.FIGURE,
+                true,
+                "part by part, in each person by person, in each repeat by repeat",
+                InputReading::groups);
     }
 
     /** Tables, each with some of {@code inputs}. */
@@ -167,6 +172,11 @@ public record Input<T>(
         return new Input<>(key, quantity, several, false, bound, what, choices, reader);
     }
 
+    /** The same, with what it must be in the words of the guide. */
+    public Input<T> bounded(String words) {
+        return new Input<>(key, quantity, several, needed, words, usual, choices, reader);
+    }
+
     /** The same, refused as {@code why} says where it is not {@code right}. */
     public Input<T> that(Predicate<T> right, String bounded, String why) {
         return new Input<>(key, quantity, several, needed, bounded, usual, choices, (given, as) -> {
@@ -189,8 +199,9 @@ public record Input<T>(
     /** As the guide has it: what may be left out with a question mark, what it takes or what counts in brackets. */
     public String said() {
         String words = choices.keySet().stream().map(word -> "`" + word + "`").collect(Collectors.joining(", "));
-        String more =
-                Stream.of(words, bound, usual).filter(text -> !text.isEmpty()).collect(Collectors.joining("; "));
+        String more = Stream.of(words, bound, usual.isEmpty() ? "" : "else " + usual)
+                .filter(text -> !text.isEmpty())
+                .collect(Collectors.joining("; "));
         return "`" + key + "`" + (needed ? "" : "?") + (more.isEmpty() ? "" : " (" + more + ")");
     }
 

@@ -33,6 +33,19 @@ class ComputeTest {
                         "{\"id\":\"b\",\"line\":2,\"ok\":false,\"problem\":\"calc is \\\"nothing\\\": it is one of "));
     }
 
+    @Test
+    void theSumsAreListedWithWhatTheyTakeGiveAndRestOn() {
+        List<String> listed = Typed.piped(lines(), out, "--sums").out();
+        int at = listed.indexOf("lever");
+        assertEquals(
+                List.of(
+                        "lever",
+                        "  in: reading, angle",
+                        "  out: true_reading",
+                        "  basis: geometry of a lever with a ball tip, exact cosine"),
+                listed.subList(at, at + 4));
+    }
+
     /**
      * 34 c11: Shigley's Mechanical Engineering Design, 9th ed., p. 398, Example 7-7, prints a shaft of 33.72 to 33.88.
      * A gauge whose number falls as the size grows reads 0.007 in on a master of 2.000 in: by hand, 1.993. On the limit

@@ -59,8 +59,11 @@ record Typed(int exit, List<String> out, List<String> err, List<String> opened) 
     }
 
     /** Types the batch command, with {@code in} on standard input and {@code to} behind standard output. */
-    static Typed piped(InputStream in, OutputStream to) {
-        return line(new Asked(false, new ArrayList<>(), Optional.empty()), new Streams(in, to), "compute");
+    static Typed piped(InputStream in, OutputStream to, String... options) {
+        return line(
+                new Asked(false, new ArrayList<>(), Optional.empty()),
+                new Streams(in, to),
+                Stream.concat(Stream.of("compute"), Stream.of(options)).toArray());
     }
 
     private static Typed line(Asked client, Object... words) {

@@ -4,6 +4,7 @@ import static java.util.stream.Collectors.toCollection;
 import static java.util.stream.Collectors.toMap;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -14,11 +15,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.reference.PublishedCases;
 import org.tenthwise.app.reference.Topic;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Output;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.app.sums.SumValue;
@@ -38,20 +44,64 @@ class SumsGuideTest {
     private final Sums sums = Handbook.sums();
 
     @Test
-    void everySumStandsInTheGuideOnceAndNoOther() throws IOException {
+    void everyRowIsWrittenAsItsSumDescribesItself() throws IOException {
         assertEquals(
-                sums.names().stream().sorted().toList(),
-                ROW.matcher(guide()).results().map(row -> row.group(1)).sorted().toList());
+                sums.descriptions().stream().map(SumsGuideTest::row).sorted().toList(),
+                ROW.matcher(guide()).results().map(MatchResult::group).sorted().toList());
     }
 
+    /** Writes the rows anew; what stands around them stays. Run from {@code app}. */
+    public static void main(String[] arguments) throws IOException {
+        Map<String, String> rows =
+                Handbook.sums().descriptions().stream().collect(toMap(SumDescription::name, SumsGuideTest::row));
+        Files.writeString(
+                Path.of("sums.md"),
+                ROW.matcher(guide()).replaceAll(row -> Matcher.quoteReplacement(rows.get(row.group(1)))));
+    }
+
+    private static String row(SumDescription sum) {
+        return "| `%s` | %s | %s |".formatted(sum.name(), sum.takenIn(), sum.givenOut());
+    }
+
+    /** What needs to be there is needed: without it the example of the sum is refused. */
     @Test
-    void everyKeyStandsInTheRowOfItsSum() throws IOException {
-        Map<String, Set<String>> in = words(2);
-        assertEquals(
-                Set.of(),
-                sums.descriptions().stream()
-                        .flatMap(sum -> missing(sum.name(), sum.keys().stream(), in))
-                        .collect(toCollection(TreeSet::new)));
+    void everyNeededInputIsNeeded() throws IOException, NotJson {
+        Set<String> notNeeded = new TreeSet<>();
+        for (Asked asked : examples()) {
+            SumDescription sum = sums.descriptions().stream()
+                    .filter(one -> one.name().equals(asked.calc()))
+                    .findFirst()
+                    .orElseThrow();
+            for (List<Input<?>> either : sum.inputs()) {
+                if (either.size() == 1 && either.get(0).needed()) {
+                    Map<String, SumValue> without =
+                            new LinkedHashMap<>(asked.given().values());
+                    without.remove(either.get(0).key());
+                    if (sums.ask(sum.name(), new SumInput(asked.given().unit(), without)) instanceof SumResult) {
+                        notNeeded.add(sum.name() + ": " + either.get(0));
+                    }
+                }
+            }
+        }
+        assertEquals(Set.of(), notNeeded);
+    }
+
+    /** What an answer always has is in the answer of every example, and an answer has nothing else than it says. */
+    @Test
+    void everyAnswerHasWhatItsSumSaysAndNothingElse() throws IOException, NotJson {
+        for (Asked asked : examples()) {
+            SumDescription sum = sums.descriptions().stream()
+                    .filter(one -> one.name().equals(asked.calc()))
+                    .findFirst()
+                    .orElseThrow();
+            SumResult answer = assertInstanceOf(SumResult.class, sums.ask(asked.calc(), asked.given()));
+            Set<String> there = answer.written().values().keySet();
+            Set<String> said = sum.outputs().stream().map(Output::key).collect(toCollection(TreeSet::new));
+            assertTrue(said.containsAll(there), () -> sum.name() + there);
+            sum.outputs().stream()
+                    .filter(Output::always)
+                    .forEach(output -> assertTrue(there.contains(output.key()), () -> sum.name() + ": " + output));
+        }
     }
 
     /** Of every published case and of every example, lists and tables gone through. */

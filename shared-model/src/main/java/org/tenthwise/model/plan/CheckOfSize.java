@@ -48,10 +48,7 @@ public sealed interface CheckOfSize extends Check permits SizeCheck, OverWiresCh
 
     /** Whether so much off the size is less than the tool can cut, as far as the plan says. */
     default boolean isTooLittleToCut(Length comesOff) {
-        return cutting()
-                .leastCut()
-                .filter(least -> feature().depthOfCut(comesOff).isBelow(least.length()))
-                .isPresent();
+        return feature().isTooLittle(comesOff, cutting().leastCut().map(Written::length));
     }
 
     /** Whether the drawing makes one size of all readings, and binds that alone by the limits. */

@@ -1,6 +1,7 @@
 package org.tenthwise.model.plan;
 
 import java.util.Locale;
+import java.util.Optional;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.tolerance.Limit;
 
@@ -30,6 +31,11 @@ public enum Feature {
     /** How deep the tool goes in for what comes off the size: half of it on two sides, all of it on a floor. */
     public Length depthOfCut(Length comesOff) {
         return this == DEPTH ? comesOff : comesOff.half();
+    }
+
+    /** Whether what comes off the size is a shallower cut than the tool can take; never where no least is known. */
+    public boolean isTooLittle(Length comesOff, Optional<Length> leastCut) {
+        return leastCut.filter(depthOfCut(comesOff)::isBelow).isPresent();
     }
 
     /** The limit beyond which there is metal left to take off: lower for a bore, upper for an outside diameter. */

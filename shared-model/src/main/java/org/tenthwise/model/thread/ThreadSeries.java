@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.table.Table;
@@ -18,10 +18,11 @@ public final class ThreadSeries {
     /** The series of ASME B1.1, the one that gives a thread its name first. */
     public static final List<String> UNIFIED = List.of("UNC", "UNF", "UNEF", "UN", "UNS");
 
-    private static final Table METRIC = Table.beside(ThreadSeries.class, "metric-series.csv");
-    private static final Table TRAPEZOIDAL = Table.beside(ThreadSeries.class, "trapezoidal-series.csv");
-    private static final Table ACME = Table.beside(ThreadSeries.class, "acme-series.csv");
-    private static final Table UNIFIED_SIZES = Table.beside(ThreadSeries.class, "unified-series.csv");
+    private static final Map<Length, List<Map<String, String>>> METRIC = bySize("metric-series.csv", Unit.MILLIMETRE);
+    private static final Map<Length, List<Map<String, String>>> TRAPEZOIDAL =
+            bySize("trapezoidal-series.csv", Unit.MILLIMETRE);
+    private static final Map<Length, List<Map<String, String>>> ACME = bySize("acme-series.csv", Unit.INCH);
+    private static final Map<Length, List<Map<String, String>>> UNIFIED_SIZES = bySize("unified-series.csv", Unit.INCH);
 
     private ThreadSeries() {}
 
@@ -29,21 +30,10 @@ public final class ThreadSeries {
     public static boolean lists(ScrewThread thread) {
         return switch (thread.form()) {
             case METRIC ->
-                lists(
-                        METRIC,
-                        Unit.MILLIMETRE,
-                        thread.diameter(),
-                        thread.pitch().in(Unit.MILLIMETRE),
-                        List.of("coarse", "fine"));
+                lists(METRIC, thread.diameter(), thread.pitch().in(Unit.MILLIMETRE), List.of("coarse", "fine"));
             case TRAPEZOIDAL ->
-                lists(
-                        TRAPEZOIDAL,
-                        Unit.MILLIMETRE,
-                        thread.diameter(),
-                        thread.pitch().in(Unit.MILLIMETRE),
-                        List.of("pitches"));
-            case ACME, STUB_ACME ->
-                lists(ACME, Unit.INCH, thread.diameter(), thread.threadsToTheInch(), List.of("tpi"));
+                lists(TRAPEZOIDAL, thread.diameter(), thread.pitch().in(Unit.MILLIMETRE), List.of("pitches"));
+            case ACME, STUB_ACME -> lists(ACME, thread.diameter(), thread.threadsToTheInch(), List.of("tpi"));
             case UNIFIED -> ofUnified(thread).isPresent();
         };
     }
@@ -52,27 +42,37 @@ public final class ThreadSeries {
     public static Optional<String> ofUnified(ScrewThread thread) {
         BigDecimal count = thread.threadsToTheInch();
         return UNIFIED.stream()
-                .filter(series -> lists(UNIFIED_SIZES, Unit.INCH, thread.diameter(), count, List.of(series)))
+                .filter(series -> lists(UNIFIED_SIZES, thread.diameter(), count, List.of(series)))
                 .findFirst();
     }
 
     /** The coarse pitch that ISO 261 gives a diameter; absent if it gives none. */
     public static Optional<Length> coarsePitch(Length diameter) {
-        return rows(METRIC, Unit.MILLIMETRE, diameter)
+        return METRIC.getOrDefault(diameter, List.of()).stream()
                 .flatMap(row -> Table.several(row.get("coarse")).stream())
                 .map(pitch -> Length.of(pitch, Unit.MILLIMETRE))
                 .findFirst();
     }
 
     private static boolean lists(
-            Table table, Unit unit, Length diameter, BigDecimal pitchOrCount, List<String> headings) {
-        return rows(table, unit, diameter)
-                .flatMap(row -> headings.stream().flatMap(heading -> Table.several(row.get(heading)).stream()))
-                .anyMatch(listed -> new BigDecimal(listed).compareTo(pitchOrCount) == 0);
+            Map<Length, List<Map<String, String>>> rows,
+            Length diameter,
+            BigDecimal pitchOrCount,
+            List<String> headings) {
+        for (Map<String, String> row : rows.getOrDefault(diameter, List.of())) {
+            for (String heading : headings) {
+                for (String listed : Table.several(row.get(heading))) {
+                    if (new BigDecimal(listed).compareTo(pitchOrCount) == 0) {
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
     }
 
-    private static Stream<Map<String, String>> rows(Table table, Unit unit, Length diameter) {
-        return table.rows().stream()
-                .filter(row -> Length.of(row.get("diameter"), unit).equals(diameter));
+    private static Map<Length, List<Map<String, String>>> bySize(String file, Unit unit) {
+        return Table.beside(ThreadSeries.class, file).rows().stream()
+                .collect(Collectors.groupingBy(row -> Length.of(row.get("diameter"), unit)));
     }
 }

@@ -157,12 +157,12 @@ final class EvenCutAnswer {
                 .map(safe -> safe.signum() == 0
                         ? " Nothing more may come off."
                         : " At most %s may come off without a size passing its limit%s."
-                                .formatted(plain(safe), isTooLittle(safe) ? ": too little for this tool to cut" : ""))
+                                .formatted(
+                                        plain(safe),
+                                        side.isTooLittle(safe, given.find(LEAST_CUT))
+                                                ? ": too little for this tool to cut"
+                                                : ""))
                 .orElse("");
-    }
-
-    private boolean isTooLittle(Length comesOff) {
-        return given.has(LEAST_CUT) && side.depthOfCut(comesOff).isBelow(given.get(LEAST_CUT));
     }
 
     private boolean isInside() {

@@ -1,5 +1,6 @@
 package org.tenthwise.app.sums.fit;
 
+import java.math.BigDecimal;
 import org.tenthwise.app.sums.Input;
 import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.Sum;
@@ -15,7 +16,8 @@ import org.tenthwise.model.quantity.Unit;
 /** Limits and play of an inch size with a class of fit behind it. */
 public final class InchFitSum implements Sum {
 
-    public static final Input<String> CLASS = Input.name("class");
+    public static final Input<BigDecimal> DIAMETER = ZoneInputs.DIAMETER.bounded("in in, > 0");
+    public static final Input<String> CLASS = Input.name("class").bounded("`RC1` to `FN5`");
     public static final Output<Length> HOLE_GREATEST = Output.length("hole_greatest");
     public static final Output<Length> HOLE_LEAST = Output.length("hole_least");
     public static final Output<Length> SHAFT_GREATEST = Output.length("shaft_greatest");
@@ -26,7 +28,7 @@ public final class InchFitSum implements Sum {
             Output.length("clearance_least").withSign();
     public static final Output<FitKind> KIND = Output.word("kind", FitKind.values());
     private static final SumDescription DESCRIPTION = SumDescription.named("inch-fit")
-            .takes(ZoneInputs.DIAMETER, CLASS)
+            .takes(DIAMETER, CLASS)
             .gives(HOLE_GREATEST, HOLE_LEAST, SHAFT_GREATEST, SHAFT_LEAST, CLEARANCE_GREATEST, CLEARANCE_LEAST, KIND)
             .on("ANSI B4.1-1967 (R2009), tables of preferred fits");
 

@@ -15,7 +15,7 @@ import org.tenthwise.model.quantity.Unit;
 public final class LimitsSum implements Sum {
 
     public static final String NAME = "limits";
-    public static final Input<String> ZONE = Input.name("zone");
+    public static final Input<String> ZONE = Input.name("zone").bounded("`H7`, `js6`");
     public static final Output<Length> UPPER_DEVIATION =
             Output.length("upper_deviation").withSign();
     public static final Output<Length> LOWER_DEVIATION =

@@ -17,7 +17,7 @@ import org.tenthwise.model.quantity.Unit;
 /** How wide a grade is at a size, and what the standard builds its tables from there. */
 public final class StandardToleranceSum implements Sum {
 
-    public static final Input<String> GRADE = Input.name("grade");
+    public static final Input<String> GRADE = Input.name("grade").bounded("`IT01` to `IT18`, or `7`");
     public static final Output<Length> TOLERANCE = Output.length("tolerance");
     public static final Output<Length> STEP_OVER = Output.length("step_over");
     public static final Output<Length> STEP_UP_TO = Output.length("step_up_to");

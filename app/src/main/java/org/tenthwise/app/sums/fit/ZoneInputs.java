@@ -14,7 +14,8 @@ import org.tenthwise.model.quantity.Unit;
 /** What a sum about ISO zones is given: a diameter in millimetres and zones by name. */
 public final class ZoneInputs {
 
-    public static final Input<BigDecimal> DIAMETER = Input.positive("diameter").in(Quantity.LENGTH);
+    public static final Input<BigDecimal> DIAMETER =
+            Input.positive("diameter").in(Quantity.LENGTH).bounded("in mm, > 0 and up to 500");
 
     private ZoneInputs() {}
 

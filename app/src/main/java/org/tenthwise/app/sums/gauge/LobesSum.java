@@ -17,7 +17,8 @@ public final class LobesSum implements Sum {
     private static final int MOST_LOBES = 1000;
 
     public static final Input<Integer> LOBES = Input.whole("lobes", 2, MOST_LOBES);
-    public static final Input<BigDecimal> V_ANGLE = Input.figure("v_angle").in(Quantity.ANGLE);
+    public static final Input<BigDecimal> V_ANGLE =
+            Input.figure("v_angle").in(Quantity.ANGLE).bounded("180 for two points");
     public static final Output<Double> MAGNIFICATION = Output.figure("magnification");
     private static final SumDescription DESCRIPTION = SumDescription.named("lobes")
             .takes(LOBES, V_ANGLE)

@@ -39,7 +39,8 @@ public final class DesignationInputs {
     public static final Input<Integer> STARTS =
             Input.whole("starts", 1, MOST_STARTS).usually("1");
     public static final Input<String> CLASS = Input.name("class");
-    static final Input<String> SERIES = Input.name("series").optional();
+    static final Input<String> SERIES =
+            Input.name("series").bounded("`UNC`, `UNF`, `UNEF`, `UN`, `UNS`").optional();
     public static final Input<ThreadSide> SIDE = Input.choice(
                     "side", Stream.of(ThreadSide.values()).collect(ordered(ThreadSide::key)))
             .optional();

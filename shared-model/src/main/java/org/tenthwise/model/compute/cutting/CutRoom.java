@@ -48,8 +48,7 @@ record CutRoom(Feature feature, Length middle, boolean pastSize, Length least, O
         if (most.filter(cut::isAbove).isPresent()) {
             return new EvenCut.Refused(EvenCut.Reason.UNEVEN, safe(step));
         }
-        if (cut.signum() == 0
-                || leastCut.filter(feature.depthOfCut(cut)::isBelow).isPresent()) {
+        if (cut.signum() == 0 || feature.isTooLittle(cut, leastCut)) {
             return new EvenCut.Refused(EvenCut.Reason.BELOW_LEAST_CUT, safe(step));
         }
         return new EvenCut.Offered(aim, feature.stillCutBeyond() == Limit.UPPER ? cut.negated() : cut);

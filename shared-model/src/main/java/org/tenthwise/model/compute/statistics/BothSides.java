@@ -1,5 +1,6 @@
 package org.tenthwise.model.compute.statistics;
 
+import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
@@ -34,9 +35,10 @@ final class BothSides {
         this.chiSquared = ChiSquaredDistribution.of(nu);
         double outside = 1 - cover;
         double least = NORMAL.inverseSurvivalProbability(outside / 2);
+        double ofOneEnd = NORMAL.inverseSurvivalProbability(outside);
         int[] at = {0};
         Panels.each(0, REACH, PANELS, (u, weight) -> {
-            double half = halfWidth(u / Math.sqrt(n), outside, least);
+            double half = halfWidth(u / Math.sqrt(n), outside, least, ofOneEnd);
             weights[at[0]] = weight * 2 * NORMAL.density(u);
             squares[at[0]++] = half * half;
         });
@@ -46,16 +48,30 @@ final class BothSides {
      * The r that leaves {@code outside} beyond it where the mean is off; it lies between the one of no offset and that
      * and the offset.
      */
-    private static double halfWidth(double off, double outside, double least) {
-        return Root.near(
-                least + off / 2,
-                Math.max(off / 2, 1e-3),
-                r -> NORMAL.survivalProbability(off + r) + NORMAL.cumulativeProbability(off - r) - outside);
+    private static double halfWidth(double off, double outside, double least, double ofOneEnd) {
+        DoubleUnaryOperator beyond = r -> NORMAL.survivalProbability(off + r) + NORMAL.cumulativeProbability(off - r);
+        return Root.byNewton(
+                Math.max(least, off + ofOneEnd),
+                r -> (beyond.applyAsDouble(r) - outside) / (NORMAL.density(off + r) + NORMAL.density(off - r)),
+                () -> Root.near(least + off / 2, Math.max(off / 2, 1e-3), r -> beyond.applyAsDouble(r) - outside));
     }
 
     /** The k with which less than the share is covered with probability {@code missing}. */
     double factor(double missing, double near) {
-        return Root.near(near, near / 50, k -> coversLess(k) - missing);
+        return Root.byNewton(
+                near, k -> step(k, missing), () -> Root.near(near, near / 50, k -> coversLess(k) - missing));
+    }
+
+    /** Newton's step of the logarithm of the probability, which is nearly straight. */
+    private double step(double k, double missing) {
+        double less = 0;
+        double slope = 0;
+        for (int i = 0; i < PLACES; i++) {
+            double x = nu * squares[i] / (k * k);
+            less += weights[i] * chiSquared.cumulativeProbability(x);
+            slope += weights[i] * chiSquared.density(x) * 2 * x / k;
+        }
+        return less * Math.log(less / missing) / slope;
     }
 
     private double coversLess(double k) {

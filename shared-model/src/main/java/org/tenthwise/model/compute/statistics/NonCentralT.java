@@ -1,5 +1,6 @@
 package org.tenthwise.model.compute.statistics;
 
+import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
@@ -52,19 +53,49 @@ final class NonCentralT {
         if (from == to) {
             return certain;
         }
-        int panels = (int) Math.ceil((to - from) / Math.min(spread, 1 / t) / FEATURES);
         return certain
-                + Panels.integral(v -> NORMAL.cumulativeProbability(delta - t * v) * density(v), from, to, panels);
+                + Panels.integral(
+                        v -> NORMAL.cumulativeProbability(delta - t * v) * density(v), from, to, panels(t, delta));
+    }
+
+    private int panels(double t, double delta) {
+        double width = within((delta + REACH) / t) - within((delta - REACH) / t);
+        return (int) Math.ceil(width / Math.min(spread, 1 / t) / FEATURES);
     }
 
     /** The δ with which t is exceeded with {@code probability}. */
     double deltaExceeding(double t, double probability) {
-        return Root.near(t, width(t), delta -> above(t, delta) - probability);
+        return Root.byNewton(
+                t,
+                delta -> step(t, delta, probability, v -> 1),
+                () -> Root.near(t, width(t), delta -> above(t, delta) - probability));
     }
 
     /** The t that is exceeded with {@code probability} where the mean is off by {@code delta}. */
     double exceeded(double probability, double delta) {
-        return Root.near(delta, width(delta), t -> above(t, delta) - probability);
+        return Root.byNewton(
+                delta,
+                t -> step(t, delta, probability, v -> -v),
+                () -> Root.near(delta, width(delta), t -> above(t, delta) - probability));
+    }
+
+    /**
+     * Newton's step of the probability as a place of the standard normal distribution, where it is nearly straight.
+     *
+     * @param inside slope of δ − t v by what is looked for
+     */
+    private double step(double t, double delta, double probability, DoubleUnaryOperator inside) {
+        double above = t > 0 ? above(t, delta) : 0;
+        if (above <= 0 || above >= 1) {
+            return Double.NaN;
+        }
+        double place = NORMAL.inverseCumulativeProbability(above);
+        double slope = Panels.integral(
+                v -> NORMAL.density(delta - t * v) * inside.applyAsDouble(v) * density(v),
+                within((delta - REACH) / t),
+                within((delta + REACH) / t),
+                panels(t, delta));
+        return (NORMAL.inverseCumulativeProbability(probability) - place) * NORMAL.density(place) / slope;
     }
 
     private double width(double place) {

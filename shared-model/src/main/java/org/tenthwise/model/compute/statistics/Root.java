@@ -1,19 +1,43 @@
 package org.tenthwise.model.compute.statistics;
 
+import java.util.function.DoubleSupplier;
 import java.util.function.DoubleUnaryOperator;
 
 /**
  * Where a function that only rises, or only falls, is nought.
  *
  * <p>Bracketed first by steps that double, then narrowed by inverse quadratic interpolation where that is safe and by
- * halving where it is not: T. R. Chandrupatla, Advances in Engineering Software 28 (1997) 145.
+ * halving where it is not: T. R. Chandrupatla, Advances in Engineering Software 28 (1997) 145. Where the slope comes
+ * with the value, Newton's steps are tried first.
  */
 final class Root {
 
     private static final int MOST_STEPS = 200;
     private static final double FINE = 1e-14;
+    private static final int MOST_NEWTON = 8;
+    /** Where a step is as small as this, what is left to go is beyond the last figure of a double. */
+    private static final double HALF_OF_THE_FIGURES = 1e-9;
 
     private Root() {}
+
+    /**
+     * By Newton's steps, each of which doubles the figures that are right; by {@code otherwise} where they do not
+     * settle.
+     *
+     * @param near where to begin
+     * @param stepFrom how far Newton goes from a place; no number where that is not known
+     */
+    static double byNewton(double near, DoubleUnaryOperator stepFrom, DoubleSupplier otherwise) {
+        double place = near;
+        for (int i = 0; i < MOST_NEWTON && Double.isFinite(place); i++) {
+            double step = stepFrom.applyAsDouble(place);
+            place += step;
+            if (Math.abs(step) <= HALF_OF_THE_FIGURES * Math.abs(place)) {
+                return place;
+            }
+        }
+        return otherwise.getAsDouble();
+    }
 
     /**
      * @param near where to begin

@@ -36,6 +36,6 @@ public record Sample(int n, BigDecimal mean, BigDecimal sd) {
 
     /** How many standard deviations {@code figure} stands above the mean; below nought under it. */
     double standardDeviationsTo(BigDecimal figure) {
-        return figure.subtract(mean).divide(sd, Precision.WORKING).doubleValue();
+        return figure.subtract(mean).doubleValue() / sd.doubleValue();
     }
 }

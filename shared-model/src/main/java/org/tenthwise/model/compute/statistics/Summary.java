@@ -1,6 +1,7 @@
 package org.tenthwise.model.compute.statistics;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -40,13 +41,16 @@ public record Summary(
         }
         int n = readings.size();
         BigDecimal first = readings.get(0);
-        List<BigDecimal> deviations =
-                readings.stream().map(reading -> reading.subtract(first)).toList();
+        List<BigDecimal> deviations = new ArrayList<>(n);
         BigDecimal count = BigDecimal.valueOf(n);
-        BigDecimal sum = deviations.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
-        BigDecimal squares = deviations.stream()
-                .map(deviation -> deviation.multiply(deviation))
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal sum = BigDecimal.ZERO;
+        BigDecimal squares = BigDecimal.ZERO;
+        for (BigDecimal reading : readings) {
+            BigDecimal deviation = reading.subtract(first);
+            deviations.add(deviation);
+            sum = sum.add(deviation);
+            squares = squares.add(deviation.multiply(deviation));
+        }
         BigDecimal timesSquaresAboutMean = count.multiply(squares).subtract(sum.multiply(sum));
         Optional<BigDecimal> sd = n < 2
                 ? Optional.empty()
