@@ -93,7 +93,7 @@ final class ClientSession {
     private UnopenedScreen unopened(CouldNotOpen why) {
         refusal.set(Optional.of(why));
         return new UnopenedScreen(
-                words, why.getMessage(), store.toAbsolutePath().toString(), this::begin, () -> shell.scene()
+                words, words.say(why.why()), store.toAbsolutePath().toString(), this::begin, () -> shell.scene()
                         .getWindow()
                         .hide());
     }

@@ -11,6 +11,7 @@ import java.util.Locale;
 import org.tenthwise.app.command.CommandLines;
 import org.tenthwise.app.command.Exit;
 import org.tenthwise.app.command.Streams;
+import org.tenthwise.model.words.Words;
 import picocli.CommandLine;
 
 /** Where the program starts. A plain class: a JavaFX application class cannot be started from one jar. */
@@ -24,23 +25,24 @@ public final class Main {
     public static void main(String[] arguments) {
         PrintWriter out = writer(System.out);
         PrintWriter err = writer(System.err);
-        LastResort lastResort = new LastResort(err);
+        Words words = Words.of(Locale.getDefault());
+        LastResort lastResort = new LastResort(err, words);
         if (System.getProperty(DEVICE) == null) {
             System.setProperty(DEVICE, "Desktop");
         }
         Thread.setDefaultUncaughtExceptionHandler(lastResort);
         makeFirstMemoryCallUnheard();
-        System.exit(run(arguments, lastResort, out, err));
+        System.exit(run(arguments, lastResort, words, out, err));
     }
 
-    private static int run(String[] arguments, LastResort lastResort, PrintWriter out, PrintWriter err) {
+    private static int run(String[] arguments, LastResort lastResort, Words words, PrintWriter out, PrintWriter err) {
         try {
-            CommandLine commands = CommandLines.of(new Wiring(lastResort).tools(streams()));
+            CommandLine commands = CommandLines.of(new Wiring(lastResort, words).tools(streams()));
             commands.setOut(out);
             commands.setErr(err);
             return commands.execute(arguments);
         } catch (Throwable e) { // nothing may end in a stack trace
-            err.println(CommandLines.unforeseen(e));
+            err.println(CommandLines.unforeseen(e, words));
             return Exit.COULD_NOT;
         } finally {
             out.flush();

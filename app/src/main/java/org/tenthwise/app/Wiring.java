@@ -5,7 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.tenthwise.app.backup.BackupBook;
 import org.tenthwise.app.backup.BackupWords;
@@ -42,18 +41,21 @@ import org.tenthwise.model.words.Words;
 final class Wiring {
 
     private final LastResort lastResort;
-    private final Words words = Words.of(Locale.getDefault());
+    private final Words words;
     private final Stores stores = new SqliteStores();
     private final Clock clock = Clock.systemDefaultZone();
-    private final RecordFormat pdf = new PdfRecord(words);
+    private final RecordFormat pdf;
     private final RecordFormat csv = new CsvRecord();
     private final RecordFormat json = new JsonRecord();
-    private final List<RecordFormat> formats = List.of(pdf, csv, json);
+    private final List<RecordFormat> formats;
     private final Sums sums = Handbook.sums();
     private final String version = Optional.ofNullable(Wiring.class.getPackage().getImplementationVersion())
             .orElse("unreleased");
 
-    Wiring(LastResort lastResort) {
+    Wiring(LastResort lastResort, Words words) {
+        this.words = words;
+        this.pdf = new PdfRecord(words);
+        this.formats = List.of(pdf, csv, json);
         this.lastResort = lastResort;
     }
 

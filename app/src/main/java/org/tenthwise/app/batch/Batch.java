@@ -45,7 +45,7 @@ public final class Batch {
             throw e;
         } catch (IOException e) {
             answers.flush();
-            throw new StreamBroke("Reading broke", answers.lines + 1, e);
+            throw StreamBroke.reading(answers.lines + 1, e);
         }
     }
 
@@ -91,7 +91,7 @@ public final class Batch {
                 to.write(line);
                 lines++;
             } catch (IOException e) {
-                throw new StreamBroke("Writing broke", lines + 1, e);
+                throw StreamBroke.writing(lines + 1, e);
             }
         }
 
@@ -99,7 +99,7 @@ public final class Batch {
             try {
                 to.flush();
             } catch (IOException e) {
-                throw new StreamBroke("Writing broke", lines, e);
+                throw StreamBroke.writing(lines, e);
             }
         }
     }

@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.tenthwise.app.store.CouldNotCopy;
 import org.tenthwise.app.store.CouldNotOpen;
-import org.tenthwise.app.store.Stores;
 import org.tenthwise.app.store.Verification;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -18,7 +17,7 @@ import picocli.CommandLine.Spec;
         description = "Copies a store, also while a client has it open, into a file that is there whole or not at all.")
 final class BackUpStore implements Callable<Integer> {
 
-    private final Stores stores;
+    private final Tools with;
 
     @Option(names = "--store", paramLabel = "DB", required = true, description = "Store to copy.")
     private Path store = Path.of("");
@@ -33,17 +32,21 @@ final class BackUpStore implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    BackUpStore(Stores stores) {
-        this.stores = stores;
+    BackUpStore(Tools with) {
+        this.with = with;
     }
 
     @Override
     public Integer call() throws CouldNotOpen, CouldNotCopy {
-        Verification made = stores.copy(store, to);
+        Verification made = with.stores().copy(store, to);
         spec.commandLine()
                 .getOut()
-                .println("%s is on the disk and whole: %d entries, the last with hash %s."
-                        .formatted(to, made.entries(), made.head().hash()));
+                .println(with.words()
+                        .say(
+                                "command.backup.done",
+                                to,
+                                made.entries(),
+                                made.head().hash()));
         return Exit.WELL;
     }
 }

@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.tenthwise.checklists.rules.PlanProblem;
-import org.tenthwise.checklists.rules.PlanReader;
 import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.words.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
@@ -20,7 +20,7 @@ import picocli.CommandLine.Spec;
         description = "Judges plan files and prints every problem as file:line:column: words.")
 final class CheckPlans implements Callable<Integer> {
 
-    private final PlanReader reader;
+    private final Tools with;
 
     @Parameters(paramLabel = "PLAN", arity = "1..*", description = "Plan files, or names of demo plans.")
     private List<String> plans = List.of();
@@ -28,20 +28,20 @@ final class CheckPlans implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    CheckPlans(PlanReader reader) {
-        this.reader = reader;
+    CheckPlans(Tools with) {
+        this.with = with;
     }
 
     @Override
     public Integer call() throws CouldNotRun {
         PrintWriter to = spec.commandLine().getOut();
-        List<String> unread = new ArrayList<>();
+        List<Message> unread = new ArrayList<>();
         boolean sound = true;
         for (String plan : plans) {
             try {
                 sound &= judge(Named.plan(plan), to);
             } catch (CouldNotRun e) {
-                unread.add(e.getMessage());
+                unread.add(e.why());
             }
         }
         if (!unread.isEmpty()) {
@@ -51,11 +51,12 @@ final class CheckPlans implements Callable<Integer> {
     }
 
     private boolean judge(Named named, PrintWriter to) {
-        PlanReading reading = reader.read(named.text());
+        PlanReading reading = with.plans().read(named.text());
         if (reading instanceof PlanReading.Good good) {
             Plan plan = good.plan();
-            to.println("%s: no problems: %s rev %s, issue %s, %d checks"
-                    .formatted(
+            to.println(with.words()
+                    .say(
+                            "command.check.sound",
                             named.name(),
                             plan.part().number(),
                             plan.part().revision(),
@@ -63,11 +64,14 @@ final class CheckPlans implements Callable<Integer> {
                             plan.steps().size()));
             return true;
         }
-        lines(named, ((PlanReading.Bad) reading).problems()).forEach(to::println);
+        lines(named, ((PlanReading.Bad) reading).problems())
+                .forEach(problem -> to.println(with.words().say(problem)));
         return false;
     }
 
-    static List<String> lines(Named named, List<PlanProblem> problems) {
-        return problems.stream().map(problem -> named.name() + ":" + problem).toList();
+    static List<Message> lines(Named named, List<PlanProblem> problems) {
+        return problems.stream()
+                .map(problem -> Message.of("command.problem", named.name(), problem))
+                .toList();
     }
 }

@@ -50,7 +50,7 @@ final class Compute implements Callable<Integer> {
             new Batch(with.sums()).run(with.streams().in(), with.streams().out());
             return Exit.WELL;
         } catch (StreamBroke e) {
-            throw new CouldNotRun(e.getMessage(), e);
+            throw new CouldNotRun(e.why(), e);
         }
     }
 

@@ -9,6 +9,7 @@ import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.Verification;
+import org.tenthwise.model.words.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -65,8 +66,8 @@ final class ExportRecord implements Callable<Integer> {
             }
             Optional<Verification.Fault> fault = kept.verify().fault();
             if (fault.isPresent()) {
-                throw new CouldNotRun("%s is not whole, so no record was made of it. %s"
-                        .formatted(store, fault.get().why()));
+                throw new CouldNotRun(Message.of(
+                        "command.export.not-whole", store, fault.get().why()));
             }
             Folders.make(out);
             records.write(kept, run, formats, out).forEach(spec.commandLine().getOut()::println);
@@ -75,14 +76,12 @@ final class ExportRecord implements Callable<Integer> {
     }
 
     private CouldNotRun unknown(List<String> runs) {
-        String holds = runs.isEmpty()
-                ? "It holds no run at all."
-                : "It holds %s%s."
-                        .formatted(
-                                String.join(", ", runs.subList(Math.max(0, runs.size() - MOST_NAMED), runs.size())),
-                                runs.size() > MOST_NAMED
-                                        ? " and %d older ones".formatted(runs.size() - MOST_NAMED)
-                                        : "");
-        return new CouldNotRun("There is no run \"%s\" in %s. %s".formatted(run, store, holds));
+        int older = Math.max(0, runs.size() - MOST_NAMED);
+        Message holds = runs.isEmpty()
+                ? Message.of("command.export.no-runs")
+                : Message.of("command.export.runs")
+                        .with("runs", runs.subList(older, runs.size()))
+                        .with("older", older);
+        return new CouldNotRun(Message.of("command.export.no-run", run, store, holds));
     }
 }

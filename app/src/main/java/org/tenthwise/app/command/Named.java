@@ -7,10 +7,10 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.catalogue.FileText;
+import org.tenthwise.model.words.Message;
 
 /**
  * A text someone named on the command line.
@@ -24,7 +24,7 @@ record Named(String name, String text) {
         return of(
                 given,
                 demo(given, part -> Stream.of(number(part), part.planFile()), DemoPart::planText),
-                "There is no plan file %s. The demo plans that come along are %s.");
+                "command.no-plan");
     }
 
     /** A readings file, or the readings of a demo part that passes or that fails. */
@@ -33,8 +33,7 @@ record Named(String name, String text) {
                 given,
                 demo(given, part -> Stream.of(number(part) + "-pass"), DemoPart::passingReadings)
                         .or(() -> demo(given, part -> Stream.of(number(part) + "-fail"), DemoPart::failingReadings)),
-                "There is no readings file %s. The demo readings that come along are those of %s, with -pass or "
-                        + "-fail behind it.");
+                "command.no-readings");
     }
 
     /**
@@ -48,8 +47,13 @@ record Named(String name, String text) {
         if (is(given, Files::exists)) {
             return new Named(given, read(Path.of(given)));
         }
-        throw new CouldNotRun(missing.formatted(
-                given, Arrays.stream(DemoPart.values()).map(Named::number).collect(Collectors.joining(" and "))));
+        throw new CouldNotRun(Message.of(
+                missing,
+                given,
+                Arrays.stream(DemoPart.values())
+                        .map(part -> Message.of("as-said", number(part)))
+                        .reduce((before, next) -> Message.of("and", before, next))
+                        .orElseThrow()));
     }
 
     private static Optional<Named> demo(
@@ -75,20 +79,8 @@ record Named(String name, String text) {
     private static String read(Path file) throws CouldNotRun {
         FileText text = FileText.of(file);
         if (text instanceof FileText.Unreadable unreadable) {
-            throw new CouldNotRun(words(unreadable.why()).formatted(file));
+            throw new CouldNotRun(Message.ofValue("command.file", unreadable.why(), file));
         }
         return ((FileText.Readable) text).text();
-    }
-
-    private static String words(FileText.Why why) {
-        return switch (why) {
-            case FOLDER -> "%s is a folder. Name a file in it.";
-            case NO_FILE -> "%s is no file that can be read. Name a text file in TOML.";
-            case TOO_LONG -> "%s is longer than a plan or its readings ever are. Name a text file in TOML.";
-            case BLANK -> "%s is empty. Name a file with something in it.";
-            case NOT_UTF8 -> "%s is not UTF-8 text. Name a text file in TOML.";
-            case FORBIDDEN -> "%s may not be read. Allow it, or name another file.";
-            case BROKEN -> "%s cannot be read. See to the disk, or name another file.";
-        };
     }
 }

@@ -1,14 +1,20 @@
 package org.tenthwise.app.command;
 
+import org.tenthwise.model.words.Explained;
+import org.tenthwise.model.words.Message;
+
 /** There is no display to open a window on. */
-public final class NoDisplay extends Exception {
+public final class NoDisplay extends Exception implements Explained {
 
     private static final long serialVersionUID = 1L;
 
-    public NoDisplay() {
-        super(("There is no display to open the client on. \"%s demo\" works without one: it walks a demo part "
-                                + "through the screens by ")
-                        .formatted(CommandLines.PROGRAM)
-                + "itself.");
+    @Override
+    public Message why() {
+        return Message.of("command.no-display", CommandLines.PROGRAM);
+    }
+
+    @Override
+    public String getMessage() {
+        return why().toString();
     }
 }

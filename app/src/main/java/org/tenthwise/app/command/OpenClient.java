@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.tenthwise.app.backup.BackupWish;
+import org.tenthwise.model.words.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -58,13 +59,13 @@ final class OpenClient implements Callable<Integer> {
             throw new NoDisplay();
         }
         if (plans.isPresent() && !Files.isDirectory(plans.get())) {
-            throw new CouldNotRun("%s is no folder. Give a folder with plan files in it.".formatted(plans.get()));
+            throw new CouldNotRun(Message.of("command.open.no-folder", plans.get()));
         }
         if (backupTo.isPresent() && !Files.isDirectory(backupTo.get())) {
-            throw new CouldNotRun("%s is no folder. Give a folder backups can be put into.".formatted(backupTo.get()));
+            throw new CouldNotRun(Message.of("command.open.no-backup-folder", backupTo.get()));
         }
         if (backups.filter(kept -> kept < 1).isPresent()) {
-            throw new CouldNotRun("At least one backup is kept. Give a number from 1.");
+            throw new CouldNotRun(Message.of("command.open.no-backups"));
         }
         client.open(store, plans, new BackupWish(backupTo, backups));
         return Exit.WELL;

@@ -3,12 +3,12 @@ package org.tenthwise.app.command;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.tenthwise.app.export.CouldNotExport;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.export.Exporter;
 import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.model.words.Message;
 
 /** Writes the record of a run into a folder. */
 public final class Records {
@@ -40,12 +40,10 @@ public final class Records {
             named.add(formats.stream()
                     .filter(format -> format.extension().equals(name.strip()))
                     .findFirst()
-                    .orElseThrow(() -> new CouldNotRun("There is no format \"%s\". The formats are %s."
-                            .formatted(
-                                    name,
-                                    formats.stream()
-                                            .map(RecordFormat::extension)
-                                            .collect(Collectors.joining(", "))))));
+                    .orElseThrow(() -> new CouldNotRun(Message.of(
+                            "command.no-format",
+                            name,
+                            formats.stream().map(RecordFormat::extension).toList()))));
         }
         return named.stream().distinct().toList();
     }

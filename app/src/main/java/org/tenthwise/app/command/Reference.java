@@ -5,12 +5,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import org.tenthwise.app.reference.Agreement;
 import org.tenthwise.app.reference.Comparison;
 import org.tenthwise.app.reference.PublishedCases;
 import org.tenthwise.app.reference.Topic;
 import org.tenthwise.app.reference.TopicResult;
+import org.tenthwise.model.words.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -49,14 +49,14 @@ final class Reference implements Callable<Integer> {
     public Integer call() throws CouldNotRun {
         Comparison comparison = new Comparison(with.sums());
         List<TopicResult> findings = topics().stream().map(comparison::of).toList();
-        ReferenceTable table = new ReferenceTable();
+        ReferenceTable table = new ReferenceTable(with.words());
         if (!totals) {
             findings.forEach(table::topic);
         }
         table.totals(findings)
                 .allowances(findings)
-                .reasons("set aside, and why", findings, Agreement.ASIDE)
-                .reasons("disagree", findings, Agreement.DISAGREES);
+                .reasons("command.reference.set-aside", findings, Agreement.ASIDE)
+                .reasons("command.reference.disagree", findings, Agreement.DISAGREES);
         if (topic.isEmpty()) {
             table.leftOut(PublishedCases.leftOut());
         }
@@ -75,10 +75,10 @@ final class Reference implements Callable<Integer> {
                 .filter(one -> one.word().equals(topic.get()))
                 .toList();
         if (named.isEmpty()) {
-            throw new CouldNotRun("There is no topic \"%s\". Right is one of: %s."
-                    .formatted(
-                            topic.get(),
-                            Arrays.stream(Topic.values()).map(Topic::word).collect(Collectors.joining(", "))));
+            throw new CouldNotRun(Message.of(
+                    "command.no-topic",
+                    topic.get(),
+                    Arrays.stream(Topic.values()).map(Topic::word).toList()));
         }
         return named;
     }

@@ -12,6 +12,8 @@ import org.tenthwise.app.reference.ComparedFigure;
 import org.tenthwise.app.reference.LeftOut;
 import org.tenthwise.app.reference.SourceKind;
 import org.tenthwise.app.reference.TopicResult;
+import org.tenthwise.model.words.Message;
+import org.tenthwise.model.words.Words;
 
 /** Published figures beside those worked out, in lines of text: source by source, a line a figure, in columns. */
 final class ReferenceTable {
@@ -22,13 +24,18 @@ final class ReferenceTable {
     private static final int KEY = 20;
     private static final int FIGURE = 22;
 
+    private final Words words;
     private final List<String> lines = new ArrayList<>();
+
+    ReferenceTable(Words words) {
+        this.words = words;
+    }
 
     /** Every figure of a topic under its sources. */
     ReferenceTable topic(TopicResult finding) {
-        lines.add(title(finding.topic().word()));
+        lines.add(title("command.reference.topic." + finding.topic().word()));
         List<List<String>> cells =
-                new ArrayList<>(List.of(List.of("case", "result", "published", "computed", "agreement")));
+                new ArrayList<>(List.of(heads("case", "result", "published", "computed", "agreement")));
         finding.rows()
                 .forEach(row -> cells.add(List.of(
                         shortened(row.of().name(), CASE),
@@ -53,11 +60,11 @@ final class ReferenceTable {
 
     /** How many figures of each topic agree. */
     ReferenceTable totals(List<TopicResult> findings) {
-        lines.add(title("totals"));
+        lines.add(title("command.reference.totals"));
         List<List<String>> cells =
-                new ArrayList<>(List.of(List.of("topic", "cases", "figures", "agree", "set aside", "disagree")));
+                new ArrayList<>(List.of(heads("topic", "cases", "figures", "agree", "aside", "disagree")));
         findings.forEach(finding -> cells.add(counts(finding.topic().word(), List.of(finding))));
-        cells.add(counts("all", findings));
+        cells.add(counts(words.say("command.reference.all"), findings));
         Columns.laid(cells).forEach(line -> lines.add(GAP + line));
         List<ComparedFigure> published = findings.stream()
                 .flatMap(finding -> finding.rows().stream())
@@ -66,24 +73,23 @@ final class ReferenceTable {
         lines.add("");
         wrapped(
                 GAP,
-                ("%d of the figures are published: read in print, or taken from a collection, a chart or a page "
-                                + "that hands on what is "
-                                + "printed elsewhere; the source stands with each. Of these %d agree to the last "
-                                + "digit printed, %d within what the "
-                                + "source itself allows, and %d are set aside. The others are from memory, common "
-                                + "practice, or worked by hand from the "
-                                + "formula of the source, and say so behind it.")
-                        .formatted(
-                                published.size(),
+                words.say(Message.of("command.reference.published")
+                        .with("all", published.size())
+                        .with(
+                                "exactly",
                                 published.stream()
                                         .filter(ComparedFigure::toTheLastDigit)
-                                        .count(),
+                                        .count())
+                        .with(
+                                "within",
                                 published.stream()
                                         .filter(row -> row.agreement() == Agreement.AGREES && !row.toTheLastDigit())
-                                        .count(),
+                                        .count())
+                        .with(
+                                "aside",
                                 published.stream()
                                         .filter(row -> row.agreement() == Agreement.ASIDE)
-                                        .count()));
+                                        .count())));
         lines.add("");
         return this;
     }
@@ -98,8 +104,8 @@ final class ReferenceTable {
             for (ComparedFigure row : rows) {
                 wrapped(
                         GAP,
-                        "%s: %s, %s: published %s, computed %s. %s"
-                                .formatted(
+                        words.say(
+                                        "command.reference.reason",
                                         source(row),
                                         row.of().name(),
                                         row.key(),
@@ -119,13 +125,13 @@ final class ReferenceTable {
                 .flatMap(finding -> finding.rows(Agreement.AGREES).stream())
                 .filter(row -> !row.toTheLastDigit())
                 .collect(Collectors.groupingBy(
-                        row -> "%s: %s".formatted(source(row), row.of().why().orElseThrow()),
+                        row -> words.say(
+                                "reference.of", source(row), row.of().why().orElseThrow()),
                         LinkedHashMap::new,
                         Collectors.counting()));
         if (!reasons.isEmpty()) {
-            lines.add(title("agree within what the source allows, and why"));
-            reasons.forEach((reason, figures) ->
-                    wrapped(GAP, "%s (%s)".formatted(reason, figures == 1 ? "1 figure" : figures + " figures")));
+            lines.add(title("command.reference.allowed"));
+            reasons.forEach((reason, figures) -> wrapped(GAP, words.say("command.reference.figures", reason, figures)));
             lines.add("");
         }
         return this;
@@ -134,7 +140,7 @@ final class ReferenceTable {
     /** What no sum runs, reason by reason. */
     ReferenceTable leftOut(List<LeftOut> all) {
         if (!all.isEmpty()) {
-            lines.add(title("left out, and why"));
+            lines.add(title("command.reference.left-out"));
             all.stream()
                     .collect(Collectors.groupingBy(
                             LeftOut::source,
@@ -142,11 +148,11 @@ final class ReferenceTable {
                             Collectors.groupingBy(LeftOut::reason, LinkedHashMap::new, Collectors.toList())))
                     .forEach((source, reasons) -> reasons.forEach((reason, cases) -> wrapped(
                             GAP,
-                            "%s: %s: %s."
-                                    .formatted(
-                                            source,
-                                            cases.size() == 1 ? cases.get(0).name() : cases.size() + " cases",
-                                            reason))));
+                            words.say(Message.of("command.reference.left-out.line")
+                                    .with("source", source)
+                                    .with("n", cases.size())
+                                    .with("name", cases.get(0).name())
+                                    .with("reason", reason)))));
             lines.add("");
         }
         return this;
@@ -156,7 +162,7 @@ final class ReferenceTable {
         return List.copyOf(lines);
     }
 
-    private static List<String> counts(String name, List<TopicResult> findings) {
+    private List<String> counts(String name, List<TopicResult> findings) {
         List<String> cells = new ArrayList<>(List.of(
                 name,
                 String.valueOf(findings.stream().mapToInt(TopicResult::cases).sum()),
@@ -170,23 +176,29 @@ final class ReferenceTable {
         return cells;
     }
 
-    private static String source(ComparedFigure row) {
+    private String source(ComparedFigure row) {
         SourceKind standing = row.of().standing();
         return standing == SourceKind.PUBLISHED
                 ? row.of().source()
-                : "%s (%s)".formatted(row.of().source(), standing.words());
+                : words.say("reference.standing", row.of().source(), words.say("command.reference.standing", standing));
     }
 
-    private static String word(ComparedFigure row) {
+    private String word(ComparedFigure row) {
         if (row.agreement() == Agreement.AGREES && !row.toTheLastDigit()) {
-            return "agrees within " + row.of().within().get(row.key()).toPlainString();
+            return words.say(
+                    "command.reference.within", row.of().within().get(row.key()).toPlainString());
         }
-        return row.agreement() == Agreement.ASIDE
-                ? "set aside"
-                : row.agreement().word();
+        return words.say("reference.agreement", row.agreement());
     }
 
-    private static String title(String title) {
+    private List<String> heads(String... columns) {
+        return Arrays.stream(columns)
+                .map(column -> words.say("command.reference.column." + column))
+                .toList();
+    }
+
+    private String title(String key) {
+        String title = words.say(key);
         return title.substring(0, 1).toUpperCase(Locale.ROOT) + title.substring(1);
     }
 

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.tenthwise.app.session.Objection;
 import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.session.RunSession;
@@ -19,6 +18,7 @@ import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.words.Message;
 import org.tenthwise.model.words.Words;
 
 /**
@@ -78,10 +78,7 @@ final class Replay {
         if (event.as(Event.GaugeSet.class).isPresent()) {
             return true;
         }
-        String awaited = waitingFor.stream().map(String::valueOf).collect(Collectors.joining(", "));
-        throw refused(("A hold point keeps this step shut until %s %s passed or %s conceded, and the readings file has "
-                        + "readings of it.")
-                .formatted(awaited, waitingFor.size() == 1 ? "has" : "have", waitingFor.size() == 1 ? "is" : "are"));
+        throw refused(Message.of("command.walk.held").with("checks", waitingFor).with("n", waitingFor.size()));
     }
 
     /** What is done for an event. */
@@ -121,8 +118,7 @@ final class Replay {
             taken(session.readingsFirst(true));
         }
         if (!isAsked(taken)) {
-            throw refused(words.say("refused", Objection.Kind.NOT_ASKED_HERE)
-                    + " (%s)".formatted(taken.typed().text()));
+            throw refused(about(notAskedHere(), taken.typed().text()));
         }
         taken(meant ? session.keep(taken.typed().text(), taken.typed().unit()) : enter(taken.typed()));
     }
@@ -141,7 +137,7 @@ final class Replay {
                 .asQuestion()
                 .filter(answered.question()::equals)
                 .isEmpty()) {
-            throw refused(words.say("refused", Objection.Kind.NOT_ASKED_HERE));
+            throw refused(notAskedHere());
         }
         taken(session.answer(answered.answer()));
     }
@@ -153,8 +149,8 @@ final class Replay {
 
     private void signed(Reply reply, String signedBy) {
         reply.objection()
-                .ifPresent(objection -> notTaken.add("The signature of %s was not taken. %s"
-                        .formatted(signedBy, words.say("refused", objection.kind()))));
+                .ifPresent(objection -> notTaken.add(words.say(
+                        "command.walk.signature-not-taken", signedBy, words.say("refused", objection.kind()))));
     }
 
     private void taken(Reply reply) throws CouldNotRun {
@@ -165,13 +161,20 @@ final class Replay {
     }
 
     private CouldNotRun refused(Objection why) {
-        String about = why.detail().isEmpty() || why.mayBeKept() ? "" : " (%s)".formatted(why.detail());
-        return refused(objections.say(why) + about);
+        Message said = Message.of("as-said", objections.say(why));
+        return refused(why.detail().isEmpty() || why.mayBeKept() ? said : about(said, why.detail()));
     }
 
-    private CouldNotRun refused(String why) {
-        return new CouldNotRun("Check %d: %s What was taken before it is kept as run %s. Put the readings file right."
-                .formatted(step, why, session.id()));
+    private static Message notAskedHere() {
+        return Message.of("refused.not-asked-here");
+    }
+
+    private static Message about(Message why, String what) {
+        return Message.of("command.walk.about", why, what);
+    }
+
+    private CouldNotRun refused(Message why) {
+        return new CouldNotRun(Message.of("command.walk.refused", step, why, session.id()));
     }
 
     /** A deed for each kind of event a readings file can have. */

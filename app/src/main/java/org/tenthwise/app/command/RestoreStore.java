@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.tenthwise.app.store.CouldNotCopy;
 import org.tenthwise.app.store.CouldNotOpen;
-import org.tenthwise.app.store.Stores;
 import org.tenthwise.app.store.Verification;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -19,7 +18,7 @@ import picocli.CommandLine.Spec;
         description = "Makes a store of a backup, up to the last entry that is in it. Never over a file that is there.")
 final class RestoreStore implements Callable<Integer> {
 
-    private final Stores stores;
+    private final Tools with;
 
     @Parameters(paramLabel = "FILE", description = "Backup, or any other copy of a store.")
     private Path backup = Path.of("");
@@ -34,17 +33,22 @@ final class RestoreStore implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    RestoreStore(Stores stores) {
-        this.stores = stores;
+    RestoreStore(Tools with) {
+        this.with = with;
     }
 
     @Override
     public Integer call() throws CouldNotOpen, CouldNotCopy {
-        Verification made = stores.copy(backup, store);
+        Verification made = with.stores().copy(backup, store);
         spec.commandLine()
                 .getOut()
-                .println("%s is as it was when %s was made: %d entries, the last with hash %s."
-                        .formatted(store, backup, made.entries(), made.head().hash()));
+                .println(with.words()
+                        .say(
+                                "command.restore.done",
+                                store,
+                                backup,
+                                made.entries(),
+                                made.head().hash()));
         return Exit.WELL;
     }
 }

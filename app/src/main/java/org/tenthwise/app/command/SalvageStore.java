@@ -6,8 +6,8 @@ import java.util.concurrent.Callable;
 import org.tenthwise.app.store.CouldNotCopy;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.Salvage;
-import org.tenthwise.app.store.Stores;
 import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.words.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -22,7 +22,7 @@ import picocli.CommandLine.Spec;
                 + "as it was written, as it is. Tells run by run what came of it. The damaged store is left as it is.")
 final class SalvageStore implements Callable<Integer> {
 
-    private final Stores stores;
+    private final Tools with;
 
     @Parameters(paramLabel = "FILE", description = "Damaged store.")
     private Path damaged = Path.of("");
@@ -37,37 +37,29 @@ final class SalvageStore implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    SalvageStore(Stores stores) {
-        this.stores = stores;
+    SalvageStore(Tools with) {
+        this.with = with;
     }
 
     @Override
     public Integer call() throws CouldNotOpen, CouldNotCopy {
-        Salvage made = stores.salvage(damaged, store);
+        Salvage made = with.stores().salvage(damaged, store);
         PrintWriter to = spec.commandLine().getOut();
-        made.fault().ifPresent(fault -> to.println("%s is not whole. %s".formatted(damaged, fault.why())));
-        to.println("%s has %s, the last with hash %s."
-                .formatted(store, entries(made.head().seq()), made.head().hash()));
+        made.fault().ifPresent(fault -> to.println(with.words().say("command.verify.not-whole", damaged, fault.why())));
+        to.println(with.words()
+                .say(Message.of("command.salvage.done", store)
+                        .with("n", made.head().seq())
+                        .with("hash", made.head().hash())));
         made.runs().stream()
                 .filter(run -> !run.run().equals(Entry.SHOP))
-                .map(SalvageStore::line)
-                .forEach(to::println);
+                .forEach(run -> to.println(with.words().say(line(run))));
         return made.fault().isEmpty() ? Exit.WELL : Exit.NOT_WELL;
     }
 
-    private static String line(Salvage.OfRun run) {
-        return "Run %s: %s%s%s"
-                .formatted(
-                        run.run(),
-                        entries(run.kept()),
-                        run.behind() == 0
-                                ? "."
-                                : ". Behind the damage %s of it stand as they were written and were not taken over."
-                                        .formatted(entries(run.behind())),
-                        run.provesItself() ? "" : " Entries between them are missing or changed.");
-    }
-
-    private static String entries(long count) {
-        return count == 1 ? "1 entry" : count + " entries";
+    private static Message line(Salvage.OfRun run) {
+        Message kept = Message.of("command.salvage.run", run.run())
+                .with("kept", run.kept())
+                .with("behind", run.behind());
+        return run.provesItself() ? kept : kept.and(Message.of("command.salvage.lacking"));
     }
 }

@@ -59,7 +59,7 @@ final class ShowDemo implements Callable<Integer> {
         }
         Folders.make(out);
         PrintWriter to = spec.commandLine().getOut();
-        to.println("No display here: walking a demo part through the screens, which takes about a minute.");
+        to.println(with.words().say("command.demo.no-display"));
         to.flush();
         with.client().walkDemo(out).forEach(to::println);
         return Exit.WELL;

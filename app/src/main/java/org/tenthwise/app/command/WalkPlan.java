@@ -26,6 +26,7 @@ import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.words.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -97,14 +98,12 @@ final class WalkPlan implements Callable<Integer> {
                     .toList();
             Optional<RunFacts> otherwise = shop.history().withOtherText(sound);
             if (otherwise.isPresent()) {
-                throw new CouldNotRun(
-                        ("Run %s was begun with another text of %s rev %s, issue %s. Give the changed plan an issue "
-                                        + "of its own; nothing was taken.")
-                                .formatted(
-                                        otherwise.get().id(),
-                                        sound.part().number(),
-                                        sound.part().revision(),
-                                        sound.issue()));
+                throw new CouldNotRun(Message.of(
+                        "command.walk.other-text",
+                        otherwise.get().id(),
+                        sound.part().number(),
+                        sound.part().revision(),
+                        sound.issue()));
             }
             RunSession session = shop.begin(new RunHeader(
                     sound,
@@ -120,8 +119,8 @@ final class WalkPlan implements Callable<Integer> {
             if (!before.isEmpty()) {
                 spec.commandLine()
                         .getOut()
-                        .println("Serial %s has earlier runs in this store: %s"
-                                .formatted(sample.begun().serial(), String.join(", ", before)));
+                        .println(with.words()
+                                .say("command.walk.earlier-runs", sample.begun().serial(), String.join(", ", before)));
             }
             replay.notTaken().forEach(spec.commandLine().getOut()::println);
             List<ReadingsFile.Unlike> unlike = sample.unlike(sheet);
@@ -162,9 +161,7 @@ final class WalkPlan implements Callable<Integer> {
                         .isPresent())
                 .findFirst();
         if (machine.isPresent()) {
-            throw new CouldNotRun("The store and the readings file do not agree how the register of %s counts. "
-                            .formatted(machine.get().machine())
-                    + "Find out at the machine which is right; nothing was taken.");
+            throw new CouldNotRun(Message.of("command.walk.register-disagrees", machine.get().machine()));
         }
         Optional<Gauge> gauge = said(sample, Event.GaugeKnown.class)
                 .map(Event.GaugeKnown::gauge)
@@ -173,9 +170,7 @@ final class WalkPlan implements Callable<Integer> {
                         .isPresent())
                 .findFirst();
         if (gauge.isPresent()) {
-            throw new CouldNotRun("The store and the readings file do not agree which way the number of gauge %s goes. "
-                            .formatted(gauge.get().id())
-                    + "Find out at its master which is right; nothing was taken.");
+            throw new CouldNotRun(Message.of("command.walk.sense-disagrees", gauge.get().id()));
         }
     }
 
@@ -186,9 +181,12 @@ final class WalkPlan implements Callable<Integer> {
     private void say(ReadingsFile.Unlike unlike) {
         spec.commandLine()
                 .getOut()
-                .println("%s: the readings file expects \"%s\", and it came to \"%s\"."
-                        .formatted(
-                                unlike.step().map("Check %d"::formatted).orElse("The outcome"),
+                .println(with.words()
+                        .say(
+                                "command.walk.unlike",
+                                unlike.step()
+                                        .map(step -> Message.of("command.walk.unlike.check", step))
+                                        .orElse(Message.of("command.walk.unlike.outcome")),
                                 unlike.expected(),
                                 unlike.found()));
     }
@@ -197,7 +195,10 @@ final class WalkPlan implements Callable<Integer> {
         PrintWriter to = spec.commandLine().getOut();
         new Verdicts(with.words()).of(sheet).forEach(to::println);
         to.println(new Sentences(with.words()).outcome(sheet));
-        to.println("Run %s. Record: %s"
-                .formatted(sheet.run().id(), files.stream().map(Path::toString).collect(Collectors.joining(", "))));
+        to.println(with.words()
+                .say(
+                        "command.walk.done",
+                        sheet.run().id(),
+                        files.stream().map(Path::toString).collect(Collectors.joining(", "))));
     }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.model.words.Message;
 
 /** Where a record first says something else than its entries do. */
 final class Difference {
@@ -18,19 +19,19 @@ final class Difference {
      *
      * @param due what the entries come to
      */
-    static Optional<String> between(JsonNode written, JsonNode due) {
+    static Optional<Message> between(JsonNode written, JsonNode due) {
         if (written.equals(due)) {
             return Optional.empty();
         }
         JsonNode characteristics = due.at(CHARACTERISTICS);
         for (int i = 0; i < characteristics.size(); i++) {
             if (!characteristics.path(i).equals(written.at(CHARACTERISTICS).path(i))) {
-                return Optional.of("What the record says of characteristic %d is not what its entries come to."
-                        .formatted(characteristics.path(i).path("number").asInt()));
+                return Optional.of(Message.of(
+                        "recorded.characteristic",
+                        characteristics.path(i).path("number").asInt()));
             }
         }
-        return Optional.of("What the record says under \"%s\" is not what its entries come to."
-                .formatted(String.join("/", place(written, due))));
+        return Optional.of(Message.of("recorded.under", String.join("/", place(written, due))));
     }
 
     /** The keys down to the first node that differs. */

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.tenthwise.model.words.Message;
 
 /**
  * Puts records into a folder.
@@ -61,52 +62,24 @@ public final class Exporter {
     private static CouldNotExport trouble(Path folder, IOException e) {
         String name = folder.toString();
         if (e instanceof FileInTheMaking.BeingMade) {
-            return new CouldNotExport(
-                    CouldNotExport.Reason.OTHER,
-                    ("The record was not written: another is writing the same "
-                                    + "record into %s at this moment. The run is safe in the store. Export again.")
-                            .formatted(name),
-                    e);
+            return new CouldNotExport(CouldNotExport.Reason.OTHER, Message.of("not-exported.being-made", name), e);
         }
         if (e instanceof FileAlreadyExistsException exists) {
             return new CouldNotExport(
-                    CouldNotExport.Reason.NOT_A_FOLDER,
-                    ("The record was not written: %s is in the way. "
-                                    + "The run is safe in the store. Name another folder.")
-                            .formatted(exists.getFile()),
-                    e);
+                    CouldNotExport.Reason.NOT_A_FOLDER, Message.of("not-exported.in-the-way", exists.getFile()), e);
         }
         if (says(e, "not a directory")) {
             return new CouldNotExport(
-                    CouldNotExport.Reason.NOT_A_FOLDER,
-                    ("The record was not written: %s is not a folder. "
-                                    + "The run is safe in the store. Name another folder.")
-                            .formatted(name),
-                    e);
+                    CouldNotExport.Reason.NOT_A_FOLDER, Message.of("not-exported.no-folder", name), e);
         }
         if (e instanceof AccessDeniedException || says(e, "read-only", "permission denied")) {
             return new CouldNotExport(
-                    CouldNotExport.Reason.NOT_ALLOWED,
-                    ("The record was not written: nothing may be "
-                                    + "written into %s. The run is safe in the store. Allow it, or name another "
-                                    + "folder.")
-                            .formatted(name),
-                    e);
+                    CouldNotExport.Reason.NOT_ALLOWED, Message.of("not-exported.not-allowed", name), e);
         }
         if (says(e, "no space left", "not enough space", "disk quota")) {
-            return new CouldNotExport(
-                    CouldNotExport.Reason.DISK_FULL,
-                    ("The record was not written: there is no room left "
-                                    + "in %s. The run is safe in the store. Free some space, then export again.")
-                            .formatted(name),
-                    e);
+            return new CouldNotExport(CouldNotExport.Reason.DISK_FULL, Message.of("not-exported.disk-full", name), e);
         }
-        return new CouldNotExport(
-                CouldNotExport.Reason.OTHER,
-                ("The record was not written: %s did not take it. The run is "
-                                + "safe in the store. See to the disk, or name another folder.")
-                        .formatted(name),
-                e);
+        return new CouldNotExport(CouldNotExport.Reason.OTHER, Message.of("not-exported.other", name), e);
     }
 
     private static boolean says(IOException e, String... parts) {

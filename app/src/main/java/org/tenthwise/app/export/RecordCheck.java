@@ -29,6 +29,7 @@ import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.words.Message;
 
 /**
  * Looks at a JSON record by itself, without a store.
@@ -67,22 +68,18 @@ public final class RecordCheck {
         try {
             record = json.readTree(in.readAllBytes());
         } catch (JsonProcessingException e) {
-            return nothing("This is not a Tenthwise record in JSON, or it is damaged.");
+            return nothing(Message.of("recorded.no-record"));
         }
         List<StoredEntry> entries = RecordEntries.of(record);
         String format = record.path("format").asText();
         if (format.equals(JsonRecord.FIRST_FORMAT) && !entries.isEmpty()) {
             return new Result(
-                    new Verification(
-                            entries.size(),
-                            Head.OF_NOTHING,
-                            because("It has the first form of a record, which cannot prove "
-                                    + "that no entry was left out of it. Export the run again from its store.")),
+                    new Verification(entries.size(), Head.OF_NOTHING, because(Message.of("recorded.first-form"))),
                     RunHead.OF_NOTHING);
         }
         boolean second = format.equals(JsonRecord.SECOND_FORMAT);
         if (!second && !format.equals(JsonRecord.FORMAT) || entries.isEmpty()) {
-            return nothing("This is not a Tenthwise record in JSON, or it is damaged.");
+            return nothing(Message.of("recorded.no-record"));
         }
         Head good = Head.OF_NOTHING;
         RunChain chain = new RunChain();
@@ -101,12 +98,7 @@ public final class RecordCheck {
         }
         if (!chain.tied()) {
             return new Result(
-                    new Verification(
-                            entries.size(),
-                            good,
-                            because("Its last entry does not say what came before it, so an entry "
-                                    + "may have been left out. Open its store with this release and export "
-                                    + "the run again.")),
+                    new Verification(entries.size(), good, because(Message.of("recorded.last-not-tied"))),
                     chain.head());
         }
         return new Result(
@@ -115,7 +107,7 @@ public final class RecordCheck {
                 !second);
     }
 
-    private static Result nothing(String why) {
+    private static Result nothing(Message why) {
         return new Result(new Verification(0, Head.OF_NOTHING, because(why)), RunHead.OF_NOTHING);
     }
 
@@ -125,19 +117,19 @@ public final class RecordCheck {
                     ? at(
                             entry,
                             entry.seq() == 1
-                                    ? "Entry 1 does not start the ledger: it names an entry before it."
-                                    : "Entry %d starts a ledger, so it must be entry 1.".formatted(entry.seq()))
+                                    ? Message.of("fault.not-the-first")
+                                    : Message.of("recorded.must-be-first", entry.seq()))
                     : Optional.empty();
         }
         StoredEntry last = before.get(before.size() - 1);
         if (entry.seq() <= last.seq()) {
-            return at(entry, "Entry %d stands after entry %d.".formatted(entry.seq(), last.seq()));
+            return at(entry, Message.of("recorded.after", entry.seq(), last.seq()));
         }
         if (!entry.run().equals(last.run())) {
-            return at(entry, "Entry %d belongs to another run.".formatted(entry.seq()));
+            return at(entry, Message.of("recorded.another-run", entry.seq()));
         }
         return entry.seq() == last.seq() + 1 && !entry.previous().equals(last.hash())
-                ? at(entry, "Entry %d does not follow entry %d as it now stands.".formatted(entry.seq(), last.seq()))
+                ? at(entry, Message.of("fault.not-following", entry.seq(), last.seq()))
                 : Optional.empty();
     }
 
@@ -151,20 +143,20 @@ public final class RecordCheck {
             }
             run = new Run(entries);
         } catch (UnreadableEntry | IllegalArgumentException e) {
-            return at(stored.get(0), "The record does not begin with the beginning of its run.");
+            return at(stored.get(0), Message.of("recorded.no-beginning"));
         }
         PlanSource kept = run.begun().plan();
         if (!(new PlanReader().readKept(kept.text()) instanceof PlanReading.Good good)) {
-            return because("The plan in the record cannot be read by this version of Tenthwise.");
+            return because(Message.of("recorded.plan-unreadable"));
         }
         if (!good.plan().source().sha256().equals(kept.sha256())) {
-            return because("The plan in the record does not give its hash.");
+            return because(Message.of("recorded.plan-hash"));
         }
         JsonNode due;
         try {
             due = JsonRecord.tree(new Evidence(Sheet.of(good.plan(), run), stored, ""));
         } catch (IllegalArgumentException | ArithmeticException | NoSuchElementException e) {
-            return because("The entries of the record are not those of a run: nothing can be worked out from them.");
+            return because(Message.of("recorded.no-run"));
         }
         return Difference.between(record, asRead(due)).map(why -> new Fault(Optional.empty(), why));
     }
@@ -174,11 +166,11 @@ public final class RecordCheck {
         return json.readTree(json.writeValueAsBytes(tree));
     }
 
-    private static Optional<Fault> because(String why) {
+    private static Optional<Fault> because(Message why) {
         return Optional.of(new Fault(Optional.empty(), why));
     }
 
-    private static Optional<Fault> at(StoredEntry entry, String why) {
+    private static Optional<Fault> at(StoredEntry entry, Message why) {
         return Optional.of(new Fault(Optional.of(entry.seq()), why));
     }
 }

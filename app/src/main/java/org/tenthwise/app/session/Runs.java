@@ -15,6 +15,7 @@ import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.words.Message;
 
 /** The runs of one ledger. Used from the one thread that owns the ledger. */
 public final class Runs {
@@ -82,8 +83,6 @@ public final class Runs {
     private static Plan planOf(KeptEntries kept, Run run) {
         return kept.history()
                 .plan(run.begun().plan())
-                .orElseThrow(() -> new CouldNotRead(
-                        "The plan kept with run %s cannot be read by this version of Tenthwise. Nothing was changed."
-                                .formatted(run.id())));
+                .orElseThrow(() -> new CouldNotRead(Message.of("store.plan-unreadable", run.id())));
     }
 }

@@ -3,6 +3,7 @@ package org.tenthwise.app.store;
 import java.time.Instant;
 import java.util.Optional;
 import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.words.Message;
 
 /**
  * Notices entries that say they happened before the entry they stand behind. A clock put right does that, so does a
@@ -11,7 +12,7 @@ import org.tenthwise.model.run.Entry;
 final class BackwardTime {
 
     private Optional<Instant> latest = Optional.empty();
-    private Optional<String> first = Optional.empty();
+    private Optional<Message> first = Optional.empty();
     private int times;
 
     /** @param entry the next in the ledger */
@@ -20,16 +21,14 @@ final class BackwardTime {
         if (latest.isPresent() && at.isBefore(latest.get())) {
             times++;
             if (first.isEmpty()) {
-                first = Optional.of(
-                        "entry %d, of %s, stands behind one of %s".formatted(entry.seq(), at, latest.get()));
+                first = Optional.of(Message.of("remark.backward", entry.seq(), at, latest.get()));
             }
         }
         latest = Optional.of(at);
     }
 
-    Optional<String> remark() {
-        return first.map(where -> times == 1
-                ? "Time runs backwards once: %s.".formatted(where)
-                : "Time runs backwards %d times, first where %s.".formatted(times, where));
+    Optional<Message> remark() {
+        return first.map(
+                where -> Message.of("remark.backward-times").with("n", times).with("where", where));
     }
 }

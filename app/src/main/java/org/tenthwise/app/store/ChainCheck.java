@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import org.tenthwise.app.store.Verification.Fault;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.words.Message;
 
 /** Walks a ledger, entry by entry in order, and keeps the first thing that is not as it was written. */
 public final class ChainCheck {
@@ -21,7 +22,7 @@ public final class ChainCheck {
     private final Map<String, RunHead> runsBefore;
     private final Map<String, RunChain> runs = new LinkedHashMap<>();
     private final Map<String, List<Long>> unknown = new TreeMap<>();
-    private final List<String> remarks = new ArrayList<>();
+    private final List<Message> remarks = new ArrayList<>();
     private final BackwardTime time = new BackwardTime();
 
     /** From the first entry. */
@@ -75,9 +76,7 @@ public final class ChainCheck {
 
     /** Keeps that the file is damaged behind the last entry looked at. */
     public void cannotBeReadOn() {
-        broken(new Fault(
-                Optional.of(head.seq() + 1),
-                "Entry %d cannot be read: the file is damaged there.".formatted(head.seq() + 1)));
+        broken(new Fault(Optional.of(head.seq() + 1), Message.of("fault.damaged-there", head.seq() + 1)));
     }
 
     /** Keeps a fault found by other means; as a remark if something was found bad before. */
@@ -95,14 +94,13 @@ public final class ChainCheck {
             if (!chain.tied()) {
                 broken(new Fault(
                         Optional.of(chain.head().seq()),
-                        "Entry %d does not say what came before it in run %s."
-                                .formatted(chain.head().seq(), run)));
+                        Message.of("fault.run-not-tied", chain.head().seq(), run)));
             }
         });
     }
 
     public Verification result() {
-        List<String> said = new ArrayList<>(remarks);
+        List<Message> said = new ArrayList<>(remarks);
         time.remark().ifPresent(said::add);
         return new Verification(entries, head, fault, unknown, said, false);
     }
@@ -129,13 +127,11 @@ public final class ChainCheck {
     private static Optional<Fault> hashedOtherwise(StoredEntry stored, byte[] body) {
         return Chain.hash(stored.previous(), body).equals(stored.hash())
                 ? Optional.empty()
-                : at(
-                        stored,
-                        "Entry %d is not as it was written: its text does not give its hash.".formatted(stored.seq()));
+                : at(stored, Message.of("fault.hash", stored.seq()));
     }
 
     private static Optional<Fault> unreadable(StoredEntry stored, UnreadableEntry why) {
-        return at(stored, "The text of entry %d cannot be read: %s.".formatted(stored.seq(), why.getMessage()));
+        return at(stored, Message.of("fault.text", stored.seq(), why.getMessage()));
     }
 
     private Optional<Fault> outOfPlaceInItsRun(StoredEntry entry, Optional<Before> before) {
@@ -151,27 +147,25 @@ public final class ChainCheck {
             return Optional.of(new Fault(
                     Optional.of(due),
                     head.seq() == 0
-                            ? "Entry 1 is missing: the ledger starts with entry %d.".formatted(entry.seq())
-                            : "Entry %d is missing: entry %d is followed by entry %d."
-                                    .formatted(due, head.seq(), entry.seq())));
+                            ? Message.of("fault.first-missing", entry.seq())
+                            : Message.of("fault.missing", due, head.seq(), entry.seq())));
         }
         if (entry.seq() < due) {
-            return at(entry, "Entry %d stands where entry %d is due.".formatted(entry.seq(), due));
+            return at(entry, Message.of("fault.out-of-place", entry.seq(), due));
         }
         if (!entry.previous().equals(head.hash())) {
             return at(
                     entry,
                     head.seq() == 0
-                            ? "Entry 1 does not start the ledger: it names an entry before it."
-                            : "Entry %d does not follow entry %d as it now stands.".formatted(entry.seq(), head.seq()));
+                            ? Message.of("fault.not-the-first")
+                            : Message.of("fault.not-following", entry.seq(), head.seq()));
         }
         return Optional.empty();
     }
 
     private static Optional<Fault> differing(StoredEntry stored, Entry entry) {
         return differingColumn(stored, entry)
-                .flatMap(column -> at(
-                        stored, "The \"%s\" of entry %d is not what its text says.".formatted(column, stored.seq())));
+                .flatMap(column -> at(stored, Message.of("fault.column", column, stored.seq())));
     }
 
     private static Optional<String> differingColumn(StoredEntry stored, Entry entry) {
@@ -187,7 +181,7 @@ public final class ChainCheck {
         return stored.by().equals(entry.by()) ? Optional.empty() : Optional.of("by");
     }
 
-    private static Optional<Fault> at(StoredEntry entry, String why) {
+    private static Optional<Fault> at(StoredEntry entry, Message why) {
         return Optional.of(new Fault(Optional.of(entry.seq()), why));
     }
 }

@@ -1,9 +1,11 @@
 package org.tenthwise.app.store;
 
 import java.util.Optional;
+import org.tenthwise.model.words.Explained;
+import org.tenthwise.model.words.Message;
 
 /** A store was not made out of another, which is as it was. The message is for the person at the machine. */
-public final class CouldNotCopy extends Exception {
+public final class CouldNotCopy extends Exception implements Explained {
 
     private static final long serialVersionUID = 1L;
 
@@ -16,13 +18,25 @@ public final class CouldNotCopy extends Exception {
     }
 
     private final Reason reason;
+    private final transient Message why;
 
-    public CouldNotCopy(Reason reason, String message, Optional<Exception> cause) {
-        super(message, cause.orElse(null));
+    public CouldNotCopy(Reason reason, Message why, Optional<Exception> cause) {
+        super(cause.orElse(null));
         this.reason = reason;
+        this.why = why;
     }
 
     public Reason reason() {
         return reason;
+    }
+
+    @Override
+    public Message why() {
+        return why;
+    }
+
+    @Override
+    public String getMessage() {
+        return why.toString();
     }
 }

@@ -17,6 +17,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.Optional;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.words.Message;
 
 /**
  * An entry as JSON text, all of it but its place in the ledger.
@@ -95,7 +96,7 @@ public final class EntryText {
         try {
             return UTF_8.newDecoder().decode(ByteBuffer.wrap(body)).toString();
         } catch (CharacterCodingException e) {
-            throw new UnreadableEntry("it is not UTF-8", e);
+            throw new UnreadableEntry(Message.of("entry.not-utf8"), e);
         }
     }
 
@@ -105,9 +106,9 @@ public final class EntryText {
             if (tree instanceof ObjectNode object) {
                 return object;
             }
-            throw new UnreadableEntry("it is no JSON object");
+            throw new UnreadableEntry(Message.of("entry.no-object"));
         } catch (JsonProcessingException e) {
-            throw new UnreadableEntry("it is not JSON", e);
+            throw new UnreadableEntry(Message.of("entry.not-json"), e);
         }
     }
 
@@ -115,7 +116,7 @@ public final class EntryText {
         try {
             return OffsetDateTime.parse(text, DateTimeFormatter.ISO_OFFSET_DATE_TIME);
         } catch (DateTimeException e) {
-            throw new UnreadableEntry("\"%s\" is no date and time".formatted(text), e);
+            throw new UnreadableEntry(Message.of("entry.no-time", text), e);
         }
     }
 }

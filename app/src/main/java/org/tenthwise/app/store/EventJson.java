@@ -12,6 +12,7 @@ import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.words.Message;
 
 /** What events are made of, as JSON objects: sizes, gauges, settings, parts. */
 final class EventJson {
@@ -27,8 +28,7 @@ final class EventJson {
         String figure = from.text("figure");
         String symbol = from.text("unit");
         from.end();
-        Unit unit = Unit.ofSymbol(symbol)
-                .orElseThrow(() -> new UnreadableEntry("\"%s\" is no known unit".formatted(symbol)));
+        Unit unit = Unit.ofSymbol(symbol).orElseThrow(() -> new UnreadableEntry(Message.of("entry.no-unit", symbol)));
         return new Written(figure, unit);
     }
 
@@ -46,7 +46,7 @@ final class EventJson {
 
     private static Degrees degrees(String figure, TemperatureScale scale) throws UnreadableEntry {
         if (!Written.isPlainDecimal(figure)) {
-            throw new UnreadableEntry("\"%s\" is no temperature".formatted(figure));
+            throw new UnreadableEntry(Message.of("entry.no-temperature", figure));
         }
         return Degrees.of(figure, scale);
     }
@@ -62,8 +62,8 @@ final class EventJson {
         String key = from.text("kind");
         Optional<ReadingDirection> sense = from.wordIfAny("sense", ReadingDirection.class);
         from.end();
-        GaugeKind kind = GaugeKind.ofKey(key)
-                .orElseThrow(() -> new UnreadableEntry("\"%s\" is no known kind of gauge".formatted(key)));
+        GaugeKind kind =
+                GaugeKind.ofKey(key).orElseThrow(() -> new UnreadableEntry(Message.of("entry.no-gauge-kind", key)));
         return new Gauge(id, kind, sense);
     }
 

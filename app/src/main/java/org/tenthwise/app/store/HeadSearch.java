@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.tenthwise.model.words.Message;
 
 /**
  * Looks for a hash that was printed or kept elsewhere: what holds it was not cut off before it. The hash of an entry is
@@ -19,39 +20,34 @@ public final class HeadSearch {
     }
 
     /** A sentence that says where the hash is; absent if it is nowhere. */
-    public Optional<String> find(String hash) {
+    public Optional<Message> find(String hash) {
         String wanted = hash.strip();
         Map<String, RunHead> runs = new LinkedHashMap<>();
         for (StoredEntry entry : entries) {
             RunHead run = runs.getOrDefault(entry.run(), RunHead.OF_NOTHING).and(entry);
             runs.put(entry.run(), run);
             if (entry.hash().equalsIgnoreCase(wanted)) {
-                return Optional.of("The hash is that of entry %d: nothing up to it was cut off, and %s."
-                        .formatted(
-                                entry.seq(),
-                                behind(entries.stream()
-                                        .filter(later -> later.seq() > entry.seq())
-                                        .count())));
+                return Optional.of(Message.of(
+                        "head.of-entry",
+                        entry.seq(),
+                        behind(entries.stream()
+                                .filter(later -> later.seq() > entry.seq())
+                                .count())));
             }
             if (run.hash().equalsIgnoreCase(wanted)) {
-                return Optional.of(
-                        ("The hash is that of run %s up to its entry %d: nothing of the run up to it was cut off, "
-                                        + "and %s.")
-                                .formatted(
-                                        entry.run(),
-                                        run.place(),
-                                        behind(entries.stream()
-                                                .filter(later ->
-                                                        later.run().equals(entry.run()) && later.seq() > entry.seq())
-                                                .count())));
+                return Optional.of(Message.of(
+                        "head.of-run",
+                        entry.run(),
+                        run.place(),
+                        behind(entries.stream()
+                                .filter(later -> later.run().equals(entry.run()) && later.seq() > entry.seq())
+                                .count())));
             }
         }
         return Optional.empty();
     }
 
-    private static String behind(long entries) {
-        return entries == 0
-                ? "it is the last"
-                : entries == 1 ? "1 entry stands behind it" : "%d entries stand behind it".formatted(entries);
+    private static Message behind(long entries) {
+        return Message.of("head.behind").with("n", entries);
     }
 }

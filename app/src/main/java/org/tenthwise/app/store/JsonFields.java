@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.tenthwise.model.words.Message;
 
 /** Takes the fields of a JSON object one by one and notices what is missing and what is left over. */
 final class JsonFields {
@@ -21,7 +22,7 @@ final class JsonFields {
     String text(String key) throws UnreadableEntry {
         JsonNode value = value(key);
         if (!value.isTextual()) {
-            throw new UnreadableEntry("\"%s\" is no text".formatted(key));
+            throw new UnreadableEntry(Message.of("entry.no-text", key));
         }
         return value.textValue();
     }
@@ -37,7 +38,7 @@ final class JsonFields {
         }
         JsonNode value = value(key);
         if (!value.isBoolean() || !value.booleanValue()) {
-            throw new UnreadableEntry("\"%s\" is not true".formatted(key));
+            throw new UnreadableEntry(Message.of("entry.not-true", key));
         }
         return true;
     }
@@ -45,7 +46,7 @@ final class JsonFields {
     long whole(String key) throws UnreadableEntry {
         JsonNode value = value(key);
         if (!value.isIntegralNumber() || !value.canConvertToLong()) {
-            throw new UnreadableEntry("\"%s\" is no whole number".formatted(key));
+            throw new UnreadableEntry(Message.of("entry.no-whole", key));
         }
         return value.longValue();
     }
@@ -58,7 +59,7 @@ final class JsonFields {
         try {
             return Math.toIntExact(whole(key));
         } catch (ArithmeticException e) {
-            throw new UnreadableEntry("\"%s\" is no number of a step".formatted(key), e);
+            throw new UnreadableEntry(Message.of("entry.no-step", key), e);
         }
     }
 
@@ -66,7 +67,7 @@ final class JsonFields {
         if (value(key) instanceof ObjectNode inner) {
             return new JsonFields(inner);
         }
-        throw new UnreadableEntry("\"%s\" is no object".formatted(key));
+        throw new UnreadableEntry(Message.of("entry.not-an-object", key));
     }
 
     Optional<JsonFields> objectIfAny(String key) throws UnreadableEntry {
@@ -78,7 +79,7 @@ final class JsonFields {
         return Arrays.stream(type.getEnumConstants())
                 .filter(constant -> word(constant).equals(word))
                 .findFirst()
-                .orElseThrow(() -> new UnreadableEntry("\"%s\" is not known as \"%s\"".formatted(word, key)));
+                .orElseThrow(() -> new UnreadableEntry(Message.of("entry.word-unknown", word, key)));
     }
 
     <E extends Enum<E>> Optional<E> wordIfAny(String key, Class<E> type) throws UnreadableEntry {
@@ -100,7 +101,7 @@ final class JsonFields {
         for (var names = object.fieldNames(); names.hasNext(); ) {
             String name = names.next();
             if (!taken.contains(name)) {
-                throw new UnreadableEntry("\"%s\" is not known here".formatted(name));
+                throw new UnreadableEntry(Message.of("entry.key-unknown", name));
             }
         }
     }
@@ -108,7 +109,7 @@ final class JsonFields {
     private JsonNode value(String key) throws UnreadableEntry {
         taken.add(key);
         if (!object.has(key)) {
-            throw new UnreadableEntry("\"%s\" is missing".formatted(key));
+            throw new UnreadableEntry(Message.of("entry.key-missing", key));
         }
         return object.get(key);
     }

@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.US_ASCII;
 
 import java.util.Optional;
 import org.tenthwise.app.store.Verification.Fault;
+import org.tenthwise.model.words.Message;
 
 /**
  * Walks the entries of one run, from its first, and tells whether one is missing, without the entries of other runs
@@ -57,9 +58,7 @@ public final class RunChain {
         if (before.isPresent() || tied) {
             fault = before.isPresent()
                     ? differing(entry, before.get())
-                    : at(
-                            entry,
-                            "Entry %d does not say what came before it in run %s.".formatted(entry.seq(), entry.run()));
+                    : at(entry, Message.of("fault.run-not-tied", entry.seq(), entry.run()));
             tied = true;
         }
         if (fault.isEmpty()) {
@@ -84,20 +83,14 @@ public final class RunChain {
 
     private Optional<Fault> differing(StoredEntry entry, Before before) {
         if (before.place() != head.place() + 1) {
-            return at(
-                    entry,
-                    "Entry %d is number %d of run %s, and %d stand before it."
-                            .formatted(entry.seq(), before.place(), entry.run(), head.place()));
+            return at(entry, Message.of("fault.run-place", entry.seq(), before.place(), entry.run(), head.place()));
         }
         return before.hash().equals(head.hash())
                 ? Optional.empty()
-                : at(
-                        entry,
-                        "What stands before entry %d in run %s is not what it was written after."
-                                .formatted(entry.seq(), entry.run()));
+                : at(entry, Message.of("fault.run-before", entry.seq(), entry.run()));
     }
 
-    private static Optional<Fault> at(StoredEntry entry, String why) {
+    private static Optional<Fault> at(StoredEntry entry, Message why) {
         return Optional.of(new Fault(Optional.of(entry.seq()), why));
     }
 }

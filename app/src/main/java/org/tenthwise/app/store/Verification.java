@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.tenthwise.model.words.Message;
 
 /**
  * What a walk over a ledger found.
@@ -20,16 +21,16 @@ public record Verification(
         Head head,
         Optional<Fault> fault,
         Map<String, List<Long>> unknown,
-        List<String> remarks,
+        List<Message> remarks,
         boolean mayLackItsLast) {
 
     private static final int MOST_NAMED = 10;
 
     /**
      * @param seq the first bad entry; absent if the file is damaged where no entry can be named
-     * @param why a sentence
+     * @param why in a sentence
      */
-    public record Fault(Optional<Long> seq, String why) {}
+    public record Fault(Optional<Long> seq, Message why) {}
 
     /** Without unknown kinds and remarks. */
     public Verification(long entries, Head head, Optional<Fault> fault) {
@@ -53,21 +54,17 @@ public record Verification(
     }
 
     /** Entries and kinds a newer release made; absent if there are none. */
-    public Optional<String> madeByNewer() {
+    public Optional<Message> madeByNewer() {
         if (unknown.isEmpty()) {
             return Optional.empty();
         }
         List<Long> all =
                 unknown.values().stream().flatMap(Collection::stream).sorted().toList();
-        String places = String.join(
-                        ", ",
-                        all.stream().limit(MOST_NAMED).map(String::valueOf).toList())
-                + (all.size() > MOST_NAMED ? " and %d more".formatted(all.size() - MOST_NAMED) : "");
-        return Optional.of("%s of kinds this release does not know (%s; %s %s)"
-                .formatted(
-                        all.size() == 1 ? "1 entry" : all.size() + " entries",
-                        String.join(", ", unknown.keySet()),
-                        all.size() == 1 ? "entry" : "entries",
-                        places));
+        List<Long> named = all.stream().limit(MOST_NAMED).toList();
+        return Optional.of(Message.of("unknown-kinds")
+                .with("n", all.size())
+                .with("kinds", List.copyOf(unknown.keySet()))
+                .with("places", named)
+                .with("more", all.size() - named.size()));
     }
 }

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.app.store.CouldNotSave;
+import org.tenthwise.model.words.Message;
 
 class CommandLinesTest {
 
@@ -126,7 +127,10 @@ class CommandLinesTest {
                         + "save again.";
         assertEquals(
                 said,
-                Typed.whatGoesWrong(new CouldNotSave(CouldNotSave.Reason.DISK_FULL, said, new IOException()))
+                Typed.whatGoesWrong(new CouldNotSave(
+                                CouldNotSave.Reason.DISK_FULL,
+                                Message.of("store.not-saved.disk-full"),
+                                new IOException()))
                         .trouble());
     }
 

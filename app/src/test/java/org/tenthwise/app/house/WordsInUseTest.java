@@ -33,7 +33,8 @@ class WordsInUseTest {
             .map(module -> Path.of("..", module, "src/main/java"))
             .toList();
     private static final Pattern LITERAL = Pattern.compile("\"(\\.?[a-z0-9]+(?:[.-][a-z0-9]+)*\\.?)\"");
-    private static final Pattern SAID = Pattern.compile("\\b(?:say|key|Message\\.of|new Refused)\\(\\s*\"([^\"]+)\"");
+    private static final Pattern SAID =
+            Pattern.compile("\\b(?:say|key|Message\\.of|Message\\.ofValue|new Refused)\\(\\s*\"([^\"]+)\"");
 
     private final Map<String, String> texts = Bundles.english();
     private final Set<String> keys = texts.keySet();

@@ -17,6 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.app.store.Verification.Fault;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.words.Message;
 
 class RunChainTest {
 
@@ -60,9 +61,7 @@ class RunChainTest {
 
         assertEquals(
                 Optional.of(new Fault(
-                        Optional.of(seq),
-                        "Entry %d is number %d of run run-1, and %d stand before it."
-                                .formatted(seq, leftOut + 2, leftOut))),
+                        Optional.of(seq), Message.of("fault.run-place", seq, leftOut + 2L, "run-1", (long) leftOut))),
                 chain.fault());
         assertEquals(leftOut, chain.head().place());
     }
@@ -98,7 +97,7 @@ class RunChainTest {
 
         assertEquals(
                 "What stands before entry 3 in run run-1 is not what it was written after.",
-                walked(run).fault().orElseThrow().why());
+                walked(run).fault().orElseThrow().why().toString());
     }
 
     @Test
@@ -118,7 +117,7 @@ class RunChainTest {
         trimmed.remove(1);
         assertEquals(
                 "Entry 4 is number 3 of run run-1, and 1 stand before it.",
-                walked(trimmed).fault().orElseThrow().why());
+                walked(trimmed).fault().orElseThrow().why().toString());
     }
 
     @Test
@@ -130,7 +129,7 @@ class RunChainTest {
         RunChain chain = walked(run("run-1"));
         assertEquals(
                 "Entry 2 does not say what came before it in run run-1.",
-                chain.fault().orElseThrow().why());
+                chain.fault().orElseThrow().why().toString());
         assertEquals(1, chain.head().place());
     }
 

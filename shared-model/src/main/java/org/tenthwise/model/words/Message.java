@@ -8,7 +8,8 @@ import java.util.Map;
  *
  * @param key which text
  * @param values by the name of the gap; a number fills a gap as a number of the language, a {@link Message} as its
- *     sentence, an enum by its name in small letters with hyphens, anything else as its own text
+ *     sentence, an enum by its name in small letters with hyphens, several with commas between, anything else as its
+ *     own text
  */
 public record Message(String key, Map<String, Object> values) {
 
@@ -25,11 +26,21 @@ public record Message(String key, Map<String, Object> values) {
         return new Message(key, numbered);
     }
 
+    /** The text of {@code stem} and the value's name, as {@link Words#say(String, Enum)} has it. */
+    public static Message ofValue(String stem, Enum<?> value, Object... values) {
+        return of(Words.keyOf(stem, value), values);
+    }
+
     /** This with the gap {@code {name}} filled. */
     public Message with(String name, Object value) {
         Map<String, Object> more = new LinkedHashMap<>(values);
         more.put(name, value);
         return new Message(key, more);
+    }
+
+    /** This and, behind a blank, {@code next}: two sentences. */
+    public Message and(Message next) {
+        return of("one-after-another", this, next);
     }
 
     /** In English, for a log or a test; whoever shows it asks {@link Words}. */

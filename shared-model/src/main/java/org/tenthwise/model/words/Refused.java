@@ -1,7 +1,7 @@
 package org.tenthwise.model.words;
 
 /** Something a person asked for or gave cannot be taken; the message says why, and what would be right. */
-public final class Refused extends IllegalArgumentException {
+public final class Refused extends IllegalArgumentException implements Explained {
 
     private static final long serialVersionUID = 1L;
 
@@ -21,6 +21,7 @@ public final class Refused extends IllegalArgumentException {
         this.why = why;
     }
 
+    @Override
     public Message why() {
         return why;
     }

@@ -8,6 +8,7 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
+import java.util.Collection;
 import java.util.Locale;
 import java.util.Map;
 import java.util.MissingResourceException;
@@ -15,6 +16,7 @@ import java.util.Properties;
 import java.util.ServiceLoader;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 
 /**
  * The words of one language, from every {@link Vocabulary} there is.
@@ -101,6 +103,10 @@ public final class Words {
 
     /** The key of a value below a stem: {@code key("verdict", CUT_AGAIN)} is {@code verdict.cut-again}. */
     public String key(String stem, Enum<?> value) {
+        return keyOf(stem, value);
+    }
+
+    static String keyOf(String stem, Enum<?> value) {
         return stem + "." + name(value);
     }
 
@@ -111,6 +117,9 @@ public final class Words {
         }
         if (value instanceof Enum<?> one) {
             return name(one);
+        }
+        if (value instanceof Collection<?> several) {
+            return several.stream().map(this::show).collect(Collectors.joining(", "));
         }
         String plain = value instanceof BigDecimal figure ? figure.toPlainString() : String.valueOf(value);
         return value instanceof Number ? plain.replace(".", decimal) : plain;

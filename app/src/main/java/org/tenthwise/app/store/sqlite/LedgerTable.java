@@ -19,6 +19,7 @@ import org.tenthwise.app.store.RunHead;
 import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.app.store.UnreadableEntry;
 import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.words.Message;
 
 /** The one table of a store. Bodies go in and out as bytes, so that what is hashed is what is stored. */
 final class LedgerTable {
@@ -198,10 +199,7 @@ final class LedgerTable {
         try {
             return EntryText.read(row.getLong(1), bytes(row));
         } catch (UnreadableEntry e) {
-            throw new CouldNotRead(
-                    "The text of entry %d cannot be read: %s. Nothing was changed. Verify the store."
-                            .formatted(row.getLong(1), e.getMessage()),
-                    e);
+            throw new CouldNotRead(Message.of("store.entry-unreadable", row.getLong(1), e.why()), e);
         }
     }
 

@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import org.tenthwise.app.store.Verification.Fault;
+import org.tenthwise.model.words.Message;
 
 /**
  * Sets the tables, indexes and triggers of a store beside those its steps make. A trigger more can swallow an entry, a
@@ -29,20 +29,18 @@ final class SchemaCheck {
     Optional<Fault> fault() throws SQLException {
         TreeMap<String, String> there = objects(store, DrawnSchema.isNot());
         TreeMap<String, String> due = due();
-        List<String> differing = new ArrayList<>();
+        List<Message> differing = new ArrayList<>();
         due.forEach((name, sql) -> {
             if (!there.containsKey(name)) {
-                differing.add("The %s is missing.".formatted(name));
+                differing.add(Message.of("fault.object.missing", name));
             } else if (!there.get(name).equals(sql)) {
-                differing.add("The %s is not as Tenthwise makes it.".formatted(name));
+                differing.add(Message.of("fault.object.differs", name));
             }
         });
         there.keySet().stream()
                 .filter(name -> !due.containsKey(name))
-                .forEach(name -> differing.add("The %s was not made by Tenthwise.".formatted(name)));
-        return differing.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Fault(Optional.empty(), differing.stream().collect(Collectors.joining(" "))));
+                .forEach(name -> differing.add(Message.of("fault.object.foreign", name)));
+        return differing.stream().reduce(Message::and).map(why -> new Fault(Optional.empty(), why));
     }
 
     private TreeMap<String, String> due() throws SQLException {

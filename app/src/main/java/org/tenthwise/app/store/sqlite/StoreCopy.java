@@ -14,6 +14,7 @@ import org.sqlite.SQLiteException;
 import org.tenthwise.app.store.CouldNotCopy;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.Verification;
+import org.tenthwise.model.words.Message;
 
 /**
  * Makes a store under a name that is free: under another name first, which is synchronised and verified before it is
@@ -118,34 +119,22 @@ final class StoreCopy {
 
     private CouldNotCopy alreadyThere() {
         return new CouldNotCopy(
-                CouldNotCopy.Reason.ALREADY_THERE,
-                "There is a file %s already. It was left as it is and nothing was copied. Give another name."
-                        .formatted(to.path()),
-                Optional.empty());
+                CouldNotCopy.Reason.ALREADY_THERE, Message.of("store.copy.already-there", to.path()), Optional.empty());
     }
 
     private CouldNotCopy notMade(Exception e) {
         if (!Files.isDirectory(to.path().getParent())) {
             return new CouldNotCopy(
-                    CouldNotCopy.Reason.NOT_WRITABLE,
-                    ("%s was not made: its folder is not there. The store is as it was. "
-                                    + "See to the folder, then try again.")
-                            .formatted(to.path()),
-                    Optional.of(e));
+                    CouldNotCopy.Reason.NOT_WRITABLE, Message.of("store.copy.no-folder", to.path()), Optional.of(e));
         }
         boolean full = e instanceof SQLException sql && StoreErrors.isForWantOfRoom(sql)
                 || e instanceof IOException && to.path().getParent().toFile().getUsableSpace() == 0;
         return full
                 ? new CouldNotCopy(
-                        CouldNotCopy.Reason.DISK_FULL,
-                        "%s was not made: the disk is full. The store is as it was. Free some space, then try again."
-                                .formatted(to.path()),
-                        Optional.of(e))
+                        CouldNotCopy.Reason.DISK_FULL, Message.of("store.copy.disk-full", to.path()), Optional.of(e))
                 : new CouldNotCopy(
                         CouldNotCopy.Reason.NOT_WRITABLE,
-                        ("%s was not made: it cannot be written there. The store is as it was. "
-                                        + "See to the disk and its folder, then try again.")
-                                .formatted(to.path()),
+                        Message.of("store.copy.not-writable", to.path()),
                         Optional.of(e));
     }
 }

@@ -7,6 +7,7 @@ import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.Verification;
+import org.tenthwise.model.words.Message;
 
 /** Says what went wrong with a store: what happened, what is safe, what to do next. */
 final class StoreErrors {
@@ -35,48 +36,24 @@ final class StoreErrors {
 
     CouldNotSave saving(SQLException e) {
         if (e instanceof NotKept) {
-            return new CouldNotSave(
-                    CouldNotSave.Reason.DAMAGED,
-                    "The entry was not saved: %s did not keep it as it was given. ".formatted(name)
-                            + "Do not go on with it. Keep a copy of the file, verify it, and start a new store.",
-                    e);
+            return new CouldNotSave(CouldNotSave.Reason.DAMAGED, Message.of("store.not-saved.not-kept", name), e);
         }
         if (e instanceof MadeByNewer newer) {
             return madeByNewer(newer);
         }
         if (isForWantOfRoom(e)) {
-            return new CouldNotSave(
-                    CouldNotSave.Reason.DISK_FULL,
-                    "The entry was not saved: the disk is full. "
-                            + "Everything saved before is safe. Free some space, then save again.",
-                    e);
+            return new CouldNotSave(CouldNotSave.Reason.DISK_FULL, Message.of("store.not-saved.disk-full"), e);
         }
         if (is(e, SQLiteErrorCode.SQLITE_READONLY)) {
-            return new CouldNotSave(
-                    CouldNotSave.Reason.READ_ONLY,
-                    "The entry was not saved: %s cannot be written to. ".formatted(name)
-                            + "Everything saved before is safe. Allow writing to it, then save again.",
-                    e);
+            return new CouldNotSave(CouldNotSave.Reason.READ_ONLY, Message.of("store.not-saved.read-only", name), e);
         }
         if (is(e, SQLiteErrorCode.SQLITE_CORRUPT) || is(e, SQLiteErrorCode.SQLITE_NOTADB)) {
-            return new CouldNotSave(
-                    CouldNotSave.Reason.DAMAGED,
-                    "The entry was not saved: %s is damaged. ".formatted(name)
-                            + "Do not go on with it. Keep a copy of the file, verify it, and start a new store.",
-                    e);
+            return new CouldNotSave(CouldNotSave.Reason.DAMAGED, Message.of("store.not-saved.damaged", name), e);
         }
         if (is(e, SQLiteErrorCode.SQLITE_BUSY) || is(e, SQLiteErrorCode.SQLITE_LOCKED)) {
-            return new CouldNotSave(
-                    CouldNotSave.Reason.BUSY,
-                    "The entry was not saved: another program keeps %s busy. ".formatted(name)
-                            + "Everything saved before is safe. Close that program, then save again.",
-                    e);
+            return new CouldNotSave(CouldNotSave.Reason.BUSY, Message.of("store.not-saved.busy", name), e);
         }
-        return new CouldNotSave(
-                CouldNotSave.Reason.OTHER,
-                "The entry was not saved: the disk did not take it. "
-                        + "Everything saved before is safe. See to the disk, then save again.",
-                e);
+        return new CouldNotSave(CouldNotSave.Reason.OTHER, Message.of("store.not-saved.other"), e);
     }
 
     CouldNotOpen opening(SQLException e) {
@@ -84,18 +61,10 @@ final class StoreErrors {
             return notAStore();
         }
         if (isForWantOfRoom(e) && !file.exists()) {
-            return new CouldNotOpen(
-                    CouldNotOpen.Reason.DISK_FULL,
-                    "%s was not made: the disk is full. ".formatted(name)
-                            + "Nothing is kept yet. Free some space, then open it again.",
-                    e);
+            return new CouldNotOpen(CouldNotOpen.Reason.DISK_FULL, Message.of("store.not-made.disk-full", name), e);
         }
         if (isForWantOfRoom(e)) {
-            return new CouldNotOpen(
-                    CouldNotOpen.Reason.DISK_FULL,
-                    "%s was not opened: the disk is full. ".formatted(name)
-                            + "What is in it is safe. Free some space, then open it again.",
-                    e);
+            return new CouldNotOpen(CouldNotOpen.Reason.DISK_FULL, Message.of("store.not-opened.disk-full", name), e);
         }
         if (isUnfinished(e)) {
             return unfinished(e);
@@ -105,132 +74,72 @@ final class StoreErrors {
         }
         if (is(e, SQLiteErrorCode.SQLITE_BUSY)) {
             return new CouldNotOpen(
-                    CouldNotOpen.Reason.HELD_BY_ANOTHER,
-                    ("%s was not opened: another program is reading it. "
-                                    + "It was left as it is. Close that program, then open it again.")
-                            .formatted(name),
-                    e);
+                    CouldNotOpen.Reason.HELD_BY_ANOTHER, Message.of("store.not-opened.being-read", name), e);
         }
         if (is(e, SQLiteErrorCode.SQLITE_CORRUPT) || e instanceof NotKept) {
-            return new CouldNotOpen(
-                    CouldNotOpen.Reason.DAMAGED,
-                    "%s was not opened: it is damaged. ".formatted(name)
-                            + "It was left as it is. Take a copy of it from before, or start a new store.",
-                    e);
+            return new CouldNotOpen(CouldNotOpen.Reason.DAMAGED, Message.of("store.not-opened.damaged", name), e);
         }
         return unreadable(e);
     }
 
     CouldNotOpen notWhole(Verification.Fault fault) {
         return new CouldNotOpen(
-                CouldNotOpen.Reason.DAMAGED,
-                ("%s was not opened: it is not whole. %s It was left as it is. "
-                                + "Take a copy of it from before, or start a new store.")
-                        .formatted(name, fault.why()));
+                CouldNotOpen.Reason.DAMAGED, Message.of("store.not-opened.not-whole", name, fault.why()));
     }
 
     /** Of a store that is open. */
     CouldNotOpen foundNotWhole(Verification.Fault fault) {
-        return new CouldNotOpen(
-                CouldNotOpen.Reason.DAMAGED,
-                ("%s was closed: it is not whole. %s Nothing more is written to it. Take a copy of it from before, or "
-                                + "start a new store.")
-                        .formatted(name, fault.why()));
+        return new CouldNotOpen(CouldNotOpen.Reason.DAMAGED, Message.of("store.closed-not-whole", name, fault.why()));
     }
 
     CouldNotOpen notWholeToCopy(Verification.Fault fault) {
         return new CouldNotOpen(
-                CouldNotOpen.Reason.DAMAGED,
-                ("%s was not copied: it is not whole. %s It was left as it is. What still chains can be taken out of "
-                                + "it with the command \"salvage\".")
-                        .formatted(name, fault.why()));
+                CouldNotOpen.Reason.DAMAGED, Message.of("store.not-copied.not-whole", name, fault.why()));
     }
 
     private CouldNotSave madeByNewer(MadeByNewer e) {
-        return new CouldNotSave(
-                CouldNotSave.Reason.NEWER,
-                ("The entry was not saved: run %s holds entries made by a newer release of Tenthwise. It was left as "
-                                + "it is. Go on with it in the newer release.")
-                        .formatted(e.run()),
-                e);
+        return new CouldNotSave(CouldNotSave.Reason.NEWER, Message.of("store.not-saved.newer", e.run()), e);
     }
 
     CouldNotOpen notFound() {
-        return new CouldNotOpen(
-                CouldNotOpen.Reason.NOT_FOUND,
-                "There is no %s. Nothing was made in its place. Give the path of a store.".formatted(name));
+        return new CouldNotOpen(CouldNotOpen.Reason.NOT_FOUND, Message.of("store.not-found", name));
     }
 
     CouldNotOpen notAStore() {
-        return new CouldNotOpen(
-                CouldNotOpen.Reason.NOT_A_STORE,
-                "%s is not a Tenthwise store. It was left as it is. Give the path of a store.".formatted(name));
+        return new CouldNotOpen(CouldNotOpen.Reason.NOT_A_STORE, Message.of("store.no-store", name));
     }
 
     CouldNotOpen newer(int step) {
         return new CouldNotOpen(
-                CouldNotOpen.Reason.NEWER,
-                ("%s was made by a newer release of Tenthwise (store version "
-                                + "%d, this release knows %d). It was left as it is. Open it with the newer release.")
-                        .formatted(name, step, Schema.NEWEST));
+                CouldNotOpen.Reason.NEWER, Message.of("store.newer.version", name, step, Schema.NEWEST));
     }
 
     CouldNotOpen heldByAnother() {
-        return new CouldNotOpen(
-                CouldNotOpen.Reason.HELD_BY_ANOTHER,
-                ("%s is in use by another Tenthwise. Nothing was "
-                                + "written to it from here. Close the other one, then open it again.")
-                        .formatted(name));
+        return new CouldNotOpen(CouldNotOpen.Reason.HELD_BY_ANOTHER, Message.of("store.held-by-another", name));
     }
 
     CouldNotOpen readOnly() {
-        return new CouldNotOpen(
-                CouldNotOpen.Reason.READ_ONLY,
-                ("%s cannot be written to. It was left as it is. Allow "
-                                + "writing to it and to its folder, or give another path.")
-                        .formatted(name));
+        return new CouldNotOpen(CouldNotOpen.Reason.READ_ONLY, Message.of("store.read-only", name));
     }
 
     CouldNotOpen readOnly(Exception e) {
-        CouldNotOpen refusal = readOnly();
-        refusal.initCause(e);
-        return refusal;
+        return new CouldNotOpen(CouldNotOpen.Reason.READ_ONLY, Message.of("store.read-only", name), e);
     }
 
     private CouldNotOpen unfinished(SQLException e) {
-        return new CouldNotOpen(
-                CouldNotOpen.Reason.READ_ONLY,
-                ("%1$s holds an entry that was never finished, and it cannot "
-                                + "be written to, so the entry cannot be taken back. It was left as it is. Allow "
-                                + "writing to it, or copy it to "
-                                + "where it can be written to, %1$s-journal with it, and open the copy.")
-                        .formatted(name),
-                e);
+        return new CouldNotOpen(CouldNotOpen.Reason.READ_ONLY, Message.of("store.unfinished", name), e);
     }
 
     CouldNotOpen unsafe() {
-        return new CouldNotOpen(
-                CouldNotOpen.Reason.UNREADABLE,
-                ("%s lies where entries cannot be kept safely. Nothing "
-                                + "was added to it. Put it on a disk of this device.")
-                        .formatted(name));
+        return new CouldNotOpen(CouldNotOpen.Reason.UNREADABLE, Message.of("store.unsafe", name));
     }
 
     CouldNotOpen unreadable(Exception e) {
-        return new CouldNotOpen(
-                CouldNotOpen.Reason.UNREADABLE,
-                ("%s cannot be read. It was left as it is. See that it and "
-                                + "its folder may be used, then open it again.")
-                        .formatted(name),
-                e);
+        return new CouldNotOpen(CouldNotOpen.Reason.UNREADABLE, Message.of("store.unreadable", name), e);
     }
 
     CouldNotRead reading(Exception e) {
-        return new CouldNotRead(
-                ("%s cannot be read any more. What is saved was not changed. See to the disk, then open "
-                                + "the store again; verify it if this stays.")
-                        .formatted(name),
-                e);
+        return new CouldNotRead(Message.of("store.not-read", name), e);
     }
 
     /**

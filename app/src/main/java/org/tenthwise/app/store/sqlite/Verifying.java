@@ -10,6 +10,7 @@ import org.tenthwise.app.store.ChainCheck;
 import org.tenthwise.app.store.Head;
 import org.tenthwise.app.store.RunHead;
 import org.tenthwise.app.store.Verification;
+import org.tenthwise.model.words.Message;
 
 /** Says whether what a store holds is as it was written: its entries and its tables, and the file around them. */
 final class Verifying {
@@ -79,7 +80,6 @@ final class Verifying {
         }
         return sound
                 ? Optional.empty()
-                : Optional.of(new Verification.Fault(
-                        Optional.empty(), "Every entry is as it was written, but the file around them is damaged."));
+                : Optional.of(new Verification.Fault(Optional.empty(), Message.of("fault.damaged-around")));
     }
 }

@@ -67,14 +67,14 @@ public final class LedgerTasks {
     }
 
     private Notice message(Exception failure) {
-        if (failure instanceof CouldNotSave) {
-            return told("errand.not-saved", failure.getMessage());
+        if (failure instanceof CouldNotSave why) {
+            return told("errand.not-saved", words.say(why.why()));
         }
-        if (failure instanceof CouldNotRead) {
-            return told("errand.not-read", failure.getMessage());
+        if (failure instanceof CouldNotRead why) {
+            return told("errand.not-read", words.say(why.why()));
         }
-        if (failure instanceof CouldNotExport) {
-            return told("errand.not-exported", failure.getMessage());
+        if (failure instanceof CouldNotExport why) {
+            return told("errand.not-exported", words.say(why.why()));
         }
         return told("shell.trouble", words.say("shell.trouble.next"));
     }

@@ -113,7 +113,7 @@ class NewerEntriesTest {
         try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             assertEquals(
                     "Entry 3 is not as it was written: its text does not give its hash.",
-                    kept.verify().fault().orElseThrow().why());
+                    kept.verify().fault().orElseThrow().why().toString());
         }
         assertEquals(
                 CouldNotOpen.Reason.DAMAGED,

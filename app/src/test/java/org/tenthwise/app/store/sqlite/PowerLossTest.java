@@ -119,7 +119,7 @@ class PowerLossTest {
         try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             Verification found = kept.verify();
             if (!found.whole()) {
-                return Optional.of(found.fault().orElseThrow().why());
+                return Optional.of(found.fault().orElseThrow().why().toString());
             }
             TreeMap<Long, String> there = new TreeMap<>();
             kept.entries("run-1").forEach(entry -> {

@@ -24,6 +24,7 @@ import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.words.Message;
 
 class TakingOverTest {
 
@@ -123,8 +124,7 @@ class TakingOverTest {
 
         try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             assertEquals(
-                    Optional.of(new Verification.Fault(
-                            Optional.of(4L), "Entry 4 does not say what came before it in run run-1.")),
+                    Optional.of(new Verification.Fault(Optional.of(4L), Message.of("fault.run-not-tied", 4L, "run-1"))),
                     kept.verify().fault());
         }
     }

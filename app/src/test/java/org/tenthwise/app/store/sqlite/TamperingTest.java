@@ -32,6 +32,7 @@ import org.tenthwise.app.store.Verification.Fault;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.words.Message;
 
 class TamperingTest {
 
@@ -166,8 +167,7 @@ class TamperingTest {
         Files.write(store, file);
 
         assertEquals(
-                Optional.of(new Fault(
-                        Optional.empty(), "Every entry is as it was written, but the file around them is damaged.")),
+                Optional.of(new Fault(Optional.empty(), Message.of("fault.damaged-around"))),
                 verified().fault());
     }
 
@@ -200,8 +200,9 @@ class TamperingTest {
     }
 
     private void names(long firstBad, String why) throws CouldNotOpen {
-        assertEquals(
-                Optional.of(new Fault(Optional.of(firstBad), why)), verified().fault());
+        Fault fault = verified().fault().orElseThrow();
+        assertEquals(Optional.of(firstBad), fault.seq());
+        assertEquals(why, fault.why().toString());
     }
 
     private Verification verified() throws CouldNotOpen {

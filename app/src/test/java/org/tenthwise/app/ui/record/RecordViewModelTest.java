@@ -15,6 +15,7 @@ import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.words.Message;
 
 class RecordViewModelTest {
 
@@ -93,7 +94,7 @@ class RecordViewModelTest {
     @Test
     void aFileThatCouldNotBeWrittenIsSaidAndCanBeTriedAgain() {
         RecordViewModel model = model((run, as) -> {
-            throw new CouldNotRead("The store was taken away.", new IllegalStateException());
+            throw new CouldNotRead(Message.of("as-said", "The store was taken away."), new IllegalStateException());
         });
         model.hand(Handout.As.PDF);
         assertEquals("The store was taken away.", workshop.told.get(0).words());
