@@ -162,14 +162,16 @@ final class Replay {
 
     private CouldNotRun refused(Objection why) {
         Message said = Message.of("as-said", objections.say(why));
-        return refused(why.detail().isEmpty() || why.mayBeKept() ? said : about(said, why.detail()));
+        return refused(why.noSum()
+                .map(because -> about(said, because))
+                .orElse(why.detail().isEmpty() || why.mayBeKept() ? said : about(said, why.detail())));
     }
 
     private static Message notAskedHere() {
         return Message.of("refused.not-asked-here");
     }
 
-    private static Message about(Message why, String what) {
+    private static Message about(Message why, Object what) {
         return Message.of("command.walk.about", why, what);
     }
 

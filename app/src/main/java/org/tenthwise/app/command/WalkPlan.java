@@ -161,7 +161,8 @@ final class WalkPlan implements Callable<Integer> {
                         .isPresent())
                 .findFirst();
         if (machine.isPresent()) {
-            throw new CouldNotRun(Message.of("command.walk.register-disagrees", machine.get().machine()));
+            throw new CouldNotRun(
+                    Message.of("command.walk.register-disagrees", machine.get().machine()));
         }
         Optional<Gauge> gauge = said(sample, Event.GaugeKnown.class)
                 .map(Event.GaugeKnown::gauge)
@@ -170,7 +171,8 @@ final class WalkPlan implements Callable<Integer> {
                         .isPresent())
                 .findFirst();
         if (gauge.isPresent()) {
-            throw new CouldNotRun(Message.of("command.walk.sense-disagrees", gauge.get().id()));
+            throw new CouldNotRun(
+                    Message.of("command.walk.sense-disagrees", gauge.get().id()));
         }
     }
 

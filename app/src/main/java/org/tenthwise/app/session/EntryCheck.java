@@ -84,7 +84,7 @@ final class EntryCheck {
             step.check().underWires().ifPresent(thread -> new MeasurementOverWires(thread, size));
             return Optional.empty();
         } catch (IllegalArgumentException e) {
-            return Optional.of(new Objection(Objection.Kind.NO_SUM, e.getMessage()));
+            return Optional.of(Objection.noSum(e));
         }
     }
 
@@ -197,7 +197,7 @@ final class EntryCheck {
             book.workOut(entries);
             return Optional.empty();
         } catch (IllegalArgumentException | ArithmeticException e) {
-            return Optional.of(new Objection(Objection.Kind.NO_SUM, e.getMessage()));
+            return Optional.of(Objection.noSum(e));
         }
     }
 }

@@ -1,6 +1,8 @@
 package org.tenthwise.app.session;
 
 import java.util.Optional;
+import org.tenthwise.model.words.Explained;
+import org.tenthwise.model.words.Message;
 
 /**
  * Why something typed was not taken. Nothing is lost by it: what was typed is still with who typed it.
@@ -8,8 +10,9 @@ import java.util.Optional;
  * @param kind what is wrong
  * @param detail the figure or the words it is about; empty where the kind says it all
  * @param expected for a figure that is far off, about what was expected; empty for anything else
+ * @param noSum why the sum cannot be done with it, where that is what is wrong
  */
-public record Objection(Kind kind, String detail, String expected) {
+public record Objection(Kind kind, String detail, String expected, Optional<Message> noSum) {
 
     /** What can be wrong. */
     public enum Kind {
@@ -21,7 +24,7 @@ public record Objection(Kind kind, String detail, String expected) {
         FAR_OFF,
         /** Read when a check was full already, and not plainly the first reading of the next. */
         OPENS_NEXT,
-        /** The sum cannot be done with it; the detail says why. */
+        /** The sum cannot be done with it. */
         NO_SUM,
         /** The lowest of a turn lies above its highest. */
         WRONG_WAY_ROUND,
@@ -51,6 +54,15 @@ public record Objection(Kind kind, String detail, String expected) {
 
     Objection(Kind kind, String detail) {
         this(kind, detail, "");
+    }
+
+    Objection(Kind kind, String detail, String expected) {
+        this(kind, detail, expected, Optional.empty());
+    }
+
+    /** The sum cannot be done, as {@code refusal} says. */
+    static Objection noSum(RuntimeException refusal) {
+        return new Objection(Kind.NO_SUM, "", "", Optional.of(Explained.why(refusal)));
     }
 
     static Objection of(Kind kind) {

@@ -50,7 +50,7 @@ final class Thermometer {
         try {
             read = Degrees.of(text, climate.scale());
         } catch (IllegalArgumentException e) {
-            return Optional.of(new Objection(Objection.Kind.NO_SUM, e.getMessage()));
+            return Optional.of(Objection.noSum(e));
         }
         return Plausible.temperature(climate, read)
                 ? Optional.empty()

@@ -14,8 +14,7 @@ import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.SignedAs;
-import org.tenthwise.model.words.Message;
-import org.tenthwise.model.words.Refused;
+import org.tenthwise.model.words.Explained;
 
 /**
  * One kind of event: the word it is stored under, and how its own fields are written and read. A word once used stays,
@@ -351,10 +350,8 @@ record EventKind<E extends Event>(
             E event = reader.from(from);
             from.end();
             return event;
-        } catch (Refused e) {
-            throw new UnreadableEntry(e.why(), e);
         } catch (IllegalArgumentException e) {
-            throw new UnreadableEntry(Message.of("as-said", e.getMessage()), e);
+            throw new UnreadableEntry(Explained.why(e), e);
         }
     }
 }

@@ -25,8 +25,8 @@ class CommandLinesTest {
             delimiter = '|',
             textBlock =
                     """
-            chekc                              | There is no command "chekc". Right is tenthwise [--store DB] [--plans DIR], or tenthwise with one of: demo, check, walk, export, verify, backup, restore, salvage, compute, reference.
-            --sotre=x.db                       | Unknown option: '--sotre=x.db'. Right is tenthwise [--store DB] [--plans DIR], or tenthwise with one of: demo, check, walk, export, verify, backup, restore, salvage, compute, reference.
+            chekc                              | There is no command "chekc". Right is tenthwise [--store DB] [--plans DIR], or tenthwise with one of: demo, check, walk, export, history, verify, backup, restore, salvage, compute, reference.
+            --sotre=x.db                       | Unknown option: '--sotre=x.db'. Right is tenthwise [--store DB] [--plans DIR], or tenthwise with one of: demo, check, walk, export, history, verify, backup, restore, salvage, compute, reference.
             check                              | Missing required parameter: 'PLAN'. Right is: tenthwise check PLAN...
             demo here                          | Unmatched argument at index 1: 'here'. Right is: tenthwise demo [--out DIR]
             verify                             | Missing required parameter: 'PATH'. Right is: tenthwise verify PATH [--head HASH]

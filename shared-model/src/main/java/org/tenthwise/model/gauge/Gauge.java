@@ -1,6 +1,7 @@
 package org.tenthwise.model.gauge;
 
 import java.util.Optional;
+import org.tenthwise.model.words.Refused;
 
 /**
  * One gauge of the shop.
@@ -12,11 +13,10 @@ public record Gauge(String id, GaugeKind kind, Optional<ReadingDirection> sense)
 
     public Gauge {
         if (id.isBlank()) {
-            throw new IllegalArgumentException("A gauge has a mark to know it by");
+            throw new Refused("model.gauge.gauge-mark");
         }
         if (sense.isPresent() != (kind.reference() == GaugeKind.Reference.MASTER)) {
-            throw new IllegalArgumentException("The sense of %s is %s for a %s"
-                    .formatted(id, sense.isPresent() ? "given" : "missing", kind.key()));
+            throw new Refused("model.gauge.sense", id, sense.isPresent(), kind.key());
         }
     }
 }

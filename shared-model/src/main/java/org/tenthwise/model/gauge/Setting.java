@@ -2,6 +2,7 @@ package org.tenthwise.model.gauge;
 
 import java.util.Optional;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.words.Refused;
 
 /**
  * A gauge as it was set for a check.
@@ -16,11 +17,11 @@ public record Setting(Gauge gauge, Optional<String> reference, Optional<Written>
         boolean referred = gauge.kind().reference() != GaugeKind.Reference.NONE;
         boolean compared = gauge.kind().reference() == GaugeKind.Reference.MASTER;
         if (certified.isPresent() != referred || reference.isPresent() != referred || zero.isPresent() != compared) {
-            throw new IllegalArgumentException("The setting of %s does not fit a %s"
-                    .formatted(gauge.id(), gauge.kind().key()));
+            throw new Refused(
+                    "model.setting.setting-does", gauge.id(), gauge.kind().key());
         }
         if (certified.isPresent() && certified.get().length().signum() <= 0) {
-            throw new IllegalArgumentException("Certified size %s is not more than nought".formatted(certified.get()));
+            throw new Refused("model.setting.certified-size", certified.get());
         }
     }
 

@@ -2,6 +2,7 @@ package org.tenthwise.model.gauge;
 
 import java.math.BigDecimal;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.words.Refused;
 
 /**
  * How far a measured size may lie from the true one, for one way of measuring.
@@ -14,8 +15,7 @@ public record Uncertainty(String name, Written expanded, BigDecimal coverageFact
 
     public Uncertainty {
         if (expanded.figure().signum() <= 0 || coverageFactor.signum() <= 0) {
-            throw new IllegalArgumentException("Uncertainty %s with coverage factor %s is not more than nought"
-                    .formatted(expanded, coverageFactor.toPlainString()));
+            throw new Refused("model.uncertainty.uncertainty-coverage", expanded, coverageFactor.toPlainString());
         }
     }
 }

@@ -1,6 +1,7 @@
 package org.tenthwise.model.quantity;
 
 import java.math.BigDecimal;
+import org.tenthwise.model.words.Refused;
 
 /**
  * A temperature in degrees Celsius, with the noughts it was written with.
@@ -17,8 +18,7 @@ public record Celsius(BigDecimal degrees) {
 
     public Celsius {
         if (degrees.compareTo(ABSOLUTE_ZERO) <= 0 || degrees.compareTo(MOST) > 0) {
-            throw new IllegalArgumentException(
-                    "%s °C is no temperature a size is taken at".formatted(degrees.toPlainString()));
+            throw new Refused("model.celsius.c-temperature", degrees.toPlainString());
         }
     }
 

@@ -1,6 +1,8 @@
 package org.tenthwise.model.quantity;
 
 import java.math.BigDecimal;
+import org.tenthwise.model.words.Message;
+import org.tenthwise.model.words.Refused;
 
 /**
  * A temperature as it was read or written, with its noughts and in its degrees.
@@ -13,8 +15,7 @@ public record Degrees(BigDecimal figure, TemperatureScale scale) {
         try {
             scale.celsius(figure);
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException(
-                    "%s %s is no temperature a size is taken at".formatted(figure.toPlainString(), scale.symbol()), e);
+            throw new Refused(Message.of("model.degrees.temperature-size", figure.toPlainString(), scale.symbol()), e);
         }
     }
 

@@ -1,6 +1,7 @@
 package org.tenthwise.model.quantity;
 
 import java.math.BigDecimal;
+import org.tenthwise.model.words.Refused;
 
 /**
  * How much a material grows with heat: its coefficient of linear thermal expansion.
@@ -18,12 +19,14 @@ public record Expansion(BigDecimal millionths) {
 
     public Expansion {
         if (millionths.compareTo(LEAST) < 0 || millionths.compareTo(MOST) > 0) {
-            throw new IllegalArgumentException("Expansion %s is not from %s to %s, in 1e-6 per °C"
-                    .formatted(millionths.toPlainString(), LEAST.toPlainString(), MOST.toPlainString()));
+            throw new Refused(
+                    "model.expansion.expansion-e",
+                    millionths.toPlainString(),
+                    LEAST.toPlainString(),
+                    MOST.toPlainString());
         }
         if (millionths.signum() != 0 && millionths.abs().compareTo(STEADIEST) < 0) {
-            throw new IllegalArgumentException("Expansion %s is too little to be in 1e-6 per °C: steel is written 11.5"
-                    .formatted(millionths.toPlainString()));
+            throw new Refused("model.expansion.expansion-too", millionths.toPlainString());
         }
     }
 

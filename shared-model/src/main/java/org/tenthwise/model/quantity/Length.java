@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Collection;
 import java.util.Comparator;
+import org.tenthwise.model.words.Refused;
 
 /**
  * A length, held exactly, in millimetres.
@@ -95,7 +96,7 @@ public record Length(BigDecimal millimetres) implements Comparable<Length> {
     /** @throws IllegalArgumentException if there is nothing to average */
     public static Length mean(Collection<Length> lengths) {
         if (lengths.isEmpty()) {
-            throw new IllegalArgumentException("There is no mean of no lengths");
+            throw new Refused("model.length.mean-lengths");
         }
         return lengths.stream().reduce(ZERO, Length::plus).dividedBy(BigDecimal.valueOf(lengths.size()));
     }

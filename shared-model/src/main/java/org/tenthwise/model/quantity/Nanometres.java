@@ -2,6 +2,7 @@ package org.tenthwise.model.quantity;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import org.tenthwise.model.words.Unworkable;
 
 /**
  * The door between exact lengths and the sums that need roots or angles: such a sum works in {@code double} inside its
@@ -19,7 +20,7 @@ public final class Nanometres {
      */
     public static Length round(double millimetres) {
         if (!Double.isFinite(millimetres)) {
-            throw new ArithmeticException("The sum did not come to a length: " + millimetres);
+            throw new Unworkable("model.nanometres.no-length", millimetres);
         }
         return new Length(BigDecimal.valueOf(millimetres).setScale(PLACES_OF_A_MILLIMETRE, RoundingMode.HALF_EVEN));
     }

@@ -1,5 +1,7 @@
 package org.tenthwise.model.quantity;
 
+import org.tenthwise.model.words.Refused;
+
 /**
  * From which temperature to which.
  *
@@ -9,7 +11,7 @@ public record TemperatureRange(Celsius least, Celsius greatest) {
 
     public TemperatureRange {
         if (least.isAbove(greatest)) {
-            throw new IllegalArgumentException("Greatest temperature %s is below least %s".formatted(greatest, least));
+            throw new Refused("model.temperature-range.greatest-temperature", greatest, least);
         }
     }
 }

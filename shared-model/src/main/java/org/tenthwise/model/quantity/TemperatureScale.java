@@ -2,6 +2,8 @@ package org.tenthwise.model.quantity;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import org.tenthwise.model.words.Message;
+import org.tenthwise.model.words.Refused;
 
 /**
  * In which degrees a shop reads its thermometers. Sums are done in °C whatever the shop reads.
@@ -75,13 +77,10 @@ public enum TemperatureScale {
         try {
             return new Expansion(
                     this == CELSIUS ? millionths : millionths.multiply(NINE).divide(FIVE));
-        } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException(
-                    this == CELSIUS
-                            ? e.getMessage()
-                            : "Expansion %s cannot be in 1e-6 per °F: steel is written 6.4"
-                                    .formatted(millionths.toPlainString()),
-                    e);
+        } catch (Refused e) {
+            throw this == CELSIUS
+                    ? e
+                    : new Refused(Message.of("model.expansion.fahrenheit", millionths.toPlainString()), e);
         }
     }
 

@@ -2,6 +2,7 @@ package org.tenthwise.model.quantity;
 
 import java.math.BigDecimal;
 import java.util.regex.Pattern;
+import org.tenthwise.model.words.Refused;
 
 /**
  * A length as it was written: on a drawing, in a plan, or typed from a gauge. {@code 35.010} stays {@code 35.010}.
@@ -16,7 +17,7 @@ public record Written(String text, Unit unit) {
 
     public Written {
         if (!isPlainDecimal(text)) {
-            throw new IllegalArgumentException("\"%s\" is not a plain decimal number".formatted(text));
+            throw new Refused("model.written.plain-decimal", text);
         }
     }
 

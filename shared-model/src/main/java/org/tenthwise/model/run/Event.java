@@ -12,6 +12,7 @@ import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.words.Refused;
 
 /**
  * What can happen in a run. A correction is one more event; none is ever changed or taken away.
@@ -131,7 +132,7 @@ public sealed interface Event {
 
         public Begun {
             if (noLot && !lot.isEmpty()) {
-                throw new IllegalArgumentException("There is either a lot or none");
+                throw new Refused("model.event.either-lot");
             }
         }
 
@@ -174,7 +175,7 @@ public sealed interface Event {
 
         public CutOnThese {
             if (reason.isBlank()) {
-                throw new IllegalArgumentException("A cut on what is read so far has a reason");
+                throw new Refused("model.event.cut-read");
             }
         }
 
@@ -193,7 +194,7 @@ public sealed interface Event {
 
         public GaugeChosen {
             if (mark.isBlank()) {
-                throw new IllegalArgumentException("A gauge has a mark to know it by");
+                throw new Refused("model.event.gauge-mark");
             }
         }
 
@@ -259,7 +260,7 @@ public sealed interface Event {
 
         public PassBegun {
             if (!why.isSaid()) {
-                throw new IllegalArgumentException("A pass that begins by itself is no entry");
+                throw new Refused("model.event.pass-begins");
             }
         }
 
@@ -326,7 +327,7 @@ public sealed interface Event {
 
         public DispositionSigned {
             if (document.filter(String::isBlank).isPresent()) {
-                throw new IllegalArgumentException("A number of a document is given or is absent");
+                throw new Refused("model.event.number-document");
             }
         }
 
@@ -372,7 +373,7 @@ public sealed interface Event {
     record Signed(String signedBy, SignedAs meaning) implements Event {
         public Signed {
             if (meaning == SignedAs.OTHER) {
-                throw new IllegalArgumentException("A signature has one of the known meanings");
+                throw new Refused("model.event.signature-one");
             }
         }
 

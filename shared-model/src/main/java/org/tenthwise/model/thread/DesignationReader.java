@@ -8,6 +8,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.words.Message;
+import org.tenthwise.model.words.Refused;
 
 /**
  * Takes a designation apart. Signs that look alike in print, and blanks round them, make no difference, nor do capitals
@@ -33,12 +35,13 @@ final class DesignationReader {
 
     static ThreadDesignation read(String text) {
         if (text.length() > LONGEST) {
-            throw new IllegalArgumentException(
-                    "A thread designation is not longer than %d characters".formatted(LONGEST));
+            throw new Refused("model.designation-reader.thread-designation", LONGEST);
         }
         if (DECIMAL_COMMA.matcher(text).find()) {
-            throw new IllegalArgumentException("\"%s\" has a decimal comma: write \"%s\""
-                    .formatted(text, DECIMAL_COMMA.matcher(text).replaceAll(".")));
+            throw new Refused(
+                    "model.designation-reader.decimal-comma",
+                    text,
+                    DECIMAL_COMMA.matcher(text).replaceAll("."));
         }
         String tidy =
                 text.strip().replaceAll("[×*]", "x").replaceAll("[‐‑–—−]", "-").replaceAll("\\s+", " ");
@@ -57,10 +60,7 @@ final class DesignationReader {
         if (inch.matches()) {
             return inch(inch, text, leftHand);
         }
-        throw new IllegalArgumentException(
-                ("\"%s\" is not a thread designation with its class, such as M10x1.5-6g, 1/4-20 UNC-2A, Tr 40x7-7e "
-                                + "or 3/8-12 ACME-2G")
-                        .formatted(text));
+        throw new Refused("model.designation-reader.thread-designation-class", text);
     }
 
     private static Pattern anyCase(String regex) {
@@ -72,8 +72,7 @@ final class DesignationReader {
         Length pitch = Optional.ofNullable(read.group(3))
                 .map(DesignationReader::millimetres)
                 .or(() -> ThreadSeries.coarsePitch(diameter))
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "\"%s\" names no pitch, and ISO 261 has no coarse pitch for %s".formatted(text, diameter)));
+                .orElseThrow(() -> new Refused("model.designation-reader.names-pitch", text, diameter));
         int starts = Optional.ofNullable(read.group(2))
                 .map(lead -> starts(millimetres(lead), pitch, text))
                 .orElse(1);
@@ -115,9 +114,8 @@ final class DesignationReader {
     private static ScrewThread thread(ThreadForm form, Length diameter, Length pitch, int starts, String text) {
         try {
             return new ScrewThread(form, diameter, pitch, starts).nominal();
-        } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException(
-                    "\"%s\" is no thread that can be cut: %s".formatted(text, e.getMessage()), e);
+        } catch (Refused e) {
+            throw new Refused(Message.of("model.designation-reader.thread-can", text, e.why()), e);
         }
     }
 
@@ -141,15 +139,14 @@ final class DesignationReader {
                 .divide(notNought(pitch.millimetres(), text), 6, RoundingMode.HALF_EVEN)
                 .stripTrailingZeros();
         if (starts.scale() > 0 || starts.signum() <= 0) {
-            throw new IllegalArgumentException(
-                    "\"%s\" has a lead that is not once, twice or several times its pitch".formatted(text));
+            throw new Refused("model.designation-reader.lead-once", text);
         }
         return starts.intValueExact();
     }
 
     private static BigDecimal notNought(BigDecimal figure, String text) {
         if (figure.signum() == 0) {
-            throw new IllegalArgumentException("\"%s\" has a pitch of nought".formatted(text));
+            throw new Refused("model.designation-reader.pitch-nought", text);
         }
         return figure;
     }

@@ -7,6 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.words.Refused;
 
 /**
  * The nominal size of an inch thread: {@code 1 1/2}, {@code 1-1/2}, {@code 3/8}, {@code 0.375}, {@code 2}, {@code #10}.
@@ -47,10 +48,7 @@ final class InchSize {
                     && !listed.test(Length.of(size, Unit.INCH));
             return isNumber ? number(size) : Length.of(size, Unit.INCH);
         }
-        throw new IllegalArgumentException(
-                ("\"%s\" begins with \"%s\": a size is a fraction such as 1 1/2, a decimal of an inch, or a number "
-                                + "from #0 to #12")
-                        .formatted(text, size));
+        throw new Refused("model.inch-size.begins-size", text, size);
     }
 
     /** Threads to the inch: a decimal, or a whole number and a fraction. */
@@ -62,7 +60,7 @@ final class InchSize {
     private static BigDecimal fraction(Matcher read, String text) {
         BigDecimal below = new BigDecimal(read.group(3));
         if (below.signum() == 0) {
-            throw new IllegalArgumentException("\"%s\" has a fraction over nought".formatted(text));
+            throw new Refused("model.inch-size.fraction-over", text);
         }
         BigDecimal part = new BigDecimal(read.group(2)).divide(below, PLACES_OF_A_FRACTION, RoundingMode.HALF_EVEN);
         return read.group(1) == null ? part : part.add(new BigDecimal(read.group(1)));

@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.words.Refused;
 
 /**
  * A screw thread by its basic geometry.
@@ -23,14 +24,13 @@ public record ScrewThread(ThreadForm form, Length diameter, Length pitch, int st
 
     public ScrewThread {
         if (pitch.signum() <= 0) {
-            throw new IllegalArgumentException("Pitch %s is not more than nought".formatted(pitch));
+            throw new Refused("model.screw-thread.pitch-more", pitch);
         }
         if (starts < 1) {
-            throw new IllegalArgumentException("A thread has one start or more, not %d".formatted(starts));
+            throw new Refused("model.screw-thread.thread-one", starts);
         }
         if (Nanometres.of(diameter) <= 2 * form.basicRootDepth() * Nanometres.of(pitch)) {
-            throw new IllegalArgumentException(
-                    "Diameter %s leaves no core under a pitch of %s".formatted(diameter, pitch));
+            throw new Refused("model.screw-thread.diameter-leaves", diameter, pitch);
         }
     }
 

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.tenthwise.model.words.Message;
+import org.tenthwise.model.words.Refused;
 
 /**
  * The tolerance class of a thread as a drawing writes it: {@code 2A}, {@code 6g}, {@code 5g6g}, {@code 2G}, {@code 7e}.
@@ -29,7 +31,7 @@ public record ThreadClass(ThreadForm form, String text, int pitchGrade, char let
                         crest.map(Integer::parseInt).orElse(grade));
             }
         }
-        throw new IllegalArgumentException("class is \"%s\": %s".formatted(text, known(form)));
+        throw new Refused("model.thread-class.class", text, Message.ofValue("model.thread-class.known", form));
     }
 
     /** The side the class says; absent for Acme threads, where screw and nut have the same classes. */
@@ -58,19 +60,6 @@ public record ThreadClass(ThreadForm form, String text, int pitchGrade, char let
             case ACME, STUB_ACME -> List.of(Pattern.compile("([2-4])(G)"));
             case TRAPEZOIDAL ->
                 List.of(Pattern.compile("([78])(e)"), Pattern.compile("([89])(c)"), Pattern.compile("([7-9])(H)"));
-        };
-    }
-
-    private static String known(ThreadForm form) {
-        return switch (form) {
-            case UNIFIED -> "unified threads have 1A 2A 3A for the screw and 1B 2B 3B for the nut (ASME B1.1)";
-            case METRIC ->
-                "metric threads have a grade and a letter, such as 6g or 5g6g for the screw and 6H for the nut (ISO "
-                        + "965-1)";
-            case ACME -> "general purpose Acme threads have 2G 3G 4G (ASME B1.5)";
-            case STUB_ACME -> "stub Acme threads have 2G, and 3G or 4G where the drawing borrows them (ASME B1.8)";
-            case TRAPEZOIDAL ->
-                "trapezoidal threads have 7e 8e 8c 9c for the screw and 7H 8H 9H for the nut (ISO 2903)";
         };
     }
 }

@@ -3,6 +3,8 @@ package org.tenthwise.model.thread;
 import java.util.Optional;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.words.Message;
+import org.tenthwise.model.words.Refused;
 
 /**
  * A screw thread as a drawing designates it, read: geometry, tolerance class, side, series.
@@ -26,18 +28,21 @@ public record ThreadDesignation(
     public ThreadDesignation {
         thread = thread.nominal();
         if (threadClass.form() != thread.form()) {
-            throw new IllegalArgumentException("class is \"%s\": that is no class of %s threads"
-                    .formatted(threadClass, thread.form().key()));
+            throw new Refused(
+                    "model.thread-designation.class-class",
+                    threadClass,
+                    thread.form().key());
         }
         Optional<ThreadSide> given = side;
         threadClass
                 .side()
                 .filter(said -> given.isPresent() && given.get() != said)
                 .ifPresent(said -> {
-                    throw new IllegalArgumentException(
-                            "class is \"%s\": that is a class of %s threads, and the side is %s"
-                                    .formatted(
-                                            threadClass, said.key(), given.get().key()));
+                    throw new Refused(
+                            "model.thread-designation.class-class-threads",
+                            threadClass,
+                            said.key(),
+                            given.get().key());
                 });
         side = threadClass.side().or(() -> given);
         if (series.isPresent()) {
@@ -64,23 +69,21 @@ public record ThreadDesignation(
 
     private static void requireSeries(ScrewThread thread, String series) {
         if (thread.form() != ThreadForm.UNIFIED) {
-            throw new IllegalArgumentException(
-                    "series is \"%s\": only unified threads have a series".formatted(series));
+            throw new Refused("model.thread-designation.series-only", series);
         }
         if (!ThreadSeries.UNIFIED.contains(series)) {
-            throw new IllegalArgumentException(
-                    "series is \"%s\": it is one of %s".formatted(series, String.join(", ", ThreadSeries.UNIFIED)));
+            throw new Refused("model.thread-designation.series-one", series, String.join(", ", ThreadSeries.UNIFIED));
         }
         Optional<String> listed = ThreadSeries.ofUnified(thread);
         boolean special = series.equals("UNS");
         if (!listed.map(series::equals).orElse(special)) {
-            throw new IllegalArgumentException("series is \"%s\": a thread of %s and %s threads to the inch is %s"
-                    .formatted(
-                            series,
-                            inches(thread.diameter()),
-                            thread.threadsToTheInch().stripTrailingZeros().toPlainString(),
-                            listed.map(name -> "in the series %s: write %s".formatted(name, name))
-                                    .orElse("in no series but a special one, UNS: write UNS")));
+            throw new Refused(
+                    "model.thread-designation.series-thread",
+                    series,
+                    inches(thread.diameter()),
+                    thread.threadsToTheInch().stripTrailingZeros().toPlainString(),
+                    listed.map(name -> Message.of("model.thread-designation.listed", name))
+                            .orElse(Message.of("model.thread-designation.special")));
         }
     }
 

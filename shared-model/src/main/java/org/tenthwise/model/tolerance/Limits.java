@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.words.Refused;
 
 /**
  * The least and the greatest size allowed. One of the two may be absent, not both.
@@ -19,13 +20,12 @@ public record Limits(Optional<Written> lower, Optional<Written> upper, Optional<
 
     public Limits {
         if (lower.isEmpty() && upper.isEmpty()) {
-            throw new IllegalArgumentException("Limits need a lower or an upper limit");
+            throw new Refused("model.limits.limits-need");
         }
         if (lower.isPresent()
                 && upper.isPresent()
                 && lower.get().length().isAbove(upper.get().length())) {
-            throw new IllegalArgumentException(
-                    "Upper limit %s is below lower limit %s".formatted(upper.get(), lower.get()));
+            throw new Refused("model.limits.upper-limit", upper.get(), lower.get());
         }
     }
 

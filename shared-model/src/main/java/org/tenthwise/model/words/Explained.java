@@ -5,4 +5,11 @@ public interface Explained {
 
     /** What happened, what is safe and what to do next; {@link Words} says it. */
     Message why();
+
+    /** Why {@code e} was thrown: its message, or its own text where it has none. */
+    static Message why(Exception e) {
+        return e instanceof Explained explained
+                ? explained.why()
+                : Message.of("as-said", String.valueOf(e.getMessage()));
+    }
 }

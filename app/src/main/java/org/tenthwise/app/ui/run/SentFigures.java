@@ -171,9 +171,7 @@ final class SentFigures {
             untaken.tell(figure, left, objections.say(why));
         } else {
             typed.giveBack(figure, why);
-            if (why.kind() == Objection.Kind.NO_SUM) {
-                untaken.tellWhyNoSum(why.detail());
-            }
+            why.noSum().map(words::say).ifPresent(untaken::tellWhyNoSum);
         }
     }
 

@@ -3,6 +3,7 @@ package org.tenthwise.model.compute.comparison;
 import java.math.BigDecimal;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
+import org.tenthwise.model.words.Refused;
 
 /**
  * What a lever indicator ought to have read, its lever standing at an angle to the surface.
@@ -29,9 +30,7 @@ public final class LeverIndicator {
     /** @throws IllegalArgumentException unless the angle is 0° or more and less than 90° */
     public static Length trueReading(Length reading, BigDecimal angleDegrees) {
         if (angleDegrees.signum() < 0 || angleDegrees.compareTo(RIGHT_ANGLE) >= 0) {
-            throw new IllegalArgumentException(
-                    "angle is %s: a lever stands at 0 degrees or more to the surface, and at less than 90"
-                            .formatted(angleDegrees.toPlainString()));
+            throw new Refused("model.lever-indicator.angle-lever", angleDegrees.toPlainString());
         }
         return Nanometres.round(Nanometres.of(reading) * Math.cos(Math.toRadians(angleDegrees.doubleValue())));
     }

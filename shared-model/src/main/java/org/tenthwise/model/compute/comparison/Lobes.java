@@ -3,6 +3,7 @@ package org.tenthwise.model.compute.comparison;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.tenthwise.model.words.Refused;
 
 /**
  * How much of an out-of-round an indicator shows over work that lies in a vee, or between two points.
@@ -34,9 +35,7 @@ public final class Lobes {
     /** @throws IllegalArgumentException unless the vee is more than 0° and not more than 180° */
     public Lobes(BigDecimal veeDegrees) {
         if (veeDegrees.signum() <= 0 || veeDegrees.compareTo(HALF) > 0) {
-            throw new IllegalArgumentException(
-                    "v_angle is %s: a vee is more than 0 degrees, and 180 degrees stand for two points"
-                            .formatted(veeDegrees.toPlainString()));
+            throw new Refused("model.lobes.v-angle", veeDegrees.toPlainString());
         }
         this.halfVee = veeDegrees.divide(TWO);
     }
@@ -44,8 +43,7 @@ public final class Lobes {
     /** @throws IllegalArgumentException for fewer than two lobes, which are an eccentricity and no form */
     public double magnification(int lobes) {
         if (lobes < FEWEST) {
-            throw new IllegalArgumentException(
-                    "lobes is %d: work off centre has one, out-of-round work has two or more".formatted(lobes));
+            throw new Refused("model.lobes.lobes-work", lobes);
         }
         BigDecimal phase =
                 RIGHT_ANGLE.add(halfVee).multiply(BigDecimal.valueOf(lobes)).remainder(FULL);

@@ -2,6 +2,7 @@ package org.tenthwise.model.compute.comparison;
 
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
+import org.tenthwise.model.words.Refused;
 
 /**
  * How much too small a two-point bore gauge reads when its points stand beside the middle of the bore.
@@ -31,12 +32,10 @@ public final class OffCentre {
      */
     public static Length readsLess(Length diameter, Length offCentre) {
         if (diameter.signum() <= 0) {
-            throw new IllegalArgumentException("diameter is %s: a bore is more than nought".formatted(diameter));
+            throw new Refused("model.off-centre.diameter-bore", diameter);
         }
         if (!touches(diameter, offCentre)) {
-            throw new IllegalArgumentException(
-                    "off_centre is %s: points that far off the middle do not touch a bore of %s"
-                            .formatted(offCentre, diameter));
+            throw new Refused("model.off-centre.off-centre", offCentre, diameter);
         }
         double whole = Nanometres.of(diameter);
         double twice = 2 * Nanometres.of(offCentre);

@@ -3,6 +3,7 @@ package org.tenthwise.model.compute.comparison;
 import java.math.BigDecimal;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
+import org.tenthwise.model.words.Refused;
 
 /**
  * How much too large a two-point bore gauge reads when it is tilted along the axis of the bore.
@@ -25,11 +26,10 @@ public final class Rocking {
     /** @throws IllegalArgumentException for a bore of nothing, or unless the tilt is 0° or more and less than 90° */
     public static Length readsMore(Length diameter, BigDecimal tiltDegrees) {
         if (diameter.signum() <= 0) {
-            throw new IllegalArgumentException("diameter is %s: a bore is more than nought".formatted(diameter));
+            throw new Refused("model.rocking.diameter-bore", diameter);
         }
         if (tiltDegrees.signum() < 0 || tiltDegrees.compareTo(RIGHT_ANGLE) >= 0) {
-            throw new IllegalArgumentException(
-                    "tilt is %s: it is 0 degrees or more and less than 90".formatted(tiltDegrees.toPlainString()));
+            throw new Refused("model.rocking.tilt-degrees", tiltDegrees.toPlainString());
         }
         double tilt = Math.toRadians(tiltDegrees.doubleValue());
         double sine = Math.sin(tilt / 2);

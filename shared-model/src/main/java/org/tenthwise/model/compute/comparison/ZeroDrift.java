@@ -1,6 +1,7 @@
 package org.tenthwise.model.compute.comparison;
 
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.words.Refused;
 
 /**
  * How far a comparing gauge's zero has gone between reading the master before and after the work.
@@ -22,7 +23,7 @@ public record ZeroDrift(Length drift, boolean readAgain) {
     /** @throws IllegalArgumentException unless the division is more than nought */
     public static ZeroDrift between(Length before, Length after, Length division) {
         if (division.signum() <= 0) {
-            throw new IllegalArgumentException("division is %s: it must be more than nought".formatted(division));
+            throw new Refused("model.zero-drift.division-more", division);
         }
         Length drift = after.minus(before);
         return new ZeroDrift(drift, drift.abs().isAbove(division));

@@ -3,6 +3,7 @@ package org.tenthwise.model.compute.cutting;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.tolerance.Limit;
+import org.tenthwise.model.words.Refused;
 
 /**
  * Where a measured size stands between metal still to cut and metal gone for good.
@@ -23,7 +24,7 @@ public enum CutState {
     /** @throws IllegalArgumentException if the upper limit is below the lower one */
     public static CutState of(Feature feature, Length lower, Length upper, Length measured) {
         if (upper.isBelow(lower)) {
-            throw new IllegalArgumentException("Upper limit %s is below lower limit %s".formatted(upper, lower));
+            throw new Refused("model.cut-state.upper-limit", upper, lower);
         }
         if (!measured.isAbove(upper) && !measured.isBelow(lower)) {
             return IN_SIZE;

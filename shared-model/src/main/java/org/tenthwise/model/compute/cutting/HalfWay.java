@@ -2,6 +2,7 @@ package org.tenthwise.model.compute.cutting;
 
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.words.Refused;
 
 /**
  * The first of two like cuts to size: half of what is left now, and after a measurement the other half.
@@ -23,8 +24,7 @@ public record HalfWay(Length changeOnDiameter, Length changeOnRadius, Length exp
     public static HalfWay of(Feature feature, Length measured, Length aim) {
         NextCut whole = NextCut.of(feature, measured, aim);
         if (whole.stockLeft().signum() == 0) {
-            throw new IllegalArgumentException(
-                    "Nothing is left to come off between %s and the aim, %s".formatted(measured, aim));
+            throw new Refused("model.half-way.nothing-left", measured, aim);
         }
         return new HalfWay(
                 whole.changeOnDiameter().half(),

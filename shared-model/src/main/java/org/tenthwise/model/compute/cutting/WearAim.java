@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.tolerance.Limit;
+import org.tenthwise.model.words.Refused;
 
 /**
  * Where to start a run of parts whose size drifts as the edge wears, and where to set the tool anew.
@@ -35,17 +36,13 @@ public record WearAim(Length start, Length reset, Length room) {
     public static WearAim of(
             Feature feature, Length lower, Length upper, Length deviation, Length expandedUncertainty) {
         if (deviation.signum() < 0 || expandedUncertainty.signum() < 0) {
-            throw new IllegalArgumentException(
-                    "Neither the standard deviation, %s, nor the uncertainty, %s, can be less than nought"
-                            .formatted(deviation, expandedUncertainty));
+            throw new Refused("model.wear-aim.neither-standard", deviation, expandedUncertainty);
         }
         Length kept = deviation.times(DEVIATIONS).plus(expandedUncertainty);
         Length low = lower.plus(kept);
         Length high = upper.minus(kept);
         if (low.isAbove(high)) {
-            throw new IllegalArgumentException(
-                    "Three standard deviations and the uncertainty, %s from each limit, leave no room between %s and %s"
-                            .formatted(kept, lower, upper));
+            throw new Refused("model.wear-aim.three-standard", kept, lower, upper);
         }
         boolean grows = feature.stillCutBeyond() == Limit.UPPER;
         return new WearAim(grows ? low : high, grows ? high : low, high.minus(low));

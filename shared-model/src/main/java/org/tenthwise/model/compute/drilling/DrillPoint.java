@@ -3,6 +3,7 @@ package org.tenthwise.model.compute.drilling;
 import java.math.BigDecimal;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
+import org.tenthwise.model.words.Refused;
 
 /**
  * How far the point of a drill goes beyond its full diameter.
@@ -27,11 +28,10 @@ public final class DrillPoint {
      */
     public static Length length(Length diameter, BigDecimal pointAngle) {
         if (diameter.signum() <= 0) {
-            throw new IllegalArgumentException("A drill of %s is none".formatted(diameter));
+            throw new Refused("model.drill-point.drill-none", diameter);
         }
         if (pointAngle.signum() <= 0 || pointAngle.compareTo(FLAT) > 0) {
-            throw new IllegalArgumentException(
-                    "A point angle of %s° is not between 0° and 180°".formatted(pointAngle.toPlainString()));
+            throw new Refused("model.drill-point.point-angle", pointAngle.toPlainString());
         }
         return Nanometres.round(Nanometres.of(diameter) / 2 / Math.tan(Math.toRadians(pointAngle.doubleValue()) / 2));
     }

@@ -3,6 +3,7 @@ package org.tenthwise.model.compute.drilling;
 import java.util.ArrayList;
 import java.util.List;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.words.Refused;
 
 /**
  * The drills a deep hole is drilled with one after the other, each led by the hole of the one before.
@@ -51,15 +52,14 @@ public record DrillSet(List<Stage> stages) {
     public static DrillSet ofStages(Length depth, Length start, Length perDrill, Length chipClearance) {
         requireHole(depth, start, chipClearance);
         if (perDrill.signum() <= 0) {
-            throw new IllegalArgumentException("A stage of %s gets no deeper".formatted(perDrill));
+            throw new Refused("model.drill-set.stage-gets", perDrill);
         }
         List<Stage> stages = new ArrayList<>();
         for (Length from = start;
                 from.isBelow(depth);
                 from = stages.get(stages.size() - 1).to()) {
             if (stages.size() >= MOST) {
-                throw new IllegalArgumentException(
-                        "Stages of %s would take more than %d drills to %s".formatted(perDrill, MOST, depth));
+                throw new Refused("model.drill-set.stages-would", perDrill, MOST, depth);
             }
             Length to = Length.least(List.of(from.plus(perDrill), depth));
             stages.add(new Stage(from, to, to.plus(chipClearance)));
@@ -77,9 +77,7 @@ public record DrillSet(List<Stage> stages) {
         requireHole(depth, start, chipClearance);
         Length deepest = Length.greatest(reaches).minus(chipClearance);
         if (deepest.isBelow(depth)) {
-            throw new IllegalArgumentException(
-                    "The longest drill goes to %s with a chip clearance of %s; the hole is to be %s deep"
-                            .formatted(deepest, chipClearance, depth));
+            throw new Refused("model.drill-set.longest-drill", deepest, chipClearance, depth);
         }
         List<Stage> stages = new ArrayList<>();
         Length from = start;
@@ -104,10 +102,10 @@ public record DrillSet(List<Stage> stages) {
 
     private static void requireHole(Length depth, Length start, Length chipClearance) {
         if (start.signum() < 0 || !start.isBelow(depth)) {
-            throw new IllegalArgumentException("A hole started to %s cannot go on to %s".formatted(start, depth));
+            throw new Refused("model.drill-set.hole-started", start, depth);
         }
         if (chipClearance.signum() < 0) {
-            throw new IllegalArgumentException("A chip clearance of %s is less than nought".formatted(chipClearance));
+            throw new Refused("model.drill-set.chip-clearance", chipClearance);
         }
     }
 }

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.words.Refused;
 
 /**
  * The depths at which a drill is drawn back to clear the chips, down to the full depth.
@@ -35,16 +36,13 @@ public record Pecks(List<Length> depths) {
      */
     public static Pecks of(Length depth, Length first, Length step, BigDecimal shrink, Length leastStep) {
         if (depth.signum() <= 0 || first.signum() <= 0 || leastStep.signum() <= 0) {
-            throw new IllegalArgumentException("Depth %s, first peck %s and steps from %s must be more than nought"
-                    .formatted(depth, first, leastStep));
+            throw new Refused("model.pecks.depth-first", depth, first, leastStep);
         }
         if (shrink.signum() <= 0 || shrink.compareTo(BigDecimal.ONE) > 0) {
-            throw new IllegalArgumentException("Steps shrink by a factor of more than 0 and not more than 1, not by %s"
-                    .formatted(shrink.toPlainString()));
+            throw new Refused("model.pecks.steps-shrink", shrink.toPlainString());
         }
         if (leastStep.isAbove(step)) {
-            throw new IllegalArgumentException(
-                    "The least step, %s, is more than the step, %s".formatted(leastStep, step));
+            throw new Refused("model.pecks.least-step", leastStep, step);
         }
         List<Length> depths = new ArrayList<>();
         Length next = step;
@@ -54,8 +52,7 @@ public record Pecks(List<Length> depths) {
             }
             depths.add(at);
             if (depths.size() >= MOST) {
-                throw new IllegalArgumentException(
-                        "A depth of %s would take more than %d pecks of %s".formatted(depth, MOST, next));
+                throw new Refused("model.pecks.depth-would", depth, MOST, next);
             }
         }
         depths.add(depth);

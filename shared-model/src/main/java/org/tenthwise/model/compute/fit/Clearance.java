@@ -2,6 +2,7 @@ package org.tenthwise.model.compute.fit;
 
 import java.util.Collection;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.words.Refused;
 
 /**
  * The play between a plug and a bore, at its most and at its least.
@@ -21,7 +22,7 @@ public record Clearance(Length greatest, Length least) {
 
     public Clearance {
         if (greatest.isBelow(least)) {
-            throw new IllegalArgumentException("Greatest clearance %s is below least %s".formatted(greatest, least));
+            throw new Refused("model.clearance.greatest-clearance", greatest, least);
         }
     }
 

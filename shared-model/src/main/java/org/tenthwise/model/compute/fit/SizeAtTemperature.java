@@ -2,6 +2,7 @@ package org.tenthwise.model.compute.fit;
 
 import java.math.BigDecimal;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.words.Refused;
 
 /**
  * How warm a part is and how it grows, and so what it measures where it lies.
@@ -26,8 +27,7 @@ public record SizeAtTemperature(BigDecimal celsius, BigDecimal perMillion) {
 
     public SizeAtTemperature {
         if (celsius.compareTo(COLDEST) < 0) {
-            throw new IllegalArgumentException("A temperature of %s °C is below the coldest there is, −273.15 °C"
-                    .formatted(celsius.toPlainString()));
+            throw new Refused("model.size-at-temperature.temperature-c", celsius.toPlainString());
         }
     }
 

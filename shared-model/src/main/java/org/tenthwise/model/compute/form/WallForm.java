@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.words.Refused;
 
 /**
  * What several readings of one wall say about its form.
@@ -39,8 +40,7 @@ public record WallForm(Optional<Length> taper, Optional<Length> outOfRound, Opti
      */
     public static WallForm of(Collection<WallReading> readings, Length noticeable) {
         if (noticeable.signum() < 0) {
-            throw new IllegalArgumentException(
-                    "A noticeable difference of %s is less than nought".formatted(noticeable));
+            throw new Refused("model.wall-form.noticeable-difference", noticeable);
         }
         TreeMap<Length, List<WallReading>> atKnownDepth = new TreeMap<>();
         List<WallReading> atOneDepth = new ArrayList<>();

@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import org.tenthwise.model.compute.equations.ThreeUnknowns;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
+import org.tenthwise.model.words.Refused;
 
 /**
  * The circle that fits the readings round one turn best, and so how far off centre the work sits, and to which side.
@@ -72,8 +73,7 @@ public record CircleFit(
      */
     public static CircleFit of(List<BigDecimal> anglesDegrees, List<Length> readings) {
         if (anglesDegrees.size() != readings.size()) {
-            throw new IllegalArgumentException(
-                    "%d angles do not belong to %d readings".formatted(anglesDegrees.size(), readings.size()));
+            throw new Refused("model.circle-fit.angles-do", anglesDegrees.size(), readings.size());
         }
         refusal(anglesDegrees).ifPresent(refusal -> {
             throw new IllegalArgumentException("No circle can be fitted at %s: %s".formatted(anglesDegrees, refusal));

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
+import org.tenthwise.model.words.Refused;
 
 /**
  * What to do at the jaws so that work that runs out by eccentricity runs true.
@@ -59,18 +60,17 @@ public final class JawMoves {
     private static void check(List<BigDecimal> places) {
         checkNumber(places.size());
         if (!new TreeSet<>(places).equals(new TreeSet<>(evenly(places.size(), places.get(0))))) {
-            throw new IllegalArgumentException("Jaws at %s are not evenly spaced: %d jaws stand %d degrees apart"
-                    .formatted(
-                            places.stream().map(BigDecimal::toPlainString).collect(Collectors.joining(", ")),
-                            places.size(),
-                            360 / places.size()));
+            throw new Refused(
+                    "model.jaw-moves.jaws-evenly",
+                    places.stream().map(BigDecimal::toPlainString).collect(Collectors.joining(", ")),
+                    places.size(),
+                    360 / places.size());
         }
     }
 
     private static void checkNumber(int jaws) {
         if (jaws != 3 && jaws != 4) {
-            throw new IllegalArgumentException(
-                    "Moves are known for three jaws and for four, not for %d".formatted(jaws));
+            throw new Refused("model.jaw-moves.moves-known", jaws);
         }
     }
 

@@ -3,6 +3,7 @@ package org.tenthwise.model.compute.roundness;
 import java.math.BigDecimal;
 import java.util.List;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.words.Refused;
 
 /**
  * How the axis of the work lies beside the axis of the spindle, from the circles fitted in two sections.
@@ -30,8 +31,7 @@ public record ShiftAndTilt(Length nearAt, Eccentricity near, Length farAt, Eccen
     /** @throws IllegalArgumentException if the near section is not nearer than the far one */
     public ShiftAndTilt {
         if (!farAt.isAbove(nearAt)) {
-            throw new IllegalArgumentException(
-                    "Sections at %s and %s do not lie one behind the other".formatted(nearAt, farAt));
+            throw new Refused("model.shift-and-tilt.sections-do", nearAt, farAt);
         }
     }
 

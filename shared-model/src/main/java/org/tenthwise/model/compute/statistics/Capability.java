@@ -3,6 +3,7 @@ package org.tenthwise.model.compute.statistics;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.tenthwise.model.words.Refused;
 
 /**
  * How often the spread of the parts goes into the tolerance.
@@ -29,15 +30,17 @@ public record Capability(OptionalDouble cp, double cpk) {
                 .mapToDouble(limit -> -sample.standardDeviationsTo(limit) / 3)
                 .findFirst();
         if (toUpper.isEmpty() && toLower.isEmpty()) {
-            throw new IllegalArgumentException("There is no index without a limit: give lower, upper or both");
+            throw new Refused("model.capability.index-without");
         }
         if (lower.isEmpty() || upper.isEmpty()) {
             return new Capability(
                     OptionalDouble.empty(), toUpper.isPresent() ? toUpper.getAsDouble() : toLower.getAsDouble());
         }
         if (lower.get().compareTo(upper.get()) >= 0) {
-            throw new IllegalArgumentException("lower is %s and upper is %s: the lower limit must be below the upper"
-                    .formatted(lower.get().toPlainString(), upper.get().toPlainString()));
+            throw new Refused(
+                    "model.capability.lower-upper",
+                    lower.get().toPlainString(),
+                    upper.get().toPlainString());
         }
         BigDecimal width = upper.get().subtract(lower.get());
         double cp = width.divide(sample.sd(), Precision.WORKING).doubleValue() / 6;

@@ -2,6 +2,7 @@ package org.tenthwise.model.compute.statistics;
 
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import org.apache.commons.statistics.distribution.NormalDistribution;
+import org.tenthwise.model.words.Refused;
 
 /**
  * Between what bounds the true index lies when one was observed in n parts.
@@ -48,7 +49,7 @@ public final class CapabilityInterval {
 
     private static double checked(int n, double confidence) {
         if (n < 2) {
-            throw new IllegalArgumentException("n is %d: an index needs two readings or more".formatted(n));
+            throw new Refused("model.capability-interval.n-index", n);
         }
         return Share.check("confidence", confidence);
     }

@@ -1,5 +1,7 @@
 package org.tenthwise.model.compute.statistics;
 
+import org.tenthwise.model.words.Refused;
+
 /**
  * The factors of control charts with ranges, for groups of n readings.
  *
@@ -26,8 +28,7 @@ public record ChartConstants(double d2, double d3, double a2, double d3Lower, do
     /** @throws IllegalArgumentException if n is not from 2 to {@value #MOST_READINGS} */
     public static ChartConstants of(int n) {
         if (n < 2 || n > MOST_READINGS) {
-            throw new IllegalArgumentException(
-                    "n is %d: there are factors for groups of 2 to %d readings".formatted(n, MOST_READINGS));
+            throw new Refused("model.chart-constants.n-factors", n, MOST_READINGS);
         }
         double d2 = RangeOfNormal.d2(n);
         double d3 = RangeOfNormal.d3(n);

@@ -3,6 +3,7 @@ package org.tenthwise.model.compute.statistics;
 import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.List;
+import org.tenthwise.model.words.Refused;
 
 /**
  * How likely a steady drift is noticed at all by the slope of a {@link Trend}.
@@ -24,7 +25,7 @@ public final class DriftPower {
     public static double of(Trend trend, List<BigDecimal> x, double driftInStandardDeviations, double confidence) {
         int freedom = trend.n() - 2;
         if (freedom < 1) {
-            throw new IllegalArgumentException("Two points cannot show a drift");
+            throw new Refused("model.drift-power.two-points");
         }
         double length = Collections.max(x).subtract(Collections.min(x)).doubleValue();
         double delta = driftInStandardDeviations * Math.sqrt(trend.sxx().doubleValue()) / length;

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.tenthwise.model.compute.statistics.GaugeStudy.Interaction;
+import org.tenthwise.model.words.Refused;
 
 /**
  * A gauge study by averages and ranges.
@@ -35,9 +36,7 @@ public final class GaugeByRange {
         int persons = readings.persons();
         int repeats = readings.repeats();
         if (Math.max(parts, Math.max(persons, repeats)) > RangeOfNormal.MOST) {
-            throw new IllegalArgumentException(
-                    "There are factors for up to %d parts, persons and repeats: work with the variances instead"
-                            .formatted(RangeOfNormal.MOST));
+            throw new Refused("model.gauge-by-range.factors-up", RangeOfNormal.MOST);
         }
         GaugeReadings level = readings.fromFirst();
         BigDecimal ranges = BigDecimal.ZERO;

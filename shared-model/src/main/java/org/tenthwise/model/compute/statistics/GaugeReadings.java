@@ -2,6 +2,7 @@ package org.tenthwise.model.compute.statistics;
 
 import java.math.BigDecimal;
 import java.util.List;
+import org.tenthwise.model.words.Refused;
 
 /**
  * The readings of a gauge study: every person reads every part equally often.
@@ -16,20 +17,16 @@ public record GaugeReadings(List<List<List<BigDecimal>>> byPart) {
                 .map(part -> part.stream().map(List::copyOf).toList())
                 .toList();
         if (byPart.size() < 2) {
-            throw new IllegalArgumentException("There is one part: a study needs two or more, ten are usual");
+            throw new Refused("model.gauge-readings.one-part");
         }
         int persons = byPart.get(0).size();
         int repeats = byPart.get(0).stream().mapToInt(List::size).findFirst().orElse(0);
         if (persons < 1 || repeats < 2) {
-            throw new IllegalArgumentException(
-                    "Each person must read each part twice or more: without a repeat nobody knows whether the gauge "
-                            + "repeats");
+            throw new Refused("model.gauge-readings.each-person");
         }
         if (byPart.stream()
                 .anyMatch(part -> part.size() != persons || part.stream().anyMatch(cell -> cell.size() != repeats))) {
-            throw new IllegalArgumentException(
-                    "Each of the %d persons must read each of the %d parts %d times, as the first did the first"
-                            .formatted(persons, byPart.size(), repeats));
+            throw new Refused("model.gauge-readings.each-persons", persons, byPart.size(), repeats);
         }
     }
 

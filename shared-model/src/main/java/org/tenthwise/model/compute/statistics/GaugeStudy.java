@@ -1,6 +1,7 @@
 package org.tenthwise.model.compute.statistics;
 
 import java.util.OptionalDouble;
+import org.tenthwise.model.words.Refused;
 
 /**
  * Where the spread of a gauge study comes from.
@@ -54,7 +55,7 @@ public record GaugeStudy(
     /** @param tolerance the whole of it, more than nought */
     public double percentOfTolerance(double tolerance) {
         if (!(tolerance > 0)) {
-            throw new IllegalArgumentException("The tolerance must be more than nought");
+            throw new Refused("model.gauge-study.tolerance-more");
         }
         return 100 * WIDTH * gauge() / tolerance;
     }

@@ -3,6 +3,7 @@ package org.tenthwise.model.compute.statistics;
 import java.math.BigDecimal;
 import java.util.List;
 import org.apache.commons.statistics.distribution.TDistribution;
+import org.tenthwise.model.words.Refused;
 
 /**
  * Whether the reading furthest from the mean lies further out than chance would put it.
@@ -33,8 +34,7 @@ public record Grubbs(double g, double critical, int place, boolean outlying) {
      */
     public static Grubbs of(List<BigDecimal> readings, int sides, double alpha) {
         if (readings.size() < FEWEST) {
-            throw new IllegalArgumentException(
-                    "%d readings: among fewer than three none can be told to lie out".formatted(readings.size()));
+            throw new Refused("model.grubbs.readings-among", readings.size());
         }
         Sample sample = Sample.of(readings);
         int furthest = 0;
@@ -53,8 +53,7 @@ public record Grubbs(double g, double critical, int place, boolean outlying) {
     /** @throws IllegalArgumentException for n below three, sides other than 1 and 2, alpha not between 0 and 1 */
     public static double critical(int n, int sides, double alpha) {
         if (n < FEWEST || sides < 1 || sides > 2) {
-            throw new IllegalArgumentException(
-                    "There is no critical value for %d readings and %d sides".formatted(n, sides));
+            throw new Refused("model.grubbs.critical-value", n, sides);
         }
         Share.check("alpha", alpha);
         double t = Quantile.exceeded(TDistribution.of(n - 2.0), alpha / sides / n);

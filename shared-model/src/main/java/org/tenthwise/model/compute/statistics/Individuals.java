@@ -3,6 +3,7 @@ package org.tenthwise.model.compute.statistics;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.model.words.Refused;
 
 /**
  * Centre and limits of a chart of individual readings with moving ranges of two.
@@ -75,8 +76,7 @@ public record Individuals(
      */
     public static Individuals of(List<BigDecimal> readings, Factors factors) {
         if (readings.size() < 2) {
-            throw new IllegalArgumentException(
-                    "A moving range needs two readings or more, in the order the parts were made");
+            throw new Refused("model.individuals.moving-range");
         }
         BigDecimal ranges = BigDecimal.ZERO;
         for (int i = 1; i < readings.size(); i++) {

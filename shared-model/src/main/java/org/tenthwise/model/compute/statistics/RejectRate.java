@@ -1,6 +1,7 @@
 package org.tenthwise.model.compute.statistics;
 
 import org.apache.commons.statistics.distribution.BetaDistribution;
+import org.tenthwise.model.words.Refused;
 
 /**
  * Between what bounds the share of rejects lies when so many of so many parts were rejects.
@@ -26,7 +27,7 @@ public record RejectRate(double lower, double upper) {
      */
     public static RejectRate of(int n, int rejects, double confidence) {
         if (n < 1 || rejects < 0 || rejects > n) {
-            throw new IllegalArgumentException("%d rejects cannot be found in %d parts".formatted(rejects, n));
+            throw new Refused("model.reject-rate.rejects-cannot", rejects, n);
         }
         Share.check("confidence", confidence);
         double alpha = 1 - confidence;

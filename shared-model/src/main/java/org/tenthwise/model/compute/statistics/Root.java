@@ -2,6 +2,7 @@ package org.tenthwise.model.compute.statistics;
 
 import java.util.function.DoubleSupplier;
 import java.util.function.DoubleUnaryOperator;
+import org.tenthwise.model.words.Unworkable;
 
 /**
  * Where a function that only rises, or only falls, is nought.
@@ -66,7 +67,7 @@ final class Root {
             }
         }
         if (!(atLow * atHigh <= 0)) {
-            throw new ArithmeticException("no value fits these figures");
+            throw new Unworkable("model.root.no-value");
         }
         return between(low, atLow, high, atHigh, function);
     }

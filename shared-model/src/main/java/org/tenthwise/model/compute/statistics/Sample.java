@@ -2,6 +2,7 @@ package org.tenthwise.model.compute.statistics;
 
 import java.math.BigDecimal;
 import java.util.List;
+import org.tenthwise.model.words.Refused;
 
 /**
  * What is known of the parts that were measured: how many, their mean and their standard deviation (n − 1 in the
@@ -14,13 +15,10 @@ public record Sample(int n, BigDecimal mean, BigDecimal sd) {
 
     public Sample {
         if (n < 2) {
-            throw new IllegalArgumentException("n is %d: a spread needs two readings or more".formatted(n));
+            throw new Refused("model.sample.n-spread", n);
         }
         if (sd.signum() <= 0) {
-            throw new IllegalArgumentException(
-                    ("The standard deviation of %d readings is %s: readings that are all alike show the step of the "
-                                    + "gauge, not the spread of the parts")
-                            .formatted(n, sd.toPlainString()));
+            throw new Refused("model.sample.standard-deviation", n, sd.toPlainString());
         }
     }
 

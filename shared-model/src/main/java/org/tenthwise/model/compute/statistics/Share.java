@@ -1,5 +1,7 @@
 package org.tenthwise.model.compute.statistics;
 
+import org.tenthwise.model.words.Refused;
+
 /** A confidence, a cover or a level of significance: a share of one. */
 final class Share {
 
@@ -13,8 +15,7 @@ final class Share {
      */
     static double check(String name, double share) {
         if (!(share >= CLOSEST && share <= 1 - CLOSEST)) {
-            throw new IllegalArgumentException(
-                    "%s is %s: it is a share between 0 and 1, such as 0.95".formatted(name, share));
+            throw new Refused("model.share.share-between", name, share);
         }
         return share;
     }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.model.words.Refused;
 
 /**
  * A series of readings in a few figures.
@@ -37,7 +38,7 @@ public record Summary(
     /** @throws IllegalArgumentException if there is no reading */
     public static Summary of(List<BigDecimal> readings) {
         if (readings.isEmpty()) {
-            throw new IllegalArgumentException("There is nothing to sum up without a reading");
+            throw new Refused("model.summary.nothing-sum");
         }
         int n = readings.size();
         BigDecimal first = readings.get(0);

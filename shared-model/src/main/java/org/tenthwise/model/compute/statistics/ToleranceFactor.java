@@ -2,6 +2,7 @@ package org.tenthwise.model.compute.statistics;
 
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import org.apache.commons.statistics.distribution.NormalDistribution;
+import org.tenthwise.model.words.Refused;
 
 /**
  * How many standard deviations to go from the mean so that a stated share of all parts is covered with a stated
@@ -54,7 +55,7 @@ public final class ToleranceFactor {
 
     private static void check(int n, double cover, double confidence) {
         if (n < 2) {
-            throw new IllegalArgumentException("n is %d: a tolerance interval needs two readings or more".formatted(n));
+            throw new Refused("model.tolerance-factor.n-tolerance", n);
         }
         Share.check("cover", cover);
         Share.check("confidence", confidence);

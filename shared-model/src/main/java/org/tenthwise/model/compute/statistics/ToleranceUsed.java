@@ -3,6 +3,7 @@ package org.tenthwise.model.compute.statistics;
 import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.List;
+import org.tenthwise.model.words.Refused;
 
 /**
  * How far on the way from the middle of the tolerance to a limit a reading lies.
@@ -27,8 +28,7 @@ public final class ToleranceUsed {
     /** @throws IllegalArgumentException if the lower limit is not below the upper */
     public static BigDecimal of(BigDecimal reading, BigDecimal lower, BigDecimal upper) {
         if (lower.compareTo(upper) >= 0) {
-            throw new IllegalArgumentException("lower is %s and upper is %s: the lower limit must be below the upper"
-                    .formatted(lower.toPlainString(), upper.toPlainString()));
+            throw new Refused("model.tolerance-used.lower-upper", lower.toPlainString(), upper.toPlainString());
         }
         return Precision.quotient(reading.multiply(TWO).subtract(lower).subtract(upper), upper.subtract(lower));
     }

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.statistics.distribution.TDistribution;
+import org.tenthwise.model.words.Refused;
 
 /**
  * The straight line that fits readings best over their part numbers.
@@ -37,12 +38,10 @@ public record Trend(
     /** @throws IllegalArgumentException if x and y are not equally many, are fewer than two, or all x are alike */
     public static Trend of(List<BigDecimal> x, List<BigDecimal> y) {
         if (x.size() != y.size()) {
-            throw new IllegalArgumentException(
-                    "x has %d values and y has %d: each y needs its x".formatted(x.size(), y.size()));
+            throw new Refused("model.trend.x-values", x.size(), y.size());
         }
         if (x.size() < 2) {
-            throw new IllegalArgumentException(
-                    "One point has no line through it: two or more are needed, and a trend shows from five on");
+            throw new Refused("model.trend.one-point");
         }
         BigDecimal count = BigDecimal.valueOf(x.size());
         List<BigDecimal> fromFirstX = fromFirst(x);
@@ -53,8 +52,7 @@ public record Trend(
         BigDecimal timesXy = count.multiply(products(fromFirstX, fromFirstY)).subtract(sumX.multiply(sumY));
         BigDecimal timesYy = count.multiply(products(fromFirstY, fromFirstY)).subtract(sumY.multiply(sumY));
         if (timesXx.signum() == 0) {
-            throw new IllegalArgumentException("Every x is %s: a trend needs readings at different places"
-                    .formatted(x.get(0).toPlainString()));
+            throw new Refused("model.trend.every-x", x.get(0).toPlainString());
         }
         BigDecimal meanX = x.get(0).add(sumX.divide(count, Precision.WORKING));
         BigDecimal meanY = y.get(0).add(sumY.divide(count, Precision.WORKING));

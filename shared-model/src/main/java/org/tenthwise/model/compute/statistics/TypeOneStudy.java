@@ -1,6 +1,7 @@
 package org.tenthwise.model.compute.statistics;
 
 import java.math.BigDecimal;
+import org.tenthwise.model.words.Refused;
 
 /**
  * Whether a gauge repeats, and reads true, on one master read many times.
@@ -29,7 +30,7 @@ public record TypeOneStudy(Sample sample, double cg, double cgk, BigDecimal bias
     public static TypeOneStudy of(
             Sample sample, BigDecimal reference, BigDecimal tolerance, double share, double spread) {
         if (tolerance.signum() <= 0 || !(share > 0) || !(spread > 0)) {
-            throw new IllegalArgumentException("Tolerance, share and spread must be more than nought");
+            throw new Refused("model.type-one-study.tolerance-share");
         }
         double tolerances = tolerance.divide(sample.sd(), Precision.WORKING).doubleValue();
         double off = -sample.standardDeviationsTo(reference);

@@ -5,6 +5,7 @@ import java.math.MathContext;
 import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Expansion;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.words.Refused;
 
 /**
  * The standard uncertainty of a size at 20 °C that comes from the part's temperature and its expansion.
@@ -32,8 +33,10 @@ public final class CorrectionUncertainty {
      */
     public static Length of(Length size, Expansion part, Celsius partAt, BigDecimal temperature, BigDecimal expansion) {
         if (temperature.signum() < 0 || expansion.signum() < 0) {
-            throw new IllegalArgumentException("Uncertainties %s °C and %s e-6 per °C: neither may be less than nought"
-                    .formatted(temperature.toPlainString(), expansion.toPlainString()));
+            throw new Refused(
+                    "model.correction-uncertainty.uncertainties-c",
+                    temperature.toPlainString(),
+                    expansion.toPlainString());
         }
         BigDecimal ofTemperature = part.millionths().movePointLeft(MILLIONTH).multiply(temperature);
         BigDecimal ofExpansion = partAt.aboveReference().multiply(expansion.movePointLeft(MILLIONTH));

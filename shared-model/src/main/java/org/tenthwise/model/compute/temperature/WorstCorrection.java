@@ -8,6 +8,7 @@ import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Expansion;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.TemperatureRange;
+import org.tenthwise.model.words.Refused;
 
 /**
  * The largest correction to 20 °C that a size can need in a shop, and whether a tolerance feels it.
@@ -51,7 +52,7 @@ public record WorstCorrection(Length worst) {
     /** @param tolerance more than nought */
     public BigDecimal shareOf(Length tolerance) {
         if (tolerance.signum() <= 0) {
-            throw new IllegalArgumentException("There is no share of a tolerance of %s".formatted(tolerance));
+            throw new Refused("model.worst-correction.share-tolerance", tolerance);
         }
         return worst.millimetres().divide(tolerance.millimetres(), MathContext.DECIMAL64);
     }

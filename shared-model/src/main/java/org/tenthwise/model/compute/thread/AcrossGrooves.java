@@ -3,6 +3,7 @@ package org.tenthwise.model.compute.thread;
 import java.math.BigDecimal;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
+import org.tenthwise.model.words.Refused;
 
 /**
  * The diameter at the root of a thread from a reading with points in two grooves opposite each other.
@@ -25,10 +26,10 @@ public final class AcrossGrooves {
     /** How far along one point stands from the other: half a pitch, or nought where the number of starts is even. */
     public static Length askew(Length pitch, int starts) {
         if (pitch.signum() <= 0) {
-            throw new IllegalArgumentException("A thread of pitch %s is none".formatted(pitch));
+            throw new Refused("model.across-grooves.thread-pitch", pitch);
         }
         if (starts < 1) {
-            throw new IllegalArgumentException("A thread has one start or more, not %d".formatted(starts));
+            throw new Refused("model.across-grooves.thread-one", starts);
         }
         return starts % 2 == 0 ? Length.ZERO : pitch.half();
     }
@@ -42,8 +43,7 @@ public final class AcrossGrooves {
     public static Length diameter(Length read, Length pitch, int starts) {
         Length askew = askew(pitch, starts);
         if (!read.isAbove(askew)) {
-            throw new IllegalArgumentException(
-                    "%s across the grooves is not more than %s, which the points stand askew".formatted(read, askew));
+            throw new Refused("model.across-grooves.across-grooves", read, askew);
         }
         BigDecimal square =
                 read.minus(askew).millimetres().multiply(read.plus(askew).millimetres());

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
 import org.tenthwise.model.thread.ScrewThread;
+import org.tenthwise.model.words.Refused;
 
 /**
  * The groove of an external thread in axial section, as far as a wire knows it: two straight flanks, alike.
@@ -20,17 +21,15 @@ public record Groove(BigDecimal halfAngle, Length pitch, Length width, int start
 
     public Groove {
         if (halfAngle.signum() <= 0 || halfAngle.compareTo(RIGHT_ANGLE) >= 0) {
-            throw new IllegalArgumentException(
-                    "A half angle of %s° is not between 0° and 90°".formatted(halfAngle.toPlainString()));
+            throw new Refused("model.groove.half-angle", halfAngle.toPlainString());
         }
         Positive.size("Pitch", pitch);
         Positive.size("Groove width", width);
         if (!width.isBelow(pitch)) {
-            throw new IllegalArgumentException(
-                    "A groove width of %s leaves no thread in a pitch of %s".formatted(width, pitch));
+            throw new Refused("model.groove.groove-width", width, pitch);
         }
         if (starts < 1) {
-            throw new IllegalArgumentException("A thread has one start or more, not %d".formatted(starts));
+            throw new Refused("model.groove.thread-one", starts);
         }
     }
 

@@ -3,6 +3,7 @@ package org.tenthwise.model.compute.thread;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
 import org.tenthwise.model.thread.ScrewThread;
+import org.tenthwise.model.words.Refused;
 
 /**
  * Pitch diameter of an external thread from a measurement over wires, and the other way round. Three wires line the
@@ -55,14 +56,10 @@ public final class MeasurementOverWires {
         this(Groove.of(thread), wire, thread.basicPitchDiameter());
         WireSeat seat = seat(thread.basicPitchDiameter(), thread.diameter());
         if (seat == WireSeat.ON_THE_CRESTS) {
-            throw new IllegalArgumentException(
-                    "A wire of %s is too thick for a pitch of %s: it rests on the crests, not on the flanks"
-                            .formatted(wire, thread.pitch()));
+            throw new Refused("model.measurement-over-wires.wire-too", wire, thread.pitch());
         }
         if (seat == WireSeat.BELOW_THE_CREST) {
-            throw new IllegalArgumentException(
-                    "A wire of %s is too thin for a pitch of %s: it does not stand out over the crests"
-                            .formatted(wire, thread.pitch()));
+            throw new Refused("model.measurement-over-wires.wire-too-thin", wire, thread.pitch());
         }
     }
 
@@ -89,8 +86,7 @@ public final class MeasurementOverWires {
         return ball.withCentreAt(centre)
                 .map(rest -> Nanometres.round(rest.pitchDiameter()))
                 .orElseThrow(
-                        () -> new IllegalArgumentException("%s over wires of %s leaves no room for a thread of pitch %s"
-                                .formatted(overWires, wire, groove.pitch())));
+                        () -> new Refused("model.measurement-over-wires.over-wires", overWires, wire, groove.pitch()));
     }
 
     /**
@@ -133,9 +129,8 @@ public final class MeasurementOverWires {
 
     private BallInGroove.Rest rest(Length pitchDiameter) {
         return ball.inPitchDiameter(Nanometres.of(pitchDiameter))
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "A wire of %s finds no rest in a thread of pitch diameter %s and pitch %s"
-                                .formatted(wire, pitchDiameter, groove.pitch())));
+                .orElseThrow(() ->
+                        new Refused("model.measurement-over-wires.wire-finds", wire, pitchDiameter, groove.pitch()));
     }
 
     private Length over(BallInGroove.Rest rest) {

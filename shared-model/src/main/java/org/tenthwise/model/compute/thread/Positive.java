@@ -1,6 +1,7 @@
 package org.tenthwise.model.compute.thread;
 
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.words.Refused;
 
 /** A size that cannot be nought or less. */
 final class Positive {
@@ -9,7 +10,7 @@ final class Positive {
 
     static Length size(String name, Length length) {
         if (length.signum() <= 0) {
-            throw new IllegalArgumentException("%s %s is not more than nought".formatted(name, length));
+            throw new Refused("model.positive.more-nought", name, length);
         }
         return length;
     }

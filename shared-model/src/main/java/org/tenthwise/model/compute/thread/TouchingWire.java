@@ -2,6 +2,7 @@ package org.tenthwise.model.compute.thread;
 
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
+import org.tenthwise.model.words.Refused;
 
 /**
  * The wire that touches the flanks of a leaning groove just at the pitch diameter, and what the measurement over it
@@ -53,8 +54,7 @@ public record TouchingWire(Length diameter, Length overLessPitchDiameter) {
                 return touching(groove, radius, turn);
             }
         }
-        throw new IllegalArgumentException("No wire touches a thread of lead %s at a pitch diameter of %s"
-                .formatted(groove.lead(), pitchDiameter));
+        throw new Refused("model.touching-wire.wire-touches", groove.lead(), pitchDiameter);
     }
 
     private static TouchingWire touching(Groove groove, double radius, double turn) {

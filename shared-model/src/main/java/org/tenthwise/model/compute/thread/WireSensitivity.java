@@ -2,6 +2,7 @@ package org.tenthwise.model.compute.thread;
 
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
+import org.tenthwise.model.words.Refused;
 
 /**
  * How errors of wire, pitch and flank go into the pitch diameter over wires, and how uncertain that diameter is.
@@ -63,8 +64,7 @@ public final class WireSensitivity {
 
     private static double notNegative(String what, Length uncertainty) {
         if (uncertainty.signum() < 0) {
-            throw new IllegalArgumentException(
-                    "The uncertainty of the %s, %s, is less than nought".formatted(what, uncertainty));
+            throw new Refused("model.wire-sensitivity.uncertainty-less", what, uncertainty);
         }
         return Nanometres.of(uncertainty);
     }

@@ -2,6 +2,7 @@ package org.tenthwise.model.compute.uncertainty;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.tenthwise.model.words.Refused;
 
 /**
  * The sources of uncertainty of one result, put together.
@@ -22,7 +23,7 @@ public record Budget(double standard, OptionalDouble effectiveDegreesOfFreedom, 
     /** @throws IllegalArgumentException if there is nothing to put together */
     public static Budget of(List<Component> components) {
         if (components.isEmpty()) {
-            throw new IllegalArgumentException("An uncertainty needs one component at least");
+            throw new Refused("model.budget.uncertainty-needs");
         }
         double standard = Math.sqrt(components.stream()
                 .mapToDouble(component -> square(component.standard()))

@@ -2,6 +2,7 @@ package org.tenthwise.model.compute.uncertainty;
 
 import java.math.BigDecimal;
 import java.util.OptionalInt;
+import org.tenthwise.model.words.Refused;
 
 /**
  * One source of uncertainty, as a standard uncertainty.
@@ -42,8 +43,7 @@ public record Component(double standard, boolean rectangle, OptionalInt degreesO
     /** @param coverageFactor 1 where {@code expanded} is a standard uncertainty already */
     public static Component normal(BigDecimal expanded, BigDecimal coverageFactor) {
         if (coverageFactor.signum() <= 0) {
-            throw new IllegalArgumentException(
-                    "k is %s: a coverage factor is more than nought".formatted(coverageFactor.toPlainString()));
+            throw new Refused("model.component.k-coverage", coverageFactor.toPlainString());
         }
         return new Component(notNegative(expanded) / coverageFactor.doubleValue(), false, OptionalInt.empty());
     }
@@ -51,7 +51,7 @@ public record Component(double standard, boolean rectangle, OptionalInt degreesO
     /** @param n how many readings are averaged, and, if more than one, how many the scatter was found from */
     public static Component repeat(BigDecimal scatter, int n) {
         if (n < 1) {
-            throw new IllegalArgumentException("n is %d: at least one reading is needed".formatted(n));
+            throw new Refused("model.component.n-least", n);
         }
         return new Component(
                 notNegative(scatter) / Math.sqrt(n), false, n == 1 ? OptionalInt.empty() : OptionalInt.of(n - 1));
@@ -64,8 +64,7 @@ public record Component(double standard, boolean rectangle, OptionalInt degreesO
 
     private static double notNegative(BigDecimal value) {
         if (value.signum() < 0) {
-            throw new IllegalArgumentException(
-                    "value is %s: an uncertainty is not less than nought".formatted(value.toPlainString()));
+            throw new Refused("model.component.value-uncertainty", value.toPlainString());
         }
         return value.doubleValue();
     }

@@ -4,6 +4,7 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
 import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.words.Refused;
 
 /**
  * How likely it is that a measured size lies within its limits in truth.
@@ -28,9 +29,7 @@ public final class Conformance {
     /** @throws IllegalArgumentException unless {@code standardUncertainty} is more than nought */
     public static double probability(Limits limits, Length size, Length standardUncertainty) {
         if (standardUncertainty.signum() <= 0) {
-            throw new IllegalArgumentException(
-                    "A standard uncertainty of %s gives no probability: it must be more than nought"
-                            .formatted(standardUncertainty));
+            throw new Refused("model.conformance.standard-uncertainty", standardUncertainty);
         }
         double lower = limits.lower()
                 .map(limit -> steps(limit.length(), size, standardUncertainty))

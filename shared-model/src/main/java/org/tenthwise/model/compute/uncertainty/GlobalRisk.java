@@ -3,6 +3,7 @@ package org.tenthwise.model.compute.uncertainty;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
 import org.apache.commons.statistics.distribution.NormalDistribution;
+import org.tenthwise.model.words.Refused;
 
 /**
  * How often a decision will be wrong over many parts of one process.
@@ -46,10 +47,10 @@ public record GlobalRisk(double consumer, double producer) {
 
         public Zone {
             if (!(upper > lower)) {
-                throw new IllegalArgumentException("The upper limit must be above the lower one");
+                throw new Refused("model.global-risk.upper-limit");
             }
             if (!(guardBand >= 0)) {
-                throw new IllegalArgumentException("A guard band is not less than nought");
+                throw new Refused("model.global-risk.guard-band");
             }
         }
 
@@ -69,7 +70,7 @@ public record GlobalRisk(double consumer, double producer) {
      */
     public static GlobalRisk of(Zone zone, double mean, double deviation, double standardUncertainty) {
         if (!(deviation > 0) || !(standardUncertainty > 0)) {
-            throw new IllegalArgumentException("A risk needs a process that scatters and a measurement that does");
+            throw new Refused("model.global-risk.risk-needs");
         }
         NormalDistribution process = NormalDistribution.of(mean, deviation);
         NormalDistribution measurement = NormalDistribution.of(0, standardUncertainty);

@@ -5,6 +5,7 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
 import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.words.Refused;
 
 /**
  * How far inside a limit a size has to be, to conform with a stated probability.
@@ -33,13 +34,10 @@ public final class GuardBand {
      */
     public static Length width(BigDecimal probability, Length standardUncertainty) {
         if (probability.compareTo(HALF) < 0 || probability.compareTo(BigDecimal.ONE) >= 0) {
-            throw new IllegalArgumentException(
-                    "A probability of %s has no guard band: it is 0.5 or more and less than 1"
-                            .formatted(probability.toPlainString()));
+            throw new Refused("model.guard-band.probability-guard", probability.toPlainString());
         }
         if (standardUncertainty.signum() < 0) {
-            throw new IllegalArgumentException(
-                    "A standard uncertainty of %s is less than nought".formatted(standardUncertainty));
+            throw new Refused("model.guard-band.standard-uncertainty", standardUncertainty);
         }
         double steps = NormalDistribution.of(0, 1).inverseCumulativeProbability(probability.doubleValue());
         return Nanometres.round(steps * Nanometres.of(standardUncertainty));

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.tenthwise.model.words.Refused;
 
 /**
  * What a figure is against its limits as it stands, and rounded to the places of the limits first.
@@ -32,11 +33,13 @@ public record RoundingMethod(BigDecimal rounded, boolean absolute, boolean byRou
     public static RoundingMethod of(
             BigDecimal value, Optional<BigDecimal> lower, Optional<BigDecimal> upper, Optional<BigDecimal> place) {
         if (lower.isEmpty() && upper.isEmpty()) {
-            throw new IllegalArgumentException("lower and upper are missing: a verdict needs one limit at least");
+            throw new Refused("model.rounding-method.lower-upper");
         }
         if (lower.isPresent() && upper.isPresent() && lower.get().compareTo(upper.get()) > 0) {
-            throw new IllegalArgumentException("lower is %s and upper is %s: the lower limit is above the upper one"
-                    .formatted(lower.get().toPlainString(), upper.get().toPlainString()));
+            throw new Refused(
+                    "model.rounding-method.lower-upper-lower",
+                    lower.get().toPlainString(),
+                    upper.get().toPlainString());
         }
         int scale = place.map(RoundingMethod::scaleOf).orElseGet(() -> Stream.of(lower, upper)
                 .flatMap(Optional::stream)
@@ -50,8 +53,7 @@ public record RoundingMethod(BigDecimal rounded, boolean absolute, boolean byRou
     private static int scaleOf(BigDecimal place) {
         BigDecimal bare = place.stripTrailingZeros();
         if (bare.unscaledValue().intValue() != 1 || bare.precision() != 1) {
-            throw new IllegalArgumentException(
-                    "place is %s: it is a power of ten such as 0.001, 1 or 100".formatted(place.toPlainString()));
+            throw new Refused("model.rounding-method.place-power", place.toPlainString());
         }
         return bare.scale();
     }

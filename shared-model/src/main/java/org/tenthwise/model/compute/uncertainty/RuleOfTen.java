@@ -3,6 +3,7 @@ package org.tenthwise.model.compute.uncertainty;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.words.Refused;
 
 /**
  * Whether a display or a scale is fine enough for a tolerance.
@@ -27,11 +28,10 @@ public record RuleOfTen(BigDecimal share, Length tenth, boolean fineEnough) {
      */
     public static RuleOfTen of(Length lower, Length upper, Length division) {
         if (!upper.isAbove(lower)) {
-            throw new IllegalArgumentException(
-                    "lower is %s and upper is %s: the upper limit must be above the lower one".formatted(lower, upper));
+            throw new Refused("model.rule-of-ten.lower-upper", lower, upper);
         }
         if (division.signum() <= 0) {
-            throw new IllegalArgumentException("division is %s: it must be more than nought".formatted(division));
+            throw new Refused("model.rule-of-ten.division-more", division);
         }
         Length tolerance = upper.minus(lower);
         return new RuleOfTen(

@@ -3,6 +3,7 @@ package org.tenthwise.model.compute.uncertainty;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import org.tenthwise.model.words.Refused;
 
 /**
  * An expanded uncertainty as it is written down: with the figures it deserves.
@@ -28,8 +29,7 @@ public record Stated(BigDecimal expanded, BigDecimal coverageFactor) {
     public static Stated of(Budget budget) {
         BigDecimal expanded = new BigDecimal(budget.expanded()).round(SURE).round(TWO_FIGURES_UP);
         if (expanded.signum() <= 0) {
-            throw new IllegalArgumentException(
-                    "An uncertainty of nought cannot be stated: some component must be more than nought");
+            throw new Refused("model.stated.uncertainty-nought");
         }
         return new Stated(
                 expanded,

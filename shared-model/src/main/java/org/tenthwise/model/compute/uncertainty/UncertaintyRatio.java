@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
 import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.words.Refused;
 
 /**
  * How many times the uncertainty goes into the tolerance.
@@ -26,8 +27,7 @@ public final class UncertaintyRatio {
     /** @throws IllegalArgumentException unless {@code expanded} is more than nought */
     public static OptionalDouble of(Limits limits, Length expanded) {
         if (expanded.signum() <= 0) {
-            throw new IllegalArgumentException(
-                    "An expanded uncertainty of %s has no ratio: it must be more than nought".formatted(expanded));
+            throw new Refused("model.uncertainty-ratio.expanded-uncertainty", expanded);
         }
         return limits.width()
                 .map(width ->

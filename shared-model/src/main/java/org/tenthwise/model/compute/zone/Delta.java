@@ -1,6 +1,7 @@
 package org.tenthwise.model.compute.zone;
 
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.words.Refused;
 
 /**
  * What the upper deviation of a hole K to ZC is raised by, so that it makes with the next finer shaft what the basic
@@ -26,8 +27,7 @@ public final class Delta {
     /** @throws IllegalArgumentException if the standard gives none */
     public static Length of(Grade grade, Length nominal) {
         if (!isFor(grade)) {
-            throw new IllegalArgumentException(
-                    "%s has no Δ at %s: ISO 286 gives it for grades 3 to 8".formatted(grade, nominal));
+            throw new Refused("model.delta.iso-gives", grade, nominal);
         }
         if (Sizes.isToThreeMillimetres(Sizes.inRange(nominal))) {
             return Length.ZERO;

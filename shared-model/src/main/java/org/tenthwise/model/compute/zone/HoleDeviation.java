@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.words.Refused;
 
 /**
  * The deviation of a hole that its letter sets: the one nearer the nominal size.
@@ -46,8 +47,7 @@ final class HoleDeviation {
         BigDecimal size = Sizes.inRange(nominal);
         String row = "J" + grade.number();
         if (!TABLE.has(row)) {
-            throw new IllegalArgumentException(
-                    "%s is not tabulated: ISO 286 gives J for grades 6 to 8 only".formatted(row));
+            throw new Refused("model.hole-deviation.tabulated-iso", row);
         }
         return Sizes.micrometres(TABLE.at(row, size).orElseThrow());
     }
@@ -57,16 +57,13 @@ final class HoleDeviation {
         BigDecimal size = Sizes.inRange(nominal);
         boolean coarse = grade.isFrom(Grade.IT9);
         if (coarse && shaft.equals("n") && Sizes.isToOneMillimetre(size)) {
-            throw new IllegalArgumentException(
-                    "%s is not for %s: ISO 286 uses N from grade 9 over 1 mm only".formatted(zone, nominal));
+            throw new Refused("model.hole-deviation.iso-uses", zone, nominal);
         }
         if (Sizes.isToThreeMillimetres(size)) {
             return mirrored;
         }
         if (coarse && shaft.equals("k")) {
-            throw new IllegalArgumentException(
-                    "%s is not tabulated for %s: over 3 mm ISO 286 gives K for grades 3 to 8 only"
-                            .formatted(zone, nominal));
+            throw new Refused("model.hole-deviation.tabulated-over", zone, nominal);
         }
         if (coarse && shaft.equals("n")) {
             return Length.ZERO;

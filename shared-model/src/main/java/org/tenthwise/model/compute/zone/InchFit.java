@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.stream.Collectors;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.words.Refused;
 
 /**
  * A class of fit of inch drawings: at a size it sets the limits of the hole and of the shaft together.
@@ -72,8 +73,10 @@ public enum InchFit {
         return Arrays.stream(values())
                 .filter(fit -> fit.name().equals(plain))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("\"%s\" is no class of ANSI B4.1: it is one of %s"
-                        .formatted(name, Arrays.stream(values()).map(Enum::name).collect(Collectors.joining(", ")))));
+                .orElseThrow(() -> new Refused(
+                        "model.inch-fit.class-ansi",
+                        name,
+                        Arrays.stream(values()).map(Enum::name).collect(Collectors.joining(", "))));
     }
 
     /** The hole; its lower deviation is nought. */
@@ -90,9 +93,11 @@ public enum InchFit {
         SizeTable table = table();
         String row = name() + "." + column;
         BigDecimal thousandths = table.at(row, basic.in(Unit.INCH))
-                .orElseThrow(() ->
-                        new IllegalArgumentException("%s is not tabulated for %s in: ANSI B4.1 gives it for sizes %s in"
-                                .formatted(this, basic.in(Unit.INCH).toPlainString(), table.filled(row))));
+                .orElseThrow(() -> new Refused(
+                        "model.inch-fit.tabulated-ansi",
+                        name(),
+                        basic.in(Unit.INCH).toPlainString(),
+                        table.filled(row)));
         return Length.of(thousandths.movePointLeft(3), Unit.INCH);
     }
 

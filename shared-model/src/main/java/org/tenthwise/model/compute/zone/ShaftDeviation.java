@@ -3,6 +3,7 @@ package org.tenthwise.model.compute.zone;
 import java.math.BigDecimal;
 import java.util.List;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.words.Refused;
 
 /**
  * The deviation of a shaft that its letter sets: the one nearer the nominal size.
@@ -45,16 +46,13 @@ final class ShaftDeviation {
     private static Length ofRow(String row, String letters, Length nominal) {
         BigDecimal size = Sizes.inRange(nominal);
         if (!TABLE.has(row)) {
-            throw new IllegalArgumentException(
-                    "%s is not tabulated: ISO 286 gives %s for grades 5 to 8 only".formatted(row, letters));
+            throw new Refused("model.shaft-deviation.tabulated-iso", row, letters);
         }
         if (NOT_TO_ONE_MILLIMETRE.contains(letters) && Sizes.isToOneMillimetre(size)) {
-            throw new IllegalArgumentException(
-                    "%s is not for %s: ISO 286 uses a, b, A and B over 1 mm only".formatted(letters, nominal));
+            throw new Refused("model.shaft-deviation.iso-uses", letters, nominal);
         }
         return Sizes.micrometres(TABLE.at(row, size)
                 .orElseThrow(() ->
-                        new IllegalArgumentException("%s is not tabulated for %s: ISO 286 gives it for sizes %s mm"
-                                .formatted(row, nominal, TABLE.filled(row)))));
+                        new Refused("model.shaft-deviation.tabulated-iso-gives", row, nominal, TABLE.filled(row))));
     }
 }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.tenthwise.model.table.Table;
+import org.tenthwise.model.words.Refused;
 
 /**
  * A table by steps of size. A step is over one figure up to and including the next, so a size on an edge belongs to the
@@ -83,9 +84,7 @@ final class SizeTable {
     private int step(BigDecimal size) {
         BigDecimal last = steps.get(steps.size() - 1);
         if (size.signum() <= 0 || size.compareTo(last) > 0) {
-            throw new IllegalArgumentException(
-                    "Size %s is outside the table: it holds sizes over 0 up to and including %s"
-                            .formatted(size.toPlainString(), last.toPlainString()));
+            throw new Refused("model.size-table.size-outside", size.toPlainString(), last.toPlainString());
         }
         int step = 0;
         while (size.compareTo(steps.get(step)) > 0) {

@@ -2,6 +2,7 @@ package org.tenthwise.model.compute.zone;
 
 import java.math.BigDecimal;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.words.Refused;
 
 /** The sizes the tables of ISO 286 are for here, and the micrometres they are written in. */
 final class Sizes {
@@ -15,8 +16,7 @@ final class Sizes {
     static BigDecimal inRange(Length nominal) {
         BigDecimal size = nominal.millimetres();
         if (size.signum() <= 0 || size.compareTo(GREATEST) > 0) {
-            throw new IllegalArgumentException(
-                    "Size %s has no ISO 286 zone here: sizes are more than 0 mm and at most 500 mm".formatted(nominal));
+            throw new Refused("model.sizes.size-iso", nominal);
         }
         return size;
     }

@@ -2,6 +2,7 @@ package org.tenthwise.model.compute.zone;
 
 import java.math.BigDecimal;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.words.Refused;
 
 /**
  * The width of a zone of a grade at a size.
@@ -25,8 +26,7 @@ public final class StandardTolerance {
     public static Length of(Grade grade, Length nominal) {
         BigDecimal size = Sizes.inRange(nominal);
         if (grade.isFrom(Grade.IT14) && Sizes.isToOneMillimetre(size)) {
-            throw new IllegalArgumentException(
-                    "%s is not for %s: the grades IT14 to IT18 begin over 1 mm".formatted(grade, nominal));
+            throw new Refused("model.standard-tolerance.grades-begin", grade, nominal);
         }
         return Sizes.micrometres(TABLE.at(grade.number(), size).orElseThrow());
     }

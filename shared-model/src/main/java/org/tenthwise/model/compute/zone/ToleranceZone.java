@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.words.Refused;
 
 /**
  * A zone as a drawing has it behind the size: letters for where it lies, a grade for how wide it is.
@@ -27,10 +28,7 @@ public record ToleranceZone(String letters, Grade grade) {
 
     public ToleranceZone {
         if (!isOneCase(letters) || !ShaftDeviation.knows(letters.toLowerCase(Locale.ROOT))) {
-            throw new IllegalArgumentException(
-                    ("%s is no position of a zone: it is a to zc all small for a shaft, or A to ZC all capital for a "
-                                    + "hole, without i, l, o, q and w")
-                            .formatted(letters));
+            throw new Refused("model.tolerance-zone.position-zone", letters);
         }
     }
 
@@ -41,13 +39,10 @@ public record ToleranceZone(String letters, Grade grade) {
     public static ToleranceZone read(String name) {
         Matcher parts = NAME.matcher(name);
         if (!parts.matches()) {
-            throw new IllegalArgumentException(
-                    "\"%s\" is no tolerance zone: it is one or two letters and a grade, such as H7 or js6"
-                            .formatted(name));
+            throw new Refused("model.tolerance-zone.tolerance-zone", name);
         }
         Grade grade = Grade.ofNumber(parts.group(2))
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "\"%s\" is no tolerance zone: grades are 01, 0 and 1 to 18".formatted(name)));
+                .orElseThrow(() -> new Refused("model.tolerance-zone.tolerance-zone-grades", name));
         return new ToleranceZone(parts.group(1), grade);
     }
 

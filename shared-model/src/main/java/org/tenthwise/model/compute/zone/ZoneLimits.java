@@ -1,6 +1,7 @@
 package org.tenthwise.model.compute.zone;
 
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.words.Refused;
 
 /**
  * What a zone comes to at a size.
@@ -13,8 +14,7 @@ public record ZoneLimits(Length nominal, Length upper, Length lower) {
 
     public ZoneLimits {
         if (upper.isBelow(lower)) {
-            throw new IllegalArgumentException(
-                    "Upper deviation %s is below lower deviation %s".formatted(upper, lower));
+            throw new Refused("model.zone-limits.upper-deviation", upper, lower);
         }
     }
 

@@ -3,6 +3,7 @@ package org.tenthwise.model.compute.thread.limits;
 import java.math.BigDecimal;
 import java.util.Map;
 import org.tenthwise.model.table.Table;
+import org.tenthwise.model.words.Refused;
 
 /**
  * Allowance on the pitch diameter of external Acme threads.
@@ -27,9 +28,7 @@ final class AcmeAllowance {
                 .filter(row -> isIn(row, diameter))
                 .map(row -> new BigDecimal(row.get(threadClass)))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "diameter is %s in: ASME B1.5 has allowances up to 5.5 in; take the limits from the drawing"
-                                .formatted(diameter.toPlainString())));
+                .orElseThrow(() -> new Refused("model.acme-allowance.diameter-asme", diameter.toPlainString()));
     }
 
     private static boolean isIn(Map<String, String> row, BigDecimal diameter) {

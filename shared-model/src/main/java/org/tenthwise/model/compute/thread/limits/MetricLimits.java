@@ -9,6 +9,8 @@ import org.tenthwise.model.thread.ThreadClass;
 import org.tenthwise.model.thread.ThreadDesignation;
 import org.tenthwise.model.thread.ThreadSeries;
 import org.tenthwise.model.thread.ThreadSide;
+import org.tenthwise.model.words.Message;
+import org.tenthwise.model.words.Refused;
 
 /**
  * Limits of size of general purpose metric threads.
@@ -59,17 +61,16 @@ final class MetricLimits {
                 ? BigDecimal.ZERO
                 : found(
                         DEVIATIONS.at(pitch, String.valueOf(threadClass.letter())),
-                        "deviation of letter " + threadClass.letter());
+                        Message.of("model.thread-limits.deviation", String.valueOf(threadClass.letter())));
         return side == ThreadSide.EXTERNAL ? external(deviation) : internal(deviation);
     }
 
     private ThreadLimits external(BigDecimal deviation) {
         BigDecimal majorTolerance = found(
                 CRESTS.at(pitch, "e" + threadClass.crestGrade()),
-                "tolerance of grade " + threadClass.crestGrade() + " of the major diameter");
+                Message.of("model.thread-limits.grade-of-major", threadClass.crestGrade()));
         BigDecimal tolerance = found(
-                PITCH_EXTERNAL.at(diameter, pitch, grade()),
-                "tolerance of grade " + grade() + " of the pitch diameter");
+                PITCH_EXTERNAL.at(diameter, pitch, grade()), Message.of("model.thread-limits.grade-of-pitch", grade()));
         BigDecimal major = millimetre(diameter.subtract(deviation));
         BigDecimal pitchMax = millimetre(exactPitchDiameter).subtract(deviation);
         BigDecimal roundedRoot = millimetre(
@@ -83,10 +84,9 @@ final class MetricLimits {
     private ThreadLimits internal(BigDecimal deviation) {
         BigDecimal minorTolerance = found(
                 CRESTS.at(pitch, "i" + threadClass.crestGrade()),
-                "tolerance of grade " + threadClass.crestGrade() + " of the minor diameter");
+                Message.of("model.thread-limits.grade-of-minor", threadClass.crestGrade()));
         BigDecimal tolerance = found(
-                PITCH_INTERNAL.at(diameter, pitch, grade()),
-                "tolerance of grade " + grade() + " of the pitch diameter");
+                PITCH_INTERNAL.at(diameter, pitch, grade()), Message.of("model.thread-limits.grade-of-pitch", grade()));
         BigDecimal minor = basicMinor.add(deviation);
         BigDecimal pitchMin = millimetre(exactPitchDiameter).add(deviation);
         return drafted.majorLeast(millimetre(diameter.add(deviation)))
@@ -98,10 +98,8 @@ final class MetricLimits {
         return String.valueOf(threadClass.pitchGrade());
     }
 
-    private BigDecimal found(Optional<BigDecimal> figure, String what) {
-        return figure.orElseThrow(() -> new IllegalArgumentException(
-                ("class is \"%s\": ISO 965-1 has no %s for diameter %s mm and pitch %s mm; take the limits from the "
-                                + "drawing")
-                        .formatted(threadClass, what, diameter.toPlainString(), pitch.toPlainString())));
+    private BigDecimal found(Optional<BigDecimal> figure, Message what) {
+        return figure.orElseThrow(() -> new Refused(
+                "model.metric-limits.class-iso", threadClass, what, diameter.toPlainString(), pitch.toPlainString()));
     }
 }

@@ -6,6 +6,7 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.thread.ThreadDesignation;
 import org.tenthwise.model.thread.ThreadSide;
+import org.tenthwise.model.words.Refused;
 
 /**
  * Limits of size of one side of a thread, to the places the standard prints: 0.001 mm or 0.0001 in. What the standard
@@ -45,9 +46,7 @@ public record ThreadLimits(
     public static ThreadLimits of(ThreadDesignation designation) {
         ThreadSide side = designation
                 .side()
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "side is missing: class %s is the same for screw and nut, so it takes external or internal"
-                                .formatted(designation.threadClass())));
+                .orElseThrow(() -> new Refused("model.thread-limits.side-missing", designation.threadClass()));
         return switch (designation.thread().form()) {
             case UNIFIED -> new UnifiedLimits(designation).on(side);
             case METRIC -> new MetricLimits(designation).on(side);
@@ -77,8 +76,7 @@ public record ThreadLimits(
 
     private static void requireCore(Length limit) {
         if (limit.signum() <= 0) {
-            throw new IllegalArgumentException(
-                    "The pitch is too coarse for the diameter: with its tolerances the thread leaves no core");
+            throw new Refused("model.thread-limits.pitch-too");
         }
     }
 }

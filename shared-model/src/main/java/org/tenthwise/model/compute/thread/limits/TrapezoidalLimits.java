@@ -10,6 +10,8 @@ import org.tenthwise.model.thread.ThreadClass;
 import org.tenthwise.model.thread.ThreadDesignation;
 import org.tenthwise.model.thread.ThreadSeries;
 import org.tenthwise.model.thread.ThreadSide;
+import org.tenthwise.model.words.Message;
+import org.tenthwise.model.words.Refused;
 
 /**
  * Limits of size of metric trapezoidal threads.
@@ -57,7 +59,8 @@ final class TrapezoidalLimits {
         this.factor = factor(designation.thread().starts());
         this.basicPitch = millimetre(diameter.subtract(pitch.multiply(HALF)));
         this.basicMinor = millimetre(diameter.subtract(pitch));
-        this.bothClearances = byPitch("ac", "clearance at the crest").multiply(TWO);
+        this.bothClearances =
+                byPitch("ac", Message.of("model.thread-limits.clearance")).multiply(TWO);
         drafted.remark(!ThreadSeries.lists(designation.thread()), LimitsRemark.NOT_IN_SERIES)
                 .remark(designation.thread().starts() > 1, LimitsRemark.WIDENED_FOR_STARTS)
                 .remark(
@@ -70,13 +73,14 @@ final class TrapezoidalLimits {
     }
 
     private ThreadLimits external() {
-        BigDecimal deviation =
-                byPitch(String.valueOf(threadClass.letter()), "deviation of letter " + threadClass.letter());
+        BigDecimal deviation = byPitch(
+                String.valueOf(threadClass.letter()),
+                Message.of("model.thread-limits.deviation", String.valueOf(threadClass.letter())));
         BigDecimal oneStart = pitchTolerance(PITCH_EXTERNAL);
         BigDecimal major = millimetre(diameter);
         BigDecimal pitchMax = basicPitch.subtract(deviation);
         BigDecimal minor = basicMinor.subtract(bothClearances);
-        return drafted.major(major, major.subtract(byPitch("major", "tolerance of the major diameter")))
+        return drafted.major(major, major.subtract(byPitch("major", Message.of("model.thread-limits.of-major"))))
                 .minor(
                         minor,
                         minor.subtract(micrometre(oneStart.multiply(ROOT))).subtract(deviation))
@@ -90,25 +94,27 @@ final class TrapezoidalLimits {
     private ThreadLimits internal() {
         BigDecimal tolerance = micrometre(pitchTolerance(PITCH_INTERNAL).multiply(factor));
         return drafted.majorLeast(millimetre(diameter.add(bothClearances)))
-                .minor(basicMinor.add(byPitch("minor", "tolerance of the minor diameter")), basicMinor)
+                .minor(basicMinor.add(byPitch("minor", Message.of("model.thread-limits.of-minor"))), basicMinor)
                 .withPitch(basicPitch.add(tolerance), basicPitch, BigDecimal.ZERO, LimitsBasis.TABLE);
     }
 
     private BigDecimal pitchTolerance(RangeTable table) {
         return found(
                 table.at(diameter, pitch, String.valueOf(threadClass.pitchGrade())),
-                "tolerance of grade %d of the pitch diameter".formatted(threadClass.pitchGrade()));
+                Message.of("model.thread-limits.grade-of-pitch", threadClass.pitchGrade()));
     }
 
-    private BigDecimal byPitch(String heading, String what) {
+    private BigDecimal byPitch(String heading, Message what) {
         return found(CRESTS.at(pitch, heading), what);
     }
 
-    private BigDecimal found(Optional<BigDecimal> figure, String what) {
-        return figure.orElseThrow(() -> new IllegalArgumentException(
-                ("class is \"%s\": ISO 2903 has no %s for diameter %s mm and pitch %s mm; take the limits from the "
-                                + "drawing")
-                        .formatted(threadClass, what, diameter.toPlainString(), pitch.toPlainString())));
+    private BigDecimal found(Optional<BigDecimal> figure, Message what) {
+        return figure.orElseThrow(() -> new Refused(
+                "model.trapezoidal-limits.class-iso",
+                threadClass,
+                what,
+                diameter.toPlainString(),
+                pitch.toPlainString()));
     }
 
     private static BigDecimal micrometre(BigDecimal tolerance) {
