@@ -25,7 +25,9 @@ import org.tenthwise.model.words.Words;
  */
 public final class RunListViewModel {
 
-    private static final int PAGE = 12;
+    /** A few more than the largest screen shows. */
+    private static final int PAGE = 6;
+
     private static final int MOST = 40;
 
     private final boolean closed;
