@@ -22,16 +22,19 @@ import org.tenthwise.app.ui.begin.BeginView;
 import org.tenthwise.app.ui.begin.BeginViewModel;
 import org.tenthwise.app.ui.bench.BenchView;
 import org.tenthwise.app.ui.bench.BenchViewModel;
-import org.tenthwise.app.ui.cut.CutOnTheseViewModel;
-import org.tenthwise.app.ui.cut.MachineViewModel;
-import org.tenthwise.app.ui.dispose.DisposeViewModel;
+import org.tenthwise.app.ui.deed.CutOnTheseForm;
+import org.tenthwise.app.ui.deed.DisposeForm;
+import org.tenthwise.app.ui.deed.GaugeForm;
+import org.tenthwise.app.ui.deed.MachineForm;
+import org.tenthwise.app.ui.deed.OtherGaugeForm;
+import org.tenthwise.app.ui.deed.StoodForm;
+import org.tenthwise.app.ui.deed.StrikeForm;
+import org.tenthwise.app.ui.deed.WordsForm;
+import org.tenthwise.app.ui.deed.WrongSettingForm;
 import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.FormView;
 import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.form.StepForm;
-import org.tenthwise.app.ui.gauge.GaugeViewModel;
-import org.tenthwise.app.ui.gauge.OtherGaugeViewModel;
-import org.tenthwise.app.ui.gauge.WrongSettingViewModel;
 import org.tenthwise.app.ui.home.FindHints;
 import org.tenthwise.app.ui.home.FindViewModel;
 import org.tenthwise.app.ui.home.HomeView;
@@ -53,11 +56,8 @@ import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.shell.Shell;
 import org.tenthwise.app.ui.sign.SignView;
 import org.tenthwise.app.ui.sign.SignViewModel;
-import org.tenthwise.app.ui.stood.StoodViewModel;
-import org.tenthwise.app.ui.strike.StrikeViewModel;
 import org.tenthwise.app.ui.theme.Look;
 import org.tenthwise.app.ui.theme.PictureFrames;
-import org.tenthwise.app.ui.words.WordsViewModel;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Entry;
@@ -138,17 +138,17 @@ public final class Screens implements Navigator {
 
     @Override
     public void strike(RunSession session) {
-        show(new StrikeViewModel(inHand(session), words, this).step());
+        show(new StrikeForm(inHand(session), words, this));
     }
 
     @Override
     public void stoodElsewhere(RunSession session) {
-        show(new StoodViewModel(inHand(session), words, this).step());
+        show(new StoodForm(inHand(session), words, this));
     }
 
     @Override
     public void dispose(RunSession session) {
-        show(new DisposeViewModel(inHand(session), words, this).step());
+        show(new DisposeForm(inHand(session), words, this));
     }
 
     @Override
@@ -192,13 +192,8 @@ public final class Screens implements Navigator {
     public void find(Consumer<String> found) {
         FindViewModel model = new FindViewModel(shop, errands, words, this, found);
         String title = words.say("find.title");
-        shell.show(new FormView(
-                title,
-                model.form(),
-                words,
-                RunHeading.titled(title, words, this::back),
-                new FindHints(words),
-                model::load));
+        shell.show(new FormView(title, model.form(), words, RunHeading.titled(title, words, this::back), model::load)
+                .about(new FindHints(words)));
     }
 
     @Override
@@ -219,7 +214,7 @@ public final class Screens implements Navigator {
 
     @Override
     public void say(Saying what, RunSession session) {
-        show(new WordsViewModel(what, inHand(session), words, this).step());
+        show(new WordsForm(what, inHand(session), words, this));
     }
 
     @Override
@@ -228,29 +223,29 @@ public final class Screens implements Navigator {
             if (state.settingsHere().isEmpty()) {
                 otherGauge(session);
             } else {
-                show(new GaugeViewModel(inHand(session), words, this).step());
+                show(new GaugeForm(inHand(session), words, this));
             }
         });
     }
 
     @Override
     public void otherGauge(RunSession session) {
-        show(new OtherGaugeViewModel(inHand(session), words, this).step());
+        show(new OtherGaugeForm(inHand(session), words, this));
     }
 
     @Override
     public void wrongSetting(RunSession session, Entry setting, SettingFault fault) {
-        show(new WrongSettingViewModel(inHand(session), setting, fault, words, this).step());
+        show(new WrongSettingForm(inHand(session), setting, fault, words, this));
     }
 
     @Override
     public void cutOnThese(RunSession session) {
-        show(new CutOnTheseViewModel(inHand(session), words, this).step());
+        show(new CutOnTheseForm(inHand(session), words, this));
     }
 
     @Override
     public void machine(RunSession session) {
-        show(new MachineViewModel(inHand(session), words, this).step());
+        show(new MachineForm(inHand(session), words, this));
     }
 
     @Override

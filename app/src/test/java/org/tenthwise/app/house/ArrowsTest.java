@@ -1,5 +1,7 @@
 package org.tenthwise.app.house;
 
+import static com.tngtech.archunit.base.DescribedPredicate.alwaysTrue;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
@@ -8,6 +10,10 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import java.util.Timer;
+import java.util.concurrent.Executor;
+import org.tenthwise.app.session.Background;
+import org.tenthwise.app.ui.form.StepForm;
 
 /** Which package may know which. */
 @AnalyzeClasses(packages = "org.tenthwise", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -96,6 +102,7 @@ class ArrowsTest {
                     "org.tenthwise.app.text..",
                     "org.tenthwise.app.command..",
                     "org.tenthwise.app.sums..",
+                    "org.tenthwise.app.bench..",
                     "org.tenthwise.app.reference..",
                     "org.tenthwise.app.batch..")
             .should()
@@ -107,10 +114,41 @@ class ArrowsTest {
     static final ArchRule viewModelsKnowNoControl = noClasses()
             .that()
             .haveSimpleNameEndingWith("ViewModel")
+            .or()
+            .areAssignableTo(StepForm.class)
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("javafx.scene..", "javafx.stage..", "javafx.fxml..", "javafx.application..")
             .because("a view model is tested without a screen");
+
+    @ArchTest
+    static final ArchRule viewModelsHoldNoThread = noClasses()
+            .that()
+            .haveSimpleNameEndingWith("ViewModel")
+            .or()
+            .areAssignableTo(StepForm.class)
+            .should()
+            .dependOnClassesThat(assignableTo(Thread.class)
+                    .or(assignableTo(Executor.class))
+                    .or(assignableTo(Timer.class))
+                    .or(assignableTo(Background.class))
+                    .or(resideInAnyPackage("javafx.concurrent..", "javafx.animation..")))
+            .because("work away from the screen is asked of LedgerTasks, and a test does it at once");
+
+    @ArchTest
+    static final ArchRule screensDoNotKnowEachOther = slices().matching("org.tenthwise.app.ui.(*)..")
+            .should()
+            .notDependOnEachOther()
+            .ignoreDependency(
+                    alwaysTrue(),
+                    resideInAnyPackage(
+                            "org.tenthwise.app.ui.form..",
+                            "org.tenthwise.app.ui.keys..",
+                            "org.tenthwise.app.ui.picture..",
+                            "org.tenthwise.app.ui.shell..",
+                            "org.tenthwise.app.ui.theme..",
+                            "org.tenthwise.app.ui.workplace.."))
+            .because("a screen asks the navigator to go elsewhere, and what two screens share is a part of its own");
 
     @ArchTest
     static final ArchRule screensDoNotKnowWhereEntriesLie = noClasses()

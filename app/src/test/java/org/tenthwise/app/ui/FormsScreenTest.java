@@ -14,25 +14,25 @@ import org.tenthwise.app.ui.about.LicencesView;
 import org.tenthwise.app.ui.about.LicencesViewModel;
 import org.tenthwise.app.ui.begin.BeginView;
 import org.tenthwise.app.ui.begin.BeginViewModel;
-import org.tenthwise.app.ui.cut.CutOnTheseViewModel;
-import org.tenthwise.app.ui.cut.MachineViewModel;
-import org.tenthwise.app.ui.dispose.DisposeViewModel;
+import org.tenthwise.app.ui.deed.CutOnTheseForm;
+import org.tenthwise.app.ui.deed.DisposeForm;
+import org.tenthwise.app.ui.deed.GaugeForm;
+import org.tenthwise.app.ui.deed.MachineForm;
+import org.tenthwise.app.ui.deed.OtherGaugeForm;
+import org.tenthwise.app.ui.deed.StoodForm;
+import org.tenthwise.app.ui.deed.StrikeForm;
+import org.tenthwise.app.ui.deed.WordsForm;
+import org.tenthwise.app.ui.deed.WrongSettingForm;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormView;
 import org.tenthwise.app.ui.form.FormViewModel;
 import org.tenthwise.app.ui.form.StepForm;
-import org.tenthwise.app.ui.gauge.GaugeViewModel;
-import org.tenthwise.app.ui.gauge.OtherGaugeViewModel;
-import org.tenthwise.app.ui.gauge.WrongSettingViewModel;
 import org.tenthwise.app.ui.picture.ScreenFaces;
 import org.tenthwise.app.ui.shell.Navigator.Saying;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.sign.SignView;
 import org.tenthwise.app.ui.sign.SignViewModel;
-import org.tenthwise.app.ui.stood.StoodViewModel;
-import org.tenthwise.app.ui.strike.StrikeViewModel;
 import org.tenthwise.app.ui.theme.PictureFrames;
-import org.tenthwise.app.ui.words.WordsViewModel;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.rules.PlanProblem;
@@ -66,7 +66,7 @@ class FormsScreenTest extends ScreenTest {
     }
 
     private Screen strike(Window window, RunSession session, int presses) {
-        StepForm model = new StrikeViewModel(workshop.inHand(session), words, workshop).step();
+        StepForm model = new StrikeForm(workshop.inHand(session), words, workshop);
         FormView view = FormView.of(model, words, pictures(window));
         model.load();
         for (int i = 0; i < presses; i++) {
@@ -82,7 +82,7 @@ class FormsScreenTest extends ScreenTest {
         seen("strike", "which", window -> strike(window, session, 0));
         seen("strike", "why", window -> strike(window, session, 1));
         seen("strike", "typed", window -> {
-            StepForm model = new StrikeViewModel(workshop.inHand(session), words, workshop).step();
+            StepForm model = new StrikeForm(workshop.inHand(session), words, workshop);
             FormView view = FormView.of(model, words, pictures(window));
             model.load();
             choose(model.form(), 1);
@@ -101,7 +101,7 @@ class FormsScreenTest extends ScreenTest {
             Workshop.must(() -> session.enter(read));
         }
         seen("stood", "where", window -> {
-            StepForm model = new StoodViewModel(workshop.inHand(session), words, workshop).step();
+            StepForm model = new StoodForm(workshop.inHand(session), words, workshop);
             FormView view = FormView.of(model, words, pictures(window));
             model.load();
             choose(model.form(), 2);
@@ -121,7 +121,7 @@ class FormsScreenTest extends ScreenTest {
         Workshop.must(() -> session.goTo(9));
         Workshop.must(() -> session.enter("48.032"));
         seen("cut", "on-these", window -> {
-            StepForm model = new CutOnTheseViewModel(workshop.inHand(session), words, workshop).step();
+            StepForm model = new CutOnTheseForm(workshop.inHand(session), words, workshop);
             FormView view = FormView.of(model, words, pictures(window));
             model.load();
             choose(model.form(), 0);
@@ -135,7 +135,7 @@ class FormsScreenTest extends ScreenTest {
         Workshop.must(() -> session.goTo(9));
         for (int presses : new int[] {0, 1}) {
             seen("cut", presses == 0 ? "machine" : "aim", window -> {
-                StepForm model = new MachineViewModel(workshop.inHand(session), words, workshop).step();
+                StepForm model = new MachineForm(workshop.inHand(session), words, workshop);
                 FormView view = FormView.of(model, words, pictures(window));
                 model.load();
                 choose(model.form(), 0);
@@ -155,7 +155,7 @@ class FormsScreenTest extends ScreenTest {
     }
 
     private Screen dispose(Window window, RunSession session, int presses) {
-        StepForm model = new DisposeViewModel(workshop.inHand(session), words, workshop).step();
+        StepForm model = new DisposeForm(workshop.inHand(session), words, workshop);
         FormView view = FormView.of(model, words, pictures(window));
         model.load();
         for (int i = 0; i < presses; i++) {
@@ -170,7 +170,7 @@ class FormsScreenTest extends ScreenTest {
         RunSession session = workshop.atTheBore("014", "0.013");
         for (Saying saying : Saying.values()) {
             seen("words", saying.name().toLowerCase(Locale.ROOT), window -> {
-                StepForm model = new WordsViewModel(saying, workshop.inHand(session), words, workshop).step();
+                StepForm model = new WordsForm(saying, workshop.inHand(session), words, workshop);
                 FormView view = FormView.of(model, words, pictures(window));
                 if (saying == Saying.NOTE) {
                     type(model.form(), LONG_WORDS);
@@ -187,9 +187,7 @@ class FormsScreenTest extends ScreenTest {
                 "gauge",
                 "known",
                 window -> FormView.of(
-                        new OtherGaugeViewModel(workshop.inHand(session), words, workshop).step(),
-                        words,
-                        pictures(window)));
+                        new OtherGaugeForm(workshop.inHand(session), words, workshop), words, pictures(window)));
     }
 
     @Test
@@ -198,8 +196,8 @@ class FormsScreenTest extends ScreenTest {
         seen(
                 "gauge",
                 "card",
-                window -> FormView.of(
-                        new GaugeViewModel(workshop.inHand(session), words, workshop).step(), words, pictures(window)));
+                window ->
+                        FormView.of(new GaugeForm(workshop.inHand(session), words, workshop), words, pictures(window)));
     }
 
     @Test
@@ -211,13 +209,12 @@ class FormsScreenTest extends ScreenTest {
                 "gauge",
                 "wrong-sense",
                 window -> FormView.of(
-                        new WrongSettingViewModel(
-                                        workshop.inHand(session),
-                                        session.state().settingsHere().get(0),
-                                        SettingFault.SENSE,
-                                        words,
-                                        workshop)
-                                .step(),
+                        new WrongSettingForm(
+                                workshop.inHand(session),
+                                session.state().settingsHere().get(0),
+                                SettingFault.SENSE,
+                                words,
+                                workshop),
                         words,
                         pictures(window)));
     }

@@ -99,12 +99,12 @@ class HomeScreenTest extends ScreenTest {
         seen("home", "find", window -> {
             FindViewModel model = new FindViewModel(workshop.shop, workshop.errands, words, workshop, by -> {});
             return new FormView(
-                    words.say("find.title"),
-                    model.form(),
-                    words,
-                    RunHeading.titled(words.say("find.title"), words, workshop::back),
-                    new FindHints(words),
-                    model::load);
+                            words.say("find.title"),
+                            model.form(),
+                            words,
+                            RunHeading.titled(words.say("find.title"), words, workshop::back),
+                            model::load)
+                    .about(new FindHints(words));
         });
     }
 

@@ -20,12 +20,12 @@ import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.app.store.sqlite.SqliteStores;
+import org.tenthwise.app.ui.deed.StrikeForm;
+import org.tenthwise.app.ui.deed.WordsForm;
 import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.home.RunListViewModel;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
-import org.tenthwise.app.ui.strike.StrikeViewModel;
-import org.tenthwise.app.ui.words.WordsViewModel;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
@@ -110,9 +110,7 @@ final class ShopBenchmark {
         timed("records", () -> list(true).load());
         timed("note", () -> say(Navigator.Saying.NOTE));
         timed("doubt", () -> say(Navigator.Saying.DOUBT));
-        timed(
-                "strike-out",
-                () -> new StrikeViewModel(inHand(), words, ways).step().load());
+        timed("strike-out", () -> new StrikeForm(inHand(), words, ways).load());
         if (session.state().figureBeginsNext()) {
             session.goOn();
         }
@@ -124,7 +122,7 @@ final class ShopBenchmark {
     }
 
     private void say(Navigator.Saying what) {
-        new WordsViewModel(what, inHand(), words, ways).step().load();
+        new WordsForm(what, inHand(), words, ways).load();
     }
 
     private CurrentRun inHand() {

@@ -5,73 +5,57 @@ import javafx.geometry.Insets;
 import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.util.Subscription;
 import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.keys.Key;
-import org.tenthwise.app.ui.keys.LongRows;
 import org.tenthwise.app.ui.keys.PagedRows;
 import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.shell.SidePart;
 import org.tenthwise.app.ui.theme.Look;
+import org.tenthwise.app.ui.theme.ScreenSizes;
+import org.tenthwise.app.ui.theme.Texts;
 import org.tenthwise.model.words.Words;
 
 /** The works at the side, the licence of the one in hand beside or below them, by the page. */
-public final class LicencesView extends BorderPane implements Screen {
+public final class LicencesView extends Screen {
 
-    private static final double SIDE = 432;
-    private static final double SIDE_LARGE = 520;
-    private static final double UPPER = 460;
     private static final double GAP = 12;
 
     private final LicencesViewModel model;
-    private final Words words;
     private final PagedRows works;
-    private final LongRows text;
+    private final PagedRows text;
     private final VBox side;
     private final BorderPane body = new BorderPane();
     private final boolean large;
-    private final Subscription following;
 
     public LicencesView(LicencesViewModel model, Words words, Look look, Navigator journey) {
+        super(words.say("licences.title"));
         this.model = model;
-        this.words = words;
         large = look.largeTextProperty().get();
         works = new PagedRows(words);
         VBox.setVgrow(works, Priority.ALWAYS);
         side = new VBox(works);
         side.getStyleClass().addAll("on-paper", "form-side");
-        text = new LongRows(words);
+        text = new PagedRows(words, 0);
+        text.setId("lines");
         VBox.setVgrow(text, Priority.ALWAYS);
         VBox read = new VBox(text);
         read.getStyleClass().addAll("on-sheet", "home-side");
         body.setCenter(read);
         setTop(RunHeading.titled(title(), words, journey::back));
         setCenter(body);
-        following = model.chosenProperty().subscribe(this::show);
-    }
-
-    @Override
-    public Region root() {
-        return this;
-    }
-
-    @Override
-    public String title() {
-        return words.say("licences.title");
+        owns(model.chosenProperty().subscribe(this::show));
     }
 
     @Override
     public void arrange(Arrangement arrangement) {
-        new SidePart(side, large ? SIDE_LARGE : SIDE, UPPER).place(body, arrangement);
-    }
-
-    @Override
-    public void onGone() {
-        following.unsubscribe();
+        new SidePart(
+                        side,
+                        large ? ScreenSizes.REFERENCE_SIDE_LARGE : ScreenSizes.REFERENCE_SIDE,
+                        ScreenSizes.REFERENCE_ABOVE)
+                .place(body, arrangement);
     }
 
     private void show(LicencesViewModel.Work chosen) {
@@ -79,29 +63,22 @@ public final class LicencesView extends BorderPane implements Screen {
         works.reveal(model.works().indexOf(chosen));
         List<String> paragraphs = chosen.paragraphs();
         text.show(paragraphs.size(), place -> paragraph(paragraphs.get(place)));
+        text.reveal(0);
     }
 
     private static Label paragraph(String words) {
-        Label paragraph = label(words, "body");
+        Label paragraph = Texts.label(words, "body");
         paragraph.setPadding(new Insets(0, 0, GAP, 0));
         return paragraph;
     }
 
     private Key key(LicencesViewModel.Work work, boolean chosen) {
-        VBox name = new VBox(label(work.name(), "key-word"), label(work.licence(), "key-line"));
+        VBox name = new VBox(Texts.label(work.name(), "key-word"), Texts.label(work.licence(), "key-line"));
         Key key = new Key(Key.Kind.PLAIN, name, () -> model.choose(work));
         key.speak(work.name() + ". " + work.licence());
         key.setId("work-" + model.works().indexOf(work));
         key.getStyleClass().addAll("row", "reference-key");
         key.showChosen(chosen);
         return key;
-    }
-
-    private static Label label(String words, String style) {
-        Label label = new Label(words);
-        label.getStyleClass().add(style);
-        label.setWrapText(true);
-        label.setMinHeight(USE_PREF_SIZE);
-        return label;
     }
 }

@@ -14,6 +14,7 @@ import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.keys.PagedRows;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.theme.PictureFrames;
+import org.tenthwise.app.ui.theme.Texts;
 import org.tenthwise.model.words.Words;
 
 /** The form to begin a run, beside the part it is for. */
@@ -28,13 +29,13 @@ public final class BeginView extends FormView {
                 model.form(),
                 words,
                 RunHeading.titled(words.say("begin.title"), words, journey::back),
-                part(model, words, pictures),
                 model::load);
+        about(part(model, words, pictures));
     }
 
     private static Region part(BeginViewModel model, Words words, PictureFrames pictures) {
-        List<Region> rows = new ArrayList<>(
-                List.of(label(model.part(), "title"), label(model.plan().name(), "middling")));
+        List<Region> rows = new ArrayList<>(List.of(
+                Texts.label(model.part(), "title"), Texts.label(model.plan().name(), "middling")));
         model.plan()
                 .outline()
                 .ifPresent(outline -> rows.add(pictures.framed(
@@ -43,21 +44,13 @@ public final class BeginView extends FormView {
                         WIDTH,
                         HEIGHT,
                         Role.PAPER)));
-        model.facts().forEach(fact -> rows.add(label(fact, "body", "second")));
+        model.facts().forEach(fact -> rows.add(Texts.label(fact, "body", "second")));
         PagedRows pages = new PagedRows(words);
         pages.show(rows);
         VBox.setVgrow(pages, Priority.ALWAYS);
-        Label notice = label("", "body", "bold");
+        Label notice = Texts.label("", "body", "bold");
         notice.setId("notice");
         notice.textProperty().bind(model.noticeProperty());
         return new VBox(8, pages, notice);
-    }
-
-    private static Label label(String text, String... styles) {
-        Label label = new Label(text);
-        label.getStyleClass().addAll(styles);
-        label.setWrapText(true);
-        label.setMinHeight(USE_PREF_SIZE);
-        return label;
     }
 }

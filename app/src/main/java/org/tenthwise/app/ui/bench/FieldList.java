@@ -12,6 +12,7 @@ import javafx.scene.layout.VBox;
 import org.tenthwise.app.ui.bench.BenchFormState.FieldShown;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.PagedRows;
+import org.tenthwise.app.ui.theme.ScreenSizes;
 import org.tenthwise.model.words.Words;
 
 /** What a bench sum asks for, a key each with its name and what is filled in; pages where there is little room. */
@@ -19,9 +20,6 @@ final class FieldList extends StackPane {
 
     private static final PseudoClass EMPTY = PseudoClass.getPseudoClass("empty");
     private static final PseudoClass REFUSED = PseudoClass.getPseudoClass("refused");
-
-    /** It takes what room others leave. */
-    private static final double LEAST = 200;
 
     /** A key and the two lines on it. */
     private record Row(Key key, Label name, Label value) {}
@@ -36,12 +34,11 @@ final class FieldList extends StackPane {
         this.rows = new PagedRows(words);
         getStyleClass().add("bench-fields");
         setMinHeight(0);
-        setPrefHeight(LEAST);
+        setPrefHeight(ScreenSizes.LEAST_LIST);
         getChildren().add(rows);
-        model.shownProperty().subscribe(shown -> show(shown.fields()));
     }
 
-    private void show(List<FieldShown> fields) {
+    void show(List<FieldShown> fields) {
         fields.forEach(this::show);
         List<String> ids = fields.stream().map(FieldShown::id).toList();
         if (!ids.equals(listed)) {

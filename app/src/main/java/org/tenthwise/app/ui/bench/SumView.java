@@ -1,48 +1,57 @@
 package org.tenthwise.app.ui.bench;
 
+import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import javafx.beans.value.ObservableValue;
-import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
+import javafx.scene.layout.StackPane;
 import org.tenthwise.app.ui.bench.BenchFormState.KeyShown;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.shell.Arrangement;
+import org.tenthwise.app.ui.theme.Look;
 import org.tenthwise.app.ui.theme.PictureFrames;
+import org.tenthwise.app.ui.theme.ScreenSizes;
+import org.tenthwise.app.ui.workplace.Workplace;
 import org.tenthwise.model.words.Words;
 
 /**
  * The form of a bench sum, in the grid of the run: fields, what comes of them, the panel under the hand; upright with
  * the result on top.
  */
-final class SumView extends BorderPane {
+final class SumView extends StackPane {
 
-    private static final double LIST = 248;
-    private static final double LIST_LARGE = 300;
-    private static final double PANEL = 352;
-    private static final double PANEL_GLOVES = 376;
-    private static final double PANEL_GLOVES_LARGE = 400;
+    /** How the keys share their row, in percent. */
+    private static final List<Double> KEYS = List.of(24.0, 21.0, 55.0);
 
     private final FieldList fields;
     private final FoundSheet found;
-    private final HandSide hand;
-    private final GridPane keys = new GridPane();
+    private final BenchHand hand;
+    private final Workplace workplace;
 
     SumView(SumViewModel model, Runnable list, PictureFrames pictures, Words words) {
         getStyleClass().add("bench");
         fields = new FieldList(model, words);
         found = new FoundSheet(model, pictures, words);
-        hand = new HandSide(model, words);
+        hand = new BenchHand(model, words);
         Key others = new Key(Key.Kind.PLAIN, words.say("bench.others"), list);
         others.setId("others");
-        keys(
-                others,
-                told("unit", model, BenchFormState::unit, model::changeUnit),
-                told("note-sum", model, BenchFormState::note, model::note));
+        workplace = new Workplace(
+                fields,
+                found.pane(),
+                hand.pane(),
+                List.of(keys(
+                        others,
+                        told("unit", model, BenchFormState::unit, model::changeUnit),
+                        told("note-sum", model, BenchFormState::note, model::note))));
+        getChildren().add(workplace);
+    }
+
+    void show(BenchFormState shown) {
+        fields.show(shown.fields());
+        found.show(shown);
+        hand.show(shown.hand());
     }
 
     private static Key told(String id, SumViewModel model, Function<BenchFormState, KeyShown> which, Runnable press) {
@@ -53,52 +62,22 @@ final class SumView extends BorderPane {
         return key;
     }
 
-    private void keys(Key... row) {
-        keys.getStyleClass().addAll("run-keys", "keys-row");
-        keys.setHgap(8);
-        double[] widths = {24, 21, 55};
+    private static GridPane keys(Key... row) {
+        GridPane keys = new GridPane();
+        keys.getStyleClass().add("run-keys");
+        keys.setHgap(ScreenSizes.GAP);
         for (int i = 0; i < row.length; i++) {
             ColumnConstraints width = new ColumnConstraints();
-            width.setPercentWidth(widths[i]);
+            width.setPercentWidth(KEYS.get(i));
             keys.getColumnConstraints().add(width);
             keys.add(row[i], i, 0);
         }
         keys.setMinHeight(USE_PREF_SIZE);
+        return keys;
     }
 
-    void arrange(Arrangement arrangement, boolean large, boolean gloves) {
-        found.arrange(large, arrangement);
-        wide(hand, !gloves ? PANEL : large ? PANEL_GLOVES_LARGE : PANEL_GLOVES);
-        setLeft(null);
-        setCenter(null);
-        setRight(null);
-        setBottom(null);
-        VBox list = new VBox(fields);
-        list.getStyleClass().add("list-column");
-        VBox.setVgrow(fields, Priority.ALWAYS);
-        VBox.setVgrow(found, Priority.ALWAYS);
-        VBox.setVgrow(hand, Priority.ALWAYS);
-        if (arrangement == Arrangement.PORTRAIT) {
-            HBox.setHgrow(list, Priority.ALWAYS);
-            list.getChildren().add(keys);
-            HBox lower = new HBox(list, hand);
-            lower.getStyleClass().add("lined-above");
-            setCenter(found);
-            setBottom(lower);
-        } else {
-            wide(list, large ? LIST_LARGE : LIST);
-            list.getStyleClass().add("lined-right");
-            VBox right = new VBox(hand);
-            right.getStyleClass().add("lined-left");
-            setLeft(list);
-            setCenter(new VBox(found, keys));
-            setRight(right);
-        }
-    }
-
-    private static void wide(Region region, double width) {
-        region.setMinWidth(width);
-        region.setPrefWidth(width);
-        region.setMaxWidth(width);
+    void arrange(Arrangement arrangement, Look look) {
+        found.arrange(look.largeTextProperty().get(), arrangement);
+        workplace.arrange(arrangement, look, Optional.empty());
     }
 }

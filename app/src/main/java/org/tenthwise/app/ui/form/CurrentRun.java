@@ -1,20 +1,16 @@
 package org.tenthwise.app.ui.form;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import javafx.beans.value.ObservableValue;
 import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.ui.shell.LedgerTasks;
-import org.tenthwise.model.words.Words;
 
 /** The run a form is about, as the ledger has it. */
 public final class CurrentRun {
@@ -64,15 +60,6 @@ public final class CurrentRun {
     private Loaded loaded() {
         State now = session.state();
         return new Loaded(now, Suggestions.at(now.inHand(), now.sheet().plan(), shop.history()));
-    }
-
-    /**
-     * The card of the step in hand.
-     *
-     * @param notes what else it says of the run as it was loaded
-     */
-    public ObservableValue<Optional<StepCard>> card(Words words, Function<State, List<String>> notes) {
-        return state.map(run -> run.map(there -> StepCard.of(there, words, notes.apply(there))));
     }
 
     /**

@@ -20,19 +20,17 @@ import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.shell.SidePart;
 import org.tenthwise.app.ui.theme.PictureFrames;
+import org.tenthwise.app.ui.theme.ScreenSizes;
 import org.tenthwise.model.words.Words;
 
 /** A form under a heading: what it is about and its fields on the one side, the field in hand on the other. */
-public class FormView extends BorderPane implements Screen {
+public class FormView extends Screen {
 
-    private static final double SIDE = 440;
-    private static final double UPPER = 500;
     private static final PseudoClass EMPTY = PseudoClass.getPseudoClass("empty");
     private static final int FEW = 3;
     /** On one line at any text size, so that no key moves while words are typed. */
     private static final int LONGEST = 28;
 
-    private final String title;
     private final FormViewModel model;
     private final Words words;
     private final Runnable load;
@@ -43,12 +41,9 @@ public class FormView extends BorderPane implements Screen {
     private final BorderPane body = new BorderPane();
     private boolean wide = true;
 
-    /**
-     * @param about what the form is about; takes what room the fields leave
-     * @param load looks up what the form is about, each time it is shown
-     */
-    public FormView(String title, FormViewModel model, Words words, Region heading, Region about, Runnable load) {
-        this.title = title;
+    /** @param load looks up what the form is about, each time it is shown */
+    public FormView(String title, FormViewModel model, Words words, Region heading, Runnable load) {
+        super(title);
         this.model = model;
         this.words = words;
         this.load = load;
@@ -56,34 +51,30 @@ public class FormView extends BorderPane implements Screen {
         fields.setVgap(8);
         fields.setMinHeight(USE_PREF_SIZE);
         model.fields().forEach(field -> keys.add(key(field)));
-        VBox.setVgrow(about, Priority.ALWAYS);
-        side = new VBox(16, about, fields);
+        side = new VBox(16, fields);
         side.getStyleClass().addAll("on-paper", "form-side");
         setTop(heading);
         setCenter(body);
-        model.inHandProperty().subscribe(this::show);
-        model.fields().forEach(field -> field.askedProperty().subscribe(this::lay));
+        owns(model.inHandProperty().subscribe(this::show));
+        model.fields().forEach(field -> owns(field.askedProperty().subscribe(this::lay)));
     }
 
     /** A form about the step in hand, beside the card of the step. */
     public static FormView of(StepForm step, Words words, PictureFrames pictures) {
         return new FormView(
-                step.title(),
-                step.form(),
-                words,
-                RunHeading.of(step.title(), step.inHand().stateProperty(), words, step.journey()::back),
-                new StepCardView(step.card(), words, pictures),
-                step::load);
+                        step.title(),
+                        step.form(),
+                        words,
+                        RunHeading.of(step.title(), step.inHand().stateProperty(), words, step::back),
+                        step::load)
+                .about(new StepCardView(step.card(), words, pictures));
     }
 
-    @Override
-    public final Region root() {
+    /** What the form is about stands over its fields, and takes what room they leave. */
+    public final FormView about(Region about) {
+        VBox.setVgrow(about, Priority.ALWAYS);
+        side.getChildren().add(0, about);
         return this;
-    }
-
-    @Override
-    public final String title() {
-        return title;
     }
 
     @Override
@@ -100,7 +91,7 @@ public class FormView extends BorderPane implements Screen {
     public final void arrange(Arrangement arrangement) {
         wide = arrangement == Arrangement.LANDSCAPE;
         lay();
-        new SidePart(side, SIDE, UPPER).place(body, arrangement);
+        new SidePart(side, ScreenSizes.FORM_SIDE, ScreenSizes.FORM_ABOVE).place(body, arrangement);
     }
 
     /** Puts the keys of the fields that are asked for beside or under each other. */
@@ -136,7 +127,7 @@ public class FormView extends BorderPane implements Screen {
         Key key = new Key(Key.Kind.PLAIN, Bindings.createStringBinding(field::name), value, () -> model.goTo(field));
         key.setId("field-" + field.id());
         key.getStyleClass().addAll("row", "form-field");
-        field.valueProperty().subscribe(answer -> key.pseudoClassStateChanged(EMPTY, answer.isEmpty()));
+        owns(field.valueProperty().subscribe(answer -> key.pseudoClassStateChanged(EMPTY, answer.isEmpty())));
         return key;
     }
 }

@@ -10,6 +10,7 @@ import org.tenthwise.app.ui.keys.Choice;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.LetterPad;
 import org.tenthwise.app.ui.keys.TextEntryViewModel;
+import org.tenthwise.app.ui.theme.ScreenSizes;
 import org.tenthwise.model.words.Words;
 
 /**
@@ -17,7 +18,6 @@ import org.tenthwise.model.words.Words;
  */
 final class Panel<T> extends StackPane {
 
-    private static final double GAP = 8;
     private static final int SHORT = 30;
 
     private final Field<T> field;
@@ -43,14 +43,14 @@ final class Panel<T> extends StackPane {
     private VBox choosing() {
         Choice<T> choice = new Choice<>(field.choice(), words, field::reads);
         VBox.setVgrow(choice, Priority.ALWAYS);
-        HBox foot = new HBox(GAP);
+        HBox foot = new HBox(ScreenSizes.GAP);
         if (field.typing().isPresent()) {
             Key type = new Key(Key.Kind.PLAIN, words.say("ask.type"), field::type);
             type.setId("type");
             foot.getChildren().add(share(type));
         }
         foot.getChildren().add(share(lead()));
-        return new VBox(GAP, question(), choice, foot);
+        return new VBox(ScreenSizes.GAP, question(), choice, foot);
     }
 
     private VBox lettering(TextEntryViewModel typing) {
@@ -66,7 +66,7 @@ final class Panel<T> extends StackPane {
         typed.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
         typed.textProperty().bind(typing.typedProperty());
         HBox.setHgrow(typed, Priority.ALWAYS);
-        HBox top = new HBox(GAP, typed);
+        HBox top = new HBox(ScreenSizes.GAP, typed);
         VBox.setVgrow(top, Priority.ALWAYS);
         Key back = new Key(Key.Kind.PLAIN, words.say("ask.choose"), field::choose);
         back.setId("choose");
@@ -79,7 +79,7 @@ final class Panel<T> extends StackPane {
         });
         LetterPad letters = new LetterPad(typing, words, lead());
         letters.setMinHeight(USE_PREF_SIZE);
-        return new VBox(GAP, question(), top, letters);
+        return new VBox(ScreenSizes.GAP, question(), top, letters);
     }
 
     private Label question() {
@@ -98,7 +98,7 @@ final class Panel<T> extends StackPane {
     }
 
     private static Key share(Key key) {
-        key.setPrefWidth(100);
+        key.setPrefWidth(ScreenSizes.SHARE);
         key.getStyleClass().add("form-lead");
         HBox.setHgrow(key, Priority.ALWAYS);
         return key;

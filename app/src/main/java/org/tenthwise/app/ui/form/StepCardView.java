@@ -2,7 +2,6 @@ package org.tenthwise.app.ui.form;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
@@ -16,6 +15,7 @@ import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictMark;
 import org.tenthwise.app.ui.keys.PagedRows;
 import org.tenthwise.app.ui.theme.PictureFrames;
+import org.tenthwise.app.ui.theme.Texts;
 import org.tenthwise.model.words.Words;
 
 /** Lays a step card out, a page at a time where there is little room; empty until the step is known. */
@@ -35,13 +35,13 @@ public final class StepCardView extends StackPane {
     }
 
     private void show(StepCard card) {
-        Label number = label(card.number(), "title", "accent");
+        Label number = Texts.label(card.number(), "title", "accent");
         number.setMinWidth(USE_PREF_SIZE);
-        Label name = label(card.name(), "title");
+        Label name = Texts.label(card.name(), "title");
         HBox.setHgrow(name, Priority.ALWAYS);
         HBox title = new HBox(16, number, name);
-        Label verdict = label(card.verdict(), "strong", style(card));
-        Label sentence = label(card.sentence(), "middling");
+        Label verdict = Texts.label(card.verdict(), "strong", Texts.style(card.standing()));
+        Label sentence = Texts.label(card.sentence(), "middling");
         VBox said = new VBox(4, verdict);
         if (!card.sentence().isEmpty()) {
             said.getChildren().add(sentence);
@@ -50,20 +50,8 @@ public final class StepCardView extends StackPane {
         HBox standing = new HBox(
                 16, pictures.framed(new VerdictMark(card.standing(), card.verdict()), MARK, MARK, Role.PAPER), said);
         standing.setAlignment(Pos.CENTER_LEFT);
-        List<Region> all = new ArrayList<>(List.of(title, label(card.place(), "body", "second"), standing));
-        card.notes().forEach(note -> all.add(label(note, "body")));
+        List<Region> all = new ArrayList<>(List.of(title, Texts.label(card.place(), "body", "second"), standing));
+        card.notes().forEach(note -> all.add(Texts.label(note, "body")));
         rows.show(all);
-    }
-
-    private static String style(StepCard card) {
-        return card.standing().name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    private static Label label(String text, String... styles) {
-        Label label = new Label(text);
-        label.getStyleClass().addAll(styles);
-        label.setWrapText(true);
-        label.setMinHeight(USE_PREF_SIZE);
-        return label;
     }
 }

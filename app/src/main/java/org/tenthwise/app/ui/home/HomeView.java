@@ -2,7 +2,6 @@ package org.tenthwise.app.ui.home;
 
 import java.util.ArrayList;
 import java.util.List;
-import javafx.animation.PauseTransition;
 import javafx.beans.property.BooleanProperty;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
@@ -12,8 +11,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import javafx.util.Duration;
-import javafx.util.Subscription;
+import org.tenthwise.app.ui.keys.Deaf;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.PagedRows;
 import org.tenthwise.app.ui.keys.Typing;
@@ -22,14 +20,11 @@ import org.tenthwise.app.ui.shell.Heading;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.theme.Look;
 import org.tenthwise.app.ui.theme.PictureFrames;
+import org.tenthwise.app.ui.theme.ScreenSizes;
 import org.tenthwise.model.words.Words;
 
 /** Open runs on the one side, parts to begin one on beside or below them, the settings of the look at the foot. */
-public final class HomeView extends BorderPane implements Screen {
-
-    private static final double PARTS = 472;
-    private static final double PARTS_BELOW = 460;
-    private static final Duration DEAF = Duration.millis(400);
+public final class HomeView extends Screen {
 
     private final HomeViewModel model;
     private final Words words;
@@ -38,11 +33,13 @@ public final class HomeView extends BorderPane implements Screen {
     private final PagedRows parts;
     private final VBox right;
     private final BorderPane body = new BorderPane();
-    private final PauseTransition deaf = new PauseTransition(DEAF);
-    private final List<Subscription> following = new ArrayList<>();
+    /** A finger on its way to where nothing stood must not begin or go on with what came there meanwhile. */
+    private final Deaf deaf = new Deaf(body);
+
     private boolean wide = true;
 
     public HomeView(HomeViewModel model, Words words, PictureFrames pictures) {
+        super(words.say("home.title"));
         this.model = model;
         this.words = words;
         Look look = pictures.look();
@@ -50,7 +47,7 @@ public final class HomeView extends BorderPane implements Screen {
         runs = new RunList(words.say("home.runs"), model.runs(), rows, words, records(), bench());
         parts = new PagedRows(words, 0);
         right = side(words.say("home.parts"), parts);
-        Label name = label(words.say("home.title"), "heading");
+        Label name = label(title(), "heading");
         name.setMinWidth(USE_PREF_SIZE);
         StackPane title = new StackPane(name);
         Heading heading = new Heading().cell(title);
@@ -61,32 +58,16 @@ public final class HomeView extends BorderPane implements Screen {
                 .end(setting("gloves", look.glovesProperty()))
                 .end(about()));
         setCenter(body);
-        following.add(model.partsProperty().subscribe(this::fill));
-        following.add(model.folderProperty().subscribe(this::fill));
-        deaf.setOnFinished(over -> body.setMouseTransparent(false));
-        following.add(model.runs().lookedProperty().subscribe((before, now) -> deafen()));
-        following.add(model.folderProperty().subscribe((before, now) -> deafen()));
-    }
-
-    @Override
-    public Region root() {
-        return this;
-    }
-
-    @Override
-    public String title() {
-        return words.say("home.title");
+        owns(runs::letGo);
+        owns(model.partsProperty().subscribe(this::fill));
+        owns(model.folderProperty().subscribe(this::fill));
+        owns(model.runs().lookedProperty().subscribe((before, now) -> deaf.forAMoment()));
+        owns(model.folderProperty().subscribe((before, now) -> deaf.forAMoment()));
     }
 
     @Override
     public void onShown() {
         model.load();
-    }
-
-    @Override
-    public void onGone() {
-        runs.letGo();
-        following.forEach(Subscription::unsubscribe);
     }
 
     @Override
@@ -100,19 +81,13 @@ public final class HomeView extends BorderPane implements Screen {
         fill();
         right.getStyleClass().removeAll("lined-left", "lined-above");
         right.getStyleClass().add(wide ? "lined-left" : "lined-above");
-        right.setMinWidth(wide ? PARTS : 0);
-        right.setMaxWidth(wide ? PARTS : Double.MAX_VALUE);
+        right.setMinWidth(wide ? ScreenSizes.PARTS_SIDE : 0);
+        right.setMaxWidth(wide ? ScreenSizes.PARTS_SIDE : Double.MAX_VALUE);
         right.setMinHeight(0);
-        right.setPrefHeight(wide ? USE_COMPUTED_SIZE : PARTS_BELOW);
+        right.setPrefHeight(wide ? USE_COMPUTED_SIZE : ScreenSizes.PARTS_BELOW);
         body.setCenter(runs);
         body.setRight(wide ? right : null);
         body.setBottom(wide ? null : right);
-    }
-
-    /** A finger on its way to where nothing stood must not begin or go on with what came there meanwhile. */
-    private void deafen() {
-        body.setMouseTransparent(true);
-        deaf.playFromStart();
     }
 
     private void fill() {
@@ -148,7 +123,7 @@ public final class HomeView extends BorderPane implements Screen {
         key.setId("setting-" + name);
         key.getStyleClass().add("home-setting");
         key.setMinWidth(USE_PREF_SIZE);
-        following.add(setting.subscribe(on -> {
+        owns(setting.subscribe(on -> {
             key.showChosen(on);
             key.accessibleTextProperty().unbind();
             key.setAccessibleText(on ? words.say("home.setting.on", key.getText()) : key.getText());

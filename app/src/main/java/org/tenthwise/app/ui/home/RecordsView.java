@@ -1,7 +1,5 @@
 package org.tenthwise.app.ui.home;
 
-import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.Region;
 import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.keys.Typing;
 import org.tenthwise.app.ui.shell.Arrangement;
@@ -11,38 +9,22 @@ import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.model.words.Words;
 
 /** Closed runs, each with what it came to; one of them leads to its record. */
-public final class RecordsView extends BorderPane implements Screen {
+public final class RecordsView extends Screen {
 
     private final RunListViewModel model;
-    private final Words words;
-    private final RunList list;
 
     public RecordsView(RunListViewModel model, Words words, PictureFrames pictures, Navigator journey) {
+        super(words.say("records.title"));
         this.model = model;
-        this.words = words;
-        list = new RunList(words.say("records.runs"), model, new HomeRows(words, pictures), words);
+        RunList list = new RunList(words.say("records.runs"), model, new HomeRows(words, pictures), words);
         setTop(RunHeading.titled(title(), words, journey::back));
         setCenter(list);
-    }
-
-    @Override
-    public Region root() {
-        return this;
-    }
-
-    @Override
-    public String title() {
-        return words.say("records.title");
+        owns(list::letGo);
     }
 
     @Override
     public void onShown() {
         model.load();
-    }
-
-    @Override
-    public void onGone() {
-        list.letGo();
     }
 
     @Override

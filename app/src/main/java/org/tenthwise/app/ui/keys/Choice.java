@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import org.tenthwise.model.words.Words;
 
@@ -19,6 +18,7 @@ public final class Choice<T> extends StackPane {
     private final Words words;
     private final Function<T, String> name;
     private final PagedRows rows;
+    private final List<Key> keys = new ArrayList<>();
 
     /** @param name what a row reads, in one or two lines */
     public Choice(ChoiceViewModel<T> model, Words words, Function<T, String> name) {
@@ -32,11 +32,10 @@ public final class Choice<T> extends StackPane {
     }
 
     private void fill(List<T> things) {
-        List<Region> keys = new ArrayList<>();
+        keys.clear();
         for (T thing : things) {
             Key key = new Key(Key.Kind.PLAIN, name.apply(thing), () -> model.choose(thing));
             key.getStyleClass().add("row");
-            key.setUserData(thing);
             key.setId("choice-" + keys.size());
             keys.add(key);
         }
@@ -45,9 +44,10 @@ public final class Choice<T> extends StackPane {
     }
 
     private void mark(Optional<T> chosen) {
-        for (Region row : rows.all()) {
-            Key key = (Key) row;
-            boolean on = chosen.filter(thing -> thing.equals(key.getUserData())).isPresent();
+        for (int i = 0; i < keys.size(); i++) {
+            Key key = keys.get(i);
+            boolean on =
+                    chosen.filter(model.offeredProperty().get().get(i)::equals).isPresent();
             key.showChosen(on);
             key.speak(on ? words.say("choice.chosen", key.getText()) : key.getText());
         }

@@ -1,36 +1,42 @@
 package org.tenthwise.app.ui.keys;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.IntFunction;
 import javafx.geometry.HPos;
 import javafx.geometry.Insets;
 import javafx.geometry.VPos;
-import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import org.tenthwise.app.ui.theme.Icon;
+import org.tenthwise.app.ui.theme.ScreenSizes;
 import org.tenthwise.model.words.Words;
 
 /**
  * Rows under one another, as many as there is room for, with two keys below for the rows before and after: nothing is
- * dragged. Where all rows fit, the keys are not there. Rows are as high as they need to be; none is cut.
+ * dragged. Where all rows fit, the keys are not there. Rows are as high as they need to be; none is cut. However long
+ * the list, only the rows that are measured for the page lie on the screen, and a row can be made when it comes to
+ * that.
  */
 public final class PagedRows extends Region {
-
-    private static final double GAP = 8;
-    private static final double KEY_HEIGHT = 66;
 
     private final Key earlier;
     private final Key later;
     private final double between;
+    private final TreeMap<Integer, Region> laid = new TreeMap<>();
+    private final Set<Integer> measured = new HashSet<>();
+    private IntFunction<? extends Region> rows = place -> new Region();
+    private int count;
     private int first;
-    private boolean keysAlways;
-    private List<Region> rows = List.of();
-    private int wanted;
     private int shown;
+    private int wanted;
     private boolean revealing;
+    private boolean keysAlways;
     private Runnable lastSeen = () -> {};
 
     public PagedRows(Words words) {
-        this(words, GAP);
+        this(words, ScreenSizes.GAP);
     }
 
     /** @param between room between two rows, for rows that bring room of their own */
@@ -49,17 +55,19 @@ public final class PagedRows extends Region {
         requestLayout();
     }
 
-    public List<Region> all() {
-        return rows;
-    }
-
     /** Shows other rows, from the first that leaves {@link #reveal} kept. */
     public void show(List<? extends Region> others) {
-        rows = List.copyOf(others);
-        getChildren().setAll(rows);
-        getChildren().addAll(earlier, later);
-        first = Math.max(0, Math.min(first, rows.size() - 1));
-        wanted = Math.min(wanted, Math.max(0, rows.size() - 1));
+        show(others.size(), List.copyOf(others)::get);
+    }
+
+    /** @param row makes the row at a place from 0 to {@code number} - 1, each time it comes to be measured */
+    public void show(int number, IntFunction<? extends Region> row) {
+        count = number;
+        rows = row;
+        laid.clear();
+        getChildren().setAll(earlier, later);
+        first = Math.max(0, Math.min(first, count - 1));
+        wanted = Math.min(wanted, Math.max(0, count - 1));
         requestLayout();
     }
 
@@ -76,9 +84,9 @@ public final class PagedRows extends Region {
     }
 
     private void pageBack() {
-        double room = rowRoom();
+        double room = room(true);
         int start = first;
-        while (start > 0 && height(start - 1, first) <= room) {
+        while (start > 0 && fit(start - 1, first, room)) {
             start--;
         }
         first = start == first ? Math.max(0, start - 1) : start;
@@ -86,15 +94,14 @@ public final class PagedRows extends Region {
     }
 
     private void pageOn() {
-        first = Math.min(first + Math.max(1, shown), lastStart());
+        first = Math.min(first + Math.max(1, shown), lastStart(room(true)));
         requestLayout();
     }
 
     /** The latest first row at which the last row is still to be seen and the page is full. */
-    private int lastStart() {
-        double room = rowRoom();
-        int start = Math.max(0, rows.size() - 1);
-        while (start > 0 && height(start - 1, rows.size()) <= room) {
+    private int lastStart(double room) {
+        int start = Math.max(0, count - 1);
+        while (start > 0 && fit(start - 1, count, room)) {
             start--;
         }
         return start;
@@ -104,22 +111,21 @@ public final class PagedRows extends Region {
         return getWidth() - getInsets().getLeft() - getInsets().getRight();
     }
 
-    private boolean keysShown() {
+    /** Height there is for rows. */
+    private double room(boolean keys) {
         Insets in = getInsets();
-        return keysAlways || height(0, rows.size()) > getHeight() - in.getTop() - in.getBottom();
+        return getHeight() - in.getTop() - in.getBottom() - (keys ? ScreenSizes.PAGE_KEY + ScreenSizes.GAP : 0);
     }
 
-    private double rowRoom() {
-        Insets in = getInsets();
-        return getHeight() - in.getTop() - in.getBottom() - (keysShown() ? KEY_HEIGHT + GAP : 0);
-    }
-
-    private double height(int from, int to) {
+    private boolean fit(int from, int to, double room) {
         double height = 0;
         for (int i = from; i < to; i++) {
-            height += heightOf(rows.get(i)) + (i > from ? between : 0);
+            height += heightOf(i) + (i > from ? between : 0);
+            if (height > room) {
+                return false;
+            }
         }
-        return height;
+        return true;
     }
 
     /**
@@ -127,74 +133,87 @@ public final class PagedRows extends Region {
      * it.
      */
     private int revealed(int start, double room) {
-        int after = Math.min(wanted + 1, rows.size() - 1);
-        if (wanted >= start && height(start, after + 1) <= room) {
+        int after = Math.min(wanted + 1, count - 1);
+        if (wanted >= start && fit(start, after + 1, room)) {
             return start;
         }
         int before = Math.max(0, wanted - 2);
-        while (before < wanted && height(before, after + 1) > room) {
+        while (before < wanted && !fit(before, after + 1, room)) {
             before++;
         }
-        return Math.min(before, lastStart());
+        return before == 0 ? 0 : Math.min(before, lastStart(room));
     }
 
-    private double heightOf(Region row) {
-        double width = innerWidth();
-        return Math.ceil(Math.max(row.minHeight(width), row.prefHeight(width)));
+    private double heightOf(int place) {
+        measured.add(place);
+        Region row = laid.get(place);
+        if (row == null) {
+            row = rows.apply(place);
+            getChildren().add(laid.headMap(place).size(), row);
+            laid.put(place, row);
+            row.applyCss();
+        }
+        return Math.ceil(Math.max(row.minHeight(innerWidth()), row.prefHeight(innerWidth())));
     }
 
     @Override
     protected void layoutChildren() {
-        Insets in = getInsets();
-        boolean keys = keysShown();
-        double room = rowRoom();
-        int start = Math.min(first, lastStart());
+        measured.clear();
+        boolean keys = keysAlways || !fit(0, count, room(false));
+        double room = room(keys);
+        first = first == 0 ? 0 : Math.min(first, lastStart(room));
         if (revealing) {
-            start = revealed(start, room);
+            first = revealed(first, room);
             revealing = false;
         }
-        first = start;
-        double top = in.getTop();
-        shown = 0;
-        for (int i = 0; i < rows.size(); i++) {
-            Region row = rows.get(i);
-            double height = heightOf(row);
-            boolean fits = i >= start && shown == i - start && top + height <= in.getTop() + room + 0.5;
-            row.setVisible(fits);
-            if (fits) {
-                layoutInArea(row, in.getLeft(), top, innerWidth(), height, 0, HPos.LEFT, VPos.TOP);
-                top += height + between;
-                shown++;
-            }
-        }
-        layoutKeys(keys, start);
-        if (start + shown >= rows.size()) {
+        layRows(room);
+        layKey(earlier, keys, 0, first == 0);
+        layKey(later, keys, 1, first + shown >= count);
+        if (first + shown >= count) {
             lastSeen.run();
         }
     }
 
-    private void layoutKeys(boolean keys, int start) {
+    private void layRows(double room) {
         Insets in = getInsets();
-        double width = Math.floor((innerWidth() - GAP) / 2);
-        double y = getHeight() - in.getBottom() - KEY_HEIGHT;
-        place(earlier, keys, in.getLeft(), y, width);
-        place(later, keys, in.getLeft() + width + GAP, y, width);
-        earlier.setDisable(start == 0);
-        later.setDisable(start + shown >= rows.size());
+        double top = 0;
+        shown = 0;
+        while (first + shown < count) {
+            double height = heightOf(first + shown);
+            if (top + height > room + 0.5) {
+                break;
+            }
+            Region row = laid.get(first + shown);
+            layoutInArea(row, in.getLeft(), in.getTop() + top, innerWidth(), height, 0, HPos.LEFT, VPos.TOP);
+            top += height + between;
+            shown++;
+        }
+        getChildren()
+                .removeAll(laid.entrySet().stream()
+                        .filter(row -> !measured.contains(row.getKey()))
+                        .map(row -> row.getValue())
+                        .toList());
+        laid.keySet().retainAll(measured);
+        laid.forEach((place, row) -> row.setVisible(place >= first && place < first + shown));
     }
 
-    private void place(Node key, boolean visible, double x, double y, double width) {
+    private void layKey(Key key, boolean visible, int column, boolean atTheEnd) {
+        Insets in = getInsets();
+        double width = Math.floor((innerWidth() - ScreenSizes.GAP) / 2);
+        double x = in.getLeft() + column * (width + ScreenSizes.GAP);
+        double y = getHeight() - in.getBottom() - ScreenSizes.PAGE_KEY;
         key.setVisible(visible);
-        layoutInArea(key, x, y, width, KEY_HEIGHT, 0, HPos.CENTER, VPos.CENTER);
+        key.setDisable(atTheEnd);
+        layoutInArea(key, x, y, width, ScreenSizes.PAGE_KEY, 0, HPos.CENTER, VPos.CENTER);
     }
 
     @Override
     protected double computePrefHeight(double width) {
-        return getInsets().getTop() + getInsets().getBottom() + height(0, rows.size());
+        return computeMinHeight(width);
     }
 
     @Override
     protected double computeMinHeight(double width) {
-        return KEY_HEIGHT * 2 + GAP;
+        return ScreenSizes.PAGE_KEY * 2 + ScreenSizes.GAP;
     }
 }

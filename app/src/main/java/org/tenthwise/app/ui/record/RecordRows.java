@@ -1,6 +1,5 @@
 package org.tenthwise.app.ui.record;
 
-import java.util.Locale;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
@@ -12,6 +11,7 @@ import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictMark;
 import org.tenthwise.app.ui.picture.PictureView;
 import org.tenthwise.app.ui.theme.PictureFrames;
+import org.tenthwise.app.ui.theme.Texts;
 
 /** The rows of the record: number, name and limits, the size, where it lies, the verdict. */
 final class RecordRows {
@@ -28,18 +28,18 @@ final class RecordRows {
 
     /** @param roomy for large text: where the size lies and its verdict stand under the name */
     Region row(RecordRow row, boolean roomy) {
-        Label number = label(row.number(), "body", "bold");
+        Label number = Texts.label(row.number(), "body", "bold");
         number.getStyleClass().add("record-number");
-        VBox name = column(label(row.name(), "body", "bold"), row.limits());
+        VBox name = column(Texts.label(row.name(), "body", "bold"), row.limits());
         HBox.setHgrow(name, Priority.ALWAYS);
-        Label value = label(row.value(), "body", "bold");
+        Label value = Texts.label(row.value(), "body", "bold");
         value.getStyleClass().add("record-value");
         Region lies = row.mark()
                 .<Region>map(mark -> fixed(pictures.small(mark, LIE_WIDTH, LIE_HEIGHT, Role.SHEET)))
                 .orElseGet(RecordRows::nothing);
         PictureView shape =
                 fixed(pictures.small(new VerdictMark(row.standing(), row.verdict()), MARK, MARK, Role.SHEET));
-        VBox judged = column(label(row.verdict(), "body", "bold", style(row)), row.distance());
+        VBox judged = column(Texts.label(row.verdict(), "body", "bold", Texts.style(row.standing())), row.distance());
         judged.getStyleClass().add(roomy ? "record-judged" : "record-verdict");
         HBox.setHgrow(judged, roomy ? Priority.ALWAYS : Priority.NEVER);
         VBox whole = new VBox(2);
@@ -51,7 +51,7 @@ final class RecordRows {
             whole.getChildren().add(level(number, name, value, lies, shape, judged));
         }
         if (!row.after().isEmpty()) {
-            whole.getChildren().add(label(row.after(), "body", "second"));
+            whole.getChildren().add(Texts.label(row.after(), "body", "second"));
         }
         whole.getStyleClass().addAll("ruled-below", "matter");
         whole.setAccessibleRole(AccessibleRole.TEXT);
@@ -80,20 +80,8 @@ final class RecordRows {
     private static VBox column(Label first, String second) {
         VBox column = new VBox(first);
         if (!second.isEmpty()) {
-            column.getChildren().add(label(second, "body", "second"));
+            column.getChildren().add(Texts.label(second, "body", "second"));
         }
         return column;
-    }
-
-    private static String style(RecordRow row) {
-        return row.standing().name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    private static Label label(String text, String... styles) {
-        Label label = new Label(text);
-        label.getStyleClass().addAll(styles);
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        return label;
     }
 }

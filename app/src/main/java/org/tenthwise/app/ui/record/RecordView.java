@@ -24,17 +24,14 @@ import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.shell.SidePart;
 import org.tenthwise.app.ui.theme.PictureFrames;
+import org.tenthwise.app.ui.theme.ScreenSizes;
+import org.tenthwise.app.ui.theme.Texts;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.words.Words;
 
 /** What the record says and the part on the one side, every characteristic on the other, the ways out at the foot. */
-public final class RecordView extends BorderPane implements Screen {
+public final class RecordView extends Screen {
 
-    private static final double SIDE = 440;
-    /** Wide enough for the numbers round the part in large text. */
-    private static final double SIDE_LARGE = 560;
-
-    private static final double UPPER = 400;
     private static final double OUTLINE_HEIGHT = 250;
     private static final double OUTLINE_BESIDE = 480;
     private static final double MARK = 18;
@@ -51,6 +48,7 @@ public final class RecordView extends BorderPane implements Screen {
     private boolean wide = true;
 
     public RecordView(RecordViewModel model, Words words, PictureFrames pictures, Navigator journey) {
+        super(words.say("sheet.title"));
         this.model = model;
         this.words = words;
         this.pictures = pictures;
@@ -59,7 +57,7 @@ public final class RecordView extends BorderPane implements Screen {
         side = new PagedRows(words, 10);
         table = new PagedRows(words, 0);
         HBox.setHgrow(side, Priority.ALWAYS);
-        side.setPrefWidth(SIDE - OUTLINE_BESIDE / 2);
+        side.setPrefWidth(ScreenSizes.RECORD_SIDE - OUTLINE_BESIDE / 2);
         left = new HBox(16, side);
         left.getStyleClass().addAll("on-paper", "form-side");
         VBox right = new VBox(table, foot());
@@ -68,21 +66,11 @@ public final class RecordView extends BorderPane implements Screen {
         body.setCenter(right);
         setTop(heading(journey));
         setCenter(body);
-        model.rowsValue()
+        owns(model.rowsValue()
                 .subscribe(all ->
-                        table.show(all.stream().map(row -> rows.row(row, large)).toList()));
-        model.sheetProperty().subscribe(this::show);
-        model.writtenProperty().subscribe(this::show);
-    }
-
-    @Override
-    public Region root() {
-        return this;
-    }
-
-    @Override
-    public String title() {
-        return words.say("sheet.title");
+                        table.show(all.stream().map(row -> rows.row(row, large)).toList())));
+        owns(model.sheetProperty().subscribe(this::show));
+        owns(model.writtenProperty().subscribe(this::show));
     }
 
     @Override
@@ -93,12 +81,13 @@ public final class RecordView extends BorderPane implements Screen {
     @Override
     public void arrange(Arrangement arrangement) {
         wide = arrangement == Arrangement.LANDSCAPE;
-        new SidePart(left, large ? SIDE_LARGE : SIDE, UPPER).place(body, arrangement);
+        new SidePart(left, large ? ScreenSizes.RECORD_SIDE_LARGE : ScreenSizes.RECORD_SIDE, ScreenSizes.RECORD_ABOVE)
+                .place(body, arrangement);
         show();
     }
 
     private Heading heading(Navigator journey) {
-        return RunHeading.titled(words.say("sheet.title"), words, journey::back)
+        return RunHeading.titled(title(), words, journey::back)
                 .cell(
                         words.say("ask.part"),
                         said(sheet -> words.say(
@@ -119,7 +108,7 @@ public final class RecordView extends BorderPane implements Screen {
 
     private void tell(Sheet sheet) {
         List<Region> said = new ArrayList<>();
-        Label outcome = label(model.outcomeValue().getValue(), "strong");
+        Label outcome = Texts.label(model.outcomeValue().getValue(), "strong");
         outcome.setId("outcome");
         HBox heading = new HBox(12, outcome);
         heading.setAlignment(Pos.TOP_LEFT);
@@ -135,27 +124,27 @@ public final class RecordView extends BorderPane implements Screen {
                                 MARK,
                                 Role.PAPER))));
         said.add(heading);
-        said.add(label(model.signedValue().getValue(), "body", "bold"));
+        said.add(Texts.label(model.signedValue().getValue(), "body", "bold"));
         for (RecordViewModel.Count count : model.countsValue().getValue()) {
             HBox line = new HBox(
                     12,
                     rows.fixed(
                             pictures.small(new VerdictMark(count.standing(), count.words()), MARK, MARK, Role.PAPER)),
-                    label(count.words(), "body"));
+                    Texts.label(count.words(), "body"));
             line.setAlignment(Pos.CENTER_LEFT);
             said.add(line);
         }
         left.getChildren().setAll(side);
         new org.tenthwise.app.picture.Pictures(words).numbered(sheet.plan()).ifPresent(part -> {
             if (wide) {
-                said.add(pictures.small(part, SIDE, OUTLINE_HEIGHT, Role.PAPER));
+                said.add(pictures.small(part, ScreenSizes.RECORD_SIDE, OUTLINE_HEIGHT, Role.PAPER));
             } else if (!large) {
                 left.getChildren().add(rows.fixed(pictures.small(part, OUTLINE_BESIDE, OUTLINE_HEIGHT, Role.PAPER)));
             }
         });
-        model.factsValue().getValue().forEach(fact -> said.add(label(fact, "body", "second")));
+        model.factsValue().getValue().forEach(fact -> said.add(Texts.label(fact, "body", "second")));
         if (!model.writtenProperty().get().isEmpty()) {
-            said.add(1, label(model.writtenProperty().get(), "body", "bold"));
+            said.add(1, Texts.label(model.writtenProperty().get(), "body", "bold"));
         }
         side.show(said);
     }
@@ -178,9 +167,8 @@ public final class RecordView extends BorderPane implements Screen {
         VBox foot = new VBox(8, files);
         foot.getStyleClass().add("record-foot");
         foot.setMinHeight(USE_PREF_SIZE);
-        model.unfinishedValue().subscribe(unfinished -> {
-            foot.getChildren().setAll(files, unfinished ? onwards : further);
-        });
+        owns(model.unfinishedValue()
+                .subscribe(unfinished -> foot.getChildren().setAll(files, unfinished ? onwards : further)));
         return foot;
     }
 
@@ -192,15 +180,8 @@ public final class RecordView extends BorderPane implements Screen {
     }
 
     private static Key share(Key key) {
-        key.setPrefWidth(100);
+        key.setPrefWidth(ScreenSizes.SHARE);
         HBox.setHgrow(key, Priority.ALWAYS);
         return key;
-    }
-
-    private static Label label(String text, String... styles) {
-        Label label = new Label(text);
-        label.getStyleClass().addAll(styles);
-        label.setWrapText(true);
-        return label;
     }
 }

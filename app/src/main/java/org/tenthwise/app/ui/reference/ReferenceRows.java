@@ -12,6 +12,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.reference.Agreement;
 import org.tenthwise.app.ui.keys.Key;
+import org.tenthwise.app.ui.theme.Texts;
 import org.tenthwise.model.words.Words;
 
 /** The lines of a list of published cases as rows. */
@@ -33,7 +34,8 @@ final class ReferenceRows {
 
     /** A key as wide as its list, with a name and what there is to say about it under it. */
     static Key wide(String id, String name, String counts, Runnable open) {
-        Key key = new Key(Key.Kind.PLAIN, new VBox(label(name, "key-word"), label(counts, "key-line")), open);
+        Key key =
+                new Key(Key.Kind.PLAIN, new VBox(Texts.label(name, "key-word"), Texts.label(counts, "key-line")), open);
         key.speak(name + ". " + counts);
         key.setId(id);
         key.getStyleClass().addAll("row", "reference-key");
@@ -47,7 +49,7 @@ final class ReferenceRows {
     }
 
     private Region figure(ReferenceLine.Figure figure, boolean roomy) {
-        VBox name = new VBox(label(figure.name(), "body", "bold"), label(figure.key(), "body", "second"));
+        VBox name = new VBox(Texts.label(figure.name(), "body", "bold"), Texts.label(figure.key(), "body", "second"));
         HBox.setHgrow(name, Priority.ALWAYS);
         HBox figures = new HBox(
                 16,
@@ -65,7 +67,7 @@ final class ReferenceRows {
             whole.getChildren().add(level);
         }
         if (!figure.because().isEmpty()) {
-            whole.getChildren().add(label(figure.because(), "body", "second"));
+            whole.getChildren().add(Texts.label(figure.because(), "body", "second"));
         }
         return ruled(
                 whole,
@@ -78,13 +80,13 @@ final class ReferenceRows {
     }
 
     private VBox value(String name, String value) {
-        VBox cell = new VBox(label(words.say(name), "body", "second"), label(value, "body", "bold"));
+        VBox cell = new VBox(Texts.label(words.say(name), "body", "second"), Texts.label(value, "body", "bold"));
         cell.getStyleClass().add("reference-value");
         return cell;
     }
 
     private static Label agreement(ReferenceLine.Figure figure) {
-        Label label = label(figure.word(), "body");
+        Label label = Texts.label(figure.word(), "body");
         label.getStyleClass().add("reference-agreement");
         if (figure.agreement() != Agreement.AGREES) {
             label.getStyleClass().add("bold");
@@ -97,7 +99,7 @@ final class ReferenceRows {
 
     private Region said(ReferenceLine.Said said) {
         return ruled(
-                new VBox(2, label(said.title(), "body", "bold"), label(said.words(), "body", "second")),
+                new VBox(2, Texts.label(said.title(), "body", "bold"), Texts.label(said.words(), "body", "second")),
                 said.title(),
                 said.words());
     }
@@ -107,13 +109,5 @@ final class ReferenceRows {
         row.setAccessibleRole(AccessibleRole.TEXT);
         row.setAccessibleText(Stream.of(spoken).filter(part -> !part.isEmpty()).collect(Collectors.joining(". ")));
         return row;
-    }
-
-    private static Label label(String text, String... styles) {
-        Label label = new Label(text);
-        label.getStyleClass().addAll(styles);
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        return label;
     }
 }

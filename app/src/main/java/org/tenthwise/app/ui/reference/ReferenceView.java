@@ -11,41 +11,38 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.keys.Key;
-import org.tenthwise.app.ui.keys.LongRows;
 import org.tenthwise.app.ui.keys.PagedRows;
 import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.shell.SidePart;
 import org.tenthwise.app.ui.theme.Look;
+import org.tenthwise.app.ui.theme.ScreenSizes;
+import org.tenthwise.app.ui.theme.Texts;
 import org.tenthwise.model.words.Words;
 
 /** The topics at the side, the sources or the figures of the one in hand beside or below them. */
-public final class ReferenceView extends BorderPane implements Screen {
-
-    private static final double SIDE = 432;
-    private static final double SIDE_LARGE = 520;
-    private static final double UPPER = 460;
+public final class ReferenceView extends Screen {
 
     private final ReferenceViewModel model;
-    private final Words words;
     private final ReferenceRows rows;
-    private final LongRows list;
+    private final PagedRows list;
     private final PagedRows chapters;
     private final VBox side;
     private final HBox above = new HBox(16);
     private final Key up;
-    private final Label title = label("heading");
+    private final Label title = Texts.label("", "heading");
     private final BorderPane body = new BorderPane();
     private final boolean large;
     private boolean wide = true;
 
     public ReferenceView(ReferenceViewModel model, Words words, Look look, Navigator journey) {
+        super(words.say("reference.title"));
         this.model = model;
-        this.words = words;
         this.large = look.largeTextProperty().get();
         rows = new ReferenceRows(words);
-        list = new LongRows(words);
+        list = new PagedRows(words, 0);
+        list.setId("lines");
         chapters = new PagedRows(words);
         up = new Key(
                 Key.Kind.PLAIN,
@@ -53,7 +50,7 @@ public final class ReferenceView extends BorderPane implements Screen {
                 () -> model.shownProperty().get().up().ifPresent(Runnable::run));
         up.setId("sources");
         up.getStyleClass().add("reference-up");
-        Label sentence = label("middling");
+        Label sentence = Texts.label("", "middling");
         sentence.setId("sentence");
         sentence.textProperty().bind(model.sentenceValue());
         VBox.setVgrow(chapters, Priority.ALWAYS);
@@ -69,21 +66,11 @@ public final class ReferenceView extends BorderPane implements Screen {
         body.setCenter(right);
         setTop(RunHeading.titled(title(), words, journey::back));
         setCenter(body);
-        model.chaptersValue().subscribe(all -> showChapters());
-        model.shownProperty().subscribe(shown -> {
+        owns(model.chaptersValue().subscribe(all -> showChapters()));
+        owns(model.shownProperty().subscribe(shown -> {
             showChapters();
             show();
-        });
-    }
-
-    @Override
-    public Region root() {
-        return this;
-    }
-
-    @Override
-    public String title() {
-        return words.say("reference.title");
+        }));
     }
 
     @Override
@@ -94,7 +81,11 @@ public final class ReferenceView extends BorderPane implements Screen {
     @Override
     public void arrange(Arrangement arrangement) {
         wide = arrangement == Arrangement.LANDSCAPE;
-        new SidePart(side, large ? SIDE_LARGE : SIDE, UPPER).place(body, arrangement);
+        new SidePart(
+                        side,
+                        large ? ScreenSizes.REFERENCE_SIDE_LARGE : ScreenSizes.REFERENCE_SIDE,
+                        ScreenSizes.REFERENCE_ABOVE)
+                .place(body, arrangement);
         show();
     }
 
@@ -118,13 +109,6 @@ public final class ReferenceView extends BorderPane implements Screen {
         above.getChildren().setAll(title);
         shown.up().ifPresent(there -> above.getChildren().add(up));
         list.show(shown.lines().size(), place -> rows.row(shown.lines().get(place), place, large || !wide));
-    }
-
-    private static Label label(String style) {
-        Label label = new Label();
-        label.getStyleClass().add(style);
-        label.setWrapText(true);
-        label.setMinHeight(USE_PREF_SIZE);
-        return label;
+        list.reveal(0);
     }
 }

@@ -9,12 +9,11 @@ import javafx.scene.layout.Region;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.run.RunScreenState.Allowed;
 import org.tenthwise.app.ui.run.RunScreenState.OtherWay;
+import org.tenthwise.app.ui.theme.ScreenSizes;
 import org.tenthwise.model.words.Words;
 
 /** The lesser keys of the run, in two groups of rows: about the measuring, and about the record. */
 final class RunKeys {
-
-    private static final double GAP = 8;
 
     private final HBox measuring;
     private final HBox recording;
@@ -82,7 +81,7 @@ final class RunKeys {
 
     /** @param widths of the keys where there is room, set against each other: a long word must not break */
     private static HBox group(List<Key> keys, List<Double> widths) {
-        HBox row = new HBox(GAP);
+        HBox row = new HBox(ScreenSizes.GAP);
         row.getStyleClass().add("run-keys");
         for (int i = 0; i < keys.size(); i++) {
             keys.get(i).setPrefWidth(widths.get(i));

@@ -11,6 +11,7 @@ import org.tenthwise.app.ui.keys.PagedRows;
 import org.tenthwise.app.ui.run.RunScreenState.Hold;
 import org.tenthwise.app.ui.run.RunScreenState.StepLine;
 import org.tenthwise.app.ui.theme.PictureFrames;
+import org.tenthwise.app.ui.theme.Texts;
 import org.tenthwise.model.words.Words;
 
 /** The plan, step by step, a page at a time, with its hold points as bars between the steps. */
@@ -65,8 +66,8 @@ final class StepList extends StackPane {
     /** Two lines across the list, thick and thin, and what they hold. */
     private static final class HoldBar extends VBox {
 
-        private final Label title = label("bold");
-        private final Label words = label("second");
+        private final Label title = Texts.label("", "body", "bold");
+        private final Label words = Texts.label("", "body", "second");
 
         HoldBar() {
             getStyleClass().add("hold-bar");
@@ -76,14 +77,6 @@ final class StepList extends StackPane {
         void show(Hold hold) {
             title.setText(hold.title());
             words.setText(hold.words());
-        }
-
-        private static Label label(String style) {
-            Label label = new Label();
-            label.getStyleClass().addAll("body", style);
-            label.setWrapText(true);
-            label.setMinHeight(USE_PREF_SIZE);
-            return label;
         }
     }
 }

@@ -1,9 +1,7 @@
 package org.tenthwise.app.ui.run;
 
-import java.util.Locale;
 import java.util.Optional;
 import javafx.css.PseudoClass;
-import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -18,10 +16,12 @@ import org.tenthwise.app.ui.picture.PictureView;
 import org.tenthwise.app.ui.run.RunScreenState.Found;
 import org.tenthwise.app.ui.run.RunScreenState.InHand;
 import org.tenthwise.app.ui.theme.PictureFrames;
+import org.tenthwise.app.ui.theme.Texts;
+import org.tenthwise.app.ui.workplace.PictureSheet;
 import org.tenthwise.model.words.Words;
 
 /** The step in hand: what is checked, how, the drawn picture, the verdict and what to do next. */
-final class StepSheet extends VBox {
+final class StepSheet {
 
     /** What is told in more signs than this is lettered smaller, so that the picture keeps its room. */
     private static final int MANY_SIGNS = 180;
@@ -41,7 +41,7 @@ final class StepSheet extends VBox {
     private final Label statement = label("heading", "statement");
     private final VBox how = new VBox(4);
     private final VBox howHere = new VBox();
-    private final PictureView picture;
+    private final PictureSheet pane;
     private final PictureView mark;
     private final Text word = piece("verdict", "bold");
     private final Text distance = piece("verdict");
@@ -54,26 +54,23 @@ final class StepSheet extends VBox {
 
     StepSheet(PictureFrames pictures, Words words) {
         cautionWord.setText(words.say("run.caution") + " ");
-        getStyleClass().addAll("step-sheet", "on-sheet");
+        how.setMinHeight(Region.USE_PREF_SIZE);
         number.setMinWidth(Region.USE_PREF_SIZE);
         HBox title = new HBox(20, number, name);
         title.setAlignment(Pos.BASELINE_LEFT);
-        picture = pictures.empty();
-        picture.setMinHeight(0);
-        VBox.setVgrow(picture, Priority.ALWAYS);
-        VBox.setMargin(picture, new Insets(4, 12, 8, 16));
         mark = pictures.empty(MARK, MARK);
         said.setAlignment(Pos.CENTER_LEFT);
         HBox.setHgrow(said, Priority.ALWAYS);
         HBox verdict = new HBox(18, mark, said);
         verdict.setAlignment(Pos.CENTER_LEFT);
-        verdict.getStyleClass().addAll("verdict-line", "lined-above");
+        verdict.getStyleClass().add("verdict-line");
         verdict.setMinHeight(Region.USE_PREF_SIZE);
-        VBox top = new VBox(2, title, drawing, howHere, statement);
-        top.getStyleClass().add("sheet-top");
-        top.setMinHeight(Region.USE_PREF_SIZE);
-        getChildren().addAll(top, picture, verdict);
+        pane = new PictureSheet(pictures, 0, verdict, title, drawing, howHere, statement);
         showHowHere();
+    }
+
+    PictureSheet pane() {
+        return pane;
     }
 
     /**
@@ -84,6 +81,7 @@ final class StepSheet extends VBox {
      */
     Region takeHow(boolean remarksToo) {
         howHere.getChildren().clear();
+        how.getStyleClass().setAll("how-over");
         said.getChildren().setAll(sentence, next);
         how.getChildren().setAll(method, caution);
         if (remarksToo) {
@@ -102,6 +100,7 @@ final class StepSheet extends VBox {
      */
     void showHowHere() {
         takeHow(false);
+        how.getStyleClass().clear();
         howHere.getChildren().setAll(how);
     }
 
@@ -118,9 +117,9 @@ final class StepSheet extends VBox {
         caution.setVisible(!step.caution().isEmpty());
         caution.setManaged(!step.caution().isEmpty());
         statement.setText(step.statement());
-        drawn.ifPresentOrElse(picture::show, picture::clear);
+        pane.draw(drawn);
         word.getStyleClass().remove(verdictStyle);
-        verdictStyle = found.standing().name().toLowerCase(Locale.ROOT).replace('_', '-');
+        verdictStyle = Texts.style(found.standing());
         word.getStyleClass().add(verdictStyle);
         word.setText(found.word());
         distance.setText(found.distance().isEmpty() ? "" : " " + found.distance());
@@ -138,10 +137,7 @@ final class StepSheet extends VBox {
     }
 
     private static Label label(String... styles) {
-        Label label = new Label();
-        label.getStyleClass().addAll(styles);
-        label.setWrapText(true);
-        label.setMinHeight(USE_PREF_SIZE);
+        Label label = Texts.label("", styles);
         label.visibleProperty().bind(label.textProperty().isNotEmpty());
         label.managedProperty().bind(label.visibleProperty());
         return label;

@@ -13,6 +13,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.theme.Icon;
+import org.tenthwise.app.ui.theme.ScreenSizes;
 import org.tenthwise.model.words.Words;
 
 /**
@@ -37,7 +38,7 @@ public final class Heading extends HBox {
     public Heading back(Words words, Runnable back) {
         Key key = new Key(Key.Kind.QUIET, Icon.BACK, words.say("heading.back"), back);
         key.setId("back");
-        key.setMinWidth(64);
+        key.setMinWidth(ScreenSizes.KEY);
         getChildren().add(0, key);
         return this;
     }

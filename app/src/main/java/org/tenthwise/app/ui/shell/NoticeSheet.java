@@ -3,15 +3,16 @@ package org.tenthwise.app.ui.shell;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
-import javafx.animation.PauseTransition;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import javafx.util.Duration;
+import org.tenthwise.app.ui.keys.Deaf;
 import org.tenthwise.app.ui.keys.Key;
+import org.tenthwise.app.ui.theme.ScreenSizes;
+import org.tenthwise.app.ui.theme.Texts;
 
 /**
  * A message over the screen in hand. The screen under it neither moves nor takes a press, and the message's own keys
@@ -19,21 +20,18 @@ import org.tenthwise.app.ui.keys.Key;
  */
 final class NoticeSheet extends StackPane {
 
-    private static final Duration DEAF = Duration.millis(400);
-    private static final double WIDTH = 640;
-
     private final List<Key> keys = new ArrayList<>();
 
     NoticeSheet(Notice message, Consumer<Notice.NoticeKey> answered) {
         getStyleClass().add("message-ground");
-        Label title = label(message.title(), "heading");
-        Label words = label(message.words(), "middling");
+        Label title = Texts.label(message.title(), "heading");
+        Label words = Texts.label(message.words(), "middling");
         HBox replies = new HBox(8);
         replies.setAlignment(Pos.CENTER_RIGHT);
         for (Notice.NoticeKey reply : message.replies()) {
             boolean last = keys.size() == message.replies().size() - 1;
             Key key = new Key(last ? Key.Kind.COMMIT : Key.Kind.PLAIN, reply.label(), () -> answered.accept(reply));
-            key.setPrefHeight(96);
+            key.setPrefHeight(ScreenSizes.DECIDING_KEY);
             HBox.setHgrow(key, Priority.ALWAYS);
             key.setMouseTransparent(true);
             keys.add(key);
@@ -42,7 +40,7 @@ final class NoticeSheet extends StackPane {
         VBox sheet = new VBox(title, words, replies);
         sheet.getStyleClass().add("message");
         sheet.setId("message");
-        sheet.setMaxWidth(WIDTH);
+        sheet.setMaxWidth(ScreenSizes.MESSAGE);
         sheet.setMaxHeight(USE_PREF_SIZE);
         sheet.setAccessibleText(message.title() + " " + message.words());
         getChildren().add(sheet);
@@ -51,16 +49,6 @@ final class NoticeSheet extends StackPane {
     /** Begins to listen. */
     void shown() {
         keys.get(keys.size() - 1).requestFocus();
-        PauseTransition deaf = new PauseTransition(DEAF);
-        deaf.setOnFinished(event -> keys.forEach(key -> key.setMouseTransparent(false)));
-        deaf.play();
-    }
-
-    private static Label label(String text, String style) {
-        Label label = new Label(text);
-        label.getStyleClass().add(style);
-        label.setWrapText(true);
-        label.setMinHeight(USE_PREF_SIZE);
-        return label;
+        keys.forEach(key -> new Deaf(key).forAMoment());
     }
 }

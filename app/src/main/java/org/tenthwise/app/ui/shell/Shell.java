@@ -60,7 +60,7 @@ public final class Shell {
     /** Puts {@code screen} in the place of the one in hand. */
     public void replace(Screen screen) {
         if (!screens.isEmpty()) {
-            screens.pop().onGone();
+            screens.pop().letGo();
         }
         show(screen);
     }
@@ -68,7 +68,7 @@ public final class Shell {
     /** Takes the screen in hand away and shows the one under it; the undermost stays. */
     public void back() {
         if (screens.size() > 1) {
-            screens.pop().onGone();
+            screens.pop().letGo();
             take();
         }
     }
@@ -76,7 +76,7 @@ public final class Shell {
     /** Goes back until {@code screen} is the one in hand. */
     public void backTo(Screen screen) {
         while (screens.size() > 1 && screens.peek() != screen) {
-            screens.pop().onGone();
+            screens.pop().letGo();
         }
         take();
     }
@@ -84,7 +84,7 @@ public final class Shell {
     /** Goes back until {@code under} would be the one in hand, and lays {@code screen} on it before it is shown. */
     public void showOver(Screen under, Screen screen) {
         while (screens.size() > 1 && screens.peek() != under) {
-            screens.pop().onGone();
+            screens.pop().letGo();
         }
         show(screen);
     }
@@ -104,8 +104,8 @@ public final class Shell {
 
     private void take() {
         Screen screen = screens.getFirst();
-        screen.root().setAccessibleText(screen.title());
-        desk.getChildren().setAll(screen.root());
+        screen.setAccessibleText(screen.title());
+        desk.getChildren().setAll(screen);
         told.ifPresent(desk.getChildren()::add);
         screen.onShown();
     }

@@ -18,6 +18,7 @@ import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.keys.PagedRows;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.theme.PictureFrames;
+import org.tenthwise.app.ui.theme.Texts;
 import org.tenthwise.model.words.Words;
 
 /** The form to sign, and to close where the run is open, beside what did not pass. */
@@ -31,41 +32,34 @@ public final class SignView extends FormView {
                 model.form(),
                 words,
                 RunHeading.of(words.say("sign.title"), model.inHand().stateProperty(), words, journey::back),
-                matters(model, words, pictures),
                 model::load);
+        PagedRows rows = new PagedRows(words, 0);
+        rows.setMinHeight(0);
+        about(rows);
+        owns(model.mattersValue().subscribe(matters -> rows.show(rows(matters, model, pictures))));
     }
 
     /** What it will be called, who signed so far, and what did not pass: a page at a time where room is short. */
-    private static Region matters(SignViewModel model, Words words, PictureFrames pictures) {
-        PagedRows rows = new PagedRows(words, 0);
-        rows.setMinHeight(0);
-        VBox.setVgrow(rows, Priority.ALWAYS);
-        ObservableValue<List<OpenIssue>> matters = model.mattersValue();
-        matters.subscribe(all -> rows.show(Stream.concat(
+    private static List<Region> rows(List<OpenIssue> matters, SignViewModel model, PictureFrames pictures) {
+        return Stream.concat(
                         Stream.of(
                                 said("will-be", model.willBeValue(), "body", "bold"),
                                 said("signed", model.signedValue(), "body"),
                                 said("passed", model.passedValue(), "body", "second")),
-                        all.stream().map(matter -> row(matter, pictures)))
-                .toList()));
-        VBox side = new VBox(rows);
-        side.setUserData(matters);
-        return side;
+                        matters.stream().map(matter -> row(matter, pictures)))
+                .toList();
     }
 
     private static Region said(String id, ObservableValue<String> words, String... styles) {
-        Label label = label(styles);
+        Label label = Texts.label(words.getValue(), styles);
         label.setId(id);
-        label.setText(words.getValue());
         label.setPadding(new Insets(0, 0, 8, 0));
         return label;
     }
 
     private static Region row(OpenIssue matter, PictureFrames pictures) {
-        Label name = label("body", "bold");
-        name.setText(matter.number() + "  " + matter.name());
-        Label said = label("body");
-        said.setText(matter.said());
+        Label name = Texts.label(matter.number() + "  " + matter.name(), "body", "bold");
+        Label said = Texts.label(matter.said(), "body");
         VBox both = new VBox(name, said);
         HBox.setHgrow(both, Priority.ALWAYS);
         HBox row = new HBox(
@@ -75,13 +69,5 @@ public final class SignView extends FormView {
         row.setAccessibleRole(AccessibleRole.TEXT);
         row.setAccessibleText(name.getText() + ". " + matter.said());
         return row;
-    }
-
-    private static Label label(String... styles) {
-        Label label = new Label();
-        label.getStyleClass().addAll(styles);
-        label.setWrapText(true);
-        label.setMinHeight(USE_PREF_SIZE);
-        return label;
     }
 }

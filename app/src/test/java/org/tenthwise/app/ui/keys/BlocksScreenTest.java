@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.css.PseudoClass;
 import javafx.geometry.Insets;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
@@ -28,15 +29,24 @@ class BlocksScreenTest extends ScreenTest {
 
     private final List<String> entered = new ArrayList<>();
 
-    private record Shown(Region root, Typing typing) implements Screen {
+    private static final class Shown extends Screen {
+
+        private final Typing typing;
+
+        Shown(Region root, Typing typing) {
+            super("Blocks");
+            this.typing = typing;
+            setCenter(root);
+        }
+
         @Override
-        public String title() {
-            return "Blocks";
+        public Typing typing() {
+            return typing;
         }
 
         @Override
         public void arrange(Arrangement arrangement) {
-            root.pseudoClassStateChanged(PseudoClass.getPseudoClass("tall"), arrangement == Arrangement.PORTRAIT);
+            pseudoClassStateChanged(PseudoClass.getPseudoClass("tall"), arrangement == Arrangement.PORTRAIT);
         }
     }
 
@@ -167,10 +177,34 @@ class BlocksScreenTest extends ScreenTest {
         });
     }
 
+    @Test
+    void ofALongListOnlyTheRowsOfAPageAreMade() {
+        run(() -> {
+            Window window = window(Display.DAY);
+            PagedRows rows = new PagedRows(words);
+            rows.show(10_000, place -> new Key(Key.Kind.PLAIN, "Row " + (place + 1), () -> {}));
+            window.shell().show(new Shown(rows, Typing.NONE));
+            Scene scene = window.scene();
+            settle(scene);
+            int page = visible(rows).size();
+            for (int turned = 1; turned < 20; turned++) {
+                press(scene, "later");
+                settle(scene);
+                assertEquals("Row " + (page * turned + 1), visible(rows).get(0));
+            }
+            rows.reveal(9_999);
+            settle(scene);
+            assertEquals("Row 10000", visible(rows).get(page - 1));
+            int made = rows.getChildrenUnmodifiable().size();
+            assertTrue(made < 4 * page, () -> made + " rows for a page of " + page);
+        });
+    }
+
     private static List<String> visible(PagedRows rows) {
-        return rows.all().stream()
-                .filter(Region::isVisible)
+        return rows.getChildrenUnmodifiable().stream()
+                .filter(Node::isVisible)
                 .map(row -> ((Key) row).getText())
+                .filter(text -> !text.isEmpty())
                 .toList();
     }
 }

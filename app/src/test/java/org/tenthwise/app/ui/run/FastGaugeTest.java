@@ -14,8 +14,6 @@ import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.layout.Region;
-import javafx.scene.layout.StackPane;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.InventedPlans;
@@ -171,20 +169,13 @@ class FastGaugeTest extends ScreenTest {
     }
 
     /** A screen with nothing on it but what is typed. */
-    private record Bare(RunViewModel model, StackPane pane) implements Screen {
+    private static final class Bare extends Screen {
+
+        private final RunViewModel model;
 
         Bare(RunViewModel model) {
-            this(model, new StackPane());
-        }
-
-        @Override
-        public Region root() {
-            return pane;
-        }
-
-        @Override
-        public String title() {
-            return "run";
+            super("run");
+            this.model = model;
         }
 
         @Override

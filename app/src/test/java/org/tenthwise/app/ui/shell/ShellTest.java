@@ -12,8 +12,6 @@ import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.layout.Region;
-import javafx.scene.layout.StackPane;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.ui.Display;
 import org.tenthwise.app.ui.ScreenTest;
@@ -25,38 +23,21 @@ class ShellTest extends ScreenTest {
 
     private final List<String> happened = new ArrayList<>();
 
-    private class Plain implements Screen {
-
-        private final String title;
-        private final StackPane root = new StackPane();
+    private class Plain extends Screen {
 
         Plain(String title) {
-            this.title = title;
-        }
-
-        @Override
-        public Region root() {
-            return root;
-        }
-
-        @Override
-        public String title() {
-            return title;
+            super(title);
+            owns(() -> happened.add(title + " gone"));
         }
 
         @Override
         public void arrange(Arrangement arrangement) {
-            happened.add(title + " " + arrangement);
+            happened.add(title() + " " + arrangement);
         }
 
         @Override
         public void onShown() {
-            happened.add(title + " shown");
-        }
-
-        @Override
-        public void onGone() {
-            happened.add(title + " gone");
+            happened.add(title() + " shown");
         }
     }
 
@@ -110,7 +91,7 @@ class ShellTest extends ScreenTest {
                 Plain screen = new Plain("one key");
                 Key key = new Key(Key.Kind.PLAIN, "Key", () -> {});
                 key.setMaxSize(64, 64);
-                screen.root.getChildren().add(key);
+                screen.setCenter(key);
                 shell.show(screen);
                 settle(shell.scene());
                 // 64 of 1280 px: a twentieth of the width of the display

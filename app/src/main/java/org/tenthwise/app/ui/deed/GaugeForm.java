@@ -1,0 +1,50 @@
+package org.tenthwise.app.ui.deed;
+
+import java.util.List;
+import org.tenthwise.app.session.State;
+import org.tenthwise.app.text.GaugeWords;
+import org.tenthwise.app.ui.form.CurrentRun;
+import org.tenthwise.app.ui.form.Field;
+import org.tenthwise.app.ui.form.StepForm;
+import org.tenthwise.app.ui.form.Suggestions;
+import org.tenthwise.app.ui.shell.Navigator;
+import org.tenthwise.model.words.Words;
+
+/** How the gauge of the step in hand is set, and what is to be done about it. */
+public final class GaugeForm extends StepForm {
+
+    private final Field<Remedy> what;
+
+    public GaugeForm(CurrentRun inHand, Words words, Navigator journey) {
+        super(words.say("gauge.card"), inHand, words, journey);
+        what = Field.choice("what", words.say("gauge.what"), words.say("gauge.what.question"), Remedy::reads);
+        asks(words.say("gauge.go-on"), what);
+    }
+
+    @Override
+    protected void offer(State state, Suggestions known) {
+        what.offer(Remedy.of(state, words));
+    }
+
+    @Override
+    protected List<String> notes(State state) {
+        return List.of(new GaugeWords(words).line(state.sheet().run(), state.inHand()), words.say("gauge.card.kept"));
+    }
+
+    @Override
+    protected void act() {
+        Remedy remedy = what.valueProperty().get().orElseThrow();
+        if (remedy instanceof Remedy.SetAnew anew) {
+            ask(session -> session.gauge().setAnew(anew.senseToo()));
+            return;
+        }
+        journey.back();
+        if (remedy instanceof Remedy.Wrong wrong) {
+            journey.wrongSetting(inHand.session(), wrong.setting(), wrong.fault());
+        } else if (remedy instanceof Remedy.Machine) {
+            journey.machine(inHand.session());
+        } else {
+            journey.otherGauge(inHand.session());
+        }
+    }
+}

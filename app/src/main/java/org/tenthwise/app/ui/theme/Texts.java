@@ -1,0 +1,32 @@
+package org.tenthwise.app.ui.theme;
+
+import java.util.Locale;
+import javafx.scene.control.Label;
+import javafx.scene.layout.Region;
+import org.tenthwise.model.verdict.VerdictKind;
+
+/** Words on a screen, which wrap and are never cut, by the type classes of {@link Theme}. */
+public final class Texts {
+
+    private Texts() {}
+
+    public static Label label(String text, String... styles) {
+        Label label = new Label(text);
+        label.getStyleClass().addAll(styles);
+        label.setWrapText(true);
+        label.setMinHeight(Region.USE_PREF_SIZE);
+        return label;
+    }
+
+    /** Words on one line, which nothing beside them makes narrower. */
+    public static Label line(String text, String... styles) {
+        Label label = label(text, styles);
+        label.setMinWidth(Region.USE_PREF_SIZE);
+        return label;
+    }
+
+    /** The class of words in the colour of a verdict. */
+    public static String style(VerdictKind verdict) {
+        return verdict.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

@@ -1,0 +1,94 @@
+package org.tenthwise.app.ui.workplace;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.tenthwise.app.ui.shell.Arrangement;
+import org.tenthwise.app.ui.theme.Look;
+import org.tenthwise.app.ui.theme.ScreenSizes;
+
+/**
+ * Where something is measured or worked out, in three columns: the list of what there is to do, the sheet of what is in
+ * hand, and what lies under the hand. Upright the sheet lies over the list and the hand.
+ */
+public final class Workplace extends BorderPane {
+
+    private final Region list;
+    private final Region sheet;
+    private final Region hand;
+    private final List<Region> keys;
+
+    /** @param keys one or two groups of lesser keys, each in a row */
+    public Workplace(Region list, Region sheet, Region hand, List<Region> keys) {
+        this.list = list;
+        this.sheet = sheet;
+        this.hand = hand;
+        this.keys = List.copyOf(keys);
+        for (Region column : List.of(list, sheet, hand)) {
+            VBox.setVgrow(column, Priority.ALWAYS);
+        }
+        keys.forEach(group -> HBox.setHgrow(group, Priority.ALWAYS));
+    }
+
+    /** @param over what stands over the list */
+    public void arrange(Arrangement arrangement, Look look, Optional<Region> over) {
+        getChildren().clear();
+        VBox left = new VBox();
+        over.ifPresent(left.getChildren()::add);
+        left.getChildren().add(list);
+        left.getStyleClass().add("list-column");
+        wide(hand, ScreenSizes.hand(look));
+        if (arrangement == Arrangement.PORTRAIT) {
+            upright(left);
+        } else {
+            wide(left, ScreenSizes.list(look));
+            across(left, look.largeTextProperty().get() || look.glovesProperty().get());
+        }
+    }
+
+    /** @param roomy whether keys need more room than there is under the hand, so that all stand under the sheet */
+    private void across(VBox left, boolean roomy) {
+        left.getStyleClass().add("lined-right");
+        VBox right = new VBox(hand);
+        right.getStyleClass().add("lined-left");
+        HBox under = row(keys.subList(0, roomy ? keys.size() : 1));
+        if (under.getChildren().size() < keys.size()) {
+            HBox below = row(keys.subList(1, keys.size()));
+            below.getStyleClass().add("keys-under-hand");
+            right.getChildren().add(below);
+        }
+        setLeft(left);
+        setCenter(new VBox(sheet, under));
+        setRight(right);
+    }
+
+    private void upright(VBox left) {
+        VBox below = new VBox(ScreenSizes.GAP);
+        below.getChildren().addAll(keys);
+        below.getStyleClass().add("keys-row");
+        left.getChildren().add(below);
+        HBox.setHgrow(left, Priority.ALWAYS);
+        left.setMinWidth(0);
+        HBox lower = new HBox(left, hand);
+        lower.getStyleClass().add("lined-above");
+        setCenter(sheet);
+        setBottom(lower);
+    }
+
+    private static HBox row(List<Region> keys) {
+        HBox row = new HBox(ScreenSizes.GAP);
+        row.getChildren().addAll(keys);
+        row.getStyleClass().add("keys-row");
+        return row;
+    }
+
+    private static void wide(Region region, double width) {
+        region.setMinWidth(width);
+        region.setPrefWidth(width);
+        region.setMaxWidth(width);
+    }
+}

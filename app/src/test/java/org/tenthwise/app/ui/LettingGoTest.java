@@ -1,0 +1,190 @@
+package org.tenthwise.app.ui;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.lang.ref.WeakReference;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.tenthwise.app.bench.Bench;
+import org.tenthwise.app.bench.BenchKind;
+import org.tenthwise.app.picture.TextMetrics;
+import org.tenthwise.app.session.Background;
+import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.session.SettingFault;
+import org.tenthwise.app.sums.handbook.Handbook;
+import org.tenthwise.app.ui.about.AboutFacts;
+import org.tenthwise.app.ui.bench.BenchView;
+import org.tenthwise.app.ui.bench.BenchViewModel;
+import org.tenthwise.app.ui.picture.ScreenFaces;
+import org.tenthwise.app.ui.shell.Navigator;
+import org.tenthwise.app.ui.shell.Screen;
+import org.tenthwise.app.ui.theme.PictureFrames;
+import org.tenthwise.checklists.catalogue.Catalogue;
+
+/** A screen that is gone leaves nothing behind, however often it was opened, and does no more work. */
+class LettingGoTest extends ScreenTest {
+
+    private static final int OFTEN = 50;
+    private static final Catalogue PLANS = Catalogue.ofDemoParts();
+
+    @RegisterExtension
+    private final Workshop workshop = new Workshop();
+
+    private Navigator client(Window window) {
+        Navigator client = new Screens(
+                window.shell(),
+                window.look(),
+                workshop.shop,
+                new Background(Runnable::run, Runnable::run),
+                () -> PLANS,
+                (run, as) -> Path.of(run),
+                Handbook.sums(),
+                new AboutFacts("0.1.0", "here", "there", List::of),
+                words,
+                Workshop.CLOCK);
+        client.home();
+        return client;
+    }
+
+    /** A way to a screen. */
+    private interface Way {
+        void open(Navigator client, RunSession session);
+    }
+
+    static Stream<Arguments> ways() {
+        return Stream.of(
+                way("begin", (client, session) -> client.begin(PLANS.plans().get(0))),
+                way("run", Navigator::run),
+                way("strike", Navigator::strike),
+                way("stood elsewhere", Navigator::stoodElsewhere),
+                way("dispose", Navigator::dispose),
+                way("sign", Navigator::sign),
+                way("record", (client, session) -> client.record(session.id())),
+                way("records", (client, session) -> client.records()),
+                way("find", (client, session) -> client.find(words -> {})),
+                way("licences", (client, session) -> client.licences()),
+                way("about", (client, session) -> client.about()),
+                way("reference", (client, session) -> client.reference()),
+                way("note", (client, session) -> client.say(Navigator.Saying.NOTE, session)),
+                way("doubt", (client, session) -> client.say(Navigator.Saying.DOUBT, session)),
+                way("hand over", (client, session) -> client.say(Navigator.Saying.HAND_OVER, session)),
+                way("gauge", Navigator::gauge),
+                way("other gauge", Navigator::otherGauge),
+                way(
+                        "wrong setting",
+                        (client, session) -> client.wrongSetting(
+                                session, session.state().settingsHere().get(0), SettingFault.values()[0])),
+                way("cut on these", Navigator::cutOnThese),
+                way("machine", Navigator::machine),
+                way("bench", (client, session) -> client.bench()),
+                way("bench beside the run", Navigator::bench));
+    }
+
+    /** In a window, which lets go of what was taken out of it at its next pulse. */
+    private static Stage shown(Window window) {
+        Stage stage = new Stage();
+        stage.setScene(window.scene());
+        stage.show();
+        return stage;
+    }
+
+    private static Arguments way(String name, Way way) {
+        return Arguments.of(name, way);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("ways")
+    void ofAScreenThatIsGoneNothingIsLeft(String name, Way way) throws InterruptedException {
+        RunSession session = workshop.atTheBore("014", "-0.013");
+        List<WeakReference<Object>> opened = Collections.synchronizedList(new ArrayList<>());
+        Window window = on(() -> window(Display.DAY));
+        Stage stage = on(() -> shown(window));
+        Navigator client = on(() -> client(window));
+        Screen under = on(() -> window.shell().inHand().orElseThrow());
+        for (int i = 0; i < OFTEN; i++) {
+            boolean first = i == 0;
+            run(() -> {
+                way.open(client, session);
+                if (first) {
+                    settle(window.scene());
+                }
+                Screen over = window.shell().inHand().orElseThrow();
+                assertTrue(over != under, name);
+                opened.add(new WeakReference<>(over));
+                client.back();
+            });
+        }
+        assertEquals(0, alive(opened), "alive of " + OFTEN);
+        run(stage::close);
+    }
+
+    @Test
+    void aSumOfTheBenchIsLaidOutOnceHoweverOftenItIsChosen() {
+        Set<Object> views = Collections.newSetFromMap(new IdentityHashMap<>());
+        Window window = on(() -> window(Display.DAY));
+        eachTimeTheSumIsShown(
+                window, () -> views.add(window.scene().lookup("#formula").getParent()));
+        assertEquals(1, views.size());
+    }
+
+    @Test
+    void aKeyChangesNoMoreWordsAfterManySumsThanAfterOne() {
+        Set<Label> heard = Collections.newSetFromMap(new IdentityHashMap<>());
+        int[] changes = new int[1];
+        List<Integer> byKey = new ArrayList<>();
+        Window window = on(() -> window(Display.DAY));
+        eachTimeTheSumIsShown(window, () -> {
+            window.scene().getRoot().lookupAll(".label").stream()
+                    .filter(Label.class::isInstance)
+                    .map(Label.class::cast)
+                    .filter(heard::add)
+                    .forEach(label -> label.textProperty().subscribe((was, is) -> changes[0]++));
+            changes[0] = 0;
+            type(window.scene(), byKey.size() % 2 == 0 ? "1" : "2");
+            byKey.add(changes[0]);
+            strike(window.scene(), KeyCode.BACK_SPACE);
+        });
+        assertTrue(byKey.get(0) > 0, "nothing was typed");
+        assertEquals(Collections.nCopies(OFTEN, byKey.get(0)), byKey);
+    }
+
+    private void eachTimeTheSumIsShown(Window window, Runnable then) {
+        BenchViewModel model = BenchViewModel.alone(new Bench(Handbook.sums(), words), words, workshop);
+        run(() -> window.shell()
+                .show(new BenchView(
+                        model, new PictureFrames(new ScreenFaces(), new TextMetrics(), window.look()), words)));
+        for (int i = 0; i < OFTEN; i++) {
+            run(() -> {
+                model.choose(BenchKind.FIT);
+                settle(window.scene());
+                then.run();
+                model.list();
+            });
+        }
+    }
+
+    /** How many of what was opened are held by anything, after what nobody holds was given the time to go. */
+    private static long alive(List<WeakReference<Object>> opened) throws InterruptedException {
+        long alive = 1;
+        for (int tries = 0; tries < 200 && alive > 0; tries++) {
+            System.gc();
+            Thread.sleep(20);
+            alive = opened.stream().filter(one -> one.get() != null).count();
+        }
+        return alive;
+    }
+}
