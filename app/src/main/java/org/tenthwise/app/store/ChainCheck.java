@@ -42,36 +42,41 @@ public final class ChainCheck {
     }
 
     /**
-     * Looks at the next entry.
+     * An entry looked at by itself, wherever it stands: its hash, its text, and what is drawn out of the text.
      *
-     * @param body its text as stored, which need not be text any more
+     * @param said absent where the text cannot be read
+     * @param fault what is wrong with it
      */
-    public void next(StoredEntry entry, byte[] body) {
-        entries++;
-        if (fault.isEmpty()) {
-            fault = outOfPlace(entry).or(() -> hashedOtherwise(entry, body)).or(() -> misread(entry, body));
-            if (fault.isEmpty()) {
-                head = entry.asHead();
-            }
+    public record Looked(StoredEntry stored, Optional<EntryText.Said> said, Optional<Fault> fault) {}
+
+    /** @param body its text as stored, which need not be text any more */
+    public static Looked look(StoredEntry stored, byte[] body) {
+        if (!Chain.hash(stored.previous(), body).equals(stored.hash())) {
+            return new Looked(stored, Optional.empty(), at(stored, Message.of("fault.hash", stored.seq())));
+        }
+        try {
+            EntryText.Said said = EntryText.said(stored.seq(), body);
+            return new Looked(stored, Optional.of(said), differing(stored, said.entry()));
+        } catch (UnreadableEntry e) {
+            return new Looked(
+                    stored, Optional.empty(), at(stored, Message.of("fault.text", stored.seq(), e.getMessage())));
         }
     }
 
-    private Optional<Fault> misread(StoredEntry stored, byte[] body) {
-        EntryText.Said said;
-        try {
-            said = EntryText.said(stored.seq(), body);
-        } catch (UnreadableEntry e) {
-            return unreadable(stored, e);
-        }
-        Optional<Fault> differing = differing(stored, said.entry()).or(() -> outOfPlaceInItsRun(stored, said.before()));
-        if (differing.isEmpty()) {
-            time.next(said.entry());
-            if (said.entry().event().as(Event.Unknown.class).isPresent()) {
-                unknown.computeIfAbsent(stored.kind(), kind -> new ArrayList<>())
-                        .add(stored.seq());
+    /** What is wrong with an entry by itself. */
+    public static Optional<Fault> within(StoredEntry stored) {
+        return look(stored, stored.body().getBytes(UTF_8)).fault();
+    }
+
+    /** Takes the next entry. */
+    public void next(Looked next) {
+        entries++;
+        if (fault.isEmpty()) {
+            fault = outOfPlace(next.stored()).or(next::fault).or(() -> outOfPlaceInItsRun(next));
+            if (fault.isEmpty()) {
+                head = next.stored().asHead();
             }
         }
-        return differing;
     }
 
     /** Keeps that the file is damaged behind the last entry looked at. */
@@ -110,34 +115,19 @@ public final class ChainCheck {
         return head;
     }
 
-    /**
-     * What is wrong with an entry by itself, wherever it stands: its hash, its text, or what is drawn out of the text.
-     */
-    public static Optional<Fault> within(StoredEntry stored) {
-        byte[] body = stored.body().getBytes(UTF_8);
-        return hashedOtherwise(stored, body).or(() -> {
-            try {
-                return differing(stored, EntryText.read(stored.seq(), body));
-            } catch (UnreadableEntry e) {
-                return unreadable(stored, e);
-            }
-        });
-    }
-
-    private static Optional<Fault> hashedOtherwise(StoredEntry stored, byte[] body) {
-        return Chain.hash(stored.previous(), body).equals(stored.hash())
-                ? Optional.empty()
-                : at(stored, Message.of("fault.hash", stored.seq()));
-    }
-
-    private static Optional<Fault> unreadable(StoredEntry stored, UnreadableEntry why) {
-        return at(stored, Message.of("fault.text", stored.seq(), why.getMessage()));
-    }
-
-    private Optional<Fault> outOfPlaceInItsRun(StoredEntry entry, Optional<Before> before) {
+    private Optional<Fault> outOfPlaceInItsRun(Looked next) {
+        StoredEntry stored = next.stored();
+        EntryText.Said said = next.said().orElseThrow();
         RunChain chain = runs.computeIfAbsent(
-                entry.run(), run -> new RunChain(runsBefore.getOrDefault(run, RunHead.OF_NOTHING)));
-        chain.next(entry, before);
+                stored.run(), run -> new RunChain(runsBefore.getOrDefault(run, RunHead.OF_NOTHING)));
+        chain.next(stored, said.before());
+        if (chain.fault().isEmpty()) {
+            time.next(said.entry());
+            if (said.entry().event().as(Event.Unknown.class).isPresent()) {
+                unknown.computeIfAbsent(stored.kind(), kind -> new ArrayList<>())
+                        .add(stored.seq());
+            }
+        }
         return chain.fault();
     }
 

@@ -94,7 +94,7 @@ public final class MemoryLedger implements Ledger {
     @Override
     public Verification verify() {
         ChainCheck check = new ChainCheck();
-        stored().forEach(entry -> check.next(entry, entry.body().getBytes(UTF_8)));
+        stored().forEach(entry -> check.next(ChainCheck.look(entry, entry.body().getBytes(UTF_8))));
         return check.result();
     }
 

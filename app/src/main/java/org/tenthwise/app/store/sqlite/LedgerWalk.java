@@ -8,6 +8,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import org.tenthwise.app.store.ChainCheck;
 import org.tenthwise.app.store.StoredEntry;
 
 /**
@@ -28,7 +29,12 @@ final class LedgerWalk {
     }
 
     /** An entry, and its text as stored, which need not be text any more. */
-    record Row(StoredEntry entry, byte[] body) {}
+    record Row(StoredEntry entry, byte[] body) {
+
+        ChainCheck.Looked looked() {
+            return ChainCheck.look(entry, body);
+        }
+    }
 
     /** @param failure why no more rows could be read than these */
     private record Page(long behind, List<Row> rows, Optional<SQLException> failure) {
@@ -44,7 +50,7 @@ final class LedgerWalk {
 
     /** Something done with each entry. */
     interface Each {
-        void take(Row row) throws SQLException;
+        void take(ChainCheck.Looked entry) throws SQLException;
     }
 
     /**
@@ -53,19 +59,28 @@ final class LedgerWalk {
      * @throws SQLException if what is done with an entry does
      */
     Optional<SQLException> behind(long behind, Each each) throws SQLException {
-        Deque<CompletableFuture<Page>> read = new ArrayDeque<>();
-        read.add(CompletableFuture.supplyAsync(() -> page(behind)));
+        Deque<CompletableFuture<Seen>> ahead = new ArrayDeque<>();
+        CompletableFuture<Page> read = CompletableFuture.supplyAsync(() -> page(behind));
         while (true) {
-            while (read.size() < AHEAD) {
-                read.add(read.getLast().thenApplyAsync(page -> page.isTheLast() ? page : page(page.last())));
+            while (ahead.size() < AHEAD) {
+                ahead.add(read.thenApplyAsync(Seen::of));
+                read = read.thenApplyAsync(page -> page.isTheLast() ? page : page(page.last()));
             }
-            Page page = read.remove().join();
-            for (Row row : page.rows()) {
-                each.take(row);
+            Seen seen = ahead.remove().join();
+            for (ChainCheck.Looked entry : seen.entries()) {
+                each.take(entry);
             }
-            if (page.isTheLast()) {
-                return page.failure();
+            if (seen.page().isTheLast()) {
+                return seen.page().failure();
             }
+        }
+    }
+
+    /** A page whose entries were looked at one by one. */
+    private record Seen(Page page, List<ChainCheck.Looked> entries) {
+
+        static Seen of(Page page) {
+            return new Seen(page, page.rows().stream().map(Row::looked).toList());
         }
     }
 

@@ -59,7 +59,7 @@ final class Salvaging {
             Schema.make(made, Schema.step(damaged));
             LedgerTable table = new LedgerTable(made);
             boolean readToItsEnd = Transaction.in(
-                            made, () -> new LedgerWalk(damaged).behind(Long.MIN_VALUE, row -> take(row, table)))
+                            made, () -> new LedgerWalk(damaged).behind(Long.MIN_VALUE, entry -> take(entry, table)))
                     .isEmpty();
             if (!readToItsEnd) {
                 check.cannotBeReadOn();
@@ -67,14 +67,14 @@ final class Salvaging {
         }
     }
 
-    private void take(LedgerWalk.Row row, LedgerTable to) throws SQLException {
-        StoredEntry entry = row.entry();
-        check.next(entry, row.body());
+    private void take(ChainCheck.Looked looked, LedgerTable to) throws SQLException {
+        StoredEntry entry = looked.stored();
+        check.next(looked);
         Found run = runs.computeIfAbsent(entry.run(), name -> new Found());
         if (check.head().equals(entry.asHead())) {
             to.add(entry);
             run.keep(entry);
-        } else if (ChainCheck.within(entry).isEmpty()) {
+        } else if (looked.fault().isEmpty()) {
             run.seeBehind(entry);
         }
     }

@@ -50,8 +50,7 @@ final class Verifying {
 
     private void look(ChainCheck check, long behind) throws SQLException {
         try {
-            Optional<SQLException> broken =
-                    new LedgerWalk(connection).behind(behind, row -> check.next(row.entry(), row.body()));
+            Optional<SQLException> broken = new LedgerWalk(connection).behind(behind, check::next);
             if (broken.isPresent()) {
                 throw broken.get();
             }
