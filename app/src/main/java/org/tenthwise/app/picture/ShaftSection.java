@@ -26,8 +26,10 @@ final class ShaftSection {
     private final double right;
     private final double top;
     private final double bottom;
+    private final double middle;
     private final double half;
     private final double tolerance;
+    private final SectionWalls walls;
 
     ShaftSection(SizePicture picture, Drawing drawing, Box room, StripScale scale) {
         this.picture = picture;
@@ -40,7 +42,9 @@ final class ShaftSection {
         this.top = room.top() + Math.max(drawing.lettered(40), 56);
         this.bottom = room.bottom() - drawing.lettered(14);
         this.tolerance = Math.min(TOLERANCE, (bottom - top) * 0.05);
+        this.middle = (top + bottom) / 2;
         this.half = (bottom - top) / 2 - 1.6 * tolerance;
+        this.walls = new SectionWalls(picture, scale, places, left, right, middle, half, tolerance);
     }
 
     void draw() {
@@ -53,39 +57,26 @@ final class ShaftSection {
         double collar = Math.min(half + 2.2 * tolerance, (bottom - top) / 2);
         drawing.ring(
                 List.of(
-                        new Point(chuck, middle() - collar),
-                        new Point(left, middle() - collar),
-                        new Point(left, middle() + collar),
-                        new Point(chuck, middle() + collar)),
+                        new Point(chuck, middle - collar),
+                        new Point(left, middle - collar),
+                        new Point(left, middle + collar),
+                        new Point(chuck, middle + collar)),
                 Stroke.OUTLINE,
                 Role.LINE);
         stock(upper, true);
         stock(lower, false);
         if (picture.cut().isEmpty()) {
-            limitLines();
+            walls.limits(drawing, left + 2, right + 20);
         }
         boolean read = picture.judged().isPresent();
         drawing.chain(upper, read ? Stroke.READ : Stroke.OUTLINE, read ? Role.ACCENT : Role.LINE);
         drawing.chain(lower, read ? Stroke.READ : Stroke.OUTLINE, read ? Role.ACCENT : Role.LINE);
         drawing.line(upper.get(upper.size() - 1), lower.get(lower.size() - 1), Stroke.OUTLINE, Role.LINE);
-        drawing.line(new Point(chuck - 14, middle()), new Point(right + 20, middle()), Stroke.CENTRE, Role.LINE);
+        drawing.line(new Point(chuck - 14, middle), new Point(right + 20, middle), Stroke.CENTRE, Role.LINE);
         if (picture.isHeld()) {
             insert(upper.get(upper.size() - 1));
         }
         sizes();
-    }
-
-    private double middle() {
-        return (top + bottom) / 2;
-    }
-
-    private double x(SectionPlaces.Station station) {
-        return right - station.along() * (right - left);
-    }
-
-    private double y(double share, boolean above) {
-        double out = half + share * tolerance;
-        return above ? middle() - out : middle() + out;
     }
 
     private double share(Optional<SizePicture.Column> column) {
@@ -97,23 +88,8 @@ final class ShaftSection {
 
     /** From the collar to the free end, through what was read, each size as {@code of} makes it. */
     private List<Point> surface(boolean above, UnaryOperator<Length> of) {
-        List<Point> read = new ArrayList<>();
-        for (SectionPlaces.Station station : places.stations()) {
-            Optional<SizePicture.Column> column =
-                    above || places.angles().isEmpty() ? station.first() : station.second();
-            column.flatMap(SizePicture.Column::size)
-                    .ifPresent(size -> read.add(new Point(x(station), y(scale.share(of.apply(size.size())), above))));
-        }
-        read.sort((one, other) -> Double.compare(one.x(), other.x()));
-        if (read.isEmpty()) {
-            read.add(new Point(
-                    right,
-                    y(
-                            picture.judged()
-                                    .map(size -> scale.share(of.apply(size.size())))
-                                    .orElse(0.0),
-                            above)));
-        }
+        List<Point> read = walls.read(above, of);
+        Collections.reverse(read);
         List<Point> whole = new ArrayList<>();
         whole.add(new Point(left, read.get(0).y()));
         whole.addAll(read);
@@ -124,8 +100,8 @@ final class ShaftSection {
     private void jaws(double chuck) {
         double step = (chuck - 1) * 0.55;
         for (int side : new int[] {-1, 1}) {
-            double grip = middle() + side * half * 0.72;
-            double outer = middle() + side * Math.min(half + 2.6 * tolerance, (bottom - top) / 2);
+            double grip = middle + side * half * 0.72;
+            double outer = middle + side * Math.min(half + 2.6 * tolerance, (bottom - top) / 2);
             double shelf = grip + (outer - grip) * 0.5;
             List<Point> jaw = List.of(
                     new Point(1, grip),
@@ -144,23 +120,9 @@ final class ShaftSection {
         if (picture.cut().isEmpty()) {
             return;
         }
-        List<Point> then = new ArrayList<>(surface(above, picture::afterCut));
-        Collections.reverse(then);
-        List<Point> ring = new ArrayList<>(surface);
-        ring.addAll(then);
+        List<Point> ring = SectionWalls.between(surface, surface(above, picture::afterCut));
         drawing.stock(ring);
-        drawing.chain(then, Stroke.AIM, Role.LINE);
-    }
-
-    private void limitLines() {
-        for (Optional<SizePicture.Sized> limit : List.of(picture.lower(), picture.upper())) {
-            limit.ifPresent(sized -> {
-                for (boolean above : new boolean[] {true, false}) {
-                    double y = y(scale.share(sized.size()), above);
-                    drawing.line(new Point(left + 2, y), new Point(right + 20, y), Stroke.THIN, Role.LINE);
-                }
-            });
-        }
+        drawing.chain(ring.subList(surface.size(), ring.size()), Stroke.AIM, Role.LINE);
     }
 
     /** The insert at the free end, and the way it has to go. */
@@ -185,7 +147,7 @@ final class ShaftSection {
     }
 
     private void sizes() {
-        FreeRoom free = new FreeRoom(new Box(left + 2, middle() - half, right + 40, middle() + half));
+        FreeRoom free = new FreeRoom(new Box(left + 2, middle - half, right + 40, middle + half));
         SectionLabels labels = new SectionLabels(drawing, free);
         for (SectionPlaces.Station station : places.stations()) {
             List.of(station.first(), station.second())
@@ -197,12 +159,12 @@ final class ShaftSection {
     }
 
     private void size(SectionPlaces.Station station, SizePicture.Column column, SectionLabels labels) {
-        double x = x(station);
+        double x = walls.x(station);
         boolean second = station.second().filter(column::equals).isPresent();
         if (!second) {
             drawing.dimension(
-                    new Point(x, y(share(station.first()), true) + 3),
-                    new Point(x, y(share(station.second().or(station::first)), false) - 3),
+                    new Point(x, walls.y(share(station.first()), true) + 3),
+                    new Point(x, walls.y(share(station.second().or(station::first)), false) - 3),
                     column.decides() ? Role.ACCENT : Role.LINE);
         }
         SizePicture.Sized size = column.size().orElseThrow();
@@ -217,19 +179,19 @@ final class ShaftSection {
         int side = second ? 1 : -1;
         labels.size(
                 shown,
-                new Point(x, middle() + side * half * 0.42),
-                new Point(x, middle() + side * half * 0.75),
-                new Point(x, middle() + side * half * 0.2),
-                new Point(x, middle() - side * half * 0.42),
-                new Point(x, middle() - side * half * 0.75));
+                new Point(x, middle + side * half * 0.42),
+                new Point(x, middle + side * half * 0.75),
+                new Point(x, middle + side * half * 0.2),
+                new Point(x, middle - side * half * 0.42),
+                new Point(x, middle - side * half * 0.75));
     }
 
     private void aim(SizePicture.Cut cut, FreeRoom free) {
         double x = left + (right - left) * 0.78;
         double share = scale.share(cut.aim().size());
-        Point upper = new Point(x, y(share, true));
-        Point lower = new Point(x, y(share, false));
-        boolean clear = places.stations().stream().allMatch(station -> Math.abs(x(station) - x) > 12)
+        Point upper = new Point(x, walls.y(share, true));
+        Point lower = new Point(x, walls.y(share, false));
+        boolean clear = places.stations().stream().allMatch(station -> Math.abs(walls.x(station) - x) > 12)
                 && free.isFree(upper, lower);
         Label label = Label.of(DIAMETER + cut.aim().figures(), 20, Role.INK).onGround();
         if (clear) {
@@ -237,9 +199,9 @@ final class ShaftSection {
                             drawing.width(label) + 8,
                             drawing.height(label) + 8,
                             List.of(
-                                    new Point(x, middle() + half * 0.42),
-                                    new Point(x, middle() + half * 0.75),
-                                    new Point(x, middle() - half * 0.75)))
+                                    new Point(x, middle + half * 0.42),
+                                    new Point(x, middle + half * 0.75),
+                                    new Point(x, middle - half * 0.75)))
                     .ifPresent(box -> {
                         drawing.dimension(upper, lower, Role.LINE);
                         drawing.text(label, new Point(box.centreX(), box.centreY()), Anchor.CENTRE);

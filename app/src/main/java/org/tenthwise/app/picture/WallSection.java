@@ -1,7 +1,6 @@
 package org.tenthwise.app.picture;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -33,9 +32,10 @@ final class WallSection {
     private final double right;
     private final double top;
     private final double bottom;
+    private final double middle;
     private final double half;
     private final double thickness;
-    private final double tolerance;
+    private final SectionWalls walls;
 
     WallSection(SizePicture picture, Drawing drawing, Box room, StripScale scale) {
         this.picture = picture;
@@ -48,9 +48,11 @@ final class WallSection {
         this.top = room.top() + drawing.lettered(34);
         this.bottom = room.bottom() - drawing.lettered(34) * depths.size() - 8;
         double height = bottom - top;
-        this.tolerance = Math.min(TOLERANCE, height * 0.07);
+        this.middle = (top + bottom) / 2;
         this.thickness = height * 0.16;
         this.half = height / 2 - thickness;
+        this.walls =
+                new SectionWalls(picture, scale, places, left, right, middle, half, Math.min(TOLERANCE, height * 0.07));
     }
 
     private static List<SectionPlaces.Station> depths(SectionPlaces places) {
@@ -67,53 +69,24 @@ final class WallSection {
         metal(lower, false);
         stock(true);
         stock(false);
-        limitLines();
+        walls.limits(drawing, left + 14, right + 18);
         if (picture.feature() == Feature.BORE) {
-            drawing.line(new Point(left, middle()), new Point(right + 18, middle()), Stroke.CENTRE, Role.LINE);
+            drawing.line(new Point(left, middle), new Point(right + 18, middle), Stroke.CENTRE, Role.LINE);
         }
         FreeRoom free = new FreeRoom(new Box(left, top, right + 30, bottom));
         SectionLabels labels = new SectionLabels(drawing, free);
         detail(free);
-        depths.forEach(station -> free.take(new Point(x(station), y(0, false)), new Point(x(station), bottom)));
+        depths.forEach(station ->
+                free.take(new Point(walls.x(station), walls.y(0, false)), new Point(walls.x(station), bottom)));
         angleWords(free);
         places.stations().forEach(station -> dimension(station, labels));
         labels.letter();
         depths();
     }
 
-    private double middle() {
-        return (top + bottom) / 2;
-    }
-
-    private double x(SectionPlaces.Station station) {
-        return right - station.along() * (right - left);
-    }
-
-    /** Height of a wall where it has {@code share} tolerance widths more than the middle of the limits. */
-    private double y(double share, boolean above) {
-        double out = half + share * tolerance;
-        return above ? middle() - out : middle() + out;
-    }
-
-    private Optional<SizePicture.Column> reading(SectionPlaces.Station station, boolean above) {
-        return above || places.angles().isEmpty() ? station.first() : station.second();
-    }
-
     /** From the mouth inwards, each size as {@code of} makes it. */
     private List<Point> wall(boolean above, UnaryOperator<Length> of) {
-        List<Point> wall = new ArrayList<>();
-        for (SectionPlaces.Station station : places.stations()) {
-            reading(station, above)
-                    .flatMap(SizePicture.Column::size)
-                    .ifPresent(size -> wall.add(new Point(x(station), y(scale.share(of.apply(size.size())), above))));
-        }
-        wall.sort((one, other) -> Double.compare(other.x(), one.x()));
-        if (wall.isEmpty()) {
-            double share = picture.judged()
-                    .map(judged -> scale.share(of.apply(judged.size())))
-                    .orElse(0.0);
-            wall.add(new Point(right, y(share, above)));
-        }
+        List<Point> wall = walls.read(above, of);
         List<Point> whole = new ArrayList<>();
         whole.add(new Point(right, wall.get(0).y()));
         whole.addAll(wall);
@@ -147,25 +120,11 @@ final class WallSection {
             return;
         }
         List<Point> wall = wall(above, UnaryOperator.identity());
-        List<Point> then = new ArrayList<>(wall(above, picture::afterCut));
-        List<Point> ring = new ArrayList<>(wall);
-        Collections.reverse(then);
-        ring.addAll(then);
+        List<Point> ring = SectionWalls.between(wall, wall(above, picture::afterCut));
         drawing.area(ring, drawing.frame().ground());
         drawing.stock(ring);
         drawing.chain(wall, Stroke.WALL, Role.ACCENT);
-        drawing.chain(then, Stroke.AIM, Role.LINE);
-    }
-
-    private void limitLines() {
-        for (Optional<SizePicture.Sized> limit : List.of(picture.lower(), picture.upper())) {
-            limit.ifPresent(sized -> {
-                for (boolean above : new boolean[] {true, false}) {
-                    double y = y(scale.share(sized.size()), above);
-                    drawing.line(new Point(left + 14, y), new Point(right + 18, y), Stroke.THIN, Role.LINE);
-                }
-            });
-        }
+        drawing.chain(ring.subList(wall.size(), ring.size()), Stroke.AIM, Role.LINE);
     }
 
     /** In the metal, as far in as nothing else stands there. */
@@ -173,7 +132,7 @@ final class WallSection {
         for (int i = 0; i < places.angles().size(); i++) {
             Label label = Label.of(places.angles().get(i).toPlainString() + "°", SMALL_TEXT, Role.INK)
                     .onGround();
-            double y = i == 0 ? (top + y(0.7, true)) / 2 : (bottom + y(0.7, false)) / 2;
+            double y = i == 0 ? (top + walls.y(0.7, true)) / 2 : (bottom + walls.y(0.7, false)) / 2;
             double first = left + 22 + drawing.width(label) / 2;
             free.place(
                             drawing.width(label) + 8,
@@ -185,19 +144,20 @@ final class WallSection {
     }
 
     private void dimension(SectionPlaces.Station station, SectionLabels labels) {
-        Optional<SizePicture.Column> first = reading(station, true);
-        Optional<SizePicture.Column> second = places.angles().isEmpty() ? Optional.empty() : reading(station, false);
+        Optional<SizePicture.Column> first = walls.reading(station, true);
+        Optional<SizePicture.Column> second =
+                places.angles().isEmpty() ? Optional.empty() : walls.reading(station, false);
         if (first.isEmpty() && second.isEmpty()) {
             return;
         }
-        double x = x(station);
-        double upper = y(
+        double x = walls.x(station);
+        double upper = walls.y(
                 first.or(() -> second)
                         .flatMap(SizePicture.Column::size)
                         .map(size -> scale.share(size.size()))
                         .orElse(0.0),
                 true);
-        double lower = y(
+        double lower = walls.y(
                 second.or(() -> first)
                         .flatMap(SizePicture.Column::size)
                         .map(size -> scale.share(size.size()))
@@ -209,16 +169,16 @@ final class WallSection {
         double quarter = half * 0.42;
         first.ifPresent(column -> labels.size(
                 column,
-                new Point(x, middle() - quarter),
-                new Point(x, middle() - quarter * 1.7),
-                new Point(x, middle() - quarter * 0.5),
-                new Point(x, middle())));
+                new Point(x, middle - quarter),
+                new Point(x, middle - quarter * 1.7),
+                new Point(x, middle - quarter * 0.5),
+                new Point(x, middle)));
         second.ifPresent(column -> labels.size(
                 column,
-                new Point(x, middle() + quarter),
-                new Point(x, middle() + quarter * 1.7),
-                new Point(x, middle() + quarter * 0.5),
-                new Point(x, middle())));
+                new Point(x, middle + quarter),
+                new Point(x, middle + quarter * 1.7),
+                new Point(x, middle + quarter * 0.5),
+                new Point(x, middle)));
     }
 
     /** From the mouth to each depth, the nearest one first, every figure beside the lines that go on to the next. */
@@ -230,8 +190,8 @@ final class WallSection {
         double first = bottom + drawing.lettered(22);
         FreeRoom free = new FreeRoom(new Box(left - 4, bottom, right + 34, first + apart * depths.size()));
         for (int i = 0; i < depths.size(); i++) {
-            Point end = new Point(x(depths.get(i)), first + apart * i + 8);
-            drawing.line(new Point(end.x(), y(0, false)), end, Stroke.THIN, Role.LINE);
+            Point end = new Point(walls.x(depths.get(i)), first + apart * i + 8);
+            drawing.line(new Point(end.x(), walls.y(0, false)), end, Stroke.THIN, Role.LINE);
             free.take(new Point(end.x(), bottom), end);
         }
         Point mouthEnd = new Point(right, first + apart * (depths.size() - 1) + 8);
@@ -243,7 +203,7 @@ final class WallSection {
     }
 
     private void depth(SectionPlaces.Station station, double level, FreeRoom free) {
-        double x = x(station);
+        double x = walls.x(station);
         List<Point> line = drawing.dimension(new Point(x, level), new Point(right, level), Role.LINE)
                 .points();
         Label label = Label.of(station.depth().orElseThrow().figures(), SMALL_TEXT, Role.INK)
@@ -270,7 +230,7 @@ final class WallSection {
                         .flatMap(SizePicture.Column::size)
                         .map(size -> scale.share(size.size()))
                         .orElse(0.0);
-                mark(new Point(x(station), y(share, above)), above, free);
+                mark(new Point(walls.x(station), walls.y(share, above)), above, free);
             }
         });
     }
@@ -293,7 +253,7 @@ final class WallSection {
             drawing.text(letter, place, Anchor.CENTRE);
         } else {
             double aside = radius + width / 2 + 5;
-            double y = (bottom + y(0.7, false)) / 2;
+            double y = (bottom + walls.y(0.7, false)) / 2;
             free.place(
                             width + 8,
                             drawing.height(letter),
