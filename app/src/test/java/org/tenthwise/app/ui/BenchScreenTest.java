@@ -22,7 +22,7 @@ import org.tenthwise.app.ui.theme.PictureFrames;
 class BenchScreenTest extends ScreenTest {
 
     @RegisterExtension
-    private final Workshop workshop = new Workshop();
+    private final Workshop workshop = new Workshop(words);
 
     private Bench bench() {
         return new Bench(Handbook.sums(), words);

@@ -19,6 +19,9 @@ public record Display(String name, int width, int height, Kept look) {
     /** The reference tablet by day. */
     public static final Display DAY = new Display("day", 1280, 800, Kept.PLAIN);
 
+    /** The same, held upright. */
+    public static final Display UPRIGHT = new Display("day-portrait", 800, 1280, Kept.PLAIN);
+
     /** Every way a screen must hold. */
     public static final List<Display> ALL = List.of(
             DAY,
@@ -30,7 +33,7 @@ public record Display(String name, int width, int height, Kept look) {
             new Display("day-1024x600", 1024, 600, Kept.PLAIN),
             new Display("night-150-1024x600", 1024, 600, NIGHT_LARGE),
             new Display("day-1920", 1920, 1200, Kept.PLAIN),
-            new Display("day-portrait", 800, 1280, Kept.PLAIN),
+            UPRIGHT,
             new Display("night-portrait", 800, 1280, NIGHT),
             new Display("day-150-portrait", 800, 1280, LARGE));
 }

@@ -3,6 +3,7 @@ package org.tenthwise.app.ui;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.css.PseudoClass;
 import javafx.geometry.BoundingBox;
 import javafx.geometry.Bounds;
@@ -17,6 +18,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
+import org.tenthwise.app.text.MadeUpLanguage;
 
 /**
  * Finds what is wrong with a screen as it is laid out: every fault as a sentence. Lengths are of the reference size.
@@ -51,6 +53,19 @@ final class Faults {
         faults.outside();
         faults.inHand();
         return faults.found;
+    }
+
+    /** Words on the screen, or spoken by it, that are not of the made-up language. */
+    static List<String> plainEnglish(Scene scene, String data) {
+        return new Faults(scene)
+                .seen.stream()
+                        .flatMap(node -> node instanceof Text text
+                                ? Stream.of(text.getText())
+                                : Stream.ofNullable(node.getAccessibleText()))
+                        .distinct()
+                        .filter(text -> !MadeUpLanguage.plainEnglish(text, data).isEmpty())
+                        .map(text -> "\"%s\" is plain English".formatted(text))
+                        .toList();
     }
 
     private void collect(Node node) {

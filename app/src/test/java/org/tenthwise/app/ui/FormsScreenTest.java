@@ -42,12 +42,12 @@ import org.tenthwise.model.run.SignedAs;
 /** Every form in its states, on every display. */
 class FormsScreenTest extends ScreenTest {
 
-    private static final String LONG_WORDS =
+    static final String LONG_WORDS =
             "Chip pressed in between the jaw and the seat; taken out, seat wiped, indicator set to nought again, "
                     + "then read anew by Inspector 1";
 
     @RegisterExtension
-    private final Workshop workshop = new Workshop();
+    private final Workshop workshop = new Workshop(words);
 
     private static PictureFrames pictures(Window window) {
         return new PictureFrames(new ScreenFaces(), new TextMetrics(), window.look());

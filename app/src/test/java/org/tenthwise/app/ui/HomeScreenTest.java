@@ -28,7 +28,7 @@ import org.tenthwise.model.run.SignedAs;
 class HomeScreenTest extends ScreenTest {
 
     @RegisterExtension
-    private final Workshop workshop = new Workshop();
+    private final Workshop workshop = new Workshop(words);
 
     private Screen home(Window window, Catalogue catalogue) {
         HomeViewModel model =

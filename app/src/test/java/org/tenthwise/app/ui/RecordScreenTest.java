@@ -17,7 +17,7 @@ import org.tenthwise.model.run.SignedAs;
 class RecordScreenTest extends ScreenTest {
 
     @RegisterExtension
-    private final Workshop workshop = new Workshop();
+    private final Workshop workshop = new Workshop(words);
 
     private Screen record(Window window, String run) {
         RecordViewModel model =

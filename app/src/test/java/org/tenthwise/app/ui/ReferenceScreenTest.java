@@ -22,7 +22,7 @@ import org.tenthwise.app.ui.shell.Screen;
 class ReferenceScreenTest extends ScreenTest {
 
     @RegisterExtension
-    private final Workshop workshop = new Workshop();
+    private final Workshop workshop = new Workshop(words);
 
     private ReferenceViewModel model;
 

@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
@@ -27,6 +26,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeAll;
+import org.tenthwise.app.text.MadeUpLanguage;
 import org.tenthwise.app.ui.picture.ScreenFaces;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.shell.Shell;
@@ -45,7 +45,21 @@ public abstract class ScreenTest {
 
     private static final Path PICTURES = Path.of("target", "screens");
 
-    protected final Words words = Words.of(Locale.ENGLISH);
+    protected final Words words = isMadeUp() ? MadeUpLanguage.words() : Words.ENGLISH;
+
+    /** Whether the screens speak a made-up language, in which no plain English may be seen. */
+    protected boolean isMadeUp() {
+        return false;
+    }
+
+    /** What the screens show as it was given, in which plain English may stand. */
+    protected String data() {
+        return "";
+    }
+
+    private List<Display> displays() {
+        return isMadeUp() ? List.of(Display.DAY, Display.UPRIGHT) : Display.ALL;
+    }
 
     /** A shell with the look it follows, for one display. */
     public record Window(Shell shell, Look look, Words words) {
@@ -120,7 +134,7 @@ public abstract class ScreenTest {
     /** @param then what is done to it once it is shown */
     protected final void seen(String screen, String state, Function<Window, Screen> made, Consumer<Window> then) {
         List<String> faults = new ArrayList<>();
-        for (Display display : Display.ALL) {
+        for (Display display : displays()) {
             run(() -> {
                 Window window = window(display);
                 window.shell().show(made.apply(window));
@@ -137,7 +151,7 @@ public abstract class ScreenTest {
      */
     protected final void seenAtOnce(String id, Function<Window, Screen> made) {
         List<String> missing = new ArrayList<>();
-        for (Display display : Display.ALL) {
+        for (Display display : displays()) {
             run(() -> {
                 Window window = window(display);
                 window.shell().show(made.apply(window));
@@ -155,8 +169,12 @@ public abstract class ScreenTest {
     protected final List<String> lookAt(Window window, String name) {
         Scene scene = window.scene();
         settle(scene);
-        save(scene.snapshot(null), PICTURES.resolve(name + ".png"));
-        return Faults.of(scene);
+        save(scene.snapshot(null), PICTURES.resolve((isMadeUp() ? "made-up-" : "") + name + ".png"));
+        List<String> faults = new ArrayList<>(Faults.of(scene));
+        if (isMadeUp()) {
+            faults.addAll(Faults.plainEnglish(scene, data()));
+        }
+        return faults;
     }
 
     /** Styles and lays out {@code scene} as a pulse would. */

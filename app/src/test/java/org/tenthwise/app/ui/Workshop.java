@@ -7,7 +7,6 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.junit.jupiter.api.extension.AfterEachCallback;
 import org.junit.jupiter.api.extension.BeforeEachCallback;
@@ -38,11 +37,20 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
     /** 25 November 2026, 09:31 at the machine. */
     public static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T08:31:00Z"), ZoneOffset.ofHours(1));
 
-    public final Words words = Words.of(Locale.ENGLISH);
-    public final LedgerTasks errands = new LedgerTasks(new Background(Runnable::run, Runnable::run), words, this);
+    public final Words words;
+    public final LedgerTasks errands;
     public Runs shop;
     private Path folder;
     private Ledger ledger;
+
+    public Workshop() {
+        this(Words.ENGLISH);
+    }
+
+    public Workshop(Words words) {
+        this.words = words;
+        this.errands = new LedgerTasks(new Background(Runnable::run, Runnable::run), words, this);
+    }
 
     @Override
     public void beforeEach(ExtensionContext test) throws Exception {

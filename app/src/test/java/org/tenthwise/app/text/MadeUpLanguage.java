@@ -1,0 +1,123 @@
+package org.tenthwise.app.text;
+
+import com.ibm.icu.text.MessagePattern;
+import com.ibm.icu.text.MessagePattern.Part;
+import java.util.ArrayDeque;
+import java.util.Arrays;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.model.words.Words;
+
+/**
+ * A language made of the English one: every letter has an accent, and every word of four letters or more is a third
+ * longer. What is shown and has plain letters was not taken from the words.
+ */
+public final class MadeUpLanguage {
+
+    private static final String PLAIN = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz";
+    private static final String ACCENTED = "ÁḂĆĎÉḞĠĤÍĴĶĹḾŃÓṔɊŔŚŤÚṼŴẊÝŹáḃćďéḟġĥíĵķĺḿńóṕɋŕśťúṽŵẋýź";
+    private static final Pattern WORD = Pattern.compile("[A-Za-z]+");
+    private static final Pattern PLAIN_WORD = Pattern.compile("(?<![\\p{L}\\p{N}])[A-Za-z]{3,}(?![\\p{L}\\p{N}])");
+    private static final int LONG = 4;
+
+    /** How a date is written is no text: each letter stands for a part of it. */
+    private static final Set<String> PATTERNS = Set.of("home.when.date", "home.when.today", "sheet.moment");
+
+    /** Names, marks and terms of standards: what is data, or is written so in every language. */
+    private static final Set<String> DATA = data();
+
+    private MadeUpLanguage() {}
+
+    public static Words words() {
+        Map<String, String> texts = new TreeMap<>();
+        Words.textsOf("").forEach((key, text) -> texts.put(key, PATTERNS.contains(key) ? text : of(text)));
+        return new Words(Locale.ENGLISH, texts);
+    }
+
+    /**
+     * Words in {@code shown} that are plain English and no data.
+     *
+     * @param data what else is shown as it was given
+     */
+    public static List<String> plainEnglish(String shown, String data) {
+        return plainWords(shown)
+                .filter(word -> !DATA.contains(word) && !data.contains(word))
+                .toList();
+    }
+
+    private static Stream<String> plainWords(String text) {
+        return PLAIN_WORD.matcher(text).results().map(MatchResult::group);
+    }
+
+    /** A text with its words respelt, its gaps and what chooses between its parts left as they are. */
+    private static String of(String text) {
+        MessagePattern pattern = new MessagePattern(text);
+        StringBuilder out = new StringBuilder();
+        Deque<Boolean> isText = new ArrayDeque<>();
+        int from = 0;
+        for (int i = 0; i < pattern.countParts(); i++) {
+            Part part = pattern.getPart(i);
+            if (part.getIndex() >= from) { // the number of a choice =0 lies within its name
+                String before = text.substring(from, part.getIndex());
+                out.append(!isText.isEmpty() && isText.peek() ? respelt(before) : before);
+                out.append(text, part.getIndex(), part.getLimit());
+                from = part.getLimit();
+            }
+            switch (part.getType()) {
+                case MSG_START -> isText.push(true);
+                case ARG_START -> isText.push(false);
+                case MSG_LIMIT, ARG_LIMIT -> isText.pop();
+                default -> {
+                    // no other part opens or closes anything
+                }
+            }
+        }
+        return out.append(text.substring(from)).toString();
+    }
+
+    private static String respelt(String text) {
+        return WORD.matcher(text).replaceAll(found -> longer(accented(found.group())));
+    }
+
+    private static String accented(String word) {
+        return word.chars()
+                .mapToObj(letter -> String.valueOf(ACCENTED.charAt(PLAIN.indexOf(letter))))
+                .collect(Collectors.joining());
+    }
+
+    private static String longer(String word) {
+        return word.length() < LONG ? word : word + "ö".repeat(word.length() / 3);
+    }
+
+    private static Set<String> data() {
+        Set<String> data = new HashSet<>(Set.of(
+                "Tenthwise",
+                "ISO",
+                "ANSI",
+                "ASME",
+                "JCGM",
+                "PDF",
+                "CSV",
+                "JSON",
+                "Jan",
+                "Nov",
+                "Setter",
+                "Inspector",
+                "Lathe"));
+        Arrays.stream(DemoPart.values())
+                .map(part -> part.planText().replaceAll("(?m)^\\s*#.*$", ""))
+                .flatMap(MadeUpLanguage::plainWords)
+                .forEach(data::add);
+        return Set.copyOf(data);
+    }
+}

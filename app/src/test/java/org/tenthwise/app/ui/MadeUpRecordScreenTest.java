@@ -1,0 +1,16 @@
+package org.tenthwise.app.ui;
+
+/** The same screens in a language that is not English and a third longer: nothing is left in English or cut off. */
+class MadeUpRecordScreenTest extends RecordScreenTest {
+
+    @Override
+    protected boolean isMadeUp() {
+        return true;
+    }
+
+    /** Serials that name how they were signed. */
+    @Override
+    protected String data() {
+        return "not accepted machined and measured";
+    }
+}
