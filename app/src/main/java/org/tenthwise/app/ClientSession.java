@@ -22,7 +22,7 @@ import org.tenthwise.model.words.Words;
 final class ClientSession {
 
     /** Shows the first screen over a ledger that is open. Called on the screen's thread. */
-    interface Screens {
+    interface FirstScreen {
         void start(Ledger ledger, Background background);
     }
 
@@ -33,7 +33,7 @@ final class ClientSession {
     private final Path store;
     private final Optional<StoreCare> care;
     private final LedgerThread thread;
-    private final Screens screens;
+    private final FirstScreen screens;
     private final AtomicReference<Optional<Ledger>> ledger = new AtomicReference<>(Optional.empty());
     private final AtomicReference<Optional<CouldNotOpen>> refusal = new AtomicReference<>(Optional.empty());
 
@@ -45,7 +45,7 @@ final class ClientSession {
             Path store,
             Optional<StoreCare> care,
             LedgerThread thread,
-            Screens screens) {
+            FirstScreen screens) {
         this.shell = shell;
         this.look = look;
         this.words = words;

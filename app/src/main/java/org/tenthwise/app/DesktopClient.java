@@ -72,7 +72,7 @@ final class DesktopClient implements Client {
 
     /** What is started over an open ledger, for a shell, a look and the place where files lie. */
     interface ScreensOf {
-        ClientSession.Screens of(Shell shell, Look look, ClientPaths place);
+        ClientSession.FirstScreen of(Shell shell, Look look, ClientPaths place);
     }
 
     /** Who looks after the store; absent where nobody need. */

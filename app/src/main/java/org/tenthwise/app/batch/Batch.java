@@ -53,7 +53,7 @@ public final class Batch {
         if (line instanceof RawLine.Text text) {
             return reply(number, text.text());
         }
-        return WrittenReply.refused(Id.NONE, number, ((RawLine.Refused) line).words());
+        return WrittenReply.refused(Id.NONE, number, ((RawLine.Unfit) line).words());
     }
 
     /** The one place where whatever a line may bring about ends as a sentence. */

@@ -6,5 +6,5 @@ sealed interface RawLine {
     /** Without its end. */
     record Text(String text) implements RawLine {}
 
-    record Refused(String words) implements RawLine {}
+    record Unfit(String words) implements RawLine {}
 }

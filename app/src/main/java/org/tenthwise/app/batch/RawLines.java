@@ -66,7 +66,7 @@ final class RawLines {
         boolean mayBeMarked = first;
         first = false;
         if (line.tooLong()) {
-            return new RawLine.Refused("The line is longer than %d bytes".formatted(MOST_BYTES));
+            return new RawLine.Unfit("The line is longer than %d bytes".formatted(MOST_BYTES));
         }
         byte[] bytes = line.toByteArray();
         int start = mayBeMarked && isMarked(bytes) ? BYTE_ORDER_MARK.length : 0;
@@ -75,7 +75,7 @@ final class RawLines {
             return new RawLine.Text(
                     decoder.decode(ByteBuffer.wrap(bytes, start, end - start)).toString());
         } catch (CharacterCodingException e) {
-            return new RawLine.Refused("The line holds bytes that are not UTF-8");
+            return new RawLine.Unfit("The line holds bytes that are not UTF-8");
         }
     }
 

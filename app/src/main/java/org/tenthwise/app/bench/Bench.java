@@ -30,7 +30,7 @@ public final class Bench {
          * @param at what it is about; absent where it is about the whole
          * @param sentence in the names a person knows
          */
-        record Refused(Optional<FormField> at, String sentence) implements FormOutcome {}
+        record InputRefused(Optional<FormField> at, String sentence) implements FormOutcome {}
 
         record Done(SumResult answer) implements FormOutcome {}
     }
@@ -83,7 +83,7 @@ public final class Bench {
         }
         String named =
                 KEY.matcher(first).replaceAll(found -> Matcher.quoteReplacement(named(form, filled, found.group())));
-        return new FormOutcome.Refused(at, named.endsWith(".") ? named : named + ".");
+        return new FormOutcome.InputRefused(at, named.endsWith(".") ? named : named + ".");
     }
 
     private String named(BenchForm form, FormValues filled, String key) {

@@ -121,7 +121,7 @@ final class NextCutForm implements BenchForm {
                 Optional.of(new Sized(upper, filled.text(UPPER))),
                 filled.length(GUARD_BAND).orElse(Length.ZERO),
                 IntStream.range(0, sizes.size())
-                        .mapToObj(i -> new SizePicture.Column(
+                        .mapToObj(i -> new SizePicture.ReadingColumn(
                                 SizePicture.Kind.TAKEN,
                                 sizes.size() == 1 ? "" : String.valueOf(i + 1),
                                 "",

@@ -29,7 +29,7 @@ public final class CommandLines {
         line.addSubcommand(new RestoreStore(with));
         line.addSubcommand(new SalvageStore(with));
         line.addSubcommand(new Compute(with));
-        line.addSubcommand(new Reference(with));
+        line.addSubcommand(new ShowReference(with));
         help(line, with.version());
         line.getSubcommands().values().forEach(command -> help(command, with.version()));
         line.setUsageHelpWidth(WIDTH);

@@ -60,7 +60,7 @@ final class CsvFound {
     }
 
     private static void proposed(CsvRow row, Proposal proposal) {
-        if (proposal.cut() instanceof EvenCut.Refused refused) {
+        if (proposal.cut() instanceof EvenCut.NoCut refused) {
             refused.safe().ifPresent(safe -> row.size(SAFE_CUT, safe));
             row.text(NO_CUT_FOR, Codes.of(refused.reason()));
         } else {

@@ -21,7 +21,7 @@ import org.tenthwise.model.tolerance.Limits;
  * too, and one for each step that was only answered. Sizes are plain decimals with a point, in the unit of the limits.
  * A reading that does not count has no size. Texts are made safe as in {@link CsvRecord}.
  */
-public final class HistoryTable implements History.Row {
+public final class HistoryTable implements History.HistoryRow {
 
     private static final List<String> HEAD = List.of(
             "part",

@@ -176,7 +176,7 @@ final class JsonPass {
      * off the size.
      */
     private void write(Proposal proposal, ObjectNode to) {
-        if (proposal.cut() instanceof EvenCut.Refused refused) {
+        if (proposal.cut() instanceof EvenCut.NoCut refused) {
             refused.safe().ifPresent(safe -> put("safe_cut", safe, to));
             to.put("reason", Codes.of(refused.reason()));
         } else {

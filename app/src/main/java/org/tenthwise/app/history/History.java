@@ -44,11 +44,11 @@ public interface History {
     List<String> runsSetOn(String reference);
 
     /** Every reading, run by run and step by step, and every step that was only answered. */
-    void readings(ReadingQuery query, Row each);
+    void readings(ReadingQuery query, HistoryRow each);
 
     /** One row of a history. */
     @FunctionalInterface
-    interface Row {
+    interface HistoryRow {
 
         /** @param reading absent for a step that was only answered */
         void take(RunFacts run, StepSummary step, Optional<ReadingSummary> reading);

@@ -11,10 +11,10 @@ import org.tenthwise.model.verdict.VerdictKind;
  *
  * @param inHand place in {@code checks} of the one in hand; absent if there is none
  */
-public record CheckRow(List<Check> checks, OptionalInt inHand, String spoken) implements Picture {
+public record CheckRow(List<CheckMark> checks, OptionalInt inHand, String spoken) implements Picture {
 
     /** One check; {@code hold} where a hold point follows it. */
-    public record Check(VerdictKind standing, boolean hold) {}
+    public record CheckMark(VerdictKind standing, boolean hold) {}
 
     private static final double LARGEST = 9;
     private static final double SMALLEST = 4;
@@ -71,7 +71,7 @@ public record CheckRow(List<Check> checks, OptionalInt inHand, String spoken) im
     private void row(Drawing drawing, int from, int to, double y, double radius) {
         double x = APART / 2 * radius;
         for (int i = from; i < to; i++) {
-            Check check = checks.get(i);
+            CheckMark check = checks.get(i);
             boolean hand = inHand.isPresent() && inHand.getAsInt() == i;
             if (hand && check.standing() == VerdictKind.OPEN) {
                 VerdictShape.open(drawing, new Point(x, y), radius, Role.ACCENT);

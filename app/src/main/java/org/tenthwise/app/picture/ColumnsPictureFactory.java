@@ -31,8 +31,8 @@ final class ColumnsPictureFactory {
     }
 
     /** What the latest of the earlier passes came to, one column each, called by the cut they were read after. */
-    List<SizePicture.Column> earlier(Line line) {
-        List<SizePicture.Column> columns = new ArrayList<>();
+    List<SizePicture.ReadingColumn> earlier(Line line) {
+        List<SizePicture.ReadingColumn> columns = new ArrayList<>();
         for (Run.Pass pass : line.passes()) {
             if (pass.ended().isPresent()) {
                 int cuts = line.cutsBefore(pass);
@@ -40,7 +40,7 @@ final class ColumnsPictureFactory {
                 line.found(pass)
                         .flatMap(Finding::value)
                         .map(size -> new SizePicture.Sized(size, figures.judged(size)))
-                        .ifPresent(size -> columns.add(new SizePicture.Column(
+                        .ifPresent(size -> columns.add(new SizePicture.ReadingColumn(
                                 SizePicture.Kind.EARLIER,
                                 size.figures(),
                                 after,
@@ -58,11 +58,11 @@ final class ColumnsPictureFactory {
      *
      * @param sizeOf what a reading stands for that no longer counts
      */
-    List<SizePicture.Column> slots(
+    List<SizePicture.ReadingColumn> slots(
             Line line, Optional<Measured> deciding, BiFunction<Run.Reading, Slot, Length> sizeOf) {
         Map<String, Measured> measured = new HashMap<>();
         line.finding().measured().forEach(reading -> measured.put(reading.slot().key(), reading));
-        List<SizePicture.Column> columns = new ArrayList<>();
+        List<SizePicture.ReadingColumn> columns = new ArrayList<>();
         int number = 1;
         for (Slot slot : line.step().check().slots()) {
             columns.addAll(struckOut(line, slot, sizeOf));
@@ -71,9 +71,10 @@ final class ColumnsPictureFactory {
         return columns;
     }
 
-    private SizePicture.Column column(Slot slot, Optional<Measured> reading, int number, Optional<Measured> deciding) {
+    private SizePicture.ReadingColumn column(
+            Slot slot, Optional<Measured> reading, int number, Optional<Measured> deciding) {
         Place place = slot.place();
-        return new SizePicture.Column(
+        return new SizePicture.ReadingColumn(
                 reading.isPresent() ? SizePicture.Kind.TAKEN : SizePicture.Kind.MISSING,
                 place.angle().map(angle -> Figures.number(angle) + "°").orElse(String.valueOf(number)),
                 group(place),
@@ -83,12 +84,13 @@ final class ColumnsPictureFactory {
                 place.angle());
     }
 
-    private List<SizePicture.Column> struckOut(Line line, Slot slot, BiFunction<Run.Reading, Slot, Length> sizeOf) {
+    private List<SizePicture.ReadingColumn> struckOut(
+            Line line, Slot slot, BiFunction<Run.Reading, Slot, Length> sizeOf) {
         Run.Pass pass = line.passes().get(line.passes().size() - 1);
         return pass.readings().stream()
                 .filter(reading ->
                         reading.slot().equals(slot.key()) && reading.struck().isPresent())
-                .map(reading -> new SizePicture.Column(
+                .map(reading -> new SizePicture.ReadingColumn(
                         SizePicture.Kind.STRUCK_OUT,
                         "",
                         group(slot.place()),

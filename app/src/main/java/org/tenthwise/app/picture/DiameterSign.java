@@ -21,7 +21,7 @@ final class DiameterSign {
         Stroke stroke = Stroke.solid(size * (bold ? 0.115 : 0.075));
         pen.stroke(new Shape.Circle(centre, RADIUS * size), stroke, role);
         pen.stroke(
-                new Shape.Chain(List.of(centre.polar(REACH * size, 30), centre.polar(REACH * size, 210)), false),
+                new Shape.Polyline(List.of(centre.polar(REACH * size, 30), centre.polar(REACH * size, 210)), false),
                 stroke,
                 role);
     }

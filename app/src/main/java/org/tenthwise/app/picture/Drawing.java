@@ -45,15 +45,15 @@ public final class Drawing {
     }
 
     public void chain(List<Point> points, Stroke stroke, Role role) {
-        pen.stroke(new Shape.Chain(points, false), stroke.times(frame.lineScale()), role);
+        pen.stroke(new Shape.Polyline(points, false), stroke.times(frame.lineScale()), role);
     }
 
     void ring(List<Point> points, Stroke stroke, Role role) {
-        pen.stroke(new Shape.Chain(points, true), stroke.times(frame.lineScale()), role);
+        pen.stroke(new Shape.Polyline(points, true), stroke.times(frame.lineScale()), role);
     }
 
     public void area(List<Point> points, Role role) {
-        pen.fill(new Shape.Chain(points, true), role);
+        pen.fill(new Shape.Polyline(points, true), role);
     }
 
     public void disc(Point centre, double radius, Role role) {
@@ -125,7 +125,7 @@ public final class Drawing {
                     under);
         }
         Point start = new Point(box.left(), box.top() + height(label));
-        for (TextMetrics.Run run : lettering.runs(label.text(), label.face(), size)) {
+        for (TextMetrics.TextRun run : lettering.runs(label.text(), label.face(), size)) {
             if (run.isDiameterSign()) {
                 DiameterSign.draw(pen, start, size, run.face() == Face.BOLD, label.role());
             } else {
@@ -161,20 +161,20 @@ public final class Drawing {
      *
      * @return the line, which then reaches further than the dimension
      */
-    Shape.Chain dimension(Point from, Point to, Role role) {
+    Shape.Polyline dimension(Point from, Point to, Role role) {
         double head = HEAD_LENGTH * Math.max(0.6, frame.lineScale());
         double length = from.distanceTo(to);
         if (length >= 2.4 * head) {
             line(from, to, Stroke.THIN, role);
             head(to, from, role);
             head(from, to, role);
-            return new Shape.Chain(List.of(from, to), false);
+            return new Shape.Polyline(List.of(from, to), false);
         }
         Point before = length > 0 ? from.towards(to, -2 * head / length) : from.plus(0, -2 * head);
         Point after = length > 0 ? to.towards(from, -2 * head / length) : to.plus(0, 2 * head);
         line(before, after, Stroke.THIN, role);
         head(before, from, role);
         head(after, to, role);
-        return new Shape.Chain(List.of(before, after), false);
+        return new Shape.Polyline(List.of(before, after), false);
     }
 }

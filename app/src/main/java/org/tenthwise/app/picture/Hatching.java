@@ -16,7 +16,7 @@ final class Hatching {
      * @param degrees slope of the lines, rising to the right where positive
      * @param spacing pixels between lines, more than nought
      */
-    static List<Shape.Chain> lines(List<List<Point>> rings, double degrees, double spacing) {
+    static List<Shape.Polyline> lines(List<List<Point>> rings, double degrees, double spacing) {
         double cos = Math.cos(Math.toRadians(degrees));
         double sin = Math.sin(Math.toRadians(degrees));
         List<List<Point>> turned = rings.stream()
@@ -34,12 +34,12 @@ final class Hatching {
                 .mapToDouble(Point::y)
                 .max()
                 .orElse(0);
-        List<Shape.Chain> lines = new ArrayList<>();
+        List<Shape.Polyline> lines = new ArrayList<>();
         for (double level = Math.ceil(least / spacing) * spacing; level < most; level += spacing) {
             double[] crossings = crossings(turned, level);
             for (int i = 0; i + 1 < crossings.length; i += 2) {
                 if (crossings[i + 1] - crossings[i] > 0.5) {
-                    lines.add(new Shape.Chain(
+                    lines.add(new Shape.Polyline(
                             List.of(back(crossings[i], level, cos, sin), back(crossings[i + 1], level, cos, sin)),
                             false));
                 }

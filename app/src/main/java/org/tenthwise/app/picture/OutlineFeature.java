@@ -48,7 +48,7 @@ record OutlineFeature(List<Point> line, boolean closed, Point spot, Side side) {
     /** Whether a mark sits on a floor: on an inner face square to the axis, or in a pocket and not at an end of it. */
     static boolean isFloor(Mark mark, Outline outline) {
         OutlineFeature feature = at(mark, outline, new HalfSection(outline, ANY_SHEET));
-        Box bounds = new Shape.Chain(feature.line(), feature.closed()).bounds();
+        Box bounds = new Shape.Polyline(feature.line(), feature.closed()).bounds();
         return switch (feature.side()) {
             case ABOVE -> !feature.closed() && bounds.width() == 0;
             case BELOW -> feature.spot().x() > bounds.left() && feature.spot().x() < bounds.right();

@@ -122,7 +122,7 @@ final class OverWiresPictureFactory {
     private SizePicture strip(Line line, OverWiresFinding finding, boolean advised, StepFigures figures) {
         OverWiresCheck check = finding.check();
         ColumnsPictureFactory found = new ColumnsPictureFactory(words, figures);
-        List<SizePicture.Column> columns = new ArrayList<>(found.earlier(line));
+        List<SizePicture.ReadingColumn> columns = new ArrayList<>(found.earlier(line));
         columns.addAll(found.slots(line, finding.deciding(), (reading, slot) -> new MeasurementOverWires(
                         check.thread(), certified(reading))
                 .pitchDiameter(reading.typed().length())));

@@ -104,9 +104,9 @@ public final class Pictures {
      */
     public Picture checks(Plan plan, List<VerdictKind> standing, Optional<Step> inHand) {
         List<Step> steps = plan.steps();
-        List<CheckRow.Check> checks = IntStream.range(0, steps.size())
-                .mapToObj(i ->
-                        new CheckRow.Check(standing.get(i), !steps.get(i).hold().isEmpty()))
+        List<CheckRow.CheckMark> checks = IntStream.range(0, steps.size())
+                .mapToObj(i -> new CheckRow.CheckMark(
+                        standing.get(i), !steps.get(i).hold().isEmpty()))
                 .toList();
         OptionalInt place = IntStream.range(0, steps.size())
                 .filter(i -> inHand.filter(steps.get(i)::equals).isPresent())

@@ -96,7 +96,7 @@ final class PlugFitPictureFactory {
                 spoken);
     }
 
-    private SizePicture.Column column(
+    private SizePicture.ReadingColumn column(
             PlugFitFinding finding,
             Function<Clearance, Length> which,
             String label,
@@ -105,7 +105,7 @@ final class PlugFitPictureFactory {
         Optional<SizePicture.Sized> size = finding.clearance()
                 .map(which)
                 .map(clearance -> new SizePicture.Sized(clearance, figures.size(clearance)));
-        return new SizePicture.Column(
+        return new SizePicture.ReadingColumn(
                 size.isPresent() ? SizePicture.Kind.TAKEN : SizePicture.Kind.MISSING,
                 words.say(label),
                 "",

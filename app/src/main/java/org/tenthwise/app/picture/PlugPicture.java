@@ -43,11 +43,11 @@ public record PlugPicture(
         SectionAndStrip.draw(strip, drawing, false, (room, scale) -> new PlugSection(this, drawing, room).draw());
     }
 
-    SizePicture.Column least() {
+    SizePicture.ReadingColumn least() {
         return strip.columns().get(0);
     }
 
-    SizePicture.Column most() {
+    SizePicture.ReadingColumn most() {
         return strip.columns().get(1);
     }
 }

@@ -149,7 +149,7 @@ final class PlugSection {
         drawing.line(new Point(from, y), new Point(to, y), Stroke.THIN, Role.LINE);
     }
 
-    private void play(SizePicture.Column column, double x, double plug, double wall, FreeRoom free) {
+    private void play(SizePicture.ReadingColumn column, double x, double plug, double wall, FreeRoom free) {
         Role role = column.decides() ? Role.ACCENT : Role.LINE;
         if (Math.abs(plug - wall) > 1) {
             drawing.dimension(new Point(x, plug), new Point(x, wall), role);

@@ -84,7 +84,7 @@ final class RunOutJaws {
                         .bold(),
                 middleOf(jaw),
                 Anchor.CENTRE);
-        room.take(new Shape.Chain(outline, true).bounds().grown(2));
+        room.take(new Shape.Polyline(outline, true).bounds().grown(2));
     }
 
     private Point middleOf(RunOutPicture.Jaw jaw) {
@@ -137,7 +137,7 @@ final class RunOutJaws {
 
     private List<Point> beside(RunOutPicture.Jaw jaw, double width, double height) {
         Point at = middleOf(jaw);
-        Box jawBox = new Shape.Chain(outline(jaw), true).bounds().grown(4);
+        Box jawBox = new Shape.Polyline(outline(jaw), true).bounds().grown(4);
         double out = at.x() >= centre.x() - 1 ? 1 : -1;
         List<Point> places = new ArrayList<>();
         for (double side : new double[] {out, -out}) {

@@ -89,7 +89,7 @@ final class RunOutMarks {
         Point tip = centre.polar(reach, at);
         drawing.line(tail, tail.towards(tip, 0.6), new Stroke(8, List.of()), Role.ACCENT);
         drawing.head(tail, tip, length * 0.55, length * 0.68, Role.ACCENT);
-        room.take(new Shape.Chain(List.of(tail, tip), false).bounds().grown(length * 0.34));
+        room.take(new Shape.Polyline(List.of(tail, tip), false).bounds().grown(length * 0.34));
         Label label = Label.of(tap.words(), 20, Role.ACCENT).bold();
         return !inWords || placed(label, room.everywhere(drawing.width(label), drawing.lettered(LINE), tail));
     }

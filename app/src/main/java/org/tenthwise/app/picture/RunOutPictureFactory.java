@@ -42,7 +42,7 @@ final class RunOutPictureFactory {
         }
         return new RunOutSections(
                 IntStream.range(0, rings.size())
-                        .mapToObj(which -> new RunOutSections.Section(
+                        .mapToObj(which -> new RunOutSections.SectionRing(
                                 finding.sections()
                                         .get(which)
                                         .section()

@@ -164,7 +164,7 @@ final class RunOutRing {
         if (swept.size() == 2) {
             Point low = centre.polar(radius(swept.get(1)), BETWEEN_PLACES);
             Point high = centre.polar(radius(swept.get(0)), BETWEEN_PLACES);
-            Shape.Chain line = drawing.rehearsal().dimension(low, high, Role.LINE);
+            Shape.Polyline line = drawing.rehearsal().dimension(low, high, Role.LINE);
             if (drawing.frame().box().holds(line.bounds())) {
                 drawing.dimension(low, high, Role.LINE);
                 room.take(line.points().get(0), line.points().get(1));

@@ -9,10 +9,10 @@ import java.util.List;
  *
  * @param sections one or two
  */
-public record RunOutSections(List<Section> sections, String spoken) implements Picture {
+public record RunOutSections(List<SectionRing> sections, String spoken) implements Picture {
 
     /** @param name of the section, with how far it is from the jaws */
-    public record Section(String name, RunOutPicture ring) {}
+    public record SectionRing(String name, RunOutPicture ring) {}
 
     private static final double HEADING = 20;
     private static final double LINE = 27;
@@ -48,11 +48,11 @@ public record RunOutSections(List<Section> sections, String spoken) implements P
                 drawing.line(new Point(x, 0), new Point(x, height), Stroke.RULE, Role.RULE);
             }
         }
-        return new RunOutLayout(sections.stream().map(Section::ring).toList(), rooms).draw();
+        return new RunOutLayout(sections.stream().map(SectionRing::ring).toList(), rooms).draw();
     }
 
     /** Letters the name. @return the room under it */
-    private static Drawing headed(Section section, Drawing drawing, Point corner, double width, double height) {
+    private static Drawing headed(SectionRing section, Drawing drawing, Point corner, double width, double height) {
         Frame whole = drawing.frame();
         double heading = drawing.lettered(LINE);
         Label name = Label.of(section.name(), HEADING, Role.INK).bold();

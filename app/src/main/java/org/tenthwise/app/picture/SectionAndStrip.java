@@ -16,7 +16,7 @@ final class SectionAndStrip {
     private static final double GAP = 14;
 
     /** Draws the section into its room; the scale is the strip's. */
-    interface Section {
+    interface SectionDrawing {
         void draw(Box room, StripScale scale);
     }
 
@@ -35,7 +35,7 @@ final class SectionAndStrip {
     }
 
     /** @param detail whether the section marks the spot that the strip magnifies */
-    static void draw(SizePicture picture, Drawing drawing, boolean detail, Section section) {
+    static void draw(SizePicture picture, Drawing drawing, boolean detail, SectionDrawing section) {
         Box frame = drawing.frame().box();
         double weight = Math.min(1, drawing.frame().lineScale());
         double lane = StripLane.width(picture, drawing);

@@ -20,7 +20,7 @@ final class SectionLabels {
         this.free = free;
     }
 
-    void size(SizePicture.Column column, Point... places) {
+    void size(SizePicture.ReadingColumn column, Point... places) {
         Label label = Label.of(column.size().orElseThrow().figures(), TEXT, column.decides() ? Role.ACCENT : Role.INK)
                 .onGround();
         if (column.decides()) {

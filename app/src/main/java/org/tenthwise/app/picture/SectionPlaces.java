@@ -23,8 +23,8 @@ final class SectionPlaces {
     record Station(
             double along,
             Optional<SizePicture.Sized> depth,
-            Optional<SizePicture.Column> first,
-            Optional<SizePicture.Column> second) {}
+            Optional<SizePicture.ReadingColumn> first,
+            Optional<SizePicture.ReadingColumn> second) {}
 
     private static final double FIRST_AT = 0.16;
     private static final double LAST_AT = 0.84;
@@ -33,7 +33,7 @@ final class SectionPlaces {
     private final List<BigDecimal> angles;
 
     SectionPlaces(SizePicture picture) {
-        List<SizePicture.Column> columns = picture.columns().stream()
+        List<SizePicture.ReadingColumn> columns = picture.columns().stream()
                 .filter(column -> column.kind() == SizePicture.Kind.TAKEN || column.kind() == SizePicture.Kind.MISSING)
                 .toList();
         this.angles = columns.stream()
@@ -55,8 +55,8 @@ final class SectionPlaces {
         return angles.size() == 2 ? angles : List.of();
     }
 
-    private List<Station> byDepth(List<SizePicture.Column> columns) {
-        TreeMap<Length, List<SizePicture.Column>> depths = new TreeMap<>();
+    private List<Station> byDepth(List<SizePicture.ReadingColumn> columns) {
+        TreeMap<Length, List<SizePicture.ReadingColumn>> depths = new TreeMap<>();
         columns.forEach(
                 column -> depths.computeIfAbsent(column.depth().orElseThrow().size(), none -> new ArrayList<>())
                         .add(column));
@@ -69,9 +69,9 @@ final class SectionPlaces {
         return result;
     }
 
-    private List<Station> inOrder(List<SizePicture.Column> columns) {
+    private List<Station> inOrder(List<SizePicture.ReadingColumn> columns) {
         boolean twoWays = angles().size() == 2;
-        List<List<SizePicture.Column>> groups = new ArrayList<>();
+        List<List<SizePicture.ReadingColumn>> groups = new ArrayList<>();
         if (twoWays) {
             groups.add(columns);
         } else {
@@ -85,24 +85,24 @@ final class SectionPlaces {
         return result;
     }
 
-    private Station station(double along, Optional<SizePicture.Sized> depth, List<SizePicture.Column> readings) {
+    private Station station(double along, Optional<SizePicture.Sized> depth, List<SizePicture.ReadingColumn> readings) {
         if (angles().isEmpty()) {
             return new Station(along, depth, shown(readings), Optional.empty());
         }
         return new Station(along, depth, shown(at(readings, angles.get(0))), shown(at(readings, angles.get(1))));
     }
 
-    private static List<SizePicture.Column> at(List<SizePicture.Column> readings, BigDecimal angle) {
+    private static List<SizePicture.ReadingColumn> at(List<SizePicture.ReadingColumn> readings, BigDecimal angle) {
         return readings.stream()
                 .filter(column -> column.angle().filter(angle::equals).isPresent())
                 .toList();
     }
 
     /** Of several readings in one spot the one that decides, otherwise the last taken. */
-    private static Optional<SizePicture.Column> shown(List<SizePicture.Column> readings) {
+    private static Optional<SizePicture.ReadingColumn> shown(List<SizePicture.ReadingColumn> readings) {
         return readings.stream()
                 .filter(column -> column.size().isPresent())
-                .filter(SizePicture.Column::decides)
+                .filter(SizePicture.ReadingColumn::decides)
                 .findFirst()
                 .or(() -> readings.stream()
                         .filter(column -> column.size().isPresent())

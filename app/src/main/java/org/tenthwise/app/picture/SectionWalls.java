@@ -36,7 +36,7 @@ record SectionWalls(
         return above ? middle - out : middle + out;
     }
 
-    Optional<SizePicture.Column> reading(SectionPlaces.Station station, boolean above) {
+    Optional<SizePicture.ReadingColumn> reading(SectionPlaces.Station station, boolean above) {
         return above || places.angles().isEmpty() ? station.first() : station.second();
     }
 
@@ -48,7 +48,7 @@ record SectionWalls(
         List<Point> read = new ArrayList<>();
         for (SectionPlaces.Station station : places.stations()) {
             reading(station, above)
-                    .flatMap(SizePicture.Column::size)
+                    .flatMap(SizePicture.ReadingColumn::size)
                     .ifPresent(size -> read.add(new Point(x(station), y(scale.share(of.apply(size.size())), above))));
         }
         read.sort((one, other) -> Double.compare(other.x(), one.x()));

@@ -79,8 +79,8 @@ final class ShaftSection {
         sizes();
     }
 
-    private double share(Optional<SizePicture.Column> column) {
-        return column.flatMap(SizePicture.Column::size)
+    private double share(Optional<SizePicture.ReadingColumn> column) {
+        return column.flatMap(SizePicture.ReadingColumn::size)
                 .or(picture::judged)
                 .map(size -> scale.share(size.size()))
                 .orElse(0.0);
@@ -158,7 +158,7 @@ final class ShaftSection {
         picture.cut().ifPresent(cut -> aim(cut, free));
     }
 
-    private void size(SectionPlaces.Station station, SizePicture.Column column, SectionLabels labels) {
+    private void size(SectionPlaces.Station station, SizePicture.ReadingColumn column, SectionLabels labels) {
         double x = walls.x(station);
         boolean second = station.second().filter(column::equals).isPresent();
         if (!second) {
@@ -168,7 +168,7 @@ final class ShaftSection {
                     column.decides() ? Role.ACCENT : Role.LINE);
         }
         SizePicture.Sized size = column.size().orElseThrow();
-        SizePicture.Column shown = new SizePicture.Column(
+        SizePicture.ReadingColumn shown = new SizePicture.ReadingColumn(
                 column.kind(),
                 column.label(),
                 column.group(),

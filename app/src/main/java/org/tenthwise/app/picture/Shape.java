@@ -6,8 +6,8 @@ import java.util.List;
 public sealed interface Shape {
 
     /** Straight lines from point to point; two points or more. */
-    record Chain(List<Point> points, boolean closed) implements Shape {
-        public Chain {
+    record Polyline(List<Point> points, boolean closed) implements Shape {
+        public Polyline {
             points = List.copyOf(points);
         }
     }
@@ -24,7 +24,7 @@ public sealed interface Shape {
 
     /** The least upright rectangle around the shape; of an arc, around its circle. */
     default Box bounds() {
-        if (this instanceof Chain chain) {
+        if (this instanceof Polyline chain) {
             return new Box(
                     chain.points().stream().mapToDouble(Point::x).min().orElseThrow(),
                     chain.points().stream().mapToDouble(Point::y).min().orElseThrow(),

@@ -19,8 +19,8 @@ record ShiftedPen(Pen pen, double dx, double dy) implements Pen {
     }
 
     private Shape moved(Shape shape) {
-        if (shape instanceof Shape.Chain chain) {
-            return new Shape.Chain(chain.points().stream().map(this::moved).toList(), chain.closed());
+        if (shape instanceof Shape.Polyline chain) {
+            return new Shape.Polyline(chain.points().stream().map(this::moved).toList(), chain.closed());
         }
         if (shape instanceof Shape.Circle circle) {
             return new Shape.Circle(moved(circle.centre()), circle.radius());

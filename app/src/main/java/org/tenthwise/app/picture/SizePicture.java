@@ -30,7 +30,7 @@ public record SizePicture(
         Optional<Sized> lower,
         Optional<Sized> upper,
         Length guardBand,
-        List<Column> columns,
+        List<ReadingColumn> columns,
         Optional<Sized> judged,
         Optional<Distance> distance,
         Optional<Cut> cut,
@@ -63,7 +63,7 @@ public record SizePicture(
      * @param size absent while it is missing
      * @param decides whether this is the reading that is judged
      */
-    public record Column(
+    public record ReadingColumn(
             Kind kind,
             String label,
             String group,
@@ -128,7 +128,7 @@ public record SizePicture(
             Optional<Sized> lower,
             Optional<Sized> upper,
             Length guardBand,
-            List<Column> columns,
+            List<ReadingColumn> columns,
             Optional<Sized> judged,
             Optional<Distance> distance,
             Optional<Cut> cut,
@@ -189,7 +189,8 @@ public record SizePicture(
 
     /** The same before anything was read, so that a section shows no spread as a size. */
     private SizePicture unread() {
-        Column missing = new Column(Kind.MISSING, "", "", Optional.empty(), false, Optional.empty(), Optional.empty());
+        ReadingColumn missing =
+                new ReadingColumn(Kind.MISSING, "", "", Optional.empty(), false, Optional.empty(), Optional.empty());
         return new SizePicture(
                 feature,
                 unit,
@@ -221,7 +222,7 @@ public record SizePicture(
      * Whether it is known on which side of a size the metal lies: of a length with no floor only where the plan lets it
      * be cut, of a spread never.
      */
-    boolean showsMetal(Column column) {
+    boolean showsMetal(ReadingColumn column) {
         boolean cutOpen = beside instanceof Beside.CutOpen || beside instanceof Beside.Drilled;
         return column.kind() != Kind.SPREAD && (cutOpen || !said.below().isEmpty());
     }
@@ -232,11 +233,11 @@ public record SizePicture(
                 .orElse(size);
     }
 
-    Stream<Column> taken() {
+    Stream<ReadingColumn> taken() {
         return columns.stream().filter(column -> column.kind() == Kind.TAKEN);
     }
 
-    Optional<Column> deciding() {
-        return taken().filter(Column::decides).findFirst();
+    Optional<ReadingColumn> deciding() {
+        return taken().filter(ReadingColumn::decides).findFirst();
     }
 }

@@ -110,11 +110,11 @@ final class SizePictureFactory {
         return !check.cutAgain() ? "" : words.say(metalIsLeft ? "picture.still-to-cut" : "picture.past-size");
     }
 
-    private List<SizePicture.Column> columns(Line line, SizeFinding finding, StepFigures figures) {
+    private List<SizePicture.ReadingColumn> columns(Line line, SizeFinding finding, StepFigures figures) {
         ColumnsPictureFactory found = new ColumnsPictureFactory(words, figures);
-        List<SizePicture.Column> columns = new ArrayList<>(found.earlier(line));
+        List<SizePicture.ReadingColumn> columns = new ArrayList<>(found.earlier(line));
         if (finding.check().combine() == Combine.RANGE) {
-            columns.add(new SizePicture.Column(
+            columns.add(new SizePicture.ReadingColumn(
                     finding.value().isPresent() ? SizePicture.Kind.SPREAD : SizePicture.Kind.MISSING,
                     "",
                     "",

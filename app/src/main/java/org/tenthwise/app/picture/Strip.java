@@ -88,7 +88,7 @@ final class Strip {
         return Math.max(1, picture.columns().stream().mapToDouble(Strip::part).sum());
     }
 
-    private static double part(SizePicture.Column column) {
+    private static double part(SizePicture.ReadingColumn column) {
         return switch (column.kind()) {
             case STRUCK_OUT -> STRUCK;
             case EARLIER -> EARLIER;
@@ -159,14 +159,14 @@ final class Strip {
         double unit = (right - left) / parts(picture);
         List<Box> boxes = new ArrayList<>();
         double x = left;
-        for (SizePicture.Column column : picture.columns()) {
+        for (SizePicture.ReadingColumn column : picture.columns()) {
             boxes.add(new Box(x, top, x + part(column) * unit, bottom));
             x += part(column) * unit;
         }
         return boxes;
     }
 
-    private void column(SizePicture.Column column, Box box) {
+    private void column(SizePicture.ReadingColumn column, Box box) {
         if (column.size().isEmpty()) {
             return;
         }
@@ -190,7 +190,7 @@ final class Strip {
     }
 
     /** What the cut takes off at a reading of the pass in hand; without height where nothing comes off. */
-    private Box stock(SizePicture.Column column, Box box) {
+    private Box stock(SizePicture.ReadingColumn column, Box box) {
         Length size = column.size().orElseThrow().size();
         double now = scale.clamped(size);
         double then = column.kind() == SizePicture.Kind.TAKEN ? scale.clamped(picture.afterCut(size)) : now;
@@ -257,7 +257,7 @@ final class Strip {
 
     private void surfaces(List<Box> boxes) {
         for (int i = 0; i < boxes.size(); i++) {
-            SizePicture.Column column = picture.columns().get(i);
+            SizePicture.ReadingColumn column = picture.columns().get(i);
             Box box = boxes.get(i);
             column.size().ifPresent(sized -> surface(column, sized, box));
         }
@@ -271,7 +271,7 @@ final class Strip {
                         Role.ACCENT));
     }
 
-    private void surface(SizePicture.Column column, SizePicture.Sized sized, Box box) {
+    private void surface(SizePicture.ReadingColumn column, SizePicture.Sized sized, Box box) {
         double y = scale.clamped(sized.size());
         boolean out = scale.isAbove(sized.size()) || scale.isBelow(sized.size());
         Stroke stroke = column.decides()
@@ -327,16 +327,16 @@ final class Strip {
         return room.height() < drawing.lettered(BARE);
     }
 
-    private String labelOf(SizePicture.Column column) {
+    private String labelOf(SizePicture.ReadingColumn column) {
         return isLow() ? "" : column.kind() == SizePicture.Kind.EARLIER && !history.isEmpty() ? "" : column.label();
     }
 
-    private String groupOf(SizePicture.Column column) {
+    private String groupOf(SizePicture.ReadingColumn column) {
         return isLow() ? "" : column.kind() == SizePicture.Kind.EARLIER && !history.isEmpty() ? "" : column.group();
     }
 
     private List<String> history() {
-        List<SizePicture.Column> earlier = picture.columns().stream()
+        List<SizePicture.ReadingColumn> earlier = picture.columns().stream()
                 .filter(column -> column.kind() == SizePicture.Kind.EARLIER)
                 .toList();
         double each = (right - left) / parts(picture) * EARLIER - BETWEEN;
@@ -347,7 +347,7 @@ final class Strip {
             return List.of();
         }
         List<String> lines = new ArrayList<>();
-        for (SizePicture.Column column : earlier) {
+        for (SizePicture.ReadingColumn column : earlier) {
             String said = column.group() + " " + column.label();
             String longer = lines.isEmpty() ? said : lines.get(lines.size() - 1) + "   " + said;
             if (!lines.isEmpty() && drawing.width(label(longer)) <= room.width()) {
@@ -369,7 +369,7 @@ final class Strip {
         double y = bottom + drawing.lettered(16);
         if (fit) {
             for (int i = 0; i < boxes.size(); i++) {
-                SizePicture.Column column = picture.columns().get(i);
+                SizePicture.ReadingColumn column = picture.columns().get(i);
                 Label label = column.decides() ? label(labelOf(column)).bold() : label(labelOf(column));
                 if (drawing.width(label) <= boxes.get(i).width()) {
                     drawing.text(label, new Point(boxes.get(i).centreX(), y), Anchor.CENTRE);

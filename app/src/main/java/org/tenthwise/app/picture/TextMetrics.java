@@ -31,7 +31,7 @@ public final class TextMetrics {
      * @param face absent from the drawn diameter sign, which no face has
      * @param width pixels
      */
-    record Run(Face face, String text, double width) {
+    record TextRun(Face face, String text, double width) {
 
         boolean isDiameterSign() {
             return text.equals(DiameterSign.TEXT);
@@ -44,12 +44,12 @@ public final class TextMetrics {
 
     /** Width in pixels at {@code size} pixels to the em. */
     public double width(String text, Face face, double size) {
-        return runs(text, face, size).stream().mapToDouble(Run::width).sum();
+        return runs(text, face, size).stream().mapToDouble(TextRun::width).sum();
     }
 
     /** The text cut where the face changes, from left to right. */
-    List<Run> runs(String text, Face face, double size) {
-        List<Run> runs = new ArrayList<>();
+    List<TextRun> runs(String text, Face face, double size) {
+        List<TextRun> runs = new ArrayList<>();
         StringBuilder open = new StringBuilder();
         Face openFace = face;
         for (int written : text.codePoints().toArray()) {
@@ -62,7 +62,7 @@ public final class TextMetrics {
             openFace = next;
             open.appendCodePoint(codePoint);
             if (sign) {
-                runs.add(new Run(face, DiameterSign.TEXT, DiameterSign.ADVANCE * size));
+                runs.add(new TextRun(face, DiameterSign.TEXT, DiameterSign.ADVANCE * size));
                 open.setLength(0);
             }
         }
@@ -72,11 +72,11 @@ public final class TextMetrics {
         return runs;
     }
 
-    private Run run(Face face, StringBuilder open, double size) {
+    private TextRun run(Face face, StringBuilder open, double size) {
         String text = open.toString();
         open.setLength(0);
         Metrics of = metrics(face);
-        return new Run(
+        return new TextRun(
                 face,
                 text,
                 text.codePoints()

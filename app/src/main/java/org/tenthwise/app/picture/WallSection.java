@@ -144,8 +144,8 @@ final class WallSection {
     }
 
     private void dimension(SectionPlaces.Station station, SectionLabels labels) {
-        Optional<SizePicture.Column> first = walls.reading(station, true);
-        Optional<SizePicture.Column> second =
+        Optional<SizePicture.ReadingColumn> first = walls.reading(station, true);
+        Optional<SizePicture.ReadingColumn> second =
                 places.angles().isEmpty() ? Optional.empty() : walls.reading(station, false);
         if (first.isEmpty() && second.isEmpty()) {
             return;
@@ -153,18 +153,18 @@ final class WallSection {
         double x = walls.x(station);
         double upper = walls.y(
                 first.or(() -> second)
-                        .flatMap(SizePicture.Column::size)
+                        .flatMap(SizePicture.ReadingColumn::size)
                         .map(size -> scale.share(size.size()))
                         .orElse(0.0),
                 true);
         double lower = walls.y(
                 second.or(() -> first)
-                        .flatMap(SizePicture.Column::size)
+                        .flatMap(SizePicture.ReadingColumn::size)
                         .map(size -> scale.share(size.size()))
                         .orElse(0.0),
                 false);
-        boolean decides = first.filter(SizePicture.Column::decides).isPresent()
-                || second.filter(SizePicture.Column::decides).isPresent();
+        boolean decides = first.filter(SizePicture.ReadingColumn::decides).isPresent()
+                || second.filter(SizePicture.ReadingColumn::decides).isPresent();
         drawing.dimension(new Point(x, upper + 2), new Point(x, lower - 2), decides ? Role.ACCENT : Role.LINE);
         double quarter = half * 0.42;
         first.ifPresent(column -> labels.size(
@@ -223,11 +223,13 @@ final class WallSection {
     /** A ring around the spot of the wall that the strip magnifies, which no figure may touch. */
     private void detail(FreeRoom free) {
         places.stations().forEach(station -> {
-            boolean above = station.first().filter(SizePicture.Column::decides).isPresent();
-            boolean below = station.second().filter(SizePicture.Column::decides).isPresent();
+            boolean above =
+                    station.first().filter(SizePicture.ReadingColumn::decides).isPresent();
+            boolean below =
+                    station.second().filter(SizePicture.ReadingColumn::decides).isPresent();
             if (above || below) {
                 double share = (above ? station.first() : station.second())
-                        .flatMap(SizePicture.Column::size)
+                        .flatMap(SizePicture.ReadingColumn::size)
                         .map(size -> scale.share(size.size()))
                         .orElse(0.0);
                 mark(new Point(walls.x(station), walls.y(share, above)), above, free);

@@ -28,7 +28,7 @@ final class AskedSentences extends FindingSentences {
             }
 
             @Override
-            public String look(AskedCheck.Look look) {
+            public String look(AskedCheck.VisualCheck look) {
                 return look.what();
             }
 

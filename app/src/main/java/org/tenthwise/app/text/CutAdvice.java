@@ -76,7 +76,7 @@ final class CutAdvice {
 
     /** Whether nothing that may come off is as much as this tool can cut; it is said then that it can be signed for. */
     private static boolean isTooLittle(Finding finding, EvenCut cut) {
-        return cut instanceof EvenCut.Refused refused
+        return cut instanceof EvenCut.NoCut refused
                 && (refused.reason() == EvenCut.Reason.BELOW_LEAST_CUT
                         || refused.safe()
                                 .filter(safe ->
@@ -92,7 +92,7 @@ final class CutAdvice {
         StepFigures figures = StepFigures.of(finding);
         List<String> said = new ArrayList<>();
         last.ifPresent(cut -> said.addAll(soFar(cut, proposal.register(), figures)));
-        if (proposal.cut() instanceof EvenCut.Refused refused) {
+        if (proposal.cut() instanceof EvenCut.NoCut refused) {
             said.addAll(refused(finding, proposal, refused, last, figures));
         } else {
             said.addAll(notTwice(last));
@@ -128,7 +128,7 @@ final class CutAdvice {
     }
 
     private List<String> refused(
-            Finding finding, Proposal proposal, EvenCut.Refused refused, Optional<CutSoFar> last, StepFigures figures) {
+            Finding finding, Proposal proposal, EvenCut.NoCut refused, Optional<CutSoFar> last, StepFigures figures) {
         return switch (refused.reason()) {
             case BELOW_LEAST_CUT -> List.of(words.say("next.cut.below-least"));
             case PAST_SIZE -> List.of(words.say("next.cut.past-size"), words.say("next.cut.nothing-more"));
@@ -137,7 +137,7 @@ final class CutAdvice {
     }
 
     private List<String> noEvenCut(
-            Finding finding, Proposal proposal, EvenCut.Refused refused, Optional<CutSoFar> last, StepFigures figures) {
+            Finding finding, Proposal proposal, EvenCut.NoCut refused, Optional<CutSoFar> last, StepFigures figures) {
         List<String> said = new ArrayList<>(List.of(uneven(finding, figures)));
         if (proposal.comesOff(size(finding)).isPresent()) {
             said.addAll(notTwice(last));

@@ -113,7 +113,7 @@ final class RunOutSentences extends FindingSentences {
             return Optional.of(words.say("run-out.form-unknown"));
         }
         return finding.truingUp()
-                .filter(advice -> advice.state() == TruingUp.State.MOVE)
+                .filter(advice -> advice.state() == TruingUp.Case.MOVE)
                 .map(TruingUp::formLeft)
                 .map(stays -> words.say("run-out.form", StepFigures.of(finding).withUnit(stays)))
                 .or(() -> finding.sections().stream()

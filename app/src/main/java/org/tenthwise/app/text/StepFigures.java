@@ -151,16 +151,16 @@ public final class StepFigures {
      *
      * @param correction signed; nought where nothing was corrected
      */
-    public record Sum(String correction, String value) {}
+    public record CorrectionAndValue(String correction, String value) {}
 
     /** What was corrected is what was added once the gauge had shown a size, in whatever unit and set on whatever. */
-    public Sum sum(Measured measured) {
+    public CorrectionAndValue sum(Measured measured) {
         BigDecimal read = measured.uncorrected().in(unit());
         int shown = Figures.places(edges(), measured.value(), unit(), places);
         int added = measured.correction().signum() == 0 ? shown : Figures.places(measured.correction(), unit(), shown);
         BigDecimal value = measured.value().in(unit()).setScale(added, RoundingMode.HALF_UP);
         BigDecimal correction = value.subtract(read.setScale(added, RoundingMode.HALF_UP));
-        return new Sum(
+        return new CorrectionAndValue(
                 measured.correction().signum() == 0
                         ? "0"
                         : (correction.signum() > 0 ? "+" : "") + Figures.number(correction),
@@ -172,7 +172,7 @@ public final class StepFigures {
      */
     public String overWires(Measured measured) {
         BigDecimal read = measured.reading().typed().length().in(unit());
-        Sum sum = sum(measured);
+        CorrectionAndValue sum = sum(measured);
         BigDecimal uncorrected =
                 measured.uncorrected().in(unit()).setScale(new BigDecimal(sum.value()).scale(), RoundingMode.HALF_UP);
         return Figures.number(

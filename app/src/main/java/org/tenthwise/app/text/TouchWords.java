@@ -56,10 +56,10 @@ public final class TouchWords {
                     words.key("touch.drill", hole.readTo()),
                     StepFigures.of(finding).withUnit(point));
         }
-        return finding.check().contact() instanceof Contact.AcrossGrooves grooves ? across(finding, grooves) : "";
+        return finding.check().contact() instanceof Contact.InGrooves grooves ? across(finding, grooves) : "";
     }
 
-    private String across(SizeFinding finding, Contact.AcrossGrooves grooves) {
+    private String across(SizeFinding finding, Contact.InGrooves grooves) {
         if (!grooves.standsAskew()) {
             return words.say("touch.grooves.even", grooves.starts());
         }
@@ -75,7 +75,7 @@ public final class TouchWords {
                 .orElseGet(() -> unsaid(finding, grooves, shown.orElseThrow()));
     }
 
-    private String unsaid(SizeFinding finding, Contact.AcrossGrooves grooves, Measured shown) {
+    private String unsaid(SizeFinding finding, Contact.InGrooves grooves, Measured shown) {
         Length askew = AcrossGrooves.askew(grooves.pitch(), grooves.starts());
         return shown.value().isAbove(askew)
                 ? words.say(

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 
 class RawLinesTest {
 
-    private static final RawLine TOO_LONG = new RawLine.Refused("The line is longer than 1000000 bytes");
+    private static final RawLine TOO_LONG = new RawLine.Unfit("The line is longer than 1000000 bytes");
 
     private static List<RawLine> lines(InputStream in) throws IOException {
         RawLines lines = new RawLines(in, () -> {});
@@ -103,7 +103,7 @@ class RawLinesTest {
                 new byte[] {(byte) 0xED, (byte) 0xA0, (byte) 0x80},
                 new byte[] {(byte) 0xFF})) {
             List<RawLine> lines = lines(new ByteArrayInputStream(wrong));
-            assertEquals(List.of(new RawLine.Refused("The line holds bytes that are not UTF-8")), lines);
+            assertEquals(List.of(new RawLine.Unfit("The line holds bytes that are not UTF-8")), lines);
         }
         assertTrue(lines("\u0000").get(0) instanceof RawLine.Text);
     }

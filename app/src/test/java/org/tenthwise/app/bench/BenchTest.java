@@ -111,7 +111,8 @@ class BenchTest {
                 .with("gauge_temp", "20")
                 .with("gauge_alpha", "11.5")
                 .with("u_temp", "-1");
-        Bench.FormOutcome.Refused refused = assertInstanceOf(Bench.FormOutcome.Refused.class, bench.work(sum, filled));
+        Bench.FormOutcome.InputRefused refused =
+                assertInstanceOf(Bench.FormOutcome.InputRefused.class, bench.work(sum, filled));
         assertEquals("u_temp", refused.at().orElseThrow().id());
         assertEquals("Doubt of degrees is -1: it must not be less than nought.", refused.sentence());
     }

@@ -142,7 +142,7 @@ public final class ReadFromEntries implements History {
     }
 
     @Override
-    public void readings(ReadingQuery query, Row each) {
+    public void readings(ReadingQuery query, HistoryRow each) {
         all().forEach(digest -> digest.steps().forEach(step -> {
             if (step.readings().isEmpty() && step.step().found().isPresent()) {
                 each.take(digest.run(), step.step(), Optional.empty());

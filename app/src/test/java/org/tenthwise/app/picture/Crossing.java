@@ -21,7 +21,7 @@ final class Crossing {
     }
 
     private static List<Point> points(Shape shape) {
-        if (shape instanceof Shape.Chain chain) {
+        if (shape instanceof Shape.Polyline chain) {
             List<Point> points = new ArrayList<>(chain.points());
             if (chain.closed()) {
                 points.add(points.get(0));

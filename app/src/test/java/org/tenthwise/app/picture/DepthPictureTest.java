@@ -131,8 +131,8 @@ class DepthPictureTest {
         RecordingPen pen = RecordingPen.of(DemoRun.of("LG-2207-C-pass").picture(18), SHEET);
         List<Point> point = pen.drawn().stream()
                 .filter(mark ->
-                        mark.role() == Role.LINE && mark.shape() instanceof Shape.Chain chain && !chain.closed())
-                .map(mark -> ((Shape.Chain) mark.shape()).points())
+                        mark.role() == Role.LINE && mark.shape() instanceof Shape.Polyline chain && !chain.closed())
+                .map(mark -> ((Shape.Polyline) mark.shape()).points())
                 .filter(points -> points.size() == 3
                         && points.get(0).x() == points.get(2).x()
                         && points.get(1).x() < points.get(0).x())

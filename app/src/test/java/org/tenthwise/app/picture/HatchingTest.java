@@ -30,13 +30,13 @@ class HatchingTest {
 
     @Test
     void linesRiseToTheRightAtAPositiveAngle() {
-        Shape.Chain line = Hatching.lines(List.of(SQUARE), 45, 10).get(5);
+        Shape.Polyline line = Hatching.lines(List.of(SQUARE), 45, 10).get(5);
         double dx = line.points().get(1).x() - line.points().get(0).x();
         double dy = line.points().get(1).y() - line.points().get(0).y();
         assertEquals(-1, dy / dx, 1e-9);
     }
 
-    private static double length(List<Shape.Chain> lines) {
+    private static double length(List<Shape.Polyline> lines) {
         return lines.stream()
                 .mapToDouble(
                         line -> line.points().get(0).distanceTo(line.points().get(1)))

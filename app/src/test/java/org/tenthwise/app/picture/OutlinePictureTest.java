@@ -43,7 +43,7 @@ class OutlinePictureTest {
                 .toList();
         List<List<Point>> leaders = pen.drawn().stream()
                 .filter(mark -> mark.width() == Stroke.THIN.times(0.6).width() && !mark.dashed())
-                .map(mark -> ((Shape.Chain) mark.shape()).points())
+                .map(mark -> ((Shape.Polyline) mark.shape()).points())
                 .toList();
         assertEquals(10, rims.size());
         assertEquals(10, leaders.size());

@@ -123,7 +123,7 @@ class PlugPictureTest {
     private static Box plug(RecordingPen pen) {
         return pen.drawnIn(Role.ACCENT).stream()
                 .filter(mark -> mark.width() > 0)
-                .filter(mark -> mark.shape() instanceof Shape.Chain chain && chain.closed())
+                .filter(mark -> mark.shape() instanceof Shape.Polyline chain && chain.closed())
                 .findFirst()
                 .orElseThrow()
                 .shape()
@@ -150,9 +150,9 @@ class PlugPictureTest {
                 .orElseThrow();
         List<Box> heads = pen.drawn().stream()
                 .filter(mark -> mark.width() == 0 && (mark.role() == Role.LINE || mark.role() == Role.ACCENT))
-                .filter(mark -> mark.shape() instanceof Shape.Chain chain
+                .filter(mark -> mark.shape() instanceof Shape.Polyline chain
                         && chain.points().size() == 3)
-                .map(mark -> ((Shape.Chain) mark.shape()).points().get(0))
+                .map(mark -> ((Shape.Polyline) mark.shape()).points().get(0))
                 .map(tip -> new Box(tip.x(), tip.y(), tip.x(), tip.y()))
                 .filter(tip -> Math.abs(tip.left() - text.centreX()) < 1)
                 .toList();

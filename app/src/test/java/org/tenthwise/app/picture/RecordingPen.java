@@ -125,7 +125,7 @@ public final class RecordingPen implements Pen {
         return filled && shape < upTo
                 || drawn.subList(Math.min(shape, upTo), upTo).stream()
                         .anyMatch(later -> later.width() == 0
-                                && later.shape() instanceof Shape.Chain
+                                && later.shape() instanceof Shape.Polyline
                                 && later.shape().bounds().holds(letters));
     }
 }

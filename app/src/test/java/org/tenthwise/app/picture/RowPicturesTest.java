@@ -39,8 +39,8 @@ class RowPicturesTest {
         RecordingPen pen = RecordingPen.of(
                 new CheckRow(
                         List.of(
-                                new CheckRow.Check(VerdictKind.PASS, false),
-                                new CheckRow.Check(VerdictKind.FAIL, false)),
+                                new CheckRow.CheckMark(VerdictKind.PASS, false),
+                                new CheckRow.CheckMark(VerdictKind.FAIL, false)),
                         OptionalInt.of(0),
                         ""),
                 Frame.small(370, 60, Role.SHEET));
@@ -66,7 +66,7 @@ class RowPicturesTest {
                 .filter(drawn -> drawn.width() > 0)
                 .map(drawn -> drawn.shape().bounds().centreX())
                 .toList();
-        Point tip = ((Shape.Chain) pen.drawnIn(Role.INK).stream()
+        Point tip = ((Shape.Polyline) pen.drawnIn(Role.INK).stream()
                         .filter(drawn -> drawn.width() == 0)
                         .findFirst()
                         .orElseThrow()
@@ -115,9 +115,9 @@ class RowPicturesTest {
     }
 
     private static CheckRow row(int count) {
-        List<CheckRow.Check> checks = new ArrayList<>();
+        List<CheckRow.CheckMark> checks = new ArrayList<>();
         for (int i = 0; i < count; i++) {
-            checks.add(new CheckRow.Check(VerdictKind.values()[i % 5], i % 6 == 5));
+            checks.add(new CheckRow.CheckMark(VerdictKind.values()[i % 5], i % 6 == 5));
         }
         return new CheckRow(checks, OptionalInt.of(count / 2), "");
     }

@@ -124,7 +124,9 @@ class RunOutPictureFactoryTest {
         RunOutSections sections = (RunOutSections) picture(atHand);
         assertEquals(
                 List.of("near the jaws, 20", "far out, 150"),
-                sections.sections().stream().map(RunOutSections.Section::name).toList());
+                sections.sections().stream()
+                        .map(RunOutSections.SectionRing::name)
+                        .toList());
         RunOutPicture near = sections.sections().get(0).ring();
         RunOutPicture far = sections.sections().get(1).ring();
         assertEquals(

@@ -210,9 +210,9 @@ final class RunOutScenes {
     static RunOutSections sections() {
         return new RunOutSections(
                 List.of(
-                        new RunOutSections.Section(
+                        new RunOutSections.SectionRing(
                                 "near the jaws, 20", sweptAndRead(OFF_CENTRE, "0.001", "-0.038", 4, way(90))),
-                        new RunOutSections.Section(
+                        new RunOutSections.SectionRing(
                                 "far out, 150",
                                 sweptAndRead(
                                         List.of(

@@ -19,7 +19,7 @@ final class SizeScenes {
     private final Feature feature;
     private final Unit unit;
     private final int places;
-    private final List<SizePicture.Column> columns = new ArrayList<>();
+    private final List<SizePicture.ReadingColumn> columns = new ArrayList<>();
     private Optional<SizePicture.Sized> lower = Optional.empty();
     private Optional<SizePicture.Sized> upper = Optional.empty();
     private Length guardBand = Length.ZERO;
@@ -225,7 +225,7 @@ final class SizeScenes {
     }
 
     private SizeScenes earlier(String size) {
-        columns.add(new SizePicture.Column(
+        columns.add(new SizePicture.ReadingColumn(
                 SizePicture.Kind.EARLIER,
                 size,
                 columns.isEmpty() ? "before" : "cut " + columns.size(),
@@ -262,12 +262,12 @@ final class SizeScenes {
         return this;
     }
 
-    private SizePicture.Column column(
+    private SizePicture.ReadingColumn column(
             SizePicture.Kind kind, String label, String depth, Optional<SizePicture.Sized> size, boolean decides) {
         Optional<BigDecimal> angle = label.endsWith("°")
                 ? Optional.of(new BigDecimal(label.substring(0, label.length() - 1)))
                 : Optional.empty();
-        return new SizePicture.Column(
+        return new SizePicture.ReadingColumn(
                 kind,
                 label,
                 depth.isEmpty() ? "" : "at " + depth,

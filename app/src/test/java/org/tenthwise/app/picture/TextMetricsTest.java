@@ -33,7 +33,7 @@ class TextMetricsTest {
         assertEquals(
                 List.of(Face.REGULAR),
                 lettering.runs(sign, Face.REGULAR, 20).stream()
-                        .map(TextMetrics.Run::face)
+                        .map(TextMetrics.TextRun::face)
                         .toList());
     }
 
@@ -42,7 +42,7 @@ class TextMetricsTest {
         assertEquals(
                 List.of(Face.BOLD, Face.OTHER_SCRIPTS_BOLD, Face.BOLD),
                 lettering.runs("a \u2192 b", Face.BOLD, 20).stream()
-                        .map(TextMetrics.Run::face)
+                        .map(TextMetrics.TextRun::face)
                         .toList());
     }
 
@@ -51,7 +51,7 @@ class TextMetricsTest {
         assertEquals(
                 List.of("\u2300", "30"),
                 lettering.runs("\u230030", Face.REGULAR, 20).stream()
-                        .map(TextMetrics.Run::text)
+                        .map(TextMetrics.TextRun::text)
                         .toList());
     }
 
@@ -76,7 +76,7 @@ class TextMetricsTest {
         assertEquals(
                 lettered,
                 lettering.runs(written, Face.REGULAR, 20).stream()
-                        .map(TextMetrics.Run::text)
+                        .map(TextMetrics.TextRun::text)
                         .collect(Collectors.joining()));
     }
 }

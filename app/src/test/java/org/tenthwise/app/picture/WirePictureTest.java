@@ -143,7 +143,7 @@ class WirePictureTest {
     private static List<List<Point>> surfaces(RecordingPen pen) {
         return pen.drawnIn(Role.LINE).stream()
                 .filter(mark -> mark.width() == Stroke.OUTLINE.width())
-                .map(mark -> ((Shape.Chain) mark.shape()).points())
+                .map(mark -> ((Shape.Polyline) mark.shape()).points())
                 .filter(points -> points.size() > 8)
                 .toList();
     }

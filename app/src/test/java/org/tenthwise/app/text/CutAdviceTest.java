@@ -132,7 +132,7 @@ class CutAdviceTest {
                 each.with(),
                 Cutting.UNSAID,
                 Optional.empty(),
-                new Contact.AcrossGrooves(mm("7").length(), 1));
+                new Contact.InGrooves(mm("7").length(), 1));
         assertTrue(new Advice(WORDS)
                 .next(line(root, Optional.empty()))
                 .endsWith("At most 0.109 mm may come off without scrapping a place."));

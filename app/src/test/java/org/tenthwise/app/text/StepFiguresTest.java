@@ -74,8 +74,8 @@ class StepFiguresTest {
             """)
     void whatAGaugeWasSetOnIsNoCorrectionAndThePrintedFiguresAddUp(
             String certified, String zero, String read, String value) {
-        StepFigures.Sum sum = sum(measured(Unit.MILLIMETRE, certified, zero, read));
-        assertEquals(new StepFigures.Sum("0", value), sum);
+        StepFigures.CorrectionAndValue sum = sum(measured(Unit.MILLIMETRE, certified, zero, read));
+        assertEquals(new StepFigures.CorrectionAndValue("0", value), sum);
         assertEquals(
                 figure(value), new BigDecimal(certified).subtract(new BigDecimal(read).subtract(new BigDecimal(zero))));
     }
@@ -86,7 +86,7 @@ class StepFiguresTest {
         Measured compared = measured(Unit.MILLIMETRE, "30.001", "0.000", "-0.010");
         Length by = Length.of("-0.0012", Unit.MILLIMETRE);
         assertEquals(
-                new StepFigures.Sum("−0.001", "30.010"),
+                new StepFigures.CorrectionAndValue("−0.001", "30.010"),
                 sum(new Measured(
                         compared.reading(), compared.slot(), compared.value().plus(by), Optional.of(by))));
     }
@@ -106,16 +106,16 @@ class StepFiguresTest {
     void aCorrectionForTemperatureAddsUpToo(String read, String by, String correction, String value) {
         Measured measured = Measured.of(reading(new Written(read, Unit.MILLIMETRE), Optional.empty()), slot());
         Length corrected = measured.value().plus(Length.of(by, Unit.MILLIMETRE));
-        StepFigures.Sum sum = sum(new Measured(
+        StepFigures.CorrectionAndValue sum = sum(new Measured(
                 measured.reading(), measured.slot(), corrected, Optional.of(Length.of(by, Unit.MILLIMETRE))));
-        assertEquals(new StepFigures.Sum(correction, value), sum);
+        assertEquals(new StepFigures.CorrectionAndValue(correction, value), sum);
         assertEquals(0, figure(value).compareTo(new BigDecimal(read).add(figure(correction))), sum::toString);
     }
 
     @Test
     void aReadingThatIsTheSizeHasNothingAdded() {
         assertEquals(
-                new StepFigures.Sum("0", "30.01"),
+                new StepFigures.CorrectionAndValue("0", "30.01"),
                 sum(Measured.of(reading(new Written("30.01", Unit.MILLIMETRE), Optional.empty()), slot())));
     }
 
@@ -123,7 +123,7 @@ class StepFiguresTest {
     @Test
     void aReadingInInchesIsKnownToOnePlaceLessInMillimetres() {
         assertEquals(
-                new StepFigures.Sum("0", "30.010"),
+                new StepFigures.CorrectionAndValue("0", "30.010"),
                 sum(Measured.of(reading(new Written("1.1815", Unit.INCH), Optional.empty()), slot())));
     }
 
@@ -192,7 +192,7 @@ class StepFiguresTest {
         return Sheet.of(plan, new Run(entries)).line(step).finding();
     }
 
-    private static StepFigures.Sum sum(Measured measured) {
+    private static StepFigures.CorrectionAndValue sum(Measured measured) {
         return StepFigures.of(finding(), measured).sum(measured);
     }
 

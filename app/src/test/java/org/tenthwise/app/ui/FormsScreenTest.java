@@ -276,11 +276,11 @@ class FormsScreenTest extends ScreenTest {
         Catalogue unsound = new Catalogue(
                 List.of(),
                 List.of(
-                        new Catalogue.Refused(
+                        new Catalogue.RefusedFile(
                                 "KX-9.toml",
                                 List.of(new PlanProblem(
                                         7, 3, "check 7: upper limit 30.000 mm is below lower limit 30.021 mm"))),
-                        new Catalogue.Refused(
+                        new Catalogue.RefusedFile(
                                 "x.toml", List.of(new PlanProblem(1, 1, "is a folder, not a plan file")))));
         seen("about", "refused", window -> {
             AboutViewModel model = new AboutViewModel(

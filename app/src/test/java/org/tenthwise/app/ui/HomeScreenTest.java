@@ -131,7 +131,7 @@ class HomeScreenTest extends ScreenTest {
     void anUnsoundPlanIsSaidEverywhere() {
         Catalogue unsound = new Catalogue(
                 List.of(),
-                List.of(new Catalogue.Refused(
+                List.of(new Catalogue.RefusedFile(
                         "KX-9.toml",
                         List.of(new PlanProblem(
                                 7, 3, "check 7: upper limit 30.000 mm is below lower limit 30.021 mm")))));

@@ -20,7 +20,8 @@ class MadeUpFormsScreenTest extends FormsScreenTest {
     @Override
     protected String data() {
         return LONG_WORDS
-                + "there here data user org tenthwise app files plans toml check upper limit below lower folder, not a plan "
+                + "there here data user org tenthwise app files plans toml check upper limit below lower folder, "
+                + "not a plan "
                 + "The last backup was made on November One is made after each closed run and once a day "
                 + LIBRARIES;
     }

@@ -11,6 +11,7 @@ class MadeUpHomeScreenTest extends HomeScreenTest {
     /** What was typed, and a problem of a plan as it was handed in. */
     @Override
     protected String data() {
-        return "second-half-of-the-pair setter nothing not accepted machined and measured check upper limit below lower";
+        return "second-half-of-the-pair setter nothing not accepted machined and measured check upper limit below "
+                + "lower";
     }
 }

@@ -96,7 +96,8 @@ final class ShopBenchmark {
                         name, median(taken), FEW, of, many, of / median(taken));
             });
             System.out.printf(
-                    "memory of a list with its shop: %.2f MB with %d runs, %.2f MB with %d; all in use %.1f MB, then %.1f%n",
+                    "memory of a list with its shop: %.2f MB with %d runs, %.2f MB with %d; all in use %.1f MB, "
+                            + "then %.1f%n",
                     (ofFew - before) / 1e6, FEW, (ofMany - ofFew) / 1e6, many, ofFew / 1e6, ofMany / 1e6);
         }
     }

@@ -13,15 +13,15 @@ import org.tenthwise.model.plan.Plan;
  * @param listed plans to begin a run with, in the order they were found
  * @param refused files that hold no sound plan
  */
-public record Catalogue(List<Listed> listed, List<Refused> refused) {
+public record Catalogue(List<Listed> listed, List<RefusedFile> refused) {
 
     /** @param file name of the file it comes from */
     public record Listed(String file, Plan plan) {}
 
     /** @param problems at least one */
-    public record Refused(String file, List<PlanProblem> problems) {
+    public record RefusedFile(String file, List<PlanProblem> problems) {
 
-        public Refused {
+        public RefusedFile {
             problems = List.copyOf(problems);
         }
     }
@@ -52,7 +52,7 @@ public record Catalogue(List<Listed> listed, List<Refused> refused) {
     /** Both together. A plan of {@code more} for a part and revision that is listed here already is refused. */
     public Catalogue and(Catalogue more) {
         List<Listed> both = new ArrayList<>(listed);
-        List<Refused> out = new ArrayList<>(refused);
+        List<RefusedFile> out = new ArrayList<>(refused);
         out.addAll(more.refused);
         for (Listed next : more.listed) {
             both.stream()
@@ -63,9 +63,9 @@ public record Catalogue(List<Listed> listed, List<Refused> refused) {
         return new Catalogue(both, out);
     }
 
-    private static Refused second(Listed first, Listed second) {
+    private static RefusedFile second(Listed first, Listed second) {
         PartId part = second.plan().part();
-        return new Refused(
+        return new RefusedFile(
                 second.file(),
                 List.of(new PlanProblem(
                         1,

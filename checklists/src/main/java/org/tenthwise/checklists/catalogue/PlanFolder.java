@@ -64,6 +64,6 @@ public final class PlanFolder {
     }
 
     private static Catalogue refused(String name, List<PlanProblem> problems) {
-        return new Catalogue(List.of(), List.of(new Catalogue.Refused(name, problems)));
+        return new Catalogue(List.of(), List.of(new Catalogue.RefusedFile(name, problems)));
     }
 }

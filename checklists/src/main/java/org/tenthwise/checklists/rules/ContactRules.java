@@ -64,7 +64,7 @@ final class ContactRules {
                 .ifPresent(size -> keys.problem(
                         GROOVES,
                         "no thread has a root of %s and a pitch of %s".formatted(size, shown(pitch.orElseThrow()))));
-        return grooves.built(() -> new Contact.AcrossGrooves(pitch.orElseThrow(), starts));
+        return grooves.built(() -> new Contact.InGrooves(pitch.orElseThrow(), starts));
     }
 
     private String shown(Length length) {

@@ -101,7 +101,7 @@ final class OverWiresKind implements StepKind {
         soFar.step(number)
                 .flatMap(PlanSoFar.Known::check)
                 .flatMap(Check::asSize)
-                .filter(size -> size.contact() instanceof Contact.AcrossGrooves grooves
+                .filter(size -> size.contact() instanceof Contact.InGrooves grooves
                         && (grooves.starts() != thread.starts()
                                 || grooves.pitch().minus(thread.pitch()).abs().isAbove(ROUNDED)))
                 .ifPresent(check -> keys.problemUnlessKept(

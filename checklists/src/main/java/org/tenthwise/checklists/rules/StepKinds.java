@@ -22,7 +22,7 @@ final class StepKinds {
 
     StepKinds() {
         kinds.put(AskedCheck.Confirm.KEY, new AskedKind(AskedCheck.Confirm::new));
-        kinds.put(AskedCheck.Look.KEY, new AskedKind(AskedCheck.Look::new));
+        kinds.put(AskedCheck.VisualCheck.KEY, new AskedKind(AskedCheck.VisualCheck::new));
         kinds.put(RUN_OUT, new RunOutKind());
         kinds.put(
                 BORE,

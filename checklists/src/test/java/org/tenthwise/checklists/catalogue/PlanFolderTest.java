@@ -44,9 +44,9 @@ class PlanFolderTest {
         Catalogue catalogue = new PlanFolder(folder).read();
         assertEquals(
                 List.of(
-                        new Catalogue.Refused(
+                        new Catalogue.RefusedFile(
                                 "a.toml", List.of(new PlanProblem(1, 1, "format 2 is not read here, only format 1"))),
-                        new Catalogue.Refused(
+                        new Catalogue.RefusedFile(
                                 "b.toml", List.of(new PlanProblem(1, 1, "is not UTF-8 text; save it as UTF-8")))),
                 catalogue.refused());
         assertEquals(1, catalogue.plans().size());
@@ -86,7 +86,7 @@ class PlanFolderTest {
         Catalogue catalogue = new PlanFolder(folder).read().orDemoParts();
         assertEquals(1, catalogue.plans().size());
         assertEquals(
-                List.of(new Catalogue.Refused(
+                List.of(new Catalogue.RefusedFile(
                         "yours.toml",
                         List.of(new PlanProblem(1, 1, "LG-2207 rev C has a plan already, in mine.toml")))),
                 catalogue.refused());

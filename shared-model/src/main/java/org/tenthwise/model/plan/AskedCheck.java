@@ -51,7 +51,7 @@ public sealed interface AskedCheck extends Check {
 
         R confirm(Confirm check);
 
-        R look(Look check);
+        R look(VisualCheck check);
 
         R goNotGo(GoNotGo check);
     }
@@ -89,7 +89,7 @@ public sealed interface AskedCheck extends Check {
     }
 
     /** Something that can only be seen. */
-    record Look(String what) implements AskedCheck {
+    record VisualCheck(String what) implements AskedCheck {
 
         /** The word plans and files for programs have for it. */
         public static final String KEY = "look";

@@ -20,7 +20,7 @@ public sealed interface Contact {
      * @param pitch from one groove to the next, more than nought
      * @param starts one or more
      */
-    record AcrossGrooves(Length pitch, int starts) implements Contact {
+    record InGrooves(Length pitch, int starts) implements Contact {
 
         /** Whether opposite grooves lie askew, so that it matters how the gauge touches. */
         public boolean standsAskew() {

@@ -64,7 +64,7 @@ public record SizeCheck(
 
     @Override
     public List<Question> questions() {
-        return contact instanceof Contact.AcrossGrooves grooves && grooves.standsAskew()
+        return contact instanceof Contact.InGrooves grooves && grooves.standsAskew()
                 ? List.of(Question.GROOVES_TOUCHED)
                 : List.of();
     }

@@ -31,7 +31,7 @@ public record Proposal(EvenCut cut, Optional<Register> register, List<Slot> unre
      * otherwise.
      */
     Optional<Length> atMost(CheckOfSize size) {
-        return cut instanceof EvenCut.Refused refused && refused.reason() == EvenCut.Reason.UNEVEN
+        return cut instanceof EvenCut.NoCut refused && refused.reason() == EvenCut.Reason.UNEVEN
                 ? refused.safe().filter(safe -> safe.signum() > 0 && !size.isTooLittleToCut(safe))
                 : Optional.empty();
     }
@@ -46,7 +46,7 @@ public record Proposal(EvenCut cut, Optional<Register> register, List<Slot> unre
 
     /** Whether not the least may come off any more. */
     public boolean leavesNothing() {
-        return cut instanceof EvenCut.Refused refused
+        return cut instanceof EvenCut.NoCut refused
                 && refused.safe().filter(safe -> safe.signum() == 0).isPresent();
     }
 

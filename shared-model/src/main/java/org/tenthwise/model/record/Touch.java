@@ -30,7 +30,7 @@ public record Touch(Contact contact, Optional<Answer> said) {
 
     /** Answers still to come. */
     int missing() {
-        return contact instanceof Contact.AcrossGrooves grooves && grooves.standsAskew() && said.isEmpty() ? 1 : 0;
+        return contact instanceof Contact.InGrooves grooves && grooves.standsAskew() && said.isEmpty() ? 1 : 0;
     }
 
     /**
@@ -38,14 +38,14 @@ public record Touch(Contact contact, Optional<Answer> said) {
      * small for the grooves it was read in comes to nought, which no size is.
      */
     Optional<Length> correction(Length read) {
-        if (contact instanceof Contact.AcrossGrooves grooves) {
+        if (contact instanceof Contact.InGrooves grooves) {
             return said.map(answer -> answer == Answer.OPPOSITE_GROOVES ? askew(read, grooves) : Length.ZERO);
         }
         Length off = most(contact);
         return off.signum() == 0 ? Optional.empty() : Optional.of(off.negated());
     }
 
-    private Length askew(Length read, Contact.AcrossGrooves grooves) {
+    private Length askew(Length read, Contact.InGrooves grooves) {
         return read.isAbove(most(contact))
                 ? AcrossGrooves.diameter(read, grooves.pitch(), grooves.starts())
                         .minus(read)
@@ -56,7 +56,7 @@ public record Touch(Contact contact, Optional<Answer> said) {
      * What a reading cannot be less than: what is taken off for the point of the drill, or how far points stand askew.
      */
     public static Length most(Contact contact) {
-        if (contact instanceof Contact.AcrossGrooves grooves) {
+        if (contact instanceof Contact.InGrooves grooves) {
             return AcrossGrooves.askew(grooves.pitch(), grooves.starts());
         }
         return contact instanceof Contact.DrilledHole hole && hole.readTo() == Contact.ReadTo.POINT

@@ -108,7 +108,7 @@ public sealed interface Event {
     }
 
     /** What is found out at a step, of the pass in hand. */
-    sealed interface Taken extends AtStep {
+    sealed interface TakenInPass extends AtStep {
 
         @Override
         default boolean changesTheFinding() {
@@ -218,7 +218,7 @@ public sealed interface Event {
     }
 
     /** A reading as typed, of the pass in hand. */
-    record ReadingTaken(int step, String slot, Written typed) implements Taken {
+    record ReadingTaken(int step, String slot, Written typed) implements TakenInPass {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.readingTaken(this);
@@ -229,7 +229,7 @@ public sealed interface Event {
      * A temperature as read, of the pass in hand: one for all its readings. A later one of the same body in the same
      * pass takes its place.
      */
-    record TemperatureTaken(int step, MeasuredBody of, Degrees read) implements Taken {
+    record TemperatureTaken(int step, MeasuredBody of, Degrees read) implements TakenInPass {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.temperatureTaken(this);
@@ -248,7 +248,7 @@ public sealed interface Event {
     }
 
     /** A question was answered. A later answer to the same question in the same pass takes its place. */
-    record Answered(int step, Question question, Answer answer) implements Taken {
+    record Answered(int step, Question question, Answer answer) implements TakenInPass {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.answered(this);

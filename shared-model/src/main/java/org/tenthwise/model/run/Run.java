@@ -423,7 +423,7 @@ public final class Run {
     /** Whether {@code person} read anything in this run. */
     public boolean wasReadBy(String person) {
         return entries.stream()
-                .anyMatch(entry -> entry.event() instanceof Event.Taken && Person.isSame(entry.by(), person));
+                .anyMatch(entry -> entry.event() instanceof Event.TakenInPass && Person.isSame(entry.by(), person));
     }
 
     /** Who has the run in hand: who began it, or the last it was handed over to. */

@@ -400,7 +400,7 @@ class CutSoFarTest {
                         root.with(),
                         Cutting.UNSAID,
                         Optional.empty(),
-                        new Contact.AcrossGrooves(length("7"), 1)));
+                        new Contact.InGrooves(length("7"), 1)));
         Event across = new Event.Answered(1, Question.GROOVES_TOUCHED, Answer.OPPOSITE_GROOVES);
         bench.read(1, "32.600").did(across).did(CUT).read(1, "32.500");
         assertEquals(List.of(), cuts(bench));

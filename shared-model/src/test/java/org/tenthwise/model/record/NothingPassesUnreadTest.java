@@ -30,7 +30,7 @@ class NothingPassesUnreadTest {
     static List<Check> oneOfEachKind() {
         return List.of(
                 new AskedCheck.Confirm("Chuck key out."),
-                new AskedCheck.Look("No chatter."),
+                new AskedCheck.VisualCheck("No chatter."),
                 new AskedCheck.GoNotGo("Enters.", "Does not.", Optional.empty()),
                 Bench.runOut("0.02", 4, "0", "90", "180", "270"),
                 BORE,

@@ -461,7 +461,7 @@ class ProposalTest {
     }
 
     private static EvenCut refused(EvenCut.Reason reason, String safe) {
-        return new EvenCut.Refused(reason, Optional.of(length(safe)));
+        return new EvenCut.NoCut(reason, Optional.of(length(safe)));
     }
 
     private static Event known(Register register, Aim.ByLimits usual) {

@@ -24,7 +24,9 @@ class SheetTest {
 
     @BeforeEach
     void threeLooks() {
-        bench.step(new AskedCheck.Look("a")).step(new AskedCheck.Look("b"), 2).step(new AskedCheck.Look("c"));
+        bench.step(new AskedCheck.VisualCheck("a"))
+                .step(new AskedCheck.VisualCheck("b"), 2)
+                .step(new AskedCheck.VisualCheck("c"));
     }
 
     @Test

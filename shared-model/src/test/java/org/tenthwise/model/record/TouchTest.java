@@ -36,7 +36,7 @@ import org.tenthwise.model.verdict.VerdictKind;
  */
 class TouchTest {
 
-    private static final Contact TR_40 = new Contact.AcrossGrooves(length("7"), 1);
+    private static final Contact TR_40 = new Contact.InGrooves(length("7"), 1);
     private static final Event OPPOSITE = new Event.Answered(1, Question.GROOVES_TOUCHED, Answer.OPPOSITE_GROOVES);
     private static final Event SQUARE = new Event.Answered(1, Question.GROOVES_TOUCHED, Answer.SQUARE_ACROSS);
 
@@ -109,14 +109,14 @@ class TouchTest {
 
     @Test
     void nobodyIsAskedWhereTheGroovesFaceEachOther() {
-        Check two = size(Feature.DIAMETER, "31.500", "32.500", 1, new Contact.AcrossGrooves(length("7"), 2));
+        Check two = size(Feature.DIAMETER, "31.500", "32.500", 1, new Contact.InGrooves(length("7"), 2));
         assertEquals(List.of(), two.questions());
         assertEquals(
                 VerdictKind.PASS,
                 new Bench().step(two).read(1, "32.500").finding(1).verdict().standing());
         assertEquals(
                 List.of(Question.GROOVES_TOUCHED),
-                size(Feature.DIAMETER, "31.5", "32.5", 1, new Contact.AcrossGrooves(length("7"), 3))
+                size(Feature.DIAMETER, "31.5", "32.5", 1, new Contact.InGrooves(length("7"), 3))
                         .questions());
     }
 

@@ -73,7 +73,7 @@ class TruingUpAssessmentTest {
         0.020,  MOVE
         0.0199, CONTRADICTION
         """)
-    void pointsMaySwingFurtherThanTheTurnByTheLastPlaceOfBoth(String highest, TruingUp.State state) {
+    void pointsMaySwingFurtherThanTheTurnByTheLastPlaceOfBoth(String highest, TruingUp.Case state) {
         Bench bench = sweep(oneSection(), "", "0.020", "0").read(1, "0.022", "0.011", "0", "0.011");
         bench.did(new Event.ReadingTaken(1, RunOutCheck.HIGHEST, mm(highest)));
         assertEquals(state, advice(bench).orElseThrow().state());
@@ -92,7 +92,7 @@ class TruingUpAssessmentTest {
     @Test
     void aTurnOfBareNoughtsDoesNotHideThatItContradictsThePoints() {
         assertEquals(
-                TruingUp.State.CONTRADICTION,
+                TruingUp.Case.CONTRADICTION,
                 advice(sweep(oneSection(), "", "0", "0").read(1, "0.040", "0.020", "0", "0.020"))
                         .orElseThrow()
                         .state());

@@ -91,7 +91,7 @@ final class FigureText {
     }
 
     /** What the size was corrected by, and what that makes. */
-    static StepFigures.Sum sum(Finding finding, Measured measured) {
+    static StepFigures.CorrectionAndValue sum(Finding finding, Measured measured) {
         return StepFigures.of(finding, measured).sum(measured);
     }
 

@@ -225,7 +225,7 @@ final class PassTable {
                                 StepFigures.of(finding, measured).overWires(measured)),
                         Style.SMALL)));
         story.measured(reading).ifPresent(measured -> {
-            StepFigures.Sum sum = FigureText.sum(story.finding().orElseThrow(), measured);
+            StepFigures.CorrectionAndValue sum = FigureText.sum(story.finding().orElseThrow(), measured);
             cell(row, CORRECTION, sum.correction(), Style.TEXT, counts);
             figure.parts(story.finding().orElseThrow(), measured)
                     .forEach(part -> row.text(CORRECTION, part, Style.SMALL));

@@ -75,7 +75,7 @@ final class PdfPen implements Pen {
     }
 
     private void trace(Shape shape) throws IOException {
-        if (shape instanceof Shape.Chain chain) {
+        if (shape instanceof Shape.Polyline chain) {
             trace(chain);
         } else if (shape instanceof Shape.Circle circle) {
             curve(circle.centre(), circle.radius(), 0, 360);
@@ -85,7 +85,7 @@ final class PdfPen implements Pen {
         }
     }
 
-    private void trace(Shape.Chain chain) throws IOException {
+    private void trace(Shape.Polyline chain) throws IOException {
         List<Point> points = chain.points();
         page.moveTo(x(points.get(0)), y(points.get(0)));
         for (Point point : points.subList(1, points.size())) {

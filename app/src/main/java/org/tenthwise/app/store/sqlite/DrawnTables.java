@@ -91,7 +91,7 @@ final class DrawnTables implements AutoCloseable {
 
     private void draw(String run, List<Entry> added) throws SQLException {
         boolean again = last.filter(digest -> digest.run().id().equals(run)).isPresent();
-        boolean begins = added.get(0).event() instanceof Event.Begun;
+        boolean begins = added.get(0).event().as(Event.Begun.class).isPresent();
         Optional<RunDigest> before = again ? last : begins ? Optional.empty() : before(run, added);
         Optional<RunDigest> now = before.isPresent()
                 ? before.map(digest -> digests.after(digest, added))

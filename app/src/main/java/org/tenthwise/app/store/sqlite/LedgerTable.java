@@ -163,13 +163,13 @@ final class LedgerTable {
     }
 
     /** So many entries behind one, in order, with their texts as stored. */
-    void page(long behind, int most, Consumer<LedgerWalk.Row> taken) throws SQLException {
+    void page(long behind, int most, Consumer<LedgerWalk.StoredRow> taken) throws SQLException {
         each(
                 COLUMNS + "WHERE seq > CAST(? AS INTEGER) ORDER BY seq LIMIT " + most,
                 Optional.of(Long.toString(behind)),
                 row -> {
                     byte[] body = bytes(row);
-                    taken.accept(new LedgerWalk.Row(stored(row, body), body));
+                    taken.accept(new LedgerWalk.StoredRow(stored(row, body), body));
                 });
     }
 

@@ -29,7 +29,7 @@ final class LedgerWalk {
     }
 
     /** An entry, and its text as stored, which need not be text any more. */
-    record Row(StoredEntry entry, byte[] body) {
+    record StoredRow(StoredEntry entry, byte[] body) {
 
         ChainCheck.Looked looked() {
             return ChainCheck.look(entry, body);
@@ -37,7 +37,7 @@ final class LedgerWalk {
     }
 
     /** @param failure why no more rows could be read than these */
-    private record Page(long behind, List<Row> rows, Optional<SQLException> failure) {
+    private record Page(long behind, List<StoredRow> rows, Optional<SQLException> failure) {
 
         long last() {
             return rows.stream().mapToLong(row -> row.entry().seq()).max().orElse(behind);
@@ -80,12 +80,12 @@ final class LedgerWalk {
     private record Seen(Page page, List<ChainCheck.Looked> entries) {
 
         static Seen of(Page page) {
-            return new Seen(page, page.rows().stream().map(Row::looked).toList());
+            return new Seen(page, page.rows().stream().map(StoredRow::looked).toList());
         }
     }
 
     private Page page(long behind) {
-        List<Row> rows = new ArrayList<>(PAGE);
+        List<StoredRow> rows = new ArrayList<>(PAGE);
         try {
             new LedgerTable(connection).page(behind, PAGE, rows::add);
             return new Page(behind, rows, Optional.empty());

@@ -47,7 +47,7 @@ final class ReadingRows {
         values.add(value);
     }
 
-    void each(History.Row each) throws SQLException {
+    void each(History.HistoryRow each) throws SQLException {
         statements.each(sql.toString(), values, row -> {
             each.take(DrawnRows.run(row), DrawnRows.step(row), reading(row));
             return each;

@@ -24,11 +24,11 @@ import org.tenthwise.model.run.Event;
 /** Reads the drawn tables. */
 final class SqliteHistory implements History {
 
-    private final Question.Answering store;
+    private final Query.Answering store;
     private final Plans plans;
 
     /** @param store its connections have the drawn tables, up to date */
-    SqliteHistory(Question.Answering store, Plans plans) {
+    SqliteHistory(Query.Answering store, Plans plans) {
         this.store = store;
         this.plans = plans;
     }
@@ -150,7 +150,7 @@ final class SqliteHistory implements History {
     }
 
     @Override
-    public void readings(ReadingQuery query, Row each) {
+    public void readings(ReadingQuery query, HistoryRow each) {
         ask(statements -> {
             new ReadingRows(statements, query).each(each);
             return each;

@@ -112,7 +112,7 @@ final class SqliteLedger implements Ledger {
         }
     }
 
-    private <T> T asked(Question<T> question) {
+    private <T> T asked(Query<T> question) {
         return answer(() -> question.of(connection));
     }
 

@@ -77,7 +77,7 @@ final class SqliteReading implements KeptEntries {
         return new SqliteHistory(this::drawn, plans);
     }
 
-    private <T> T drawn(Question<T> question) {
+    private <T> T drawn(Query<T> question) {
         return answer(connection -> {
             if (DrawnTables.areUpToDate(connection)) {
                 return question.of(connection);
@@ -144,7 +144,7 @@ final class SqliteReading implements KeptEntries {
     @Override
     public void close() {}
 
-    private <T> T answer(Question<T> question) {
+    private <T> T answer(Query<T> question) {
         try {
             return ask(question);
         } catch (SQLException | IOException e) {
@@ -153,7 +153,7 @@ final class SqliteReading implements KeptEntries {
     }
 
     /** Asks the file at rest where it is at rest, and once more, sharing it, if another began to write meanwhile. */
-    <T> T ask(Question<T> question) throws SQLException, IOException {
+    <T> T ask(Query<T> question) throws SQLException, IOException {
         Optional<StoreFile.Stamp> before = file.atRest();
         if (before.isPresent()) {
             try (Connection connection = Connections.toRead(file.urlAtRest())) {
@@ -171,7 +171,7 @@ final class SqliteReading implements KeptEntries {
     }
 
     /** An entry left unfinished, its process killed or the power gone, is taken back first; whoever opens does that. */
-    private <T> T share(Question<T> question) throws SQLException {
+    private <T> T share(Query<T> question) throws SQLException {
         try (Connection connection = Connections.toRead(file.urlToShare())) {
             return question.of(connection);
         } catch (SQLException e) {

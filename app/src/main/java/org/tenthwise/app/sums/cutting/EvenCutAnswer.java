@@ -84,7 +84,7 @@ final class EvenCutAnswer {
                     .put(STATE, isInside() ? "in-size" : "cut-again");
             offered(answer, offered);
         } else {
-            refused(answer, (EvenCut.Refused) cut);
+            refused(answer, (EvenCut.NoCut) cut);
         }
         if (sizes.size() == 1) {
             answer.note("One size was given: the rest of the wall is taken to be as large.");
@@ -118,7 +118,7 @@ final class EvenCutAnswer {
         }
     }
 
-    private void refused(SumResult.Writing answer, EvenCut.Refused no) {
+    private void refused(SumResult.Writing answer, EvenCut.NoCut no) {
         boolean inside = isInside();
         no.safe().ifPresent(safe -> answer.put(SAFE_CUT, safe));
         answer.put(
@@ -152,7 +152,7 @@ final class EvenCutAnswer {
                         + "guard band.");
     }
 
-    private String safe(EvenCut.Refused no) {
+    private String safe(EvenCut.NoCut no) {
         return no.safe()
                 .map(safe -> safe.signum() == 0
                         ? " Nothing more may come off."

@@ -70,7 +70,7 @@ public final class AboutView extends Screen {
         return new VBox(pages);
     }
 
-    private static List<Region> rows(AboutViewModel.Section section) {
+    private static List<Region> rows(AboutViewModel.AboutSection section) {
         List<Region> rows = new ArrayList<>();
         rows.add(Texts.label(section.heading(), "heading"));
         section.paragraphs().forEach(paragraph -> rows.add(Texts.label(paragraph, "body")));

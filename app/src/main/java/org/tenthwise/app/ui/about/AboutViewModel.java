@@ -15,8 +15,8 @@ import org.tenthwise.model.words.Words;
 public final class AboutViewModel {
 
     /** A heading and what stands under it, a paragraph each. */
-    public record Section(String heading, List<String> paragraphs) {
-        public Section {
+    public record AboutSection(String heading, List<String> paragraphs) {
+        public AboutSection {
             paragraphs = List.copyOf(paragraphs);
         }
     }
@@ -25,7 +25,7 @@ public final class AboutViewModel {
     private final Callable<Catalogue> plans;
     private final LedgerTasks errands;
     private final Words words;
-    private final ReadOnlyObjectWrapper<List<Section>> sections;
+    private final ReadOnlyObjectWrapper<List<AboutSection>> sections;
 
     /** @param plans looks up the plans there are, away from the screen */
     public AboutViewModel(AboutFacts facts, Callable<Catalogue> plans, LedgerTasks errands, Words words) {
@@ -37,11 +37,11 @@ public final class AboutViewModel {
     }
 
     /** What can hurt, first of all. */
-    public Section cautions() {
-        return new Section(words.say("about.cautions"), Suggestions.ready(words, "about.cautions.all"));
+    public AboutSection cautions() {
+        return new AboutSection(words.say("about.cautions"), Suggestions.ready(words, "about.cautions.all"));
     }
 
-    public ReadOnlyObjectProperty<List<Section>> sectionsProperty() {
+    public ReadOnlyObjectProperty<List<AboutSection>> sectionsProperty() {
         return sections.getReadOnlyProperty();
     }
 
@@ -50,28 +50,28 @@ public final class AboutViewModel {
         errands.run(() -> sections(plans.call().refused(), facts.backups().call()), sections::set);
     }
 
-    private List<Section> sections(List<Catalogue.Refused> refused, List<String> backups) {
-        List<Section> all = new ArrayList<>();
-        all.add(new Section(
+    private List<AboutSection> sections(List<Catalogue.RefusedFile> refused, List<String> backups) {
+        List<AboutSection> all = new ArrayList<>();
+        all.add(new AboutSection(
                 words.say("about.program"),
                 List.of(
                         words.say("about.version", facts.version()),
                         words.say("about.licence"),
                         words.say("about.no-warranty"))));
-        all.add(new Section(
+        all.add(new AboutSection(
                 words.say("about.data"),
                 List.of(
                         words.say("about.data-at", facts.dataAt()),
                         words.say("about.plans-at", facts.plansAt()),
                         words.say("about.data-kept"))));
         if (!backups.isEmpty()) {
-            all.add(new Section(words.say("about.backups"), backups));
+            all.add(new AboutSection(words.say("about.backups"), backups));
         }
         if (!refused.isEmpty()) {
-            all.add(new Section(
+            all.add(new AboutSection(
                     words.say("about.refused"), refused.stream().map(this::line).toList()));
         }
-        all.add(new Section(
+        all.add(new AboutSection(
                 words.say("about.libraries"),
                 Library.all().stream()
                         .map(library -> words.say("about.library", library.name(), library.serves(), library.licence()))
@@ -80,7 +80,7 @@ public final class AboutViewModel {
     }
 
     /** One line a file, whatever is wrong in it. */
-    private String line(Catalogue.Refused file) {
+    private String line(Catalogue.RefusedFile file) {
         PlanProblem first = file.problems().get(0);
         int more = file.problems().size() - 1;
         return more == 0

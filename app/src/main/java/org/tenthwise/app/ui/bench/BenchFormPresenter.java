@@ -85,7 +85,7 @@ final class BenchFormPresenter {
     }
 
     private static Optional<String> refusal(FormField ask, FormOutcome outcome) {
-        return outcome instanceof FormOutcome.Refused refused
+        return outcome instanceof FormOutcome.InputRefused refused
                         && refused.at().filter(ask::equals).isPresent()
                 ? Optional.of(refused.sentence())
                 : Optional.empty();
@@ -132,7 +132,7 @@ final class BenchFormPresenter {
                     List.of(),
                     "");
         }
-        if (outcome instanceof FormOutcome.Refused refused) {
+        if (outcome instanceof FormOutcome.InputRefused refused) {
             return new Found(refused.sentence(), true, List.of(), List.of(), "");
         }
         SumResult answer = ((FormOutcome.Done) outcome).answer();

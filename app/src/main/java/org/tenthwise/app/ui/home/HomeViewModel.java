@@ -29,7 +29,7 @@ public final class HomeViewModel {
     private final Clock clock;
     private final RunListViewModel runs;
     private final ReadOnlyObjectWrapper<List<PartRow>> parts = new ReadOnlyObjectWrapper<>(List.of());
-    private final ReadOnlyObjectWrapper<Looked> folder = new ReadOnlyObjectWrapper<>(Looked.NOT_YET);
+    private final ReadOnlyObjectWrapper<LoadingState> folder = new ReadOnlyObjectWrapper<>(LoadingState.NOT_YET);
     private final ReadOnlyStringWrapper refused = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper remark = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper today = new ReadOnlyStringWrapper("");
@@ -55,7 +55,7 @@ public final class HomeViewModel {
     }
 
     /** Whether the parts are those there are plans of. */
-    public ReadOnlyObjectProperty<Looked> folderProperty() {
+    public ReadOnlyObjectProperty<LoadingState> folderProperty() {
         return folder.getReadOnlyProperty();
     }
 
@@ -78,8 +78,8 @@ public final class HomeViewModel {
         today.set(new When(OffsetDateTime.now(clock), words).today());
         runs.load();
         errands.runOr(plans, this::show, () -> {
-            if (folder.get() != Looked.DONE) {
-                folder.set(Looked.FAILED);
+            if (folder.get() != LoadingState.DONE) {
+                folder.set(LoadingState.FAILED);
             }
         });
     }
@@ -90,7 +90,7 @@ public final class HomeViewModel {
         remark.set(remarks(catalogue.plans()));
         parts.set(
                 catalogue.plans().stream().map(plan -> PartRow.of(plan, words)).toList());
-        folder.set(Looked.DONE);
+        folder.set(LoadingState.DONE);
     }
 
     private String remarks(List<Plan> plans) {

@@ -38,7 +38,7 @@ public final class RunListViewModel {
     private final Clock clock;
     private final TextEntryViewModel typed = new TextEntryViewModel("", MOST, any -> goOnWithTheOnly());
     private final ReadOnlyObjectWrapper<List<RunRow>> rows = new ReadOnlyObjectWrapper<>(List.of());
-    private final ReadOnlyObjectWrapper<Looked> looked = new ReadOnlyObjectWrapper<>(Looked.NOT_YET);
+    private final ReadOnlyObjectWrapper<LoadingState> looked = new ReadOnlyObjectWrapper<>(LoadingState.NOT_YET);
     private Optional<String> machine = Optional.empty();
     private boolean any;
     private boolean whole;
@@ -69,7 +69,7 @@ public final class RunListViewModel {
     }
 
     /** Whether the rows are those of the store: nothing is said about runs before it was read. */
-    public ReadOnlyObjectProperty<Looked> lookedProperty() {
+    public ReadOnlyObjectProperty<LoadingState> lookedProperty() {
         return looked.getReadOnlyProperty();
     }
 
@@ -80,10 +80,10 @@ public final class RunListViewModel {
 
     /** What is said where there is no row. */
     public String none() {
-        if (looked.get() == Looked.DONE && !foundByProperty().get().isBlank()) {
+        if (looked.get() == LoadingState.DONE && !foundByProperty().get().isBlank()) {
             return words.say("home.no-runs.found", foundByProperty().get().strip());
         }
-        if (looked.get() == Looked.DONE && (closed || any)) {
+        if (looked.get() == LoadingState.DONE && (closed || any)) {
             return words.say(closed ? "home.no-runs.closed" : "home.no-runs.all-closed");
         }
         return words.say("home.no-runs", looked.get());
@@ -137,8 +137,8 @@ public final class RunListViewModel {
                     }
                 },
                 () -> {
-                    if (looked.get() != Looked.DONE) {
-                        looked.set(Looked.FAILED);
+                    if (looked.get() != LoadingState.DONE) {
+                        looked.set(LoadingState.FAILED);
                     }
                 });
     }
@@ -172,7 +172,7 @@ public final class RunListViewModel {
     private void show(List<RunRow> before, List<RunSummary> page) {
         When when = new When(OffsetDateTime.now(clock), words);
         whole = page.size() < PAGE;
-        looked.set(Looked.DONE);
+        looked.set(LoadingState.DONE);
         rows.set(Stream.concat(before.stream(), page.stream().map(run -> RunRow.of(run, when, words)))
                 .toList());
     }

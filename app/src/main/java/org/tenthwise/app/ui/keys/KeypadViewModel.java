@@ -20,7 +20,7 @@ import javafx.beans.property.StringProperty;
 public final class KeypadViewModel implements Typing {
 
     /** Why what stands on the pad can be entered or not. */
-    public enum State {
+    public enum PadState {
         /** Nothing typed. */
         EMPTY,
         ENTERABLE,
@@ -31,7 +31,7 @@ public final class KeypadViewModel implements Typing {
     }
 
     private final ReadOnlyStringWrapper typed = new ReadOnlyStringWrapper("");
-    private final ReadOnlyObjectWrapper<State> state = new ReadOnlyObjectWrapper<>(State.EMPTY);
+    private final ReadOnlyObjectWrapper<PadState> state = new ReadOnlyObjectWrapper<>(PadState.EMPTY);
     private final StringProperty unit = new SimpleStringProperty("");
     private final Consumer<String> onEnter;
 
@@ -45,7 +45,7 @@ public final class KeypadViewModel implements Typing {
         return typed.getReadOnlyProperty();
     }
 
-    public ReadOnlyObjectProperty<State> stateProperty() {
+    public ReadOnlyObjectProperty<PadState> stateProperty() {
         return state.getReadOnlyProperty();
     }
 
@@ -100,7 +100,7 @@ public final class KeypadViewModel implements Typing {
 
     @Override
     public void enter() {
-        if (state.get() == State.ENTERABLE) {
+        if (state.get() == PadState.ENTERABLE) {
             onEnter.accept(typedFigure().figure());
         }
     }

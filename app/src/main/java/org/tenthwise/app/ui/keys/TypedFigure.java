@@ -27,19 +27,19 @@ public record TypedFigure(String typed, String unit) {
     }
 
     /** Why it can be entered or not. */
-    public KeypadViewModel.State state() {
+    public KeypadViewModel.PadState state() {
         String figure = figure();
         if (figure.isEmpty()) {
-            return KeypadViewModel.State.EMPTY;
+            return KeypadViewModel.PadState.EMPTY;
         }
         if (Written.isPlainDecimal(figure) && digits(figure) <= MOST_DIGITS) {
-            return KeypadViewModel.State.ENTERABLE;
+            return KeypadViewModel.PadState.ENTERABLE;
         }
         boolean begun = withoutUnit(figure, unit.isEmpty() ? "" : unit.substring(0, unit.length() - 1))
                 .matches("[+-]?(\\d+(\\.\\d*)?)?");
         return begun && digits(figure) <= MOST_DIGITS
-                ? KeypadViewModel.State.UNFINISHED
-                : KeypadViewModel.State.NO_FIGURE;
+                ? KeypadViewModel.PadState.UNFINISHED
+                : KeypadViewModel.PadState.NO_FIGURE;
     }
 
     /** The figure alone, where it is one. */
@@ -49,7 +49,7 @@ public record TypedFigure(String typed, String unit) {
 
     /** What is wrong with it; empty where nothing is, or where it may still become a figure. */
     public Optional<Unfit> unfit() {
-        if (state() != KeypadViewModel.State.NO_FIGURE) {
+        if (state() != KeypadViewModel.PadState.NO_FIGURE) {
             return Optional.empty();
         }
         String figure = figure();

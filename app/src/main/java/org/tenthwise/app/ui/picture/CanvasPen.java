@@ -42,7 +42,7 @@ public final class CanvasPen implements Pen {
         canvas.setLineWidth(stroke.width());
         canvas.setLineDashes(
                 stroke.dash().stream().mapToDouble(Double::doubleValue).toArray());
-        if (shape instanceof Shape.Chain chain) {
+        if (shape instanceof Shape.Polyline chain) {
             chain(chain, stroke.width());
         } else if (shape instanceof Shape.Circle circle) {
             double across = 2 * circle.radius();
@@ -61,7 +61,7 @@ public final class CanvasPen implements Pen {
         }
     }
 
-    private void chain(Shape.Chain chain, double width) {
+    private void chain(Shape.Polyline chain, double width) {
         long device = Math.max(1, Math.round(width * pixelsPerUnit));
         List<Point> points = chain.points();
         boolean straight = level(points, chain.closed());
@@ -125,7 +125,7 @@ public final class CanvasPen implements Pen {
     @Override
     public void fill(Shape shape, Role role) {
         canvas.setFill(colour(role));
-        if (shape instanceof Shape.Chain chain) {
+        if (shape instanceof Shape.Polyline chain) {
             canvas.fillPolygon(
                     chain.points().stream().mapToDouble(Point::x).toArray(),
                     chain.points().stream().mapToDouble(Point::y).toArray(),

@@ -10,8 +10,8 @@ import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.JawWords;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.app.ui.run.RunScreenState.Meaning;
-import org.tenthwise.app.ui.run.RunScreenState.Panel;
-import org.tenthwise.app.ui.run.RunScreenState.Reply;
+import org.tenthwise.app.ui.run.RunScreenState.PromptPanel;
+import org.tenthwise.app.ui.run.RunScreenState.ReplyKey;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Question;
@@ -22,7 +22,7 @@ import org.tenthwise.model.run.Run;
 import org.tenthwise.model.words.Words;
 
 /** What lies under the hand for each kind of prompt. */
-final class PromptPanels implements Prompt.Cases<Panel> {
+final class PromptPanels implements Prompt.Cases<PromptPanel> {
 
     private final Words words;
     private final State state;
@@ -35,8 +35,8 @@ final class PromptPanels implements Prompt.Cases<Panel> {
     }
 
     @Override
-    public Panel reading(Prompt.Reading reading) {
-        return new Panel.Pad(
+    public PromptPanel reading(Prompt.Reading reading) {
+        return new PromptPanel.Pad(
                 words.say("run.reading", reading.taken() + 1, reading.of(), place(reading.slot())),
                 unit,
                 last().map(measured -> words.say("run.last", comesTo(measured))).orElse(""),
@@ -44,8 +44,8 @@ final class PromptPanels implements Prompt.Cases<Panel> {
     }
 
     @Override
-    public Panel certified(Prompt.Certified certified) {
-        return new Panel.Pad(
+    public PromptPanel certified(Prompt.Certified certified) {
+        return new PromptPanel.Pad(
                 words.say(words.key("run.certified", certified.reference()), certified.mark()),
                 unit,
                 certified
@@ -57,8 +57,8 @@ final class PromptPanels implements Prompt.Cases<Panel> {
     }
 
     @Override
-    public Panel zero(Prompt.Zero zero) {
-        return new Panel.Pad(
+    public PromptPanel zero(Prompt.Zero zero) {
+        return new PromptPanel.Pad(
                 words.say("run.zero"),
                 unit,
                 words.say("run.zero.master", zero.certified().text()),
@@ -66,8 +66,8 @@ final class PromptPanels implements Prompt.Cases<Panel> {
     }
 
     @Override
-    public Panel temperature(Prompt.Temperature temperature) {
-        return new Panel.Pad(
+    public PromptPanel temperature(Prompt.Temperature temperature) {
+        return new PromptPanel.Pad(
                 whose(temperature.of()),
                 state.sheet().plan().climate().orElseThrow().scale().symbol(),
                 temperature
@@ -78,65 +78,65 @@ final class PromptPanels implements Prompt.Cases<Panel> {
     }
 
     @Override
-    public Panel whichGauge(Prompt.WhichGauge which) {
-        return new Panel.Ask(
+    public PromptPanel whichGauge(Prompt.WhichGauge which) {
+        return new PromptPanel.Ask(
                 words.say("run.which-gauge", words.say("gauge-kind", which.kind())),
                 which.known().stream()
                         .limit(3)
-                        .map(gauge -> new Reply(gauge.id(), new Meaning.Gauge(gauge.id())))
+                        .map(gauge -> new ReplyKey(gauge.id(), new Meaning.GaugeMark(gauge.id())))
                         .toList());
     }
 
     @Override
-    public Panel whichSense(Prompt.WhichSense sense) {
-        return new Panel.Ask(
+    public PromptPanel whichSense(Prompt.WhichSense sense) {
+        return new PromptPanel.Ask(
                 words.say("run.sense", sense.gauge()),
                 List.of(
-                        new Reply(words.say("run.sense.rises"), new Meaning.Sense(true)),
-                        new Reply(words.say("run.sense.falls"), new Meaning.Sense(false))));
+                        new ReplyKey(words.say("run.sense.rises"), new Meaning.Sense(true)),
+                        new ReplyKey(words.say("run.sense.falls"), new Meaning.Sense(false))));
     }
 
     @Override
-    public Panel senseInFigures(Prompt.SenseInFigures figures) {
-        return new Panel.Ask(
+    public PromptPanel senseInFigures(Prompt.SenseInFigures figures) {
+        return new PromptPanel.Ask(
                 words.say(
                         figures.otherwiseSoFar() ? "run.sense.figure.otherwise" : "run.sense.figure",
                         Figures.written(figures.reading()),
                         Figures.written(figures.size()),
                         figures.gauge()),
                 List.of(
-                        new Reply(words.say("run.sense.figure.so"), new Meaning.SenseInFigures(true)),
-                        new Reply(words.say("run.sense.figure.not"), new Meaning.SenseInFigures(false))));
+                        new ReplyKey(words.say("run.sense.figure.so"), new Meaning.SenseInFigures(true)),
+                        new ReplyKey(words.say("run.sense.figure.not"), new Meaning.SenseInFigures(false))));
     }
 
     @Override
-    public Panel whichRegister(Prompt.WhichRegister which) {
-        return new Panel.Ask(
+    public PromptPanel whichRegister(Prompt.WhichRegister which) {
+        return new PromptPanel.Ask(
                 words.say(which.machine().isEmpty() ? "run.register" : "run.register.of", which.machine()),
                 Stream.of(Register.values())
                         .map(register ->
-                                new Reply(words.say("run.register.counts", register), new Meaning.Counts(register)))
+                                new ReplyKey(words.say("run.register.counts", register), new Meaning.Counts(register)))
                         .toList());
     }
 
     @Override
-    public Panel answering(Prompt.Answering answering) {
+    public PromptPanel answering(Prompt.Answering answering) {
         return question(answering.question());
     }
 
     @Override
-    public Panel nothing(Prompt.Nothing nothing) {
+    public PromptPanel nothing(Prompt.Nothing nothing) {
         return done();
     }
 
     @Override
-    public Panel held(Prompt.Held held) {
-        return new Panel.Ask(words.say("run.held", RunPresenter.list(words, held.waitingFor())), List.of());
+    public PromptPanel held(Prompt.Held held) {
+        return new PromptPanel.Ask(words.say("run.held", RunPresenter.list(words, held.waitingFor())), List.of());
     }
 
     @Override
-    public Panel closed(Prompt.Closed closed) {
-        return new Panel.Ask(
+    public PromptPanel closed(Prompt.Closed closed) {
+        return new PromptPanel.Ask(
                 state.sheet().run().unknown().isEmpty() ? words.say("run.closed") : words.say("run.newer"), List.of());
     }
 
@@ -154,34 +154,34 @@ final class PromptPanels implements Prompt.Cases<Panel> {
     }
 
     /** All is taken: the last figure stays to be seen, or what was answered. */
-    private Panel done() {
+    private PromptPanel done() {
         List<Run.Answering> answers = state.pass().answers();
         boolean asksLast = !state.inHand().check().questions().isEmpty();
         if (asksLast && !answers.isEmpty()) {
             Run.Answering answer = answers.get(answers.size() - 1);
-            return new Panel.Ask(
+            return new PromptPanel.Ask(
                     words.say("run.answered", words.say(words.key("run.answer", answer.question()), answer.answer())),
                     List.of());
         }
-        return last().<Panel>map(measured -> new Panel.Pad(
+        return last().<PromptPanel>map(measured -> new PromptPanel.Pad(
                         words.say("run.taken", place(measured.slot())),
                         unit,
                         corrected(measured),
                         Figures.read(
                                 measured.reading().typed(), state.sheet().plan().unit())))
-                .orElseGet(() -> new Panel.Ask(words.say("run.taken-all"), List.of()));
+                .orElseGet(() -> new PromptPanel.Ask(words.say("run.taken-all"), List.of()));
     }
 
-    private Panel question(Question question) {
-        return new Panel.Ask(
+    private PromptPanel question(Question question) {
+        return new PromptPanel.Ask(
                 words.say("run.ask", question),
                 question.answers().stream()
                         .map(answer -> reply(question, answer))
                         .toList());
     }
 
-    private Reply reply(Question question, Answer answer) {
-        return new Reply(words.say(words.key("run.answer", question), answer), new Meaning.Answered(answer));
+    private ReplyKey reply(Question question, Answer answer) {
+        return new ReplyKey(words.say(words.key("run.answer", question), answer), new Meaning.Answered(answer));
     }
 
     /** The reading taken last of those that count. */

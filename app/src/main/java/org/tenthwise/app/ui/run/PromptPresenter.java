@@ -8,7 +8,7 @@ import org.tenthwise.app.ui.run.RunScreenState.Allowed;
 import org.tenthwise.app.ui.run.RunScreenState.Commit;
 import org.tenthwise.app.ui.run.RunScreenState.Meaning;
 import org.tenthwise.app.ui.run.RunScreenState.OtherWay;
-import org.tenthwise.app.ui.run.RunScreenState.Panel;
+import org.tenthwise.app.ui.run.RunScreenState.PromptPanel;
 import org.tenthwise.model.compute.roundness.TruingUp;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Check;
@@ -31,7 +31,7 @@ final class PromptPresenter {
         this.words = words;
     }
 
-    Panel panel(State state) {
+    PromptPanel panel(State state) {
         return state.asked().match(new PromptPanels(words, state));
     }
 
@@ -198,7 +198,7 @@ final class PromptPresenter {
 
     private static boolean movesNothing(RunOutFinding runOut) {
         return runOut.truingUp()
-                .filter(advice -> advice.state() != TruingUp.State.MOVE)
+                .filter(advice -> advice.state() != TruingUp.Case.MOVE)
                 .isPresent();
     }
 

@@ -11,8 +11,8 @@ import org.tenthwise.app.ui.keys.Keypad;
 import org.tenthwise.app.ui.keys.Readout;
 import org.tenthwise.app.ui.run.RunScreenState.Act;
 import org.tenthwise.app.ui.run.RunScreenState.Commit;
-import org.tenthwise.app.ui.run.RunScreenState.Panel;
-import org.tenthwise.app.ui.run.RunScreenState.Reply;
+import org.tenthwise.app.ui.run.RunScreenState.PromptPanel;
+import org.tenthwise.app.ui.run.RunScreenState.ReplyKey;
 import org.tenthwise.app.ui.theme.ScreenSizes;
 import org.tenthwise.app.ui.workplace.HandPane;
 import org.tenthwise.model.words.Words;
@@ -35,7 +35,10 @@ final class RunHand {
         keypadDeaf = new Deaf(keypad);
         model.takesFiguresProperty().subscribe(keypad::takeFigures);
         Readout readout = new Readout(
-                model.promptProperty(), model.figureProperty(), pad(Panel.Pad::unit), pad(Panel.Pad::comesTo));
+                model.promptProperty(),
+                model.figureProperty(),
+                pad(PromptPanel.Pad::unit),
+                pad(PromptPanel.Pad::comesTo));
         replies.setAlignment(Pos.BOTTOM_LEFT);
         pane = new HandPane(readout, keypad, replies, answered);
         pane.focusStays(commit);
@@ -45,8 +48,8 @@ final class RunHand {
         return pane;
     }
 
-    void show(Panel panel) {
-        if (panel instanceof Panel.Ask ask) {
+    void show(PromptPanel panel) {
+        if (panel instanceof PromptPanel.Ask ask) {
             pane.ask(ask.words(), () -> replies.getChildren().setAll(keys(ask.replies())));
         } else {
             if (pane.asks()) {
@@ -56,7 +59,7 @@ final class RunHand {
         }
     }
 
-    private List<Key> keys(List<Reply> offered) {
+    private List<Key> keys(List<ReplyKey> offered) {
         return offered.stream()
                 .map(reply -> {
                     Key key = new Key(Key.Kind.PLAIN, reply.label(), () -> model.reply(reply.meaning()));
@@ -68,8 +71,8 @@ final class RunHand {
                 .toList();
     }
 
-    private ObservableValue<String> pad(Function<Panel.Pad, String> part) {
-        return model.shownProperty().map(shown -> shown.panel() instanceof Panel.Pad pad ? part.apply(pad) : "");
+    private ObservableValue<String> pad(Function<PromptPanel.Pad, String> part) {
+        return model.shownProperty().map(shown -> shown.panel() instanceof PromptPanel.Pad pad ? part.apply(pad) : "");
     }
 
     private Key commit(String id) {

@@ -20,7 +20,7 @@ public record RunScreenState(
         InHand inHand,
         Optional<Picture> picture,
         Found found,
-        Panel panel,
+        PromptPanel panel,
         Commit first,
         Allowed allowed) {
 
@@ -74,13 +74,13 @@ public record RunScreenState(
             VerdictKind standing, String word, String distance, String next, String remarks, String ahead) {}
 
     /** What the right column is for. */
-    public sealed interface Panel {
+    public sealed interface PromptPanel {
 
         /** The keypad. {@code last} is the figure shown while nothing is typed; may be empty. */
-        record Pad(String prompt, String unit, String comesTo, String last) implements Panel {}
+        record Pad(String prompt, String unit, String comesTo, String last) implements PromptPanel {}
 
         /** A question with its answers; without answers a plain sentence. */
-        record Ask(String words, List<Reply> replies) implements Panel {
+        record Ask(String words, List<ReplyKey> replies) implements PromptPanel {
             public Ask {
                 replies = List.copyOf(replies);
             }
@@ -88,7 +88,7 @@ public record RunScreenState(
     }
 
     /** A key that answers. */
-    public record Reply(String label, Meaning meaning) {}
+    public record ReplyKey(String label, Meaning meaning) {}
 
     /** What an answering key means. */
     public sealed interface Meaning {
@@ -101,7 +101,7 @@ public record RunScreenState(
         /** Whether the gauge shows the figure that its sense was put into. */
         record SenseInFigures(boolean so) implements Meaning {}
 
-        record Gauge(String mark) implements Meaning {}
+        record GaugeMark(String mark) implements Meaning {}
 
         /** How the register of the machine counts. */
         record Counts(Register register) implements Meaning {}

@@ -18,7 +18,7 @@ import org.tenthwise.app.ui.keys.Typing;
 import org.tenthwise.app.ui.run.RunScreenState.Act;
 import org.tenthwise.app.ui.run.RunScreenState.Commit;
 import org.tenthwise.app.ui.run.RunScreenState.Meaning;
-import org.tenthwise.app.ui.run.RunScreenState.Panel;
+import org.tenthwise.app.ui.run.RunScreenState.PromptPanel;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.model.plan.Aim;
@@ -68,7 +68,7 @@ public final class RunViewModel implements Typing {
         this.committing = new Settling(clock);
         this.replying = new Settling(clock);
         this.keepingOrAgain = new Settling(clock);
-        pad().unitProperty().bind(shown.map(now -> now.panel() instanceof Panel.Pad pad ? pad.unit() : ""));
+        pad().unitProperty().bind(shown.map(now -> now.panel() instanceof PromptPanel.Pad pad ? pad.unit() : ""));
         commit.bind(Bindings.createObjectBinding(this::commitNow, shown, pad().stateProperty()));
         takesFigures.bind(Bindings.createBooleanBinding(
                 () -> state.get().asked().takesFigure() || state.get().figureBeginsNext(), state));
@@ -159,7 +159,7 @@ public final class RunViewModel implements Typing {
             ask(() -> session.gauge().tellSense(sense.rises()));
         } else if (meaning instanceof Meaning.SenseInFigures figures) {
             ask(() -> session.gauge().confirmSense(figures.so()));
-        } else if (meaning instanceof Meaning.Gauge gauge) {
+        } else if (meaning instanceof Meaning.GaugeMark gauge) {
             ask(() -> session.gauge().choose(gauge.mark()));
         } else if (meaning instanceof Meaning.Counts counts) {
             ask(() -> session.machine(
@@ -313,16 +313,16 @@ public final class RunViewModel implements Typing {
         return objection.isEmpty()
                 ? pad().unfit()
                         .map(why -> words.say("run.unfit", why))
-                        .orElseGet(() -> padShown().map(Panel.Pad::prompt).orElse(""))
+                        .orElseGet(() -> padShown().map(PromptPanel.Pad::prompt).orElse(""))
                 : objection;
     }
 
     private String figureNow() {
         String typed = pad().typedProperty().get();
-        return typed.isEmpty() ? padShown().map(Panel.Pad::last).orElse("") : typed;
+        return typed.isEmpty() ? padShown().map(PromptPanel.Pad::last).orElse("") : typed;
     }
 
-    private Optional<Panel.Pad> padShown() {
-        return shown.get().panel() instanceof Panel.Pad shownPad ? Optional.of(shownPad) : Optional.empty();
+    private Optional<PromptPanel.Pad> padShown() {
+        return shown.get().panel() instanceof PromptPanel.Pad shownPad ? Optional.of(shownPad) : Optional.empty();
     }
 }

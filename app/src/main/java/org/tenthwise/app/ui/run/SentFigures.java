@@ -154,7 +154,7 @@ final class SentFigures {
 
     private void sendNext() {
         TypedFigure next = typed.asOnThePad(queue.next());
-        if (next.state() == KeypadViewModel.State.ENTERABLE) {
+        if (next.state() == KeypadViewModel.PadState.ENTERABLE) {
             send(next.figure());
         } else {
             untaken.tell(next.typed(), queue.stop(), words.say("run.objection", Objection.Kind.NOT_A_NUMBER));

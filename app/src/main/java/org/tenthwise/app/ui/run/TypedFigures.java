@@ -221,7 +221,7 @@ final class TypedFigures implements Typing {
     }
 
     private void enterTyped() {
-        if (pad.stateProperty().get() == KeypadViewModel.State.ENTERABLE) {
+        if (pad.stateProperty().get() == KeypadViewModel.PadState.ENTERABLE) {
             pad.enter();
         } else {
             refusal.ofWhatStands();

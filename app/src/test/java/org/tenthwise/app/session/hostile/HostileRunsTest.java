@@ -157,12 +157,12 @@ class HostileRunsTest {
             line.finding().proposal().ifPresent(proposal -> {
                 Facts facts = plan.facts(line.step().number());
                 proposals.merge(
-                        proposal.cut() instanceof EvenCut.Refused refused
+                        proposal.cut() instanceof EvenCut.NoCut refused
                                 ? refused.reason().name()
                                 : proposal.unread().isEmpty() ? "OFFERED" : "SIGNED",
                         1,
                         Integer::sum);
-                Optional<String> against = proposal.cut() instanceof EvenCut.Refused refused
+                Optional<String> against = proposal.cut() instanceof EvenCut.NoCut refused
                         ? now.againstTheMost(facts, refused.safe())
                         : proposal.change().flatMap(change -> now.against(facts, change));
                 against.ifPresent(

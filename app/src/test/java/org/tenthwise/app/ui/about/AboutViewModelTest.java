@@ -20,9 +20,9 @@ class AboutViewModelTest {
         Catalogue unsound = new Catalogue(
                 List.of(),
                 List.of(
-                        new Catalogue.Refused(
+                        new Catalogue.RefusedFile(
                                 "KX-9.toml", List.of(new PlanProblem(7, 3, "so"), new PlanProblem(8, 1, "and so"))),
-                        new Catalogue.Refused(
+                        new Catalogue.RefusedFile(
                                 "x.toml", List.of(new PlanProblem(1, 1, "is a folder, not a plan file")))));
         AboutViewModel model = new AboutViewModel(
                 new AboutFacts("0.1.0", "here", "there", List::of), () -> unsound, workshop.errands, workshop.words);
@@ -30,7 +30,7 @@ class AboutViewModelTest {
                 .noneMatch(section -> section.heading().equals("Plan files that are not used")));
         model.load();
         assertEquals(
-                List.of(new AboutViewModel.Section(
+                List.of(new AboutViewModel.AboutSection(
                         "Plan files that are not used",
                         List.of(
                                 "KX-9.toml, line 7: so (1 more to put right)",

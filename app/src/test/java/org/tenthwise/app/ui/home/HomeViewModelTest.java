@@ -78,19 +78,19 @@ class HomeViewModelTest {
                 workshop.shop, Catalogue::ofDemoParts, slow, workshop.words, workshop, Workshop.CLOCK);
         model.load();
         assertEquals(
-                List.of(Looked.NOT_YET, Looked.NOT_YET),
+                List.of(LoadingState.NOT_YET, LoadingState.NOT_YET),
                 List.of(
                         model.runs().lookedProperty().get(),
                         model.folderProperty().get()));
         toDo.remove().run();
         assertEquals(
-                List.of(Looked.DONE, Looked.NOT_YET),
+                List.of(LoadingState.DONE, LoadingState.NOT_YET),
                 List.of(
                         model.runs().lookedProperty().get(),
                         model.folderProperty().get()));
         toDo.remove().run();
         assertEquals(
-                List.of(Looked.DONE, Looked.DONE),
+                List.of(LoadingState.DONE, LoadingState.DONE),
                 List.of(
                         model.runs().lookedProperty().get(),
                         model.folderProperty().get()));
@@ -100,7 +100,7 @@ class HomeViewModelTest {
     void planFilesThatAreNotUsedAreOneLineThatNamesWhereTheReasonStands() {
         Catalogue unsound = new Catalogue(
                 List.of(),
-                List.of(new Catalogue.Refused(
+                List.of(new Catalogue.RefusedFile(
                         "KX-9.toml",
                         List.of(new PlanProblem(
                                 7, 3, "check 7: upper limit 30.000 mm is below lower limit 30.021 mm")))));
@@ -119,7 +119,7 @@ class HomeViewModelTest {
         assertEquals(1, workshop.told.size());
         assertEquals(1, model.runs().rowsProperty().get().size());
         assertEquals(
-                List.of(Looked.DONE, Looked.FAILED),
+                List.of(LoadingState.DONE, LoadingState.FAILED),
                 List.of(
                         model.runs().lookedProperty().get(),
                         model.folderProperty().get()));

@@ -40,7 +40,7 @@ class KeypadViewModelTest {
             1-2,            1-2,            NO_FIGURE
             '',             '',             EMPTY
             """)
-    void whatIsTypedStaysAsTyped(String typed, String shown, KeypadViewModel.State state) {
+    void whatIsTypedStaysAsTyped(String typed, String shown, KeypadViewModel.PadState state) {
         type(typed);
         assertEquals(shown, pad.typedProperty().get());
         assertEquals(state, pad.stateProperty().get());

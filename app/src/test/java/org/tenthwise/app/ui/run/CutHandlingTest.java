@@ -131,12 +131,12 @@ class CutHandlingTest extends RunAtHand {
         clock.hold();
         RunViewModel model = atOnce();
         sends(model, "48.032\n48.030\n48.031\n48.032\n");
-        RunScreenState.Panel.Ask asked =
-                (RunScreenState.Panel.Ask) model.shownProperty().get().panel();
+        RunScreenState.PromptPanel.Ask asked =
+                (RunScreenState.PromptPanel.Ask) model.shownProperty().get().panel();
         assertEquals("Lathe 4: does its X offset count in diameters or in radii?", asked.words());
         assertEquals(
                 List.of("In diameters", "In radii"),
-                asked.replies().stream().map(RunScreenState.Reply::label).toList());
+                asked.replies().stream().map(RunScreenState.ReplyKey::label).toList());
         assertEquals(Act.WAIT, big(model));
         model.reply(new Meaning.Counts(Register.RADIUS));
         assertEquals(null, counts(), "the answer lay under the finger that typed");

@@ -151,7 +151,7 @@ class ShellTest extends ScreenTest {
                         new KeyEvent(KeyEvent.KEY_TYPED, between, "", KeyCode.UNDEFINED, false, false, false, false));
                 type(shell.scene(), "6");
             });
-            assertEquals(KeypadViewModel.State.NO_FIGURE, pad.stateProperty().get());
+            assertEquals(KeypadViewModel.PadState.NO_FIGURE, pad.stateProperty().get());
         }
     }
 

@@ -42,14 +42,14 @@ record CutRoom(Feature feature, Length middle, boolean pastSize, Length least, O
 
     EvenCut cut(Length aim, Optional<Length> leastCut, Optional<Length> step) {
         if (pastSize) {
-            return new EvenCut.Refused(EvenCut.Reason.PAST_SIZE, Optional.of(Length.ZERO));
+            return new EvenCut.NoCut(EvenCut.Reason.PAST_SIZE, Optional.of(Length.ZERO));
         }
         Length cut = stepped(between(comesOff(feature, middle, aim)), step);
         if (most.filter(cut::isAbove).isPresent()) {
-            return new EvenCut.Refused(EvenCut.Reason.UNEVEN, safe(step));
+            return new EvenCut.NoCut(EvenCut.Reason.UNEVEN, safe(step));
         }
         if (cut.signum() == 0 || feature.isTooLittle(cut, leastCut)) {
-            return new EvenCut.Refused(EvenCut.Reason.BELOW_LEAST_CUT, safe(step));
+            return new EvenCut.NoCut(EvenCut.Reason.BELOW_LEAST_CUT, safe(step));
         }
         return new EvenCut.Offered(aim, feature.stillCutBeyond() == Limit.UPPER ? cut.negated() : cut);
     }

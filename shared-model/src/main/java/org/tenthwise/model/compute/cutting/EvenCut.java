@@ -44,7 +44,7 @@ public sealed interface EvenCut {
      * @param safe the most that may come off, nought or more, on the size, before one of them passes its limit less the
      *     guard band; absent where no limit bounds it
      */
-    record Refused(Reason reason, Optional<Length> safe) implements EvenCut {}
+    record NoCut(Reason reason, Optional<Length> safe) implements EvenCut {}
 
     /**
      * @param leastCut depth of cut on the radius or one wall under which the tool rubs; more than nought

@@ -37,10 +37,10 @@ import org.tenthwise.model.quantity.Length;
  * @param far moves at the far section, after those at the near one; then both are read again
  * @param formLeft the greatest of both sections
  */
-public record TruingUp(State state, List<Move> near, List<Move> far, Length formLeft) {
+public record TruingUp(Case state, List<Move> near, List<Move> far, Length formLeft) {
 
     /** What can be said. */
-    public enum State {
+    public enum Case {
         MOVE,
         /** What stays is over the limit by itself. */
         FORM,
@@ -75,17 +75,17 @@ public record TruingUp(State state, List<Move> near, List<Move> far, Length form
                 Stream.concat(Stream.of(atJaws), farOut.stream()).toList();
         Length formLeft =
                 Length.greatest(sections.stream().map(Indicated::formLeft).toList());
-        State state = sections.stream().anyMatch(Indicated::contradictsItself)
-                ? State.CONTRADICTION
-                : formLeft.isAbove(limit) ? State.FORM : State.MOVE;
-        if (state != State.MOVE) {
+        Case state = sections.stream().anyMatch(Indicated::contradictsItself)
+                ? Case.CONTRADICTION
+                : formLeft.isAbove(limit) ? Case.FORM : Case.MOVE;
+        if (state != Case.MOVE) {
             return new TruingUp(state, List.of(), List.of(), formLeft);
         }
         Hand hand = new Hand(
                 holding, firstJaw, limit, Length.greatest(List.of(limit.times(TENTH), lastPlace)), atJaws, farOut);
         List<Move> near = hand.near();
         List<Move> far = hand.far();
-        return new TruingUp(near.isEmpty() && far.isEmpty() ? State.NOTHING_TO_MOVE : State.MOVE, near, far, formLeft);
+        return new TruingUp(near.isEmpty() && far.isEmpty() ? Case.NOTHING_TO_MOVE : Case.MOVE, near, far, formLeft);
     }
 
     /** Works out the moves. */

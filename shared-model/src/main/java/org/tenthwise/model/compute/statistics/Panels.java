@@ -22,7 +22,7 @@ final class Panels {
 
     /** Takes one point of the integral: where it stands and what it counts. */
     @FunctionalInterface
-    interface Point {
+    interface Node {
         void at(double place, double weight);
     }
 
@@ -32,7 +32,7 @@ final class Panels {
         return sum[0];
     }
 
-    static void each(double from, double to, int panels, Point point) {
+    static void each(double from, double to, int panels, Node point) {
         double half = (to - from) / panels / 2;
         for (int panel = 0; panel < panels; panel++) {
             double middle = from + (2 * panel + 1) * half;

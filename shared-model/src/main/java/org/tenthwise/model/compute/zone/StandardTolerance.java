@@ -26,7 +26,7 @@ public final class StandardTolerance {
     public static Length of(Grade grade, Length nominal) {
         BigDecimal size = Sizes.inRange(nominal);
         if (grade.isFrom(Grade.IT14) && Sizes.isToOneMillimetre(size)) {
-            throw new Refused("model.standard-tolerance.grades-begin", grade, nominal);
+            throw new Refused("model.standard-tolerance.grades-begin", grade.name(), nominal);
         }
         return Sizes.micrometres(TABLE.at(grade.number(), size).orElseThrow());
     }

@@ -15,8 +15,8 @@ import net.jqwik.api.constraints.BigRange;
 import net.jqwik.api.constraints.Scale;
 import net.jqwik.api.constraints.Size;
 import net.jqwik.api.statistics.Statistics;
+import org.tenthwise.model.compute.cutting.EvenCut.NoCut;
 import org.tenthwise.model.compute.cutting.EvenCut.Offered;
-import org.tenthwise.model.compute.cutting.EvenCut.Refused;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
@@ -69,8 +69,8 @@ class EvenCutPropertyTest {
                     List<@BigRange(min = "10.000", max = "10.060") @Scale(4) BigDecimal> figures,
             @ForAll @BigRange(min = "0.0001", max = "0.0050") @Scale(4) BigDecimal step) {
         EvenCut cut = outside(lengths(figures), Length.ZERO, Optional.of(new Length(step)));
-        often(cut instanceof Refused);
-        if (cut instanceof Refused refused) {
+        often(cut instanceof NoCut);
+        if (cut instanceof NoCut refused) {
             Length least = Length.least(lengths(figures));
             Length safe = refused.safe().orElseThrow();
             assertFalse(least.minus(safe).isBelow(new Length(BigDecimal.TEN)));

@@ -13,9 +13,9 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
+import org.tenthwise.model.compute.cutting.EvenCut.NoCut;
 import org.tenthwise.model.compute.cutting.EvenCut.Offered;
 import org.tenthwise.model.compute.cutting.EvenCut.Reason;
-import org.tenthwise.model.compute.cutting.EvenCut.Refused;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
@@ -79,10 +79,10 @@ class EvenCutSimulationTest {
             count(then, which);
             assertTrue(then.isEverywhereInside(), which);
             assertTrue(
-                    advice(then) instanceof Refused rest && rest.reason() == Reason.BELOW_LEAST_CUT,
+                    advice(then) instanceof NoCut rest && rest.reason() == Reason.BELOW_LEAST_CUT,
                     () -> which.get() + ": nothing is left to do");
         } else {
-            refuse(part, (Refused) advice, found, which);
+            refuse(part, (NoCut) advice, found, which);
         }
     }
 
@@ -102,7 +102,7 @@ class EvenCutSimulationTest {
         cuts += goes;
     }
 
-    private void refuse(TrialPart part, Refused no, long found, Supplier<String> which) {
+    private void refuse(TrialPart part, NoCut no, long found, Supplier<String> which) {
         refused.merge(no.reason(), 1, Integer::sum);
         long safe = Math.abs(tenths(no.safe().orElseThrow()));
         switch (no.reason()) {

@@ -9,9 +9,9 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.model.compute.cutting.EvenCut.NoCut;
 import org.tenthwise.model.compute.cutting.EvenCut.Offered;
 import org.tenthwise.model.compute.cutting.EvenCut.Reason;
-import org.tenthwise.model.compute.cutting.EvenCut.Refused;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.quantity.Length;
@@ -58,8 +58,8 @@ class EvenCutTest {
         return EvenCut.of(feature, limits, mm(guardBand), limits.middle(), none(), none(), sizes(figures));
     }
 
-    private static Refused refused(Reason reason, String safe) {
-        return new Refused(reason, Optional.of(mm(safe)));
+    private static NoCut refused(Reason reason, String safe) {
+        return new NoCut(reason, Optional.of(mm(safe)));
     }
 
     @ParameterizedTest
@@ -155,7 +155,7 @@ class EvenCutTest {
     @Test
     void withoutALimitPastSizeNothingBoundsWhatMayComeOff() {
         assertEquals(
-                new Refused(Reason.BELOW_LEAST_CUT, none()),
+                new NoCut(Reason.BELOW_LEAST_CUT, none()),
                 EvenCut.of(
                         Feature.BORE,
                         limits("30.000", null),

@@ -326,7 +326,7 @@ class TruingUpTest {
         TruingUp advice = two(holding, "0.032;0.016;0;0.016", "0.020;0.050;0;-0.030");
         assertEquals(holding == Holding.FOUR_JAW, advice.near().stream().anyMatch(Move.Jaw.class::isInstance));
         assertFalse(advice.far().stream().anyMatch(Move.Jaw.class::isInstance));
-        assertEquals(TruingUp.State.MOVE, advice.state());
+        assertEquals(TruingUp.Case.MOVE, advice.state());
     }
 
     /** An oval of ± 0.0105 leaves 0.021 over; of ± 0.010 the limit itself, which can still be reached. */
@@ -334,9 +334,9 @@ class TruingUpTest {
     @EnumSource(Holding.class)
     void whatIsFormAloneIsNotMoved(Holding holding) {
         TruingUp form = one(holding, "0.026;-0.0105;-0.005;-0.0105");
-        assertEquals(new TruingUp(TruingUp.State.FORM, List.of(), List.of(), mm("0.021")), form);
+        assertEquals(new TruingUp(TruingUp.Case.FORM, List.of(), List.of(), mm("0.021")), form);
         TruingUp reachable = one(holding, "0.026;-0.010;-0.006;-0.010");
-        assertEquals(TruingUp.State.MOVE, reachable.state());
+        assertEquals(TruingUp.Case.MOVE, reachable.state());
         assertEquals(mm("0.020"), reachable.formLeft());
     }
 
@@ -344,10 +344,10 @@ class TruingUpTest {
     void formInEitherSectionIsEnough() {
         String form = "0.026;-0.0105;-0.005;-0.0105";
         assertEquals(
-                TruingUp.State.FORM,
+                TruingUp.Case.FORM,
                 two(Holding.FOUR_JAW, form, "0.032;0.016;0;0.016").state());
         assertEquals(
-                TruingUp.State.FORM,
+                TruingUp.Case.FORM,
                 two(Holding.FOUR_JAW, "0.032;0.016;0;0.016", form).state());
     }
 
@@ -355,7 +355,7 @@ class TruingUpTest {
     @Test
     void aBurrThatOnlyTheSweepFoundIsForm() {
         assertEquals(
-                new TruingUp(TruingUp.State.FORM, List.of(), List.of(), mm("0.030")),
+                new TruingUp(TruingUp.Case.FORM, List.of(), List.of(), mm("0.030")),
                 one(Holding.FOUR_JAW, "0.010;0.005;0;0.005;0.040"));
     }
 
@@ -366,7 +366,7 @@ class TruingUpTest {
     @EnumSource(Holding.class)
     void nothingWorthMovingIsNothingToMove(Holding holding) {
         assertEquals(
-                new TruingUp(TruingUp.State.NOTHING_TO_MOVE, List.of(), List.of(), mm("0.020")),
+                new TruingUp(TruingUp.Case.NOTHING_TO_MOVE, List.of(), List.of(), mm("0.020")),
                 one(holding, "0.011;-0.009;0.009;-0.011"));
     }
 
@@ -374,13 +374,13 @@ class TruingUpTest {
     @Test
     void pointsThatSwingFurtherThanTheTurnContradictIt() {
         assertEquals(
-                TruingUp.State.MOVE,
+                TruingUp.Case.MOVE,
                 one(Holding.FOUR_JAW, "0.032;0.016;0;0.016;0.030").state());
         TruingUp contradiction = one(Holding.FOUR_JAW, "0.032;0.016;0;0.016;0.0299");
-        assertEquals(TruingUp.State.CONTRADICTION, contradiction.state());
+        assertEquals(TruingUp.Case.CONTRADICTION, contradiction.state());
         assertEquals(List.of(), contradiction.near());
         assertEquals(
-                TruingUp.State.CONTRADICTION,
+                TruingUp.Case.CONTRADICTION,
                 two(Holding.FOUR_JAW, "0.032;0.016;0;0.016", "0.032;0.016;0;0.016;0.0299")
                         .state());
     }

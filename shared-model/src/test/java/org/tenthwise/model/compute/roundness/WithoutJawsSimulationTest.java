@@ -45,12 +45,12 @@ class WithoutJawsSimulationTest {
                     100 + 100 * chance.nextDouble());
             Optional<TruingUp> advice = trial.advice();
             int round = 0;
-            while (advice.filter(told -> told.state() == TruingUp.State.MOVE).isPresent() && round < ROUNDS) {
+            while (advice.filter(told -> told.state() == TruingUp.Case.MOVE).isPresent() && round < ROUNDS) {
                 trial.follow(advice.get());
                 advice = trial.advice();
                 round++;
             }
-            leftStandingOff += advice.filter(told -> told.state() == TruingUp.State.NOTHING_TO_MOVE)
+            leftStandingOff += advice.filter(told -> told.state() == TruingUp.Case.NOTHING_TO_MOVE)
                                     .isPresent()
                             && trial.standsOff() > LEFT_ALONE
                     ? 1

@@ -19,7 +19,7 @@ import org.tenthwise.app.reference.PublishedCases;
 import org.tenthwise.app.reference.Topic;
 import org.tenthwise.app.sums.handbook.Handbook;
 
-class ReferenceTest {
+class ShowReferenceTest {
 
     @ParameterizedTest
     @EnumSource(Topic.class)

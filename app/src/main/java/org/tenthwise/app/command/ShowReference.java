@@ -28,7 +28,7 @@ import picocli.CommandLine.Spec;
             "Topics: threads, wires, cutting, limits, runout, decision, temperature, statistics.",
             "Exit codes: 0 every figure agrees or is set aside with its reason; 1 one does not; 2 it could not be done."
         })
-final class Reference implements Callable<Integer> {
+final class ShowReference implements Callable<Integer> {
 
     private final Tools with;
 
@@ -41,7 +41,7 @@ final class Reference implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    Reference(Tools with) {
+    ShowReference(Tools with) {
         this.with = with;
     }
 

@@ -4,12 +4,12 @@ import java.sql.Connection;
 import java.sql.SQLException;
 
 /** Something asked of an open connection. */
-interface Question<T> {
+interface Query<T> {
 
     T of(Connection connection) throws SQLException;
 
     /** Whoever answers. */
     interface Answering {
-        <T> T answer(Question<T> question);
+        <T> T answer(Query<T> question);
     }
 }
