@@ -2,7 +2,6 @@ package org.tenthwise.app;
 
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
-import java.io.OutputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
@@ -31,7 +30,7 @@ public final class Main {
             System.setProperty(DEVICE, "Desktop");
         }
         Thread.setDefaultUncaughtExceptionHandler(lastResort);
-        makeFirstMemoryCallUnheard();
+        MemoryWarning.takeAsGiven();
         System.exit(run(arguments, lastResort, words, out, err));
     }
 
@@ -47,16 +46,6 @@ public final class Main {
         } finally {
             out.flush();
             err.flush();
-        }
-    }
-
-    private static void makeFirstMemoryCallUnheard() {
-        PrintStream err = System.err;
-        System.setErr(new PrintStream(OutputStream.nullOutputStream()));
-        try {
-            FirstMemoryCall.make();
-        } finally {
-            System.setErr(err);
         }
     }
 
