@@ -12,15 +12,15 @@ import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.record.PassStory;
 import org.tenthwise.model.record.Taken;
 import org.tenthwise.model.run.Entry;
-import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Pass;
 
 /** What was read, taken or answered, written into a row of its own: its own cells, behind those of the pass. */
 final class CsvTaken {
 
     private CsvTaken() {}
 
-    static CsvRow reading(CsvRow row, PassStory story, Taken<Run.Reading> taken) {
-        Run.Reading reading = taken.what();
+    static CsvRow reading(CsvRow row, PassStory story, Taken<Pass.Reading> taken) {
+        Pass.Reading reading = taken.what();
         Slot slot = story.slot(reading);
         row.text(PLACE, slot.place().name());
         row.number(REPEAT, slot.repeat());
@@ -62,8 +62,8 @@ final class CsvTaken {
     }
 
     /** A temperature has a row of its own, as it is an entry of its own. */
-    static CsvRow temperature(CsvRow row, Taken<Run.Temperature> taken) {
-        Run.Temperature temperature = taken.what();
+    static CsvRow temperature(CsvRow row, Taken<Pass.Temperature> taken) {
+        Pass.Temperature temperature = taken.what();
         row.number(
                 temperature.of() == MeasuredBody.PART ? PART_TEMPERATURE : GAUGE_TEMPERATURE,
                 temperature.read().figure());
@@ -72,7 +72,7 @@ final class CsvTaken {
         return entry(row, taken);
     }
 
-    static CsvRow answer(CsvRow row, Taken<Run.Answering> taken) {
+    static CsvRow answer(CsvRow row, Taken<Pass.Answering> taken) {
         row.text(QUESTION, Codes.of(taken.what().question()));
         row.text(ANSWER, Codes.of(taken.what().answer()));
         row.text(TAKEN_AGAIN, again(taken));
@@ -88,7 +88,7 @@ final class CsvTaken {
         return entry(row, taken.entry(), taken.struck());
     }
 
-    static CsvRow entry(CsvRow row, Entry entry, Optional<Run.Struck> struck) {
+    static CsvRow entry(CsvRow row, Entry entry, Optional<Pass.Struck> struck) {
         row.number(ENTRY, entry.seq());
         row.text(PERSON, entry.by());
         row.time(TIME, entry.at());

@@ -28,7 +28,7 @@ import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.record.Taken;
 import org.tenthwise.model.record.TemperatureEffect;
 import org.tenthwise.model.run.Entry;
-import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Pass;
 
 /** One pass of a characteristic as JSON. Sizes worked out are in the unit of the limits, see {@link WorkedOut}. */
 final class JsonPass {
@@ -191,8 +191,8 @@ final class JsonPass {
         }
     }
 
-    private void reading(Taken<Run.Reading> taken, ObjectNode to) {
-        Run.Reading reading = taken.what();
+    private void reading(Taken<Pass.Reading> taken, ObjectNode to) {
+        Pass.Reading reading = taken.what();
         write(reading.entry(), to);
         to.put("place", story.slot(reading).place().name());
         to.put("repeat", story.slot(reading).repeat());
@@ -233,7 +233,7 @@ final class JsonPass {
         to.put("at", entry.at().format(DateTimeFormatter.ISO_OFFSET_DATE_TIME));
     }
 
-    private static void struck(Optional<Run.Struck> struck, ObjectNode to) {
+    private static void struck(Optional<Pass.Struck> struck, ObjectNode to) {
         struck.ifPresent(out -> {
             ObjectNode written = to.putObject("struck-out");
             written.put("reason", out.reason());

@@ -15,7 +15,7 @@ import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.run.Entry;
-import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.tolerance.Limits;
 
 /** Draws what one step of a run came to, with all its readings. */
@@ -27,12 +27,12 @@ final class StepDigest {
         Map<String, Slot> slots = new HashMap<>();
         line.step().check().everySlot().forEach(slot -> slots.put(slot.key(), slot));
         List<ReadingSummary> readings = new ArrayList<>();
-        for (Run.Pass pass : line.passes()) {
+        for (Pass pass : line.passes()) {
             Optional<Finding> finding = line.found(pass);
             Map<Long, Measured> counting = new HashMap<>();
             finding.ifPresent(found -> found.measured()
                     .forEach(measured -> counting.put(measured.reading().entry().seq(), measured)));
-            for (Run.Reading reading : pass.readings()) {
+            for (Pass.Reading reading : pass.readings()) {
                 readings.add(reading(
                         line.step(),
                         pass,
@@ -65,18 +65,18 @@ final class StepDigest {
                 found(line.pass()));
     }
 
-    private static Optional<StepSummary.Found> found(Run.Pass pass) {
+    private static Optional<StepSummary.Found> found(Pass pass) {
         return Stream.concat(
-                        pass.readings().stream().map(Run.Reading::entry),
-                        pass.answers().stream().map(Run.Answering::entry))
+                        pass.readings().stream().map(Pass.Reading::entry),
+                        pass.answers().stream().map(Pass.Answering::entry))
                 .max(Comparator.comparing(Entry::seq))
                 .map(last -> new StepSummary.Found(last.by(), last.at()));
     }
 
     private static ReadingSummary reading(
             Step step,
-            Run.Pass pass,
-            Run.Reading reading,
+            Pass pass,
+            Pass.Reading reading,
             Map<String, Slot> slots,
             Optional<Measured> counting,
             Optional<Finding> finding) {
@@ -96,6 +96,6 @@ final class StepDigest {
                                 setting.gauge().kind(), setting.gauge().id())),
                 reading.entry().by(),
                 reading.entry().at(),
-                reading.struck().map(Run.Struck::reason));
+                reading.struck().map(Pass.Struck::reason));
     }
 }

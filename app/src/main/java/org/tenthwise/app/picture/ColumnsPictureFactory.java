@@ -14,7 +14,7 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
-import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.words.Words;
 
 /** Turns the readings of a characteristic, and the cuts before them, into columns of a strip. */
@@ -33,7 +33,7 @@ final class ColumnsPictureFactory {
     /** What the latest of the earlier passes came to, one column each, called by the cut they were read after. */
     List<SizePicture.ReadingColumn> earlier(Line line) {
         List<SizePicture.ReadingColumn> columns = new ArrayList<>();
-        for (Run.Pass pass : line.passes()) {
+        for (Pass pass : line.passes()) {
             if (pass.ended().isPresent()) {
                 int cuts = line.cutsBefore(pass);
                 String after = cuts == 0 ? words.say("picture.before") : words.say("picture.cut", cuts);
@@ -59,7 +59,7 @@ final class ColumnsPictureFactory {
      * @param sizeOf what a reading stands for that no longer counts
      */
     List<SizePicture.ReadingColumn> slots(
-            Line line, Optional<Measured> deciding, BiFunction<Run.Reading, Slot, Length> sizeOf) {
+            Line line, Optional<Measured> deciding, BiFunction<Pass.Reading, Slot, Length> sizeOf) {
         Map<String, Measured> measured = new HashMap<>();
         line.finding().measured().forEach(reading -> measured.put(reading.slot().key(), reading));
         List<SizePicture.ReadingColumn> columns = new ArrayList<>();
@@ -85,8 +85,8 @@ final class ColumnsPictureFactory {
     }
 
     private List<SizePicture.ReadingColumn> struckOut(
-            Line line, Slot slot, BiFunction<Run.Reading, Slot, Length> sizeOf) {
-        Run.Pass pass = line.passes().get(line.passes().size() - 1);
+            Line line, Slot slot, BiFunction<Pass.Reading, Slot, Length> sizeOf) {
+        Pass pass = line.passes().get(line.passes().size() - 1);
         return pass.readings().stream()
                 .filter(reading ->
                         reading.slot().equals(slot.key()) && reading.struck().isPresent())

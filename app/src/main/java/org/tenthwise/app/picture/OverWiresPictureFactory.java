@@ -19,7 +19,7 @@ import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.OverWiresFinding;
-import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.words.Words;
@@ -94,7 +94,7 @@ final class OverWiresPictureFactory {
                 Nanometres.of(thread.diameter()) - 2 * thread.form().basicRootDepth() * Nanometres.of(thread.pitch()));
     }
 
-    private static Length certified(Run.Reading reading) {
+    private static Length certified(Pass.Reading reading) {
         return reading.setting().flatMap(Setting::certified).orElseThrow().length();
     }
 

@@ -2,7 +2,7 @@ package org.tenthwise.app.session;
 
 import java.util.Optional;
 import org.tenthwise.model.record.Finding;
-import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.verdict.VerdictKind;
 
 /** What is said against cutting the work again. */
@@ -11,7 +11,7 @@ final class CutGate {
     private CutGate() {}
 
     /** Against a cut before everything of a size is read and settled, unless someone signed for it. */
-    static Optional<Objection> cutting(Finding finding, Run.Pass pass) {
+    static Optional<Objection> cutting(Finding finding, Pass pass) {
         return isCut(finding) && isMissing(finding) && pass.onThese().isEmpty()
                 ? Optional.of(Objection.of(Objection.Kind.PLACES_UNREAD))
                 : Optional.empty();
@@ -21,7 +21,7 @@ final class CutGate {
      * Against signing for a cut on what is read so far: where nothing is, or everything, where it was done, or it is
      * past size.
      */
-    static Optional<Objection> onThese(Finding finding, Run.Pass pass) {
+    static Optional<Objection> onThese(Finding finding, Pass pass) {
         boolean wanted = isCut(finding)
                 && isMissing(finding)
                 && !pass.standing().isEmpty()

@@ -19,6 +19,7 @@ import org.tenthwise.model.record.Touch;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.verdict.VerdictKind;
 
@@ -89,7 +90,7 @@ final class EntryCheck {
     }
 
     /** Against a reading with a gauge set as {@code setting} says. */
-    Optional<Objection> reading(Step step, String text, Unit unit, Optional<Setting> setting, Run.Pass pass) {
+    Optional<Objection> reading(Step step, String text, Unit unit, Optional<Setting> setting, Pass pass) {
         if (!Written.isPlainDecimal(text)) {
             return Optional.of(new Objection(Objection.Kind.NOT_A_NUMBER, text));
         }
@@ -130,7 +131,7 @@ final class EntryCheck {
      * Against a highest and a lowest over a turn that are the wrong way round. @param setting of the gauge it is taken
      * with
      */
-    static Optional<Objection> turn(Step step, Run.Pass pass, Optional<Setting> setting, Event.ReadingTaken taken) {
+    static Optional<Objection> turn(Step step, Pass pass, Optional<Setting> setting, Event.ReadingTaken taken) {
         Length read = taken.typed().length();
         return step.check()
                 .asTurn()
@@ -148,7 +149,7 @@ final class EntryCheck {
     }
 
     /** Read with another gauge, it says nothing of one read with this. */
-    private static Optional<Length> length(Run.Pass pass, Slot slot, Optional<Setting> setting) {
+    private static Optional<Length> length(Pass pass, Slot slot, Optional<Setting> setting) {
         return Optional.ofNullable(pass.standing().get(slot.key()))
                 .filter(reading -> reading.setting().equals(setting))
                 .map(reading -> reading.typed().length());
@@ -172,7 +173,7 @@ final class EntryCheck {
     }
 
     /** Against a new pass: not where nothing was taken yet, nor for what follows by itself. */
-    static Optional<Objection> again(Run.Pass pass, Event.PassBegun.Why why) {
+    static Optional<Objection> again(Pass pass, Event.PassBegun.Why why) {
         if (pass.isEmpty()) {
             return Optional.of(Objection.of(Objection.Kind.NOTHING_ASKED));
         }

@@ -7,7 +7,7 @@ import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Sheet;
-import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Pass;
 
 /**
  * What a step that is not shut wants next: its gauge, its temperatures, its readings, its questions, how its cut is
@@ -18,7 +18,7 @@ final class NextPrompt {
     private NextPrompt() {}
 
     static Prompt next(Sheet sheet, Step step, WayOfReading way, GaugeAtHand gauge) {
-        Run.Pass pass = sheet.run().pass(step);
+        Pass pass = sheet.run().pass(step);
         Optional<Prompt> reading = reading(sheet, step, way, pass);
         Optional<Prompt> temperature = Thermometer.asked(sheet.line(step.number()), sheet.run())
                 .filter(wanted -> reading.isEmpty() || !way.readingsFirst(pass));
@@ -40,7 +40,7 @@ final class NextPrompt {
                 .orElseGet(() -> new Prompt.Answering(question.orElseThrow()));
     }
 
-    private static Optional<Prompt> reading(Sheet sheet, Step step, WayOfReading way, Run.Pass pass) {
+    private static Optional<Prompt> reading(Sheet sheet, Step step, WayOfReading way, Pass pass) {
         return sheet.line(step.number())
                 .finding()
                 .asTurn()
@@ -49,8 +49,8 @@ final class NextPrompt {
                 .map(asked -> asked);
     }
 
-    private static Optional<Prompt.Reading> inOrder(Step step, Run.Pass pass) {
-        Map<String, Run.Reading> standing = pass.standing();
+    private static Optional<Prompt.Reading> inOrder(Step step, Pass pass) {
+        Map<String, Pass.Reading> standing = pass.standing();
         List<Slot> slots = step.check().slots();
         List<Slot> missing =
                 slots.stream().filter(slot -> !standing.containsKey(slot.key())).toList();

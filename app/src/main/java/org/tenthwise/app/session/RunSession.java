@@ -20,7 +20,7 @@ import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
-import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.run.SignedAs;
 
 /**
@@ -272,7 +272,7 @@ public final class RunSession {
         return sheet().line(inHand.number()).finding();
     }
 
-    private Run.Pass pass() {
+    private Pass pass() {
         return sheet().run().pass(inHand);
     }
 

@@ -13,7 +13,7 @@ import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.record.TemperatureEffect;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
-import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Pass;
 
 /**
  * A run at one moment, for a screen to show.
@@ -41,7 +41,7 @@ public record State(
     }
 
     /** The pass in hand of the step in hand. */
-    public Run.Pass pass() {
+    public Pass pass() {
         return sheet.run().pass(inHand);
     }
 

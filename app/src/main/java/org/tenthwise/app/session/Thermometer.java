@@ -9,6 +9,7 @@ import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.TemperatureEffect;
 import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.run.Run;
 
 /** The temperatures of a pass: which is wanted, what to suggest, and what is said against one that is typed. */
@@ -39,7 +40,7 @@ final class Thermometer {
                         && taken.struck().isEmpty()
                         && taken.entry().seq() > cut)
                 .reduce((earlier, later) -> later)
-                .map(Run.Temperature::read);
+                .map(Pass.Temperature::read);
     }
 
     static Optional<Objection> objection(String text, ThermalData climate) {

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.model.run.Event;
-import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Pass;
 
 /**
  * What can be done with the turn of a run-out in hand: which way it is read, and a first reading put to the place it
@@ -44,7 +44,7 @@ public final class TurnVerbs {
                 .or(() -> unwanted(state.otherPlaces().stream()
                         .noneMatch(place -> place.key().equals(slot))));
         if (against.isEmpty()) {
-            Run.Reading read = state.movable().orElseThrow().reading();
+            Pass.Reading read = state.movable().orElseThrow().reading();
             book.add(book.happening(List.of(
                     new Event.StruckOut(read.entry().seq(), reason.strip()),
                     new Event.ReadingTaken(state.inHand().number(), slot, read.typed()))));

@@ -1,7 +1,7 @@
 package org.tenthwise.app.session;
 
 import java.util.Optional;
-import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Pass;
 
 /** How the pass in hand is read where somebody chose it; otherwise what has been read tells by itself. */
 final class WayOfReading {
@@ -28,7 +28,7 @@ final class WayOfReading {
     }
 
     /** Whether the temperatures wait until everything is read. */
-    boolean readingsFirst(Run.Pass pass) {
+    boolean readingsFirst(Pass pass) {
         return readingsFirst || !pass.standing().isEmpty();
     }
 }

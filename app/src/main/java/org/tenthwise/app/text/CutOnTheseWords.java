@@ -9,7 +9,7 @@ import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Finding;
-import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.words.Words;
 
 /** What is missing of a pass that is cut on all the same: the same where it is signed for and in the record. */
@@ -27,7 +27,7 @@ public final class CutOnTheseWords {
      *
      * @param finding what the pass comes to; absent where nothing was taken
      */
-    public String missing(Step step, Run.Pass pass, Optional<Finding> finding) {
+    public String missing(Step step, Pass pass, Optional<Finding> finding) {
         String places = places(step.check().slots().stream()
                 .filter(slot -> !pass.standing().containsKey(slot.key()))
                 .toList());

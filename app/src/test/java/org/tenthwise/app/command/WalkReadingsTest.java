@@ -19,7 +19,7 @@ import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
-import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Pass;
 
 /** Figures of a readings file on a walk: struck out, slips, other units, and those that no sum takes. */
 class WalkReadingsTest extends Walking {
@@ -85,7 +85,7 @@ class WalkReadingsTest extends Walking {
         Typed typed = walkWith("\"70.04\", \"70.02\"", "{ reading = \"2.7575\", unit = \"in\" }, \"70.02\"");
         assertEquals(0, typed.exit(), typed::toString);
         try (KeptEntries kept = new SqliteStores().openToRead(store)) {
-            Run.Reading read = Runs.sheet(kept, "LG-2207-C-014")
+            Pass.Reading read = Runs.sheet(kept, "LG-2207-C-014")
                     .line(7)
                     .passes()
                     .get(0)

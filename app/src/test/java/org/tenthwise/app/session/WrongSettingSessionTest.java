@@ -15,7 +15,7 @@ import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
-import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.verdict.VerdictKind;
 
@@ -49,7 +49,7 @@ class WrongSettingSessionTest {
                         .objection());
         for (RunSession run : List.of(closed, another, here)) {
             RunSession opened = workshop.shop.open(run.id());
-            Run.Pass pass = opened.state().sheet().line(BORE).passes().get(0);
+            Pass pass = opened.state().sheet().line(BORE).passes().get(0);
             assertTrue(pass.standing().isEmpty(), run.id());
             assertTrue(
                     pass.readings().stream()

@@ -33,6 +33,7 @@ import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.words.Words;
 
@@ -206,8 +207,8 @@ class StepFiguresTest {
                 slot());
     }
 
-    private static Run.Reading reading(Written typed, Optional<Setting> setting) {
-        return new Run.Reading(
+    private static Pass.Reading reading(Written typed, Optional<Setting> setting) {
+        return new Pass.Reading(
                 new Entry(2, "r", AT, "A", new Event.ReadingTaken(13, "1.1", typed)),
                 "1.1",
                 typed,

@@ -23,6 +23,7 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.verdict.Verdict;
 import org.tenthwise.model.verdict.VerdictKind;
@@ -91,7 +92,7 @@ final class Assessment {
 
     /** @param before the line as it was, with the passes that ended until then */
     private Line line(Step step, Optional<Line> before) {
-        List<Run.Pass> passes = run.passes(step);
+        List<Pass> passes = run.passes(step);
         Finding inHand = find(step, passes.get(passes.size() - 1));
         found.put(step.number(), inHand);
         return new Line(step, inHand, earlier(step, passes, before), passes, run.dispositions(step), List.of());
@@ -102,9 +103,9 @@ final class Assessment {
      * then. What was struck out of a pass since counts no more; the cut proposed after it stays the one that was
      * proposed.
      */
-    private List<Finding> earlier(Step step, List<Run.Pass> passes, Optional<Line> before) {
+    private List<Finding> earlier(Step step, List<Pass> passes, Optional<Line> before) {
         List<Finding> earlier = new ArrayList<>();
-        for (Run.Pass pass : passes) {
+        for (Pass pass : passes) {
             if (pass.ended().isPresent() && !pass.isEmpty()) {
                 earlier.add(before.filter(line -> line.passes().contains(pass))
                         .flatMap(line -> line.found(pass))
@@ -114,7 +115,7 @@ final class Assessment {
         return earlier;
     }
 
-    private Finding ended(Step step, Run.Pass pass) {
+    private Finding ended(Step step, Pass pass) {
         Assessment then =
                 leaningOn(step, plan, run.before(pass.ended().orElseThrow().by()));
         return then.find(step, pass).proposing(then.inHand(step).proposal());
@@ -135,7 +136,7 @@ final class Assessment {
         return find(step, run.pass(step));
     }
 
-    private Finding find(Step step, Run.Pass pass) {
+    private Finding find(Step step, Pass pass) {
         return step.check().match(new Check.Cases<Finding>() {
             @Override
             public Finding asked(AskedCheck asked) {
@@ -193,7 +194,7 @@ final class Assessment {
                 .orElse(List.of());
     }
 
-    private static AskedFinding answers(Step step, AskedCheck check, Run.Pass pass) {
+    private static AskedFinding answers(Step step, AskedCheck check, Pass pass) {
         Map<Question, Answer> answers = new LinkedHashMap<>();
         boolean wrong = false;
         for (Question question : check.questions()) {

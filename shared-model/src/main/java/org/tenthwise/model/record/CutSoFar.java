@@ -13,7 +13,7 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.run.Event;
-import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.tolerance.Limit;
 import org.tenthwise.model.tolerance.Limits;
 
@@ -48,11 +48,11 @@ public record CutSoFar(
         return of(line, line.pass());
     }
 
-    private static List<CutSoFar> of(Line line, Run.Pass upTo) {
+    private static List<CutSoFar> of(Line line, Pass upTo) {
         List<CutSoFar> cuts = new ArrayList<>();
         Optional<Finding> last = Optional.empty();
         Optional<Finding> before = Optional.empty();
-        for (Run.Pass pass : line.passes().subList(0, upTo.number())) {
+        for (Pass pass : line.passes().subList(0, upTo.number())) {
             Optional<Finding> here = line.found(pass);
             if (pass.isAfterACut()) {
                 before = last;
@@ -71,7 +71,7 @@ public record CutSoFar(
     }
 
     /** What the cut took off that a pass was begun for; absent where it was begun for none, or nobody can tell. */
-    public static Optional<CutSoFar> before(Run.Pass pass, Line line) {
+    public static Optional<CutSoFar> before(Pass pass, Line line) {
         return pass.isAfterACut()
                 ? of(line).stream()
                         .filter(cut -> cut.number() == line.cutsBefore(pass))
@@ -109,7 +109,7 @@ public record CutSoFar(
         return last(of(line), line, line.pass());
     }
 
-    private static Optional<CutSoFar> last(List<CutSoFar> cuts, Line line, Run.Pass in) {
+    private static Optional<CutSoFar> last(List<CutSoFar> cuts, Line line, Pass in) {
         int number = line.cutsBefore(in);
         boolean doneSince = line.passes().stream()
                 .limit(in.number())
@@ -135,11 +135,11 @@ public record CutSoFar(
      * The same as it stood at the end of one of the passes: what would have been proposed in that one was told to
      * nobody.
      */
-    public static boolean contradicted(Line line, Run.Pass in) {
+    public static boolean contradicted(Line line, Pass in) {
         return contradicted(of(line, in), line, in);
     }
 
-    private static boolean contradicted(List<CutSoFar> cuts, Line line, Run.Pass in) {
+    private static boolean contradicted(List<CutSoFar> cuts, Line line, Pass in) {
         return last(cuts, line, in)
                 .filter(cut -> cut.leftMoreThanThereWas(size(line.step()).limits()))
                 .isPresent();

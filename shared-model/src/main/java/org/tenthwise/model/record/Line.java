@@ -7,7 +7,7 @@ import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
-import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.verdict.VerdictKind;
 
 /**
@@ -23,7 +23,7 @@ public record Line(
         Step step,
         Finding finding,
         List<Finding> earlier,
-        List<Run.Pass> passes,
+        List<Pass> passes,
         List<Disposing> dispositions,
         List<Integer> waitingFor) {
 
@@ -40,12 +40,12 @@ public record Line(
     }
 
     /** The pass in hand. */
-    public Run.Pass pass() {
+    public Pass pass() {
         return passes.get(passes.size() - 1);
     }
 
     /** What one of the passes came to; absent for an earlier one in which nothing was taken. */
-    public Optional<Finding> found(Run.Pass of) {
+    public Optional<Finding> found(Pass of) {
         if (of.number() == passes.size()) {
             return Optional.of(finding);
         }
@@ -57,9 +57,9 @@ public record Line(
     }
 
     /** How many cuts were taken of the step before one of the passes. */
-    public int cutsBefore(Run.Pass of) {
+    public int cutsBefore(Pass of) {
         return (int)
-                passes.stream().limit(of.number()).filter(Run.Pass::isAfterACut).count();
+                passes.stream().limit(of.number()).filter(Pass::isAfterACut).count();
     }
 
     /** The disposition signed last, where it does not hold any more. */

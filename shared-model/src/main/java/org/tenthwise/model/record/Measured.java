@@ -7,7 +7,7 @@ import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
-import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Pass;
 
 /**
  * One reading and what it means.
@@ -18,15 +18,15 @@ import org.tenthwise.model.run.Run;
  *     and where nobody has said yet how it touched
  */
 public record Measured(
-        Run.Reading reading, Slot slot, Length value, Optional<Length> forTemperature, Optional<Length> forContact) {
+        Pass.Reading reading, Slot slot, Length value, Optional<Length> forTemperature, Optional<Length> forContact) {
 
     /** The reading as the size, however the gauge touched. */
-    public Measured(Run.Reading reading, Slot slot, Length value, Optional<Length> forTemperature) {
+    public Measured(Pass.Reading reading, Slot slot, Length value, Optional<Length> forTemperature) {
         this(reading, slot, value, forTemperature, Optional.empty());
     }
 
     /** As it was read, at whatever temperature. */
-    public Measured(Run.Reading reading, Slot slot, Length value) {
+    public Measured(Pass.Reading reading, Slot slot, Length value) {
         this(reading, slot, value, Optional.empty());
     }
 
@@ -34,7 +34,7 @@ public record Measured(
      * The size a reading stands for, whether it still counts or not: as typed, or compared with the master it was set
      * on.
      */
-    public static Measured of(Run.Reading reading, Slot slot) {
+    public static Measured of(Pass.Reading reading, Slot slot) {
         Length read = reading.typed().length();
         Optional<Setting> compared =
                 reading.setting().filter(setting -> setting.zero().isPresent());

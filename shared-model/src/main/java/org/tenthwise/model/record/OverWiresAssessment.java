@@ -16,6 +16,7 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.OverWiresFinding.OverWiresReading;
+import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.verdict.Verdict;
 import org.tenthwise.model.verdict.VerdictKind;
@@ -39,7 +40,7 @@ final class OverWiresAssessment {
             Plan plan,
             Step step,
             OverWiresCheck check,
-            Run.Pass pass,
+            Pass pass,
             List<Measured> roots,
             Optional<Length> leastRoot,
             Run run) {
@@ -125,7 +126,7 @@ final class OverWiresAssessment {
      * Pitch diameters. At 20 °C the reading and the wires, which have grown with the gauge, are both seen with the part
      * at 20 °C: that leaves the thread as the drawing has it.
      */
-    static List<OverWiresReading> readings(OverWiresCheck check, Run.Pass pass, Optional<AtTwenty> toTwenty) {
+    static List<OverWiresReading> readings(OverWiresCheck check, Pass pass, Optional<AtTwenty> toTwenty) {
         return SizeAssessment.measure(check.slots(), pass).stream()
                 .map(raw -> {
                     MeasurementOverWires asRead = new MeasurementOverWires(check.thread(), certified(raw));

@@ -7,6 +7,7 @@ import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.verdict.Verdict;
 import org.tenthwise.model.verdict.VerdictKind;
@@ -24,20 +25,20 @@ import org.tenthwise.model.verdict.VerdictKind;
  */
 public record PassStory(
         Step step,
-        Run.Pass pass,
+        Pass pass,
         Optional<Finding> finding,
         Optional<CutSoFar> cut,
         Optional<Register> register,
-        List<Taken<Run.Reading>> readings,
-        List<Taken<Run.Temperature>> temperatures,
-        List<Taken<Run.Answering>> answers) {
+        List<Taken<Pass.Reading>> readings,
+        List<Taken<Pass.Temperature>> temperatures,
+        List<Taken<Pass.Answering>> answers) {
 
     /** The passes of {@code line} in their order, the one in hand last. */
     public static List<PassStory> of(Run run, Line line) {
         return line.passes().stream().map(pass -> of(run, line, pass)).toList();
     }
 
-    private static PassStory of(Run run, Line line, Run.Pass pass) {
+    private static PassStory of(Run run, Line line, Pass pass) {
         Step step = line.step();
         Optional<Finding> finding = found(pass, line);
         return new PassStory(
@@ -72,7 +73,7 @@ public record PassStory(
                         .toList());
     }
 
-    private static Optional<Finding> found(Run.Pass pass, Line line) {
+    private static Optional<Finding> found(Pass pass, Line line) {
         return line.found(pass)
                 .map(found -> CutSoFar.contradicted(line, pass) ? found.proposing(Optional.empty()) : found);
     }
@@ -81,7 +82,7 @@ public record PassStory(
      * The verdict on a reading by itself; absent for one that does not count, and where the check judges several
      * together.
      */
-    public Optional<VerdictKind> standing(Run.Reading reading) {
+    public Optional<VerdictKind> standing(Pass.Reading reading) {
         return counting(reading)
                 .flatMap(measured -> finding.flatMap(of -> of.alone(measured)))
                 .map(Verdict::standing);
@@ -91,7 +92,7 @@ public record PassStory(
      * What a reading came to, or would have come to if it counted; absent for one over wires that does not, as the
      * wires on it were never reckoned with.
      */
-    public Optional<Measured> measured(Run.Reading reading) {
+    public Optional<Measured> measured(Pass.Reading reading) {
         Optional<Measured> alone =
                 step.check().underWires().isPresent() ? Optional.empty() : Optional.of(alone(reading));
         return counting(reading).or(() -> alone);
@@ -100,11 +101,11 @@ public record PassStory(
     /**
      * What wires make a reading bigger than the pitch diameter; absent for one that does not count, and without wires.
      */
-    public Optional<Length> overWires(Run.Reading reading) {
+    public Optional<Length> overWires(Pass.Reading reading) {
         return counting(reading).flatMap(measured -> finding.flatMap(of -> of.overWires(measured)));
     }
 
-    private Measured alone(Run.Reading reading) {
+    private Measured alone(Pass.Reading reading) {
         Measured read = Measured.of(reading, slot(reading));
         Measured atTwenty = warmth().flatMap(TemperatureEffect::correction)
                 .map(read::corrected)
@@ -120,11 +121,11 @@ public record PassStory(
         return finding.flatMap(Finding::warmth);
     }
 
-    private Optional<Measured> counting(Run.Reading reading) {
+    private Optional<Measured> counting(Pass.Reading reading) {
         return counting(finding, reading);
     }
 
-    private static Optional<Measured> counting(Optional<Finding> finding, Run.Reading reading) {
+    private static Optional<Measured> counting(Optional<Finding> finding, Pass.Reading reading) {
         return finding.stream()
                 .flatMap(of -> of.measured().stream())
                 .filter(measured ->
@@ -133,7 +134,7 @@ public record PassStory(
     }
 
     /** Where a reading was taken. */
-    public Slot slot(Run.Reading reading) {
+    public Slot slot(Pass.Reading reading) {
         return step.check()
                 .slot(reading.slot())
                 .orElseGet(() -> new Slot(reading.slot(), Place.named(reading.slot()), 1));

@@ -11,7 +11,7 @@ import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.record.PlugFitFinding.Contradiction;
-import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.verdict.Judge;
 import org.tenthwise.model.verdict.Verdict;
 import org.tenthwise.model.verdict.VerdictKind;
@@ -26,7 +26,7 @@ final class PlugFitAssessment {
     private PlugFitAssessment() {}
 
     /** @param bores sizes of the bore, as far as they can be used */
-    static PlugFitFinding of(Plan plan, Step step, PlugFitCheck check, Run.Pass pass, List<Length> bores) {
+    static PlugFitFinding of(Plan plan, Step step, PlugFitCheck check, Pass pass, List<Length> bores) {
         List<Measured> plug = SizeAssessment.measure(check.slots(), pass);
         Optional<Answer> feel = pass.answer(Question.PLUG_FEELS);
         int missing = check.slots().size() - plug.size() + (feel.isPresent() ? 0 : 1);

@@ -10,6 +10,7 @@ import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.tolerance.Limit;
 import org.tenthwise.model.verdict.VerdictKind;
@@ -26,7 +27,7 @@ final class ProposalAssessment {
      * @param measured at 20 °C where that is asked for
      * @param read what they come to by themselves, were nothing missing
      */
-    static Optional<Proposal> of(CheckOfSize asked, List<Measured> measured, Combined read, Run.Pass pass, Run run) {
+    static Optional<Proposal> of(CheckOfSize asked, List<Measured> measured, Combined read, Pass pass, Run run) {
         List<Slot> taken = measured.stream().map(Measured::slot).toList();
         List<Slot> unread =
                 asked.slots().stream().filter(slot -> !taken.contains(slot)).toList();

@@ -13,6 +13,7 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.record.OverWiresFinding.OverWiresReading;
 import org.tenthwise.model.run.Event.PassBegun.Why;
+import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.run.Run;
 
 /**
@@ -40,8 +41,8 @@ final class RootCutSince {
     }
 
     /** Whether anything was cut, or reworked, over wires after one of the roots was measured; not where none is. */
-    boolean isSo(List<Measured> roots, Run.Pass pass) {
-        List<Run.Pass> passes = run.passes(step).subList(0, pass.number());
+    boolean isSo(List<Measured> roots, Pass pass) {
+        List<Pass> passes = run.passes(step).subList(0, pass.number());
         return roots.stream().anyMatch(root -> !cutsSince(root, passes).isEmpty());
     }
 
@@ -51,12 +52,12 @@ final class RootCutSince {
      * @param roots as measured, at least one
      * @param now pitch diameters of the pass
      */
-    Optional<Length> now(List<Measured> roots, Run.Pass pass, List<Measured> now) {
+    Optional<Length> now(List<Measured> roots, Pass pass, List<Measured> now) {
         Length highest = roots.stream()
                 .map(Measured::value)
                 .max(Comparator.naturalOrder())
                 .orElseThrow();
-        List<Run.Pass> passes = run.passes(step).subList(0, pass.number());
+        List<Pass> passes = run.passes(step).subList(0, pass.number());
         List<Optional<Length>> left = roots.stream()
                 .map(root -> cameOff(cutsSince(root, passes), passes, highest, bySlot(now))
                         .map(root.value()::minus))
@@ -67,7 +68,7 @@ final class RootCutSince {
     }
 
     /** The passes, each by its place, that were begun for a cut or for rework after a root was read. */
-    private static List<Integer> cutsSince(Measured root, List<Run.Pass> passes) {
+    private static List<Integer> cutsSince(Measured root, List<Pass> passes) {
         List<Integer> cuts = new ArrayList<>();
         for (int i = 1; i < passes.size(); i++) {
             long begun = passes.get(i - 1).ended().orElseThrow().by().seq();
@@ -78,13 +79,13 @@ final class RootCutSince {
         return cuts;
     }
 
-    private static boolean takesMetal(Run.Pass pass) {
+    private static boolean takesMetal(Pass pass) {
         return pass.why()
                 .filter(why -> why == Why.CUT || why == Why.REWORKED || why == Why.REPAIRED)
                 .isPresent();
     }
 
-    private Optional<Length> cameOff(List<Integer> cuts, List<Run.Pass> passes, Length root, Map<Slot, Length> now) {
+    private Optional<Length> cameOff(List<Integer> cuts, List<Pass> passes, Length root, Map<Slot, Length> now) {
         if (cuts.isEmpty()) {
             return Optional.of(Length.ZERO);
         }
@@ -95,7 +96,7 @@ final class RootCutSince {
     }
 
     /** By what was read last before a cut and after the one before that. */
-    private Optional<Length> byReadings(int cut, List<Run.Pass> passes, Length root, Map<Slot, Length> now) {
+    private Optional<Length> byReadings(int cut, List<Pass> passes, Length root, Map<Slot, Length> now) {
         for (int i = cut - 1; i >= 0; i--) {
             Map<Slot, Length> before = telling(passes.get(i), root);
             Optional<Length> most = before.keySet().stream()
@@ -116,7 +117,7 @@ final class RootCutSince {
      * The pitch diameters of a pass; none where a figure is far off, a temperature is missing or a wire lay on the
      * root.
      */
-    private Map<Slot, Length> telling(Run.Pass pass, Length root) {
+    private Map<Slot, Length> telling(Pass pass, Length root) {
         Optional<TemperatureEffect> warmth = TemperatureEffect.of(plan, step, pass);
         List<OverWiresReading> readings =
                 OverWiresAssessment.readings(check, pass, warmth.flatMap(TemperatureEffect::correction));
@@ -135,7 +136,7 @@ final class RootCutSince {
     }
 
     /** What was asked for before a cut; absent for rework, and where nothing was. */
-    private Optional<Length> asked(Run.Pass before, Run.Pass after) {
+    private Optional<Length> asked(Pass before, Pass after) {
         return after.isAfterACut()
                 ? Assessment.proposedBefore(before.ended().orElseThrow().by(), plan, step, run)
                         .flatMap(proposal -> proposal.comesOff(check))

@@ -14,7 +14,7 @@ import org.tenthwise.model.plan.SectionSlots;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
-import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Judge;
 import org.tenthwise.model.verdict.Verdict;
@@ -32,11 +32,11 @@ import org.tenthwise.model.verdict.VerdictKind;
 final class RunOutAssessment {
 
     private final RunOutCheck check;
-    private final Map<String, Run.Reading> standing;
+    private final Map<String, Pass.Reading> standing;
     private final Judge judge;
     private final boolean sound;
 
-    private RunOutAssessment(RunOutCheck check, Run.Pass pass) {
+    private RunOutAssessment(RunOutCheck check, Pass pass) {
         this.check = check;
         this.standing = pass.standing();
         this.judge = new Judge(Limits.atMost(check.limit()), Length.ZERO, Optional.empty());
@@ -48,7 +48,7 @@ final class RunOutAssessment {
                 Optional.empty());
     }
 
-    static RunOutFinding of(Step step, RunOutCheck check, Run.Pass pass) {
+    static RunOutFinding of(Step step, RunOutCheck check, Pass pass) {
         return new RunOutAssessment(check, pass).of(step);
     }
 
@@ -86,7 +86,7 @@ final class RunOutAssessment {
                 .filter(slot -> standing.containsKey(slot.key()))
                 .map(slot -> standing.get(slot.key()))
                 .max(Comparator.comparingLong(reading -> reading.entry().seq()))
-                .map(Run.Reading::setting);
+                .map(Pass.Reading::setting);
         return slots.stream()
                 .filter(slot -> standing.containsKey(slot.key()))
                 .map(slot -> new Measured(

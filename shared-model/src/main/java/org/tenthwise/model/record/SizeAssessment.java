@@ -16,6 +16,7 @@ import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.tolerance.Limits;
 
@@ -29,7 +30,7 @@ final class SizeAssessment {
 
     private SizeAssessment() {}
 
-    static SizeFinding of(Plan plan, Step step, SizeCheck check, Run.Pass pass, Run run) {
+    static SizeFinding of(Plan plan, Step step, SizeCheck check, Pass pass, Run run) {
         Optional<TemperatureEffect> warmth = TemperatureEffect.of(plan, step, pass);
         Optional<AtTwenty> toTwenty = warmth.flatMap(TemperatureEffect::correction);
         Touch touch = Touch.of(check, pass);
@@ -60,11 +61,11 @@ final class SizeAssessment {
     }
 
     /** The readings of a pass that count, in slot order, each as the size it stands for. */
-    static List<Measured> measure(List<Slot> slots, Run.Pass pass) {
-        Map<String, Run.Reading> standing = pass.standing();
+    static List<Measured> measure(List<Slot> slots, Pass pass) {
+        Map<String, Pass.Reading> standing = pass.standing();
         List<Measured> measured = new ArrayList<>();
         for (Slot slot : slots) {
-            Run.Reading reading = standing.get(slot.key());
+            Pass.Reading reading = standing.get(slot.key());
             if (reading != null) {
                 measured.add(Measured.of(reading, slot));
             }

@@ -3,7 +3,7 @@ package org.tenthwise.model.record;
 import java.util.Optional;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.run.Entry;
-import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Pass;
 
 /**
  * Something taken in a pass: a reading, a temperature or an answer.
@@ -12,7 +12,7 @@ import org.tenthwise.model.run.Run;
  * @param struck absent where it was not struck out
  * @param counts whether the pass is judged by it
  */
-public record Taken<T>(Entry entry, T what, Optional<Setting> setting, Optional<Run.Struck> struck, boolean counts) {
+public record Taken<T>(Entry entry, T what, Optional<Setting> setting, Optional<Pass.Struck> struck, boolean counts) {
 
     /** Whether it does not count though nobody struck it out: it was taken again, or read on after it was answered. */
     public boolean isReplaced() {

@@ -13,7 +13,7 @@ import org.tenthwise.model.plan.ThermalData;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
-import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Pass;
 
 /**
  * What heat means to one pass of a characteristic. Nothing is corrected without both temperatures, and no verdict is
@@ -37,7 +37,7 @@ public record TemperatureEffect(
      * Absent where the plan says nothing of heat, for a kind of check it does not touch, and for a range of readings,
      * which heat changes by next to nothing.
      */
-    static Optional<TemperatureEffect> of(Plan plan, Step step, Run.Pass pass) {
+    static Optional<TemperatureEffect> of(Plan plan, Step step, Pass pass) {
         return plan.climate().flatMap(climate -> step.check()
                 .asSize()
                 .flatMap(CheckOfSize::limitsOfASize)
@@ -64,9 +64,7 @@ public record TemperatureEffect(
 
     /** Whether temperatures are to be taken at {@code step} at all. */
     public static boolean isNeeded(Plan plan, Step step) {
-        return of(plan, step, Run.Pass.NOTHING)
-                .filter(TemperatureEffect::needed)
-                .isPresent();
+        return of(plan, step, Pass.NOTHING).filter(TemperatureEffect::needed).isPresent();
     }
 
     /** Whether the worst correction is above a twentieth of the tolerance. */

@@ -8,7 +8,7 @@ import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.quantity.Length;
-import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Pass;
 
 /**
  * How the gauge touched the work in one pass of a size, and what that takes off its readings.
@@ -22,7 +22,7 @@ import org.tenthwise.model.run.Run;
  */
 public record Touch(Contact contact, Optional<Answer> said) {
 
-    public static Touch of(CheckOfSize check, Run.Pass pass) {
+    public static Touch of(CheckOfSize check, Pass pass) {
         return new Touch(
                 check.contact(),
                 check.questions().isEmpty() ? Optional.empty() : pass.answer(Question.GROOVES_TOUCHED));

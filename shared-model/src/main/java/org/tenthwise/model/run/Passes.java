@@ -6,12 +6,11 @@ import java.util.Optional;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.run.Event.PassBegun.Why;
-import org.tenthwise.model.run.Run.Answering;
-import org.tenthwise.model.run.Run.Ended;
-import org.tenthwise.model.run.Run.Pass;
-import org.tenthwise.model.run.Run.Reading;
-import org.tenthwise.model.run.Run.Struck;
-import org.tenthwise.model.run.Run.Temperature;
+import org.tenthwise.model.run.Pass.Answering;
+import org.tenthwise.model.run.Pass.Ended;
+import org.tenthwise.model.run.Pass.Reading;
+import org.tenthwise.model.run.Pass.Struck;
+import org.tenthwise.model.run.Pass.Temperature;
 
 /**
  * The passes of one step, one entry after the other. A pass ends where someone begins the next, and by itself where the

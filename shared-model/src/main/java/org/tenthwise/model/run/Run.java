@@ -13,131 +13,14 @@ import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Aim;
-import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.MeasuredBody;
-import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Step;
-import org.tenthwise.model.quantity.Degrees;
-import org.tenthwise.model.quantity.Written;
 
 /**
  * One run, as its entries tell it. It never changes: with one more entry it is another run, which shares with this one
  * what was sorted out of the entries before.
  */
 public final class Run {
-
-    /** A reading with the entry that holds it, and what it was read with. */
-    public record Reading(
-            Entry entry, String slot, Written typed, Optional<Setting> setting, Optional<Struck> struck) {}
-
-    /** An answer with the entry that holds it. */
-    public record Answering(Entry entry, Question question, Answer answer, Optional<Struck> struck) {}
-
-    /** A temperature with the entry that holds it. */
-    public record Temperature(Entry entry, MeasuredBody of, Degrees read, Optional<Struck> struck) {}
-
-    /** Why and by whom an entry was struck out. */
-    public record Struck(Entry entry, String reason) {}
-
-    /**
-     * How a pass ended.
-     *
-     * @param by the entry it ended with
-     * @param why why the step was measured anew then
-     * @param step the step that entry belongs to: the one measured, or one that it rests on
-     */
-    public record Ended(Entry by, Event.PassBegun.Why why, int step) {}
-
-    /**
-     * The readings, temperatures and answers of a step that belong together: all were found on the work as it was
-     * between two changes.
-     *
-     * @param number 1 for the first pass
-     * @param why absent for the first pass
-     * @param ended absent for the pass in hand
-     * @param onThese by which someone signed to cut on what is read so far, with the {@link Event.CutOnThese} in it;
-     *     absent once anything of the step changed
-     */
-    public record Pass(
-            int number,
-            Optional<Event.PassBegun.Why> why,
-            Optional<Ended> ended,
-            List<Reading> readings,
-            List<Answering> answers,
-            List<Temperature> temperatures,
-            Optional<Entry> onThese) {
-
-        /** Of a step at which nothing was taken yet. */
-        public static final Pass NOTHING =
-                new Pass(1, Optional.empty(), Optional.empty(), List.of(), List.of(), List.of(), Optional.empty());
-
-        /**
-         * The readings that count, one a slot: the latest, unless it was struck out. One that was replaced never comes
-         * back.
-         */
-        public Map<String, Reading> standing() {
-            Map<String, Reading> standing = new LinkedHashMap<>();
-            readings.forEach(reading -> standing.put(reading.slot(), reading));
-            standing.values().removeIf(last -> last.struck().isPresent());
-            return standing;
-        }
-
-        /** The answer that counts, as it answers the question that is asked now. */
-        public Optional<Answer> answer(Question question) {
-            return answering(question).map(last -> last.question().today(last.answer()));
-        }
-
-        /**
-         * The answer that counts, with its entry: the latest, unless it was struck out. One that was replaced never
-         * comes back. One about the readings does not speak for a reading taken after it. What an older run answered to
-         * the question of its day counts for the one that is asked now.
-         */
-        public Optional<Answering> answering(Question question) {
-            return answers.stream()
-                    .filter(answering -> answering.question().today() == question)
-                    .reduce((earlier, later) -> later)
-                    .filter(last -> last.struck().isEmpty() && !(question.isOfReadings() && isReadAfter(last.entry())));
-        }
-
-        private boolean isReadAfter(Entry entry) {
-            return readings.stream().anyMatch(reading -> reading.entry().seq() > entry.seq());
-        }
-
-        /**
-         * The temperature that counts: the latest, unless it was struck out. One that was replaced never comes back.
-         */
-        public Optional<Degrees> temperature(MeasuredBody of) {
-            return taking(of).map(Temperature::read);
-        }
-
-        /** The same, with its entry. */
-        public Optional<Temperature> taking(MeasuredBody of) {
-            return temperatures.stream()
-                    .filter(taken -> taken.of() == of)
-                    .reduce((earlier, later) -> later)
-                    .filter(last -> last.struck().isEmpty());
-        }
-
-        /** What was struck out, in no order. */
-        public Stream<Struck> struckOut() {
-            return Stream.of(
-                            readings.stream().map(Reading::struck),
-                            answers.stream().map(Answering::struck),
-                            temperatures.stream().map(Temperature::struck))
-                    .flatMap(Function.identity())
-                    .flatMap(Optional::stream);
-        }
-
-        /** Whether it was begun because the work was cut. */
-        public boolean isAfterACut() {
-            return why.filter(Event.PassBegun.Why.CUT::equals).isPresent();
-        }
-
-        public boolean isEmpty() {
-            return readings.isEmpty() && answers.isEmpty() && temperatures.isEmpty();
-        }
-    }
 
     /** Where in {@link #byStep} those stand that belong to no step. */
     private static final int NO_STEP = 0;
@@ -146,7 +29,7 @@ public final class Run {
     /** What happened at each step, what of it was struck out too. */
     private final Map<Integer, List<Entry>> byStep;
 
-    private final Map<Long, Struck> struck;
+    private final Map<Long, Pass.Struck> struck;
 
     /** @param entries of this run only, in the order of the ledger; the first is {@link Event.Begun} */
     public Run(List<Entry> entries) {
@@ -157,7 +40,7 @@ public final class Run {
         this.entries.forEach(this::sort);
     }
 
-    private Run(List<Entry> entries, Map<Integer, List<Entry>> byStep, Map<Long, Struck> struck) {
+    private Run(List<Entry> entries, Map<Integer, List<Entry>> byStep, Map<Long, Pass.Struck> struck) {
         this.entries = entries;
         this.byStep = byStep;
         this.struck = struck;
@@ -177,7 +60,7 @@ public final class Run {
         byStep.computeIfAbsent(step(entry).orElse(NO_STEP), first -> new ArrayList<>())
                 .add(entry);
         if (entry.event() instanceof Event.StruckOut out) {
-            struck.putIfAbsent(out.entry(), new Struck(entry, out.reason()));
+            struck.putIfAbsent(out.entry(), new Pass.Struck(entry, out.reason()));
         }
     }
 
@@ -291,10 +174,10 @@ public final class Run {
     }
 
     /** Every temperature of the run, whatever the step, in the order they were taken. */
-    public Stream<Temperature> temperatures() {
+    public Stream<Pass.Temperature> temperatures() {
         return entries.stream()
                 .flatMap(entry -> entry.event() instanceof Event.TemperatureTaken taken
-                        ? Stream.of(new Temperature(
+                        ? Stream.of(new Pass.Temperature(
                                 entry, taken.of(), taken.read(), Optional.ofNullable(struck.get(entry.seq()))))
                         : Stream.empty());
     }
@@ -377,8 +260,8 @@ public final class Run {
     }
 
     /** The settings that were struck out, each with why and by whom, in the order they were made. */
-    public Map<Entry, Struck> settingsStruck() {
-        Map<Entry, Struck> gone = new LinkedHashMap<>();
+    public Map<Entry, Pass.Struck> settingsStruck() {
+        Map<Entry, Pass.Struck> gone = new LinkedHashMap<>();
         entries.stream()
                 .filter(entry -> entry.event() instanceof Event.GaugeSet && struck.containsKey(entry.seq()))
                 .forEach(entry -> gone.put(entry, struck.get(entry.seq())));
@@ -448,7 +331,7 @@ public final class Run {
     }
 
     /** Why an entry was struck out for itself, by its place in the ledger; absent where it was not. */
-    public Optional<Struck> struck(long seq) {
+    public Optional<Pass.Struck> struck(long seq) {
         return Optional.ofNullable(struck.get(seq));
     }
 

@@ -25,7 +25,7 @@ import org.tenthwise.model.plan.PlugFitCheck;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Event.PassBegun.Why;
-import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
 import org.tenthwise.model.tolerance.Limits;
@@ -75,7 +75,7 @@ class RestsOnTest {
         assertEquals(length("0.004"), before.clearance().orElseThrow().least());
         assertEquals(VerdictKind.PASS, before.verdict().standing());
 
-        Run.Ended ended = line().passes().get(0).ended().orElseThrow();
+        Pass.Ended ended = line().passes().get(0).ended().orElseThrow();
         assertEquals(Why.RESTED_ON_CHANGED, ended.why());
         assertEquals(BORE, ended.step());
         assertEquals(Optional.of(Why.RESTED_ON_CHANGED), line().pass().why());

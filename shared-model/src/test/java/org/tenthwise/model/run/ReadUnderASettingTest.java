@@ -94,10 +94,10 @@ class ReadUnderASettingTest {
         Entry later = happened.struckOut(second, "anvil chipped");
         Entry out = happened.struckOut(first, "nought was off");
         assertEquals(List.of(elsewhere), happened.run().settings());
-        Map<Entry, Run.Struck> struck = happened.run().settingsStruck();
+        Map<Entry, Pass.Struck> struck = happened.run().settingsStruck();
         assertEquals(List.of(first, second), List.copyOf(struck.keySet()));
         assertEquals(
-                List.of(new Run.Struck(out, "nought was off"), new Run.Struck(later, "anvil chipped")),
+                List.of(new Pass.Struck(out, "nought was off"), new Pass.Struck(later, "anvil chipped")),
                 List.copyOf(struck.values()));
     }
 
@@ -107,7 +107,7 @@ class ReadUnderASettingTest {
         Entry out = happened.struckOut(set, "anvil chipped");
         happened.struckOut(set, "once more");
         assertEquals(
-                Map.of(set, new Run.Struck(out, "anvil chipped")),
+                Map.of(set, new Pass.Struck(out, "anvil chipped")),
                 happened.run().settingsStruck());
     }
 }

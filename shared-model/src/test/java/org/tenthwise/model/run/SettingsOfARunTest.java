@@ -109,7 +109,7 @@ class SettingsOfARunTest {
         long out = did(new Event.StruckOut(wrong, "set on the wrong master"));
         read("0.013");
 
-        List<Run.Pass> passes = run().passes(STEP);
+        List<Pass> passes = run().passes(STEP);
         assertEquals(List.of(Optional.of("set on the wrong master")), reasons(passes.get(0)));
         assertEquals(
                 List.of(Optional.of("set on the wrong master"), Optional.empty(), Optional.empty()),
@@ -149,14 +149,14 @@ class SettingsOfARunTest {
         did(new Event.Answered(BORE, Question.GO_ENTERS, Answer.YES));
         did(new Event.Answered(BORE, Question.PLUG_FEELS, Answer.WITH_DRAG));
         did(new Event.StruckOut(wrong, "found worn"));
-        Run.Pass pass = run().passes(STEP).get(0);
+        Pass pass = run().passes(STEP).get(0);
         assertFalse(pass.answer(Question.GO_ENTERS).isPresent());
         assertEquals(Optional.of(Answer.WITH_DRAG), pass.answer(Question.PLUG_FEELS));
     }
 
-    private static List<Optional<String>> reasons(Run.Pass pass) {
+    private static List<Optional<String>> reasons(Pass pass) {
         return pass.readings().stream()
-                .map(reading -> reading.struck().map(Run.Struck::reason))
+                .map(reading -> reading.struck().map(Pass.Struck::reason))
                 .toList();
     }
 

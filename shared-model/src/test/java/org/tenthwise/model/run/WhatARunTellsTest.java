@@ -72,7 +72,7 @@ class WhatARunTellsTest {
         happened.did(new Event.GaugeSet(1, Setting.direct(new Gauge("M-1", GaugeKind.MICROMETER, Optional.empty()))));
         happened.read(1, "30.010");
         happened.did(new Event.CutOnThese(1, "the other end is behind the centre"));
-        List<Run.Pass> before = happened.run().passes(STEP);
+        List<Pass> before = happened.run().passes(STEP);
         happened.did(elsewhere);
         assertEquals(before, happened.run().passes(STEP));
         happened.read(1, "30.011");
@@ -122,19 +122,19 @@ class WhatARunTellsTest {
         Entry gauge = happened.did(new Event.TemperatureTaken(2, MeasuredBody.GAUGE, Degrees.of("20.5", CELSIUS)));
         assertEquals(
                 List.of(part, gauge),
-                happened.run().temperatures().map(Run.Temperature::entry).toList());
+                happened.run().temperatures().map(Pass.Temperature::entry).toList());
 
         Entry out = happened.struckOut(part, "thermometer lay on the chips");
-        List<Run.Temperature> temperatures = happened.run().temperatures().toList();
+        List<Pass.Temperature> temperatures = happened.run().temperatures().toList();
         assertEquals(
-                new Run.Temperature(
+                new Pass.Temperature(
                         part,
                         MeasuredBody.PART,
                         Degrees.of("23.5", CELSIUS),
-                        Optional.of(new Run.Struck(out, "thermometer lay on the chips"))),
+                        Optional.of(new Pass.Struck(out, "thermometer lay on the chips"))),
                 temperatures.get(0));
         assertEquals(
-                new Run.Temperature(gauge, MeasuredBody.GAUGE, Degrees.of("20.5", CELSIUS), Optional.empty()),
+                new Pass.Temperature(gauge, MeasuredBody.GAUGE, Degrees.of("20.5", CELSIUS), Optional.empty()),
                 temperatures.get(1));
     }
 
@@ -214,7 +214,7 @@ class WhatARunTellsTest {
         happened.did(new Event.PassBegun(1, Event.PassBegun.Why.MEASURED_AGAIN));
         assertEquals(
                 List.of(1, 2, 3),
-                happened.run().passes(STEP).stream().map(Run.Pass::number).toList());
+                happened.run().passes(STEP).stream().map(Pass::number).toList());
         assertEquals(3, happened.run().pass(STEP).number());
     }
 }

@@ -16,7 +16,7 @@ import org.tenthwise.model.record.PassStory;
 import org.tenthwise.model.record.Taken;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
-import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Pass;
 
 /**
  * Every temperature, every reading and every answer of a characteristic, pass by pass, those that do not count any more
@@ -173,7 +173,7 @@ final class PassTable {
         return matter.say("record.on-these", missing, reason, matter.signed(entry.by(), entry));
     }
 
-    private static boolean cut(Run.Ended ended) {
+    private static boolean cut(Pass.Ended ended) {
         return ended.by()
                 .event()
                 .as(Event.PassBegun.class)
@@ -181,8 +181,8 @@ final class PassTable {
                 .isPresent();
     }
 
-    private void reading(PassStory story, Taken<Run.Reading> taken) {
-        Run.Reading reading = taken.what();
+    private void reading(PassStory story, Taken<Pass.Reading> taken) {
+        Pass.Reading reading = taken.what();
         Slot slot = story.slot(reading);
         String place = new JawWords(matter.words()).place(story.step().check(), slot);
         boolean counts = taken.counts();
@@ -212,8 +212,8 @@ final class PassTable {
     }
 
     /** What was set on, what the reading was corrected by, and the size that makes. */
-    private void size(PassStory story, Taken<Run.Reading> taken, Row row) {
-        Run.Reading reading = taken.what();
+    private void size(PassStory story, Taken<Pass.Reading> taken, Row row) {
+        Pass.Reading reading = taken.what();
         boolean counts = taken.counts();
         reading.setting().ifPresent(setting -> setOn(setting, story.step(), row));
         story.finding().ifPresent(finding -> story.measured(reading)
@@ -241,8 +241,8 @@ final class PassTable {
         above = Optional.of(setting);
     }
 
-    private void temperature(Taken<Run.Temperature> taken) {
-        Run.Temperature temperature = taken.what();
+    private void temperature(Taken<Pass.Temperature> taken) {
+        Pass.Temperature temperature = taken.what();
         Row row = row(temperature.entry())
                 .text(PLACE, matter.say(matter.words().key("record.temperature-of", temperature.of())), Style.TEXT);
         cell(row, READ, temperature.read().toString(), Style.TEXT, taken.counts());
@@ -250,8 +250,8 @@ final class PassTable {
         gone(taken);
     }
 
-    private void answer(Taken<Run.Answering> taken) {
-        Run.Answering answering = taken.what();
+    private void answer(Taken<Pass.Answering> taken) {
+        Pass.Answering answering = taken.what();
         String said = matter.words().say(matter.words().key("answered", answering.question()), answering.answer());
         boolean counts = taken.counts();
         Row row = row(answering.entry())

@@ -7,7 +7,7 @@ import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.JawWords;
 import org.tenthwise.model.plan.Step;
-import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.words.Words;
 
 /**
@@ -21,8 +21,8 @@ record Strikable(long entry, String reads) {
     static List<Strikable> of(State state, Words words) {
         Step step = state.inHand();
         List<Strikable> all = new ArrayList<>();
-        List<Run.Pass> passes = state.line().passes();
-        for (Run.Pass pass : passes) {
+        List<Pass> passes = state.line().passes();
+        for (Pass pass : passes) {
             boolean earlier = pass.number() < passes.size();
             pass.readings().stream()
                     .filter(reading -> reading.struck().isEmpty())
@@ -51,11 +51,11 @@ record Strikable(long entry, String reads) {
         return all;
     }
 
-    private static String passed(Words words, boolean earlier, Run.Pass pass, String reads) {
+    private static String passed(Words words, boolean earlier, Pass pass, String reads) {
         return earlier ? words.say("strike.earlier", reads, pass.number()) : reads;
     }
 
-    private static String reading(Words words, Step step, Run.Reading reading) {
+    private static String reading(Words words, Step step, Pass.Reading reading) {
         String figure =
                 Figures.written(reading.typed()) + " " + reading.typed().unit().symbol();
         return step.check()

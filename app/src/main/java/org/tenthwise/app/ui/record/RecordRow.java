@@ -10,6 +10,7 @@ import org.tenthwise.app.picture.Pictures;
 import org.tenthwise.app.text.Course;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.model.record.Line;
+import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Words;
@@ -74,7 +75,7 @@ public record RecordRow(
         if (passes > 1) {
             said.add(words.say("sheet.passes", passes));
         }
-        long struck = line.passes().stream().flatMap(Run.Pass::struckOut).count();
+        long struck = line.passes().stream().flatMap(Pass::struckOut).count();
         if (struck > 0) {
             said.add(words.say(struck == 1 ? "sheet.struck.one" : "sheet.struck", struck));
         }

@@ -18,7 +18,7 @@ import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.record.Measured;
-import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.words.Words;
 
 /** What lies under the hand for each kind of prompt. */
@@ -155,10 +155,10 @@ final class PromptPanels implements Prompt.Cases<PromptPanel> {
 
     /** All is taken: the last figure stays to be seen, or what was answered. */
     private PromptPanel done() {
-        List<Run.Answering> answers = state.pass().answers();
+        List<Pass.Answering> answers = state.pass().answers();
         boolean asksLast = !state.inHand().check().questions().isEmpty();
         if (asksLast && !answers.isEmpty()) {
-            Run.Answering answer = answers.get(answers.size() - 1);
+            Pass.Answering answer = answers.get(answers.size() - 1);
             return new PromptPanel.Ask(
                     words.say("run.answered", words.say(words.key("run.answer", answer.question()), answer.answer())),
                     List.of());

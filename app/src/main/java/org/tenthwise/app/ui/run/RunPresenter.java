@@ -26,6 +26,7 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.tolerance.Origin;
@@ -192,7 +193,7 @@ final class RunPresenter {
     private String traces(State state) {
         Run run = state.sheet().run();
         long struck = state.line().passes().stream()
-                .flatMap(Run.Pass::struckOut)
+                .flatMap(Pass::struckOut)
                 .filter(out -> !run.settingsStruck().containsValue(out))
                 .count();
         String withdrawn = String.join(

@@ -29,7 +29,7 @@ import org.tenthwise.model.record.Proposal;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
-import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Pass;
 
 /**
  * Nothing passes that should not: random runs, worked by a hand that does anything at any time, are judged after every
@@ -179,7 +179,7 @@ class HostileRunsTest {
             long seed, RandomPlan plan, List<Entry> entries, Sheet sheet, Map<String, Optional<Proposal>> proposed) {
         for (Line line : sheet.lines()) {
             Iterator<Finding> found = line.earlier().iterator();
-            for (Run.Pass pass : line.passes()) {
+            for (Pass pass : line.passes()) {
                 String which = line.step().number() + "/" + pass.number();
                 if (pass.ended().isEmpty()) {
                     proposed.put(which, line.finding().proposal());

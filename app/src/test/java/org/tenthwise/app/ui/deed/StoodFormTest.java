@@ -13,7 +13,7 @@ import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Pass;
 
 class StoodFormTest {
 
@@ -72,7 +72,7 @@ class StoodFormTest {
         choose(model.form().fields().get(0), 3);
         model.form().goOn();
         assertEquals(List.of("back"), workshop.asked);
-        Run.Reading struck = session.state().pass().readings().get(4);
+        Pass.Reading struck = session.state().pass().readings().get(4);
         assertEquals(
                 "The place was another: jaw 3 under the needle, near the jaws",
                 struck.struck().orElseThrow().reason());

@@ -11,7 +11,7 @@ import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.StepForm;
-import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.run.SignedAs;
 
 class StrikeFormTest {
@@ -84,7 +84,7 @@ class StrikeFormTest {
         assertEquals(0, struck().size());
     }
 
-    private List<Run.Reading> struck() {
+    private List<Pass.Reading> struck() {
         return session.state().pass().readings().stream()
                 .filter(reading -> reading.struck().isPresent())
                 .toList();
