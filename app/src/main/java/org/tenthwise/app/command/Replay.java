@@ -18,6 +18,7 @@ import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Message;
 import org.tenthwise.model.words.Words;
 
@@ -69,13 +70,13 @@ final class Replay {
      * A gauge laid ready for a step that is still shut does no harm; whatever was done with it there is refused aloud.
      */
     private boolean isPassedOver(Event event) throws CouldNotRun {
-        boolean remark = event.as(Event.NoteMade.class).isPresent()
-                || event.as(Event.DoubtFlagged.class).isPresent();
+        boolean remark = event.as(StepEvent.NoteMade.class).isPresent()
+                || event.as(StepEvent.DoubtFlagged.class).isPresent();
         List<Integer> waitingFor = session.state().asked().waitingFor();
         if (remark || waitingFor.isEmpty()) {
             return false;
         }
-        if (event.as(Event.GaugeSet.class).isPresent()) {
+        if (event.as(StepEvent.GaugeSet.class).isPresent()) {
             return true;
         }
         throw refused(Message.of("command.walk.held").with("checks", waitingFor).with("n", waitingFor.size()));
@@ -108,7 +109,7 @@ final class Replay {
         return session.enter(figure.text(), figure.unit());
     }
 
-    private void read(Event.ReadingTaken taken, boolean meant) throws CouldNotRun, CouldNotSave {
+    private void read(StepEvent.ReadingTaken taken, boolean meant) throws CouldNotRun, CouldNotSave {
         Optional<RunOutCheck> turn = session.state().inHand().check().asTurn();
         if (!isAsked(taken) && turn.isPresent()) {
             taken(session.turn().sweep(turn.get().slots().stream().noneMatch(slot -> slot.key()
@@ -123,7 +124,7 @@ final class Replay {
         taken(meant ? session.keep(taken.typed().text(), taken.typed().unit()) : enter(taken.typed()));
     }
 
-    private boolean isAsked(Event.ReadingTaken taken) {
+    private boolean isAsked(StepEvent.ReadingTaken taken) {
         return session.state()
                 .asked()
                 .asReading()
@@ -131,7 +132,7 @@ final class Replay {
                 .isPresent();
     }
 
-    private void answer(Event.Answered answered) throws CouldNotRun, CouldNotSave {
+    private void answer(StepEvent.Answered answered) throws CouldNotRun, CouldNotSave {
         if (session.state()
                 .asked()
                 .asQuestion()
@@ -211,27 +212,27 @@ final class Replay {
         }
 
         @Override
-        public Deed cutOnThese(Event.CutOnThese signed) {
+        public Deed cutOnThese(StepEvent.CutOnThese signed) {
             return () -> taken(session.cutOnThese(signed.reason()));
         }
 
         @Override
-        public Deed gaugeChosen(Event.GaugeChosen chosen) {
+        public Deed gaugeChosen(StepEvent.GaugeChosen chosen) {
             return none(chosen);
         }
 
         @Override
-        public Deed gaugeSet(Event.GaugeSet set) {
+        public Deed gaugeSet(StepEvent.GaugeSet set) {
             return () -> set(set.setting(), meant);
         }
 
         @Override
-        public Deed readingTaken(Event.ReadingTaken taken) {
+        public Deed readingTaken(StepEvent.ReadingTaken taken) {
             return () -> read(taken, meant);
         }
 
         @Override
-        public Deed temperatureTaken(Event.TemperatureTaken taken) {
+        public Deed temperatureTaken(StepEvent.TemperatureTaken taken) {
             return () -> taken(
                     meant
                             ? session.keepTemperature(taken.of(), taken.read().text())
@@ -244,27 +245,27 @@ final class Replay {
         }
 
         @Override
-        public Deed answered(Event.Answered answered) {
+        public Deed answered(StepEvent.Answered answered) {
             return () -> answer(answered);
         }
 
         @Override
-        public Deed passBegun(Event.PassBegun pass) {
+        public Deed passBegun(StepEvent.PassBegun pass) {
             return () -> taken(session.again(pass.why()));
         }
 
         @Override
-        public Deed doubtFlagged(Event.DoubtFlagged doubt) {
+        public Deed doubtFlagged(StepEvent.DoubtFlagged doubt) {
             return () -> taken(session.flagDoubt(doubt.words()));
         }
 
         @Override
-        public Deed noteMade(Event.NoteMade note) {
+        public Deed noteMade(StepEvent.NoteMade note) {
             return () -> taken(session.note(note.words()));
         }
 
         @Override
-        public Deed dispositionSigned(Event.DispositionSigned disposed) {
+        public Deed dispositionSigned(StepEvent.DispositionSigned disposed) {
             return () -> taken(session.dispose(
                     disposed.disposition(),
                     disposed.reason(),

@@ -17,6 +17,7 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Words;
 
 /**
@@ -110,7 +111,7 @@ public final class DemoWalk {
         }
     }
 
-    private void passBegun(Event.PassBegun.Why why) throws IOException {
+    private void passBegun(StepEvent.PassBegun.Why why) throws IOException {
         if (finger.sees("reply-0")) {
             once("run-register");
             finger.press("reply-" + register().ordinal());
@@ -119,7 +120,7 @@ public final class DemoWalk {
         if (finger.sees("sign-for") && seen.add("sign-for")) {
             aside("sign-for", "sign-for");
         }
-        if (why == Event.PassBegun.Why.MEASURED_AGAIN) {
+        if (why == StepEvent.PassBegun.Why.MEASURED_AGAIN) {
             finger.press("again");
         } else {
             commit();
@@ -212,17 +213,17 @@ public final class DemoWalk {
         }
 
         @Override
-        public Deed cutOnThese(Event.CutOnThese event) {
+        public Deed cutOnThese(StepEvent.CutOnThese event) {
             return () -> {};
         }
 
         @Override
-        public Deed gaugeChosen(Event.GaugeChosen event) {
+        public Deed gaugeChosen(StepEvent.GaugeChosen event) {
             return () -> {};
         }
 
         @Override
-        public Deed gaugeSet(Event.GaugeSet event) {
+        public Deed gaugeSet(StepEvent.GaugeSet event) {
             return () -> {
                 goTo(event.step());
                 set(event.setting());
@@ -230,7 +231,7 @@ public final class DemoWalk {
         }
 
         @Override
-        public Deed readingTaken(Event.ReadingTaken event) {
+        public Deed readingTaken(StepEvent.ReadingTaken event) {
             return () -> {
                 goTo(event.step());
                 typist.figure(event.typed().text());
@@ -240,7 +241,7 @@ public final class DemoWalk {
         }
 
         @Override
-        public Deed temperatureTaken(Event.TemperatureTaken event) {
+        public Deed temperatureTaken(StepEvent.TemperatureTaken event) {
             return () -> {
                 goTo(event.step());
                 typist.figure(event.read().text());
@@ -255,7 +256,7 @@ public final class DemoWalk {
         }
 
         @Override
-        public Deed answered(Event.Answered event) {
+        public Deed answered(StepEvent.Answered event) {
             return () -> {
                 goTo(event.step());
                 once("run-question-" + check().key());
@@ -264,17 +265,17 @@ public final class DemoWalk {
         }
 
         @Override
-        public Deed passBegun(Event.PassBegun event) {
+        public Deed passBegun(StepEvent.PassBegun event) {
             return () -> DemoWalk.this.passBegun(event.why());
         }
 
         @Override
-        public Deed doubtFlagged(Event.DoubtFlagged event) {
+        public Deed doubtFlagged(StepEvent.DoubtFlagged event) {
             return () -> {};
         }
 
         @Override
-        public Deed noteMade(Event.NoteMade event) {
+        public Deed noteMade(StepEvent.NoteMade event) {
             return () -> {
                 finger.press("note");
                 camera.take("note");
@@ -283,7 +284,7 @@ public final class DemoWalk {
         }
 
         @Override
-        public Deed dispositionSigned(Event.DispositionSigned event) {
+        public Deed dispositionSigned(StepEvent.DispositionSigned event) {
             return () -> {};
         }
 

@@ -11,7 +11,7 @@ import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.PassStory;
 import org.tenthwise.model.record.Proposal;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.verdict.Verdict;
 
 /** What a pass came to and what was signed for it, written into the cells that all rows of the pass have alike. */
@@ -25,7 +25,7 @@ final class CsvFound {
     }
 
     /** What was signed, by whom, and under which number. */
-    static void disposed(CsvRow row, Event.DispositionSigned disposed) {
+    static void disposed(CsvRow row, StepEvent.DispositionSigned disposed) {
         row.text(DISPOSITION, Codes.of(disposed.disposition()));
         row.text(DISPOSITION_REASON, disposed.reason());
         row.text(DISPOSITION_SIGNED_BY, disposed.signedBy());

@@ -19,6 +19,7 @@ import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.run.Signature;
 import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.VerdictKind;
 
@@ -145,7 +146,7 @@ final class JsonSheet {
     }
 
     private static ObjectNode write(Disposing signed, ObjectNode to) {
-        Event.DispositionSigned disposed = signed.disposed();
+        StepEvent.DispositionSigned disposed = signed.disposed();
         to.put("entry", signed.entry().seq())
                 .put("at", signed.entry().at().format(DateTimeFormatter.ISO_OFFSET_DATE_TIME))
                 .put("what", Codes.of(disposed.disposition()))

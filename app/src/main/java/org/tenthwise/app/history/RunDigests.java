@@ -15,6 +15,7 @@ import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.StepEvent;
 
 /** Draws digests of runs. Steps that did not change since the digest before are not drawn again. */
 public final class RunDigests {
@@ -122,7 +123,7 @@ public final class RunDigests {
 
     private static List<GaugeUse> gauges(Run run) {
         return run.entries().stream()
-                .flatMap(entry -> entry.event().as(Event.GaugeSet.class).stream()
+                .flatMap(entry -> entry.event().as(StepEvent.GaugeSet.class).stream()
                         .map(set -> new GaugeUse(
                                 entry.seq(),
                                 set.step(),
@@ -156,7 +157,7 @@ public final class RunDigests {
         }
         Map<ReadingSummary.GaugeMark, Integer> gauges = new LinkedHashMap<>();
         for (Entry entry : run.entries()) {
-            entry.event().as(Event.GaugeSet.class).ifPresent(set -> {
+            entry.event().as(StepEvent.GaugeSet.class).ifPresent(set -> {
                 Gauge gauge = set.setting().gauge();
                 gauges.putIfAbsent(new ReadingSummary.GaugeMark(gauge.kind(), gauge.id()), gauges.size());
             });

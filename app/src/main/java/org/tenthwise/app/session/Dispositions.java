@@ -6,7 +6,7 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.run.Disposition;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 /**
  * What can become of a step that did not pass: there is a product to concede or to scrap only where the drawing asks
@@ -17,9 +17,9 @@ public final class Dispositions {
     private Dispositions() {}
 
     /** @param number of the document behind it; a blank one is none */
-    static Event.DispositionSigned signed(
+    static StepEvent.DispositionSigned signed(
             Step step, Disposition disposition, String reason, String signedBy, String number) {
-        return new Event.DispositionSigned(
+        return new StepEvent.DispositionSigned(
                 step.number(),
                 disposition,
                 reason.strip(),
@@ -28,7 +28,7 @@ public final class Dispositions {
     }
 
     /** Against signing {@code disposed} for a finding as it stands. */
-    static Optional<Objection> against(Finding finding, Event.DispositionSigned disposed) {
+    static Optional<Objection> against(Finding finding, StepEvent.DispositionSigned disposed) {
         boolean numbered =
                 disposed.document().isPresent() || !disposed.disposition().departsFromTheDrawing();
         if (disposed.reason().isEmpty() || disposed.signedBy().isEmpty() || !numbered) {

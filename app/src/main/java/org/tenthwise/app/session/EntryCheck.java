@@ -21,6 +21,7 @@ import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.verdict.VerdictKind;
 
 /** What is said against a typed figure before it is kept. Nothing that no sum can be done with gets into the ledger. */
@@ -131,7 +132,7 @@ final class EntryCheck {
      * Against a highest and a lowest over a turn that are the wrong way round. @param setting of the gauge it is taken
      * with
      */
-    static Optional<Objection> turn(Step step, Pass pass, Optional<Setting> setting, Event.ReadingTaken taken) {
+    static Optional<Objection> turn(Step step, Pass pass, Optional<Setting> setting, StepEvent.ReadingTaken taken) {
         Length read = taken.typed().length();
         return step.check()
                 .asTurn()
@@ -173,7 +174,7 @@ final class EntryCheck {
     }
 
     /** Against a new pass: not where nothing was taken yet, nor for what follows by itself. */
-    static Optional<Objection> again(Pass pass, Event.PassBegun.Why why) {
+    static Optional<Objection> again(Pass pass, StepEvent.PassBegun.Why why) {
         if (pass.isEmpty()) {
             return Optional.of(Objection.of(Objection.Kind.NOTHING_ASKED));
         }

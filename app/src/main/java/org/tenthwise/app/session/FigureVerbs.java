@@ -12,7 +12,7 @@ import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.TemperatureEffect;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 /**
  * Takes a figure for what the step in hand asks: a certified size, a zero, a reading, a temperature. As with the verbs
@@ -116,7 +116,7 @@ final class FigureVerbs {
         if (against.isPresent()) {
             return session.replied(against);
         }
-        Event.ReadingTaken taken = new Event.ReadingTaken(step.number(), slot.key(), new Written(text, unit));
+        StepEvent.ReadingTaken taken = new StepEvent.ReadingTaken(step.number(), slot.key(), new Written(text, unit));
         List<NewEntry> entries = book.happening(gauge.withItsSetting(step, taken));
         Optional<Objection> beside =
                 EntryCheck.turn(step, state.pass(), setting, taken).or(() -> EntryCheck.sum(book, entries));
@@ -136,7 +136,7 @@ final class FigureVerbs {
                 () -> standing(Thermometer.objection(text, needed.orElseThrow().climate()), onPurpose));
         return against.isPresent()
                 ? session.replied(against)
-                : session.kept(new Event.TemperatureTaken(
+                : session.kept(new StepEvent.TemperatureTaken(
                         state.inHand().number(),
                         of,
                         Degrees.of(text, needed.orElseThrow().climate().scale())));

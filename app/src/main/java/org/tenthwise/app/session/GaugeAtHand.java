@@ -14,6 +14,7 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 /**
  * The gauge of a step while it is being set: which one, its sense, its master or wires, its zero.
@@ -37,13 +38,13 @@ final class GaugeAtHand {
     void choose(Step step, String mark, Optional<String> reference) throws CouldNotSave {
         halfSet.remove(step.number());
         if (isSet(step) || !liesReady(step, mark, reference)) {
-            book.add(new Event.GaugeChosen(step.number(), mark, reference));
+            book.add(new StepEvent.GaugeChosen(step.number(), mark, reference));
         }
     }
 
     /** Whether it is asked for by itself, so that there is nothing to keep. */
     private boolean liesReady(Step step, String mark, Optional<String> reference) {
-        Event.GaugeChosen taken = new Event.GaugeChosen(step.number(), mark, reference);
+        StepEvent.GaugeChosen taken = new StepEvent.GaugeChosen(step.number(), mark, reference);
         return book.run()
                 .chosen(step.number())
                 .map(taken::equals)
@@ -109,7 +110,7 @@ final class GaugeAtHand {
     /** A reading or an answer, with the setting it brings with it before it. */
     List<Event> withItsSetting(Step step, Event event) {
         return Stream.concat(
-                        settingToMake(step).stream().map(setting -> new Event.GaugeSet(step.number(), setting)),
+                        settingToMake(step).stream().map(setting -> new StepEvent.GaugeSet(step.number(), setting)),
                         Stream.of(event))
                 .toList();
     }
@@ -148,7 +149,7 @@ final class GaugeAtHand {
         Setting setting = onMaster(step, half(step).zero().orElseThrow());
         boolean known = rack.find(setting.gauge().id(), setting.gauge().kind()).equals(Optional.of(setting.gauge()));
         List<Event> told = known ? List.of() : List.of(new Event.GaugeKnown(setting.gauge()));
-        List<Event> set = List.of(new Event.GaugeSet(step.number(), setting));
+        List<Event> set = List.of(new StepEvent.GaugeSet(step.number(), setting));
         book.add(Stream.of(book.told(told), book.happening(set))
                 .flatMap(List::stream)
                 .toList());
@@ -162,7 +163,7 @@ final class GaugeAtHand {
     }
 
     private void set(Step step, Setting setting) throws CouldNotSave {
-        book.add(new Event.GaugeSet(step.number(), setting));
+        book.add(new StepEvent.GaugeSet(step.number(), setting));
         halfSet.remove(step.number());
     }
 
@@ -190,7 +191,7 @@ final class GaugeAtHand {
     private String reference(Check.Means means, Step step) {
         return book.run()
                 .chosen(step.number())
-                .flatMap(Event.GaugeChosen::reference)
+                .flatMap(StepEvent.GaugeChosen::reference)
                 .orElseGet(() -> means.reference().orElseThrow().text());
     }
 
@@ -213,7 +214,7 @@ final class GaugeAtHand {
 
     /** Those that count: what was struck out is not offered again. */
     private Stream<Setting> settings() {
-        return book.run().settings().stream().map(entry -> ((Event.GaugeSet) entry.event()).setting());
+        return book.run().settings().stream().map(entry -> ((StepEvent.GaugeSet) entry.event()).setting());
     }
 
     private static Check.Means means(Step step) {

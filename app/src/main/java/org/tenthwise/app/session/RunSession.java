@@ -22,6 +22,7 @@ import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.run.StepEvent;
 
 /**
  * One run in hand. Every verb that is taken is on the disk when it returns; a verb that is not says why and changes
@@ -167,25 +168,25 @@ public final class RunSession {
             return refuse(Objection.Kind.NOT_ASKED_HERE);
         }
         book.add(book.happening(
-                gauge.withItsSetting(inHand, new Event.Answered(inHand.number(), wanted.get(), answer))));
+                gauge.withItsSetting(inHand, new StepEvent.Answered(inHand.number(), wanted.get(), answer))));
         return Reply.taken(state());
     }
 
     /** Begins a new pass: the readings so far stay in the record, and the step is measured anew. */
-    public Reply again(Event.PassBegun.Why why) throws CouldNotSave {
+    public Reply again(StepEvent.PassBegun.Why why) throws CouldNotSave {
         Optional<Objection> against = shut().or(() -> EntryCheck.again(pass(), why))
-                .or(() -> CutGate.cutting(finding(), pass()).filter(unread -> why == Event.PassBegun.Why.CUT));
+                .or(() -> CutGate.cutting(finding(), pass()).filter(unread -> why == StepEvent.PassBegun.Why.CUT));
         if (against.isEmpty()) {
             way.forget();
         }
-        return keptUnless(against, () -> new Event.PassBegun(inHand.number(), why));
+        return keptUnless(against, () -> new StepEvent.PassBegun(inHand.number(), why));
     }
 
     /** Signs for a cut on what is read so far; it lapses with any change of the step. */
     public Reply cutOnThese(String reason) throws CouldNotSave {
         return keptUnless(
                 shut().or(() -> CutGate.onThese(finding(), pass())).or(() -> Signing.inReason(reason)),
-                () -> new Event.CutOnThese(inHand.number(), reason.strip()));
+                () -> new StepEvent.CutOnThese(inHand.number(), reason.strip()));
     }
 
     /** Says how the register of the machine counts and what is usually aimed at on it, from now on and for the shop. */
@@ -209,13 +210,13 @@ public final class RunSession {
     public Reply flagDoubt(String words) throws CouldNotSave {
         return keptUnless(
                 Objection.where(words.isBlank(), Objection.Kind.BLANK),
-                () -> new Event.DoubtFlagged(inHand.number(), words.strip()));
+                () -> new StepEvent.DoubtFlagged(inHand.number(), words.strip()));
     }
 
     public Reply note(String words) throws CouldNotSave {
         return keptUnless(
                 Objection.where(words.isBlank(), Objection.Kind.BLANK),
-                () -> new Event.NoteMade(inHand.number(), words.strip()));
+                () -> new StepEvent.NoteMade(inHand.number(), words.strip()));
     }
 
     public Reply handOver(String to) throws CouldNotSave {
@@ -231,7 +232,7 @@ public final class RunSession {
      *     drawing needs one
      */
     public Reply dispose(Disposition disposition, String reason, String signedBy, String number) throws CouldNotSave {
-        Event.DispositionSigned disposed = Dispositions.signed(inHand, disposition, reason, signedBy, number);
+        StepEvent.DispositionSigned disposed = Dispositions.signed(inHand, disposition, reason, signedBy, number);
         return keptUnless(shut().or(() -> Dispositions.against(finding(), disposed)), () -> disposed);
     }
 

@@ -13,6 +13,7 @@ import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.StepEvent;
 
 /** Which settings share the fault of one that turned out wrong, in all runs of the store, closed ones too. */
 final class SettingsInDoubt {
@@ -67,7 +68,7 @@ final class SettingsInDoubt {
                 .map(entry -> new Withdrawn(
                         other.id(),
                         entry.seq(),
-                        ((Event.GaugeSet) entry.event()).step(),
+                        ((StepEvent.GaugeSet) entry.event()).step(),
                         other.countingUnder(entry).size()));
     }
 
@@ -91,6 +92,6 @@ final class SettingsInDoubt {
     }
 
     private static Setting setting(Entry entry) {
-        return ((Event.GaugeSet) entry.event()).setting();
+        return ((StepEvent.GaugeSet) entry.event()).setting();
     }
 }

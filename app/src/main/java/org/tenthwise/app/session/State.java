@@ -12,8 +12,8 @@ import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.record.TemperatureEffect;
 import org.tenthwise.model.run.Entry;
-import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Pass;
+import org.tenthwise.model.run.StepEvent;
 
 /**
  * A run at one moment, for a screen to show.
@@ -34,7 +34,7 @@ public record State(
     /** The settings of the gauge of the step in hand that count, the latest first, each in the entry that holds it. */
     public List<Entry> settingsHere() {
         List<Entry> settings = new ArrayList<>(sheet.run().settings().stream()
-                .filter(entry -> ((Event.GaugeSet) entry.event()).step() == inHand.number())
+                .filter(entry -> ((StepEvent.GaugeSet) entry.event()).step() == inHand.number())
                 .toList());
         Collections.reverse(settings);
         return settings;

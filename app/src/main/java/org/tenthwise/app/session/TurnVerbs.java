@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Pass;
+import org.tenthwise.model.run.StepEvent;
 
 /**
  * What can be done with the turn of a run-out in hand: which way it is read, and a first reading put to the place it
@@ -47,7 +48,7 @@ public final class TurnVerbs {
             Pass.Reading read = state.movable().orElseThrow().reading();
             book.add(book.happening(List.of(
                     new Event.StruckOut(read.entry().seq(), reason.strip()),
-                    new Event.ReadingTaken(state.inHand().number(), slot, read.typed()))));
+                    new StepEvent.ReadingTaken(state.inHand().number(), slot, read.typed()))));
         }
         return session.replied(against);
     }

@@ -14,6 +14,7 @@ import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Explained;
 
 /**
@@ -76,52 +77,52 @@ record EventKind<E extends Event>(
                     from.word("register", Register.class),
                     from.word("usual-aim", Aim.ByLimits.class)));
 
-    private static final EventKind<Event.CutOnThese> CUT_ON_THESE = new EventKind<>(
+    private static final EventKind<StepEvent.CutOnThese> CUT_ON_THESE = new EventKind<>(
             "cut-on-these",
             3,
-            Event.CutOnThese.class,
+            StepEvent.CutOnThese.class,
             (signed, to) -> to.put("step", signed.step()).put("reason", signed.reason()),
-            from -> new Event.CutOnThese(from.step("step"), from.text("reason")));
+            from -> new StepEvent.CutOnThese(from.step("step"), from.text("reason")));
 
-    private static final EventKind<Event.GaugeChosen> GAUGE_CHOSEN = new EventKind<>(
+    private static final EventKind<StepEvent.GaugeChosen> GAUGE_CHOSEN = new EventKind<>(
             "gauge-chosen",
             1,
-            Event.GaugeChosen.class,
+            StepEvent.GaugeChosen.class,
             (chosen, to) -> {
                 to.put("step", chosen.step()).put("mark", chosen.mark());
                 chosen.reference().ifPresent(reference -> to.put("reference", reference));
             },
-            from -> new Event.GaugeChosen(from.step("step"), from.text("mark"), from.textIfAny("reference")));
+            from -> new StepEvent.GaugeChosen(from.step("step"), from.text("mark"), from.textIfAny("reference")));
 
-    private static final EventKind<Event.GaugeSet> GAUGE_SET = new EventKind<>(
+    private static final EventKind<StepEvent.GaugeSet> GAUGE_SET = new EventKind<>(
             "gauge-set",
             1,
-            Event.GaugeSet.class,
+            StepEvent.GaugeSet.class,
             (set, to) -> {
                 to.put("step", set.step());
                 EventJson.write(set.setting(), to.putObject("setting"));
             },
-            from -> new Event.GaugeSet(from.step("step"), EventJson.setting(from.object("setting"))));
+            from -> new StepEvent.GaugeSet(from.step("step"), EventJson.setting(from.object("setting"))));
 
-    private static final EventKind<Event.ReadingTaken> READING_TAKEN = new EventKind<>(
+    private static final EventKind<StepEvent.ReadingTaken> READING_TAKEN = new EventKind<>(
             "reading-taken",
             1,
-            Event.ReadingTaken.class,
+            StepEvent.ReadingTaken.class,
             (taken, to) -> {
                 to.put("step", taken.step());
                 to.put("slot", taken.slot());
                 EventJson.write(taken.typed(), to.putObject("typed"));
             },
-            from -> new Event.ReadingTaken(
+            from -> new StepEvent.ReadingTaken(
                     from.step("step"), from.text("slot"), EventJson.written(from.object("typed"))));
 
-    private static final EventKind<Event.TemperatureTaken> TEMPERATURE_TAKEN = new EventKind<>(
+    private static final EventKind<StepEvent.TemperatureTaken> TEMPERATURE_TAKEN = new EventKind<>(
             "temperature-taken",
             1,
-            Event.TemperatureTaken.class,
+            StepEvent.TemperatureTaken.class,
             (taken, to) ->
                     EventJson.write(taken.read(), to.put("step", taken.step()).put("of", JsonFields.word(taken.of()))),
-            from -> new Event.TemperatureTaken(
+            from -> new StepEvent.TemperatureTaken(
                     from.step("step"), from.word("of", MeasuredBody.class), EventJson.degrees(from)));
 
     private static final EventKind<Event.StruckOut> STRUCK_OUT = new EventKind<>(
@@ -131,41 +132,41 @@ record EventKind<E extends Event>(
             (struck, to) -> to.put("entry", struck.entry()).put("reason", struck.reason()),
             from -> new Event.StruckOut(from.whole("entry"), from.text("reason")));
 
-    private static final EventKind<Event.Answered> ANSWERED = new EventKind<>(
+    private static final EventKind<StepEvent.Answered> ANSWERED = new EventKind<>(
             "answered",
             1,
-            Event.Answered.class,
+            StepEvent.Answered.class,
             (answered, to) -> to.put("step", answered.step())
                     .put("question", JsonFields.word(answered.question()))
                     .put("answer", JsonFields.word(answered.answer())),
-            from -> new Event.Answered(
+            from -> new StepEvent.Answered(
                     from.step("step"), from.word("question", Question.class), from.word("answer", Answer.class)));
 
-    private static final EventKind<Event.PassBegun> PASS_BEGUN = new EventKind<>(
+    private static final EventKind<StepEvent.PassBegun> PASS_BEGUN = new EventKind<>(
             "pass-begun",
             1,
-            Event.PassBegun.class,
+            StepEvent.PassBegun.class,
             (pass, to) -> to.put("step", pass.step()).put("why", JsonFields.word(pass.why())),
-            from -> new Event.PassBegun(from.step("step"), from.word("why", Event.PassBegun.Why.class)));
+            from -> new StepEvent.PassBegun(from.step("step"), from.word("why", StepEvent.PassBegun.Why.class)));
 
-    private static final EventKind<Event.DoubtFlagged> DOUBT_FLAGGED = new EventKind<>(
+    private static final EventKind<StepEvent.DoubtFlagged> DOUBT_FLAGGED = new EventKind<>(
             "doubt-flagged",
             1,
-            Event.DoubtFlagged.class,
+            StepEvent.DoubtFlagged.class,
             (doubt, to) -> to.put("step", doubt.step()).put("words", doubt.words()),
-            from -> new Event.DoubtFlagged(from.step("step"), from.text("words")));
+            from -> new StepEvent.DoubtFlagged(from.step("step"), from.text("words")));
 
-    private static final EventKind<Event.NoteMade> NOTE_MADE = new EventKind<>(
+    private static final EventKind<StepEvent.NoteMade> NOTE_MADE = new EventKind<>(
             "note-made",
             1,
-            Event.NoteMade.class,
+            StepEvent.NoteMade.class,
             (note, to) -> to.put("step", note.step()).put("words", note.words()),
-            from -> new Event.NoteMade(from.step("step"), from.text("words")));
+            from -> new StepEvent.NoteMade(from.step("step"), from.text("words")));
 
-    private static final EventKind<Event.DispositionSigned> DISPOSITION_SIGNED = new EventKind<>(
+    private static final EventKind<StepEvent.DispositionSigned> DISPOSITION_SIGNED = new EventKind<>(
             "disposed",
             1,
-            Event.DispositionSigned.class,
+            StepEvent.DispositionSigned.class,
             (disposed, to) -> {
                 to.put("step", disposed.step())
                         .put("disposition", JsonFields.word(disposed.disposition()))
@@ -173,7 +174,7 @@ record EventKind<E extends Event>(
                         .put("signed-by", disposed.signedBy());
                 disposed.document().ifPresent(number -> to.put("number", number));
             },
-            from -> new Event.DispositionSigned(
+            from -> new StepEvent.DispositionSigned(
                     from.step("step"),
                     from.word("disposition", Disposition.class),
                     from.text("reason"),
@@ -251,27 +252,27 @@ record EventKind<E extends Event>(
         }
 
         @Override
-        public EventKind<?> cutOnThese(Event.CutOnThese event) {
+        public EventKind<?> cutOnThese(StepEvent.CutOnThese event) {
             return CUT_ON_THESE;
         }
 
         @Override
-        public EventKind<?> gaugeChosen(Event.GaugeChosen event) {
+        public EventKind<?> gaugeChosen(StepEvent.GaugeChosen event) {
             return GAUGE_CHOSEN;
         }
 
         @Override
-        public EventKind<?> gaugeSet(Event.GaugeSet event) {
+        public EventKind<?> gaugeSet(StepEvent.GaugeSet event) {
             return GAUGE_SET;
         }
 
         @Override
-        public EventKind<?> readingTaken(Event.ReadingTaken event) {
+        public EventKind<?> readingTaken(StepEvent.ReadingTaken event) {
             return READING_TAKEN;
         }
 
         @Override
-        public EventKind<?> temperatureTaken(Event.TemperatureTaken event) {
+        public EventKind<?> temperatureTaken(StepEvent.TemperatureTaken event) {
             return TEMPERATURE_TAKEN;
         }
 
@@ -281,27 +282,27 @@ record EventKind<E extends Event>(
         }
 
         @Override
-        public EventKind<?> answered(Event.Answered event) {
+        public EventKind<?> answered(StepEvent.Answered event) {
             return ANSWERED;
         }
 
         @Override
-        public EventKind<?> passBegun(Event.PassBegun event) {
+        public EventKind<?> passBegun(StepEvent.PassBegun event) {
             return PASS_BEGUN;
         }
 
         @Override
-        public EventKind<?> doubtFlagged(Event.DoubtFlagged event) {
+        public EventKind<?> doubtFlagged(StepEvent.DoubtFlagged event) {
             return DOUBT_FLAGGED;
         }
 
         @Override
-        public EventKind<?> noteMade(Event.NoteMade event) {
+        public EventKind<?> noteMade(StepEvent.NoteMade event) {
             return NOTE_MADE;
         }
 
         @Override
-        public EventKind<?> dispositionSigned(Event.DispositionSigned event) {
+        public EventKind<?> dispositionSigned(StepEvent.DispositionSigned event) {
             return DISPOSITION_SIGNED;
         }
 

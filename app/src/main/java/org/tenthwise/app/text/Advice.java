@@ -7,8 +7,8 @@ import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.run.Disposition;
-import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Pass;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Words;
 
 /** What to do next about a finding, in one or two short sentences; empty where there is nothing to do but go on. */
@@ -65,7 +65,7 @@ public final class Advice {
         return line.passes().stream()
                 .flatMap(pass -> pass.ended().stream())
                 .reduce((earlier, later) -> later)
-                .filter(ended -> empty && ended.why() == Event.PassBegun.Why.RESTED_ON_CHANGED)
+                .filter(ended -> empty && ended.why() == StepEvent.PassBegun.Why.RESTED_ON_CHANGED)
                 .map(Pass.Ended::step);
     }
 

@@ -9,6 +9,7 @@ import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Remark;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Words;
 
 /** The course of a run in words: what happened, all but what was read, answered and set, in the order it happened. */
@@ -71,27 +72,27 @@ public final class Course {
         }
 
         @Override
-        public Optional<String> cutOnThese(Event.CutOnThese signed) {
+        public Optional<String> cutOnThese(StepEvent.CutOnThese signed) {
             return Optional.of(words.say("record.course.cut-on-these", step(signed.step()), signed.reason()));
         }
 
         @Override
-        public Optional<String> gaugeChosen(Event.GaugeChosen chosen) {
+        public Optional<String> gaugeChosen(StepEvent.GaugeChosen chosen) {
             return Optional.empty();
         }
 
         @Override
-        public Optional<String> gaugeSet(Event.GaugeSet set) {
+        public Optional<String> gaugeSet(StepEvent.GaugeSet set) {
             return Optional.empty();
         }
 
         @Override
-        public Optional<String> readingTaken(Event.ReadingTaken taken) {
+        public Optional<String> readingTaken(StepEvent.ReadingTaken taken) {
             return Optional.empty();
         }
 
         @Override
-        public Optional<String> temperatureTaken(Event.TemperatureTaken taken) {
+        public Optional<String> temperatureTaken(StepEvent.TemperatureTaken taken) {
             return Optional.empty();
         }
 
@@ -101,27 +102,27 @@ public final class Course {
         }
 
         @Override
-        public Optional<String> answered(Event.Answered answered) {
+        public Optional<String> answered(StepEvent.Answered answered) {
             return Optional.empty();
         }
 
         @Override
-        public Optional<String> passBegun(Event.PassBegun pass) {
+        public Optional<String> passBegun(StepEvent.PassBegun pass) {
             return Optional.of(words.say(words.key("record.course.pass", pass.why()), step(pass.step())));
         }
 
         @Override
-        public Optional<String> doubtFlagged(Event.DoubtFlagged doubt) {
+        public Optional<String> doubtFlagged(StepEvent.DoubtFlagged doubt) {
             return Optional.of(words.say("record.course.doubt", step(doubt.step()), doubt.words()));
         }
 
         @Override
-        public Optional<String> noteMade(Event.NoteMade note) {
+        public Optional<String> noteMade(StepEvent.NoteMade note) {
             return Optional.of(words.say("record.course.note", step(note.step()), note.words()));
         }
 
         @Override
-        public Optional<String> dispositionSigned(Event.DispositionSigned disposed) {
+        public Optional<String> dispositionSigned(StepEvent.DispositionSigned disposed) {
             String signed = words.say(
                     "record.course.disposed",
                     step(disposed.step()),

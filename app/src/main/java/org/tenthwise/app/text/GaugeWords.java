@@ -9,8 +9,8 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Entry;
-import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Words;
 
 /**
@@ -69,7 +69,7 @@ public final class GaugeWords {
     public List<String> withdrawn(Run run, int step) {
         List<String> said = new ArrayList<>();
         run.settingsStruck().forEach((entry, why) -> {
-            int at = ((Event.GaugeSet) entry.event()).step();
+            int at = ((StepEvent.GaugeSet) entry.event()).step();
             int readings = run.countingUnder(entry).size();
             if (readings > 0 && (step == 0 || step == at)) {
                 said.add(words.say("gauge-line.withdrawn", readings, at, why.reason()));

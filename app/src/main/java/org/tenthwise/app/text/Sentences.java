@@ -12,6 +12,7 @@ import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Verdict;
 import org.tenthwise.model.words.Words;
@@ -142,7 +143,7 @@ public final class Sentences {
     /**
      * The number a disposition was signed under, or that none was given where one belongs to it; empty where none does.
      */
-    public String document(Event.DispositionSigned disposed) {
+    public String document(StepEvent.DispositionSigned disposed) {
         String name = words.say("disposition.number", disposed.disposition());
         return disposed.document()
                 .map(number -> words.say("disposition.document", name, number))

@@ -25,8 +25,8 @@ import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.ThermalData;
 import org.tenthwise.model.quantity.Unit;
-import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.run.StepEvent.PassBegun.Why;
 
 /** What a step of the demo parts fills in. */
 class PrefillTest {

@@ -18,7 +18,7 @@ import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.sqlite.Sample;
 import org.tenthwise.app.store.sqlite.SqliteStores;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 class ShowHistoryTest {
 
@@ -61,7 +61,7 @@ class ShowHistoryTest {
         Set<String> taken = new TreeSet<>();
         try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             kept.runs().forEach(run -> kept.entries(run).stream()
-                    .filter(entry -> entry.event() instanceof Event.ReadingTaken)
+                    .filter(entry -> entry.event() instanceof StepEvent.ReadingTaken)
                     .forEach(entry -> taken.add(String.valueOf(entry.seq()))));
         }
         List<CSVRecord> readings =
@@ -126,7 +126,7 @@ class ShowHistoryTest {
                     "=1+1",
                     ledger.entries(run).stream()
                             .map(entry -> entry.event())
-                            .filter(Event.ReadingTaken.class::isInstance)
+                            .filter(StepEvent.ReadingTaken.class::isInstance)
                             .findFirst()
                             .orElseThrow());
         }

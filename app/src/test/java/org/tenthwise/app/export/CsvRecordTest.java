@@ -25,6 +25,7 @@ import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.run.StepEvent;
 
 class CsvRecordTest {
 
@@ -102,9 +103,9 @@ class CsvRecordTest {
     @Test
     void everyReadingEveryTemperatureAndEveryAnswerHasARow() {
         long taken = sample.events().stream()
-                .filter(event -> event instanceof Event.ReadingTaken
-                        || event instanceof Event.TemperatureTaken
-                        || event instanceof Event.Answered)
+                .filter(event -> event instanceof StepEvent.ReadingTaken
+                        || event instanceof StepEvent.TemperatureTaken
+                        || event instanceof StepEvent.Answered)
                 .count();
         assertEquals(
                 taken,
@@ -185,9 +186,9 @@ class CsvRecordTest {
     @Test
     void everyDoubtAndEveryNoteHasARow() {
         Evidence evidence = Records.walk(PART, sample, 12)
-                .add(new Event.DoubtFlagged(12, "Which end?"))
-                .add(new Event.NoteMade(12, "=Night shift"))
-                .add(new Event.NoteMade(0, "Coolant 21 °C"))
+                .add(new StepEvent.DoubtFlagged(12, "Which end?"))
+                .add(new StepEvent.NoteMade(12, "=Night shift"))
+                .add(new StepEvent.NoteMade(0, "Coolant 21 °C"))
                 .evidence();
         List<CSVRecord> said = rows(evidence).stream()
                 .filter(row -> !row.get("doubt").isEmpty() || !row.get("note").isEmpty())
@@ -230,7 +231,7 @@ class CsvRecordTest {
     void whatWasReadUnderASettingStruckOutStaysWithItsReason() {
         Records.Walk walk = Records.walk(PART, sample, Integer.MAX_VALUE);
         long setting = walk.evidence().sheet().run().settings().stream()
-                .filter(entry -> ((Event.GaugeSet) entry.event()).step() == 12)
+                .filter(entry -> ((StepEvent.GaugeSet) entry.event()).step() == 12)
                 .findFirst()
                 .orElseThrow()
                 .seq();
@@ -247,10 +248,10 @@ class CsvRecordTest {
     @Test
     void aRepairStaysInEveryRowOfItsCharacteristicAndADispositionHasItsNumber() {
         Records.Walk walk = Records.walk(PART, sample, Integer.MAX_VALUE)
-                .add(new Event.DispositionSigned(
+                .add(new StepEvent.DispositionSigned(
                         12, Disposition.REPAIR, "Insert fitted.", "Design office", Optional.of("A-7")))
-                .add(new Event.ReadingTaken(12, "1.1", new Written("45.2", Unit.MILLIMETRE)))
-                .add(new Event.DispositionSigned(
+                .add(new StepEvent.ReadingTaken(12, "1.1", new Written("45.2", Unit.MILLIMETRE)))
+                .add(new StepEvent.DispositionSigned(
                         26, Disposition.USE_AS_IS, "Agreed.", "Design office", Optional.of("C-117")));
         List<CSVRecord> rows = rows(walk.evidence()).stream()
                 .filter(row -> !row.get("repaired").isEmpty())
@@ -273,10 +274,10 @@ class CsvRecordTest {
     @Test
     void whatWasEverSignedHasARowOfItsOwn() {
         Records.Walk walk = Records.walk(PART, sample, Integer.MAX_VALUE)
-                .add(new Event.DispositionSigned(
+                .add(new StepEvent.DispositionSigned(
                         12, Disposition.REPAIR, "Insert fitted.", "Design office", Optional.of("A-7")))
-                .add(new Event.ReadingTaken(12, "1.1", new Written("45.2", Unit.MILLIMETRE)))
-                .add(new Event.DispositionSigned(
+                .add(new StepEvent.ReadingTaken(12, "1.1", new Written("45.2", Unit.MILLIMETRE)))
+                .add(new StepEvent.DispositionSigned(
                         12, Disposition.USE_AS_IS, "Agreed.", "Design office", Optional.of("C-117")));
         long reading = walk.evidence().last().seq() - 1;
         List<CSVRecord> rows = rows(walk.evidence()).stream()
@@ -341,10 +342,10 @@ class CsvRecordTest {
     void whatAnOlderRunAnsweredOfTheNotGoEndCountsUntilItIsAnsweredAnew() {
         Records.Walk walk = new Records.Walk(PART.plan(), "Setter 2")
                 .add(sample.begun())
-                .add(new Event.Answered(24, Question.GO_ENTERS, Answer.YES))
-                .add(new Event.Answered(24, Question.NOT_GO_ENTERS, Answer.NO));
+                .add(new StepEvent.Answered(24, Question.GO_ENTERS, Answer.YES))
+                .add(new StepEvent.Answered(24, Question.NOT_GO_ENTERS, Answer.NO));
         assertEquals(List.of("go-enters yes  pass", "not-go-enters no  pass"), answers(walk));
-        walk.add(new Event.Answered(24, Question.NOT_GO_STAYS_OUT, Answer.NO));
+        walk.add(new StepEvent.Answered(24, Question.NOT_GO_STAYS_OUT, Answer.NO));
         assertEquals(
                 List.of("go-enters yes  fail", "not-go-enters no yes fail", "not-go-stays-out no  fail"),
                 answers(walk));

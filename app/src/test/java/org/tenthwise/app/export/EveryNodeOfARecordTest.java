@@ -37,6 +37,7 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 /** Walks over every node of a record: whatever is changed, taken out or put in there must be found. */
 class EveryNodeOfARecordTest {
@@ -107,31 +108,32 @@ class EveryNodeOfARecordTest {
                 mm("0.000"));
         Evidence evidence = new Records.Walk(PLAN, "Setter 1")
                 .add(new Event.Begun(PLAN.part(), "1", "L-1", "Lathe 4", PLAN.source()))
-                .add(new Event.Answered(1, Question.CONFIRMED, Answer.YES))
-                .add(new Event.GaugeSet(2, bore))
-                .add(new Event.ReadingTaken(2, "1.1", mm("-0.011")))
-                .add(new Event.ReadingTaken(2, "1.1", mm("-0.012")))
+                .add(new StepEvent.Answered(1, Question.CONFIRMED, Answer.YES))
+                .add(new StepEvent.GaugeSet(2, bore))
+                .add(new StepEvent.ReadingTaken(2, "1.1", mm("-0.011")))
+                .add(new StepEvent.ReadingTaken(2, "1.1", mm("-0.012")))
                 .add(new Event.StruckOut(5, "Dirt."))
-                .add(new Event.ReadingTaken(2, "2.1", mm("-0.004")))
-                .add(new Event.TemperatureTaken(2, MeasuredBody.PART, Degrees.of("22.5", CELSIUS)))
-                .add(new Event.TemperatureTaken(2, MeasuredBody.GAUGE, Degrees.of("20.5", CELSIUS)))
-                .add(new Event.DoubtFlagged(2, "Which end?"))
-                .add(new Event.NoteMade(0, "Night shift."))
-                .add(new Event.PassBegun(2, Event.PassBegun.Why.CUT))
-                .add(new Event.ReadingTaken(2, "1.1", mm("-0.060")))
-                .add(new Event.DispositionSigned(
+                .add(new StepEvent.ReadingTaken(2, "2.1", mm("-0.004")))
+                .add(new StepEvent.TemperatureTaken(2, MeasuredBody.PART, Degrees.of("22.5", CELSIUS)))
+                .add(new StepEvent.TemperatureTaken(2, MeasuredBody.GAUGE, Degrees.of("20.5", CELSIUS)))
+                .add(new StepEvent.DoubtFlagged(2, "Which end?"))
+                .add(new StepEvent.NoteMade(0, "Night shift."))
+                .add(new StepEvent.PassBegun(2, StepEvent.PassBegun.Why.CUT))
+                .add(new StepEvent.ReadingTaken(2, "1.1", mm("-0.060")))
+                .add(new StepEvent.DispositionSigned(
                         2, Disposition.REPAIR, "Sleeved.", "Design office", Optional.of("A-7")))
-                .add(new Event.ReadingTaken(2, "1.1", mm("-0.060")))
-                .add(new Event.ReadingTaken(2, "2.1", mm("-0.061")))
-                .add(new Event.DispositionSigned(
+                .add(new StepEvent.ReadingTaken(2, "1.1", mm("-0.060")))
+                .add(new StepEvent.ReadingTaken(2, "2.1", mm("-0.061")))
+                .add(new StepEvent.DispositionSigned(
                         2, Disposition.USE_AS_IS, "Agreed.", "Design office", Optional.of("C-1")))
-                .add(new Event.GaugeSet(3, Setting.direct(new Gauge("MC-1", GaugeKind.MICROMETER, Optional.empty()))))
+                .add(new StepEvent.GaugeSet(
+                        3, Setting.direct(new Gauge("MC-1", GaugeKind.MICROMETER, Optional.empty()))))
                 .add(new Event.MachineKnown("Lathe 4", Register.RADIUS, Aim.ByLimits.MIDDLE))
-                .add(new Event.ReadingTaken(3, "1.1", mm("30.120")))
-                .add(new Event.ReadingTaken(3, "2.1", mm("30.124")))
-                .add(new Event.PassBegun(3, Event.PassBegun.Why.CUT))
-                .add(new Event.ReadingTaken(3, "1.1", mm("29.985")))
-                .add(new Event.ReadingTaken(3, "2.1", mm("30.011")))
+                .add(new StepEvent.ReadingTaken(3, "1.1", mm("30.120")))
+                .add(new StepEvent.ReadingTaken(3, "2.1", mm("30.124")))
+                .add(new StepEvent.PassBegun(3, StepEvent.PassBegun.Why.CUT))
+                .add(new StepEvent.ReadingTaken(3, "1.1", mm("29.985")))
+                .add(new StepEvent.ReadingTaken(3, "2.1", mm("30.011")))
                 .evidence();
         try {
             return (ObjectNode) json.readTree(ReadBack.text(new JsonRecord(), evidence));

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.export.CouldNotExport.Reason;
 import org.tenthwise.checklists.catalogue.DemoPart;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 class ExporterTest {
 
@@ -92,7 +92,9 @@ class ExporterTest {
         List<Path> before = exporter.export(walk.evidence(), List.of(new JsonRecord()), folder);
         byte[] bytes = Files.readAllBytes(before.get(0));
         exporter.export(
-                walk.add(new Event.NoteMade(0, "Went on after dinner.")).evidence(), List.of(new JsonRecord()), folder);
+                walk.add(new StepEvent.NoteMade(0, "Went on after dinner.")).evidence(),
+                List.of(new JsonRecord()),
+                folder);
         assertArrayEquals(bytes, Files.readAllBytes(before.get(0)));
         assertEquals(2, count(folder));
     }

@@ -24,6 +24,7 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 class JsonRecordTest {
 
@@ -53,10 +54,10 @@ class JsonRecordTest {
     void anAnswerSaysWhetherItCounts() {
         Records.Walk walk = new Records.Walk(PART.plan(), "Setter 1")
                 .add(Records.passing(PART).begun())
-                .add(new Event.Answered(3, Question.CONFIRMED, Answer.NO));
+                .add(new StepEvent.Answered(3, Question.CONFIRMED, Answer.NO));
         walk.add(new Event.StruckOut(walk.seq(), "Slip."))
-                .add(new Event.Answered(3, Question.CONFIRMED, Answer.NO))
-                .add(new Event.Answered(3, Question.CONFIRMED, Answer.YES));
+                .add(new StepEvent.Answered(3, Question.CONFIRMED, Answer.NO))
+                .add(new StepEvent.Answered(3, Question.CONFIRMED, Answer.YES));
         JsonNode answers = tree(walk.evidence()).at("/result/characteristics/2/passes/0/answers");
         List<Boolean> counts = new ArrayList<>();
         answers.forEach(answer -> counts.add(answer.path("counts").booleanValue()));
@@ -66,8 +67,8 @@ class JsonRecordTest {
     @Test
     void doubtsAndNotesStandInTheResult() {
         JsonNode notes = tree(Records.walk(PART, Records.passing(PART), 12)
-                        .add(new Event.DoubtFlagged(12, "Which end?"))
-                        .add(new Event.NoteMade(0, "Coolant 21 °C"))
+                        .add(new StepEvent.DoubtFlagged(12, "Which end?"))
+                        .add(new StepEvent.NoteMade(0, "Coolant 21 °C"))
                         .evidence())
                 .at("/result/notes");
         assertEquals(2, notes.size());
@@ -80,10 +81,10 @@ class JsonRecordTest {
     @Test
     void whatTheDrawingRequiresAndWhatWasEverSignedStandsWithItsEntry() {
         Records.Walk walk = Records.walk(PART, Records.passing(PART), Integer.MAX_VALUE)
-                .add(new Event.DispositionSigned(
+                .add(new StepEvent.DispositionSigned(
                         12, Disposition.REPAIR, "Insert fitted.", "Design office", Optional.of("A-7")))
-                .add(new Event.ReadingTaken(12, "1.1", new Written("45.2", Unit.MILLIMETRE)))
-                .add(new Event.DispositionSigned(
+                .add(new StepEvent.ReadingTaken(12, "1.1", new Written("45.2", Unit.MILLIMETRE)))
+                .add(new StepEvent.DispositionSigned(
                         12, Disposition.USE_AS_IS, "Agreed.", "Design office", Optional.of("C-117")));
         Evidence evidence = walk.evidence();
         JsonNode depth = tree(evidence).at("/result/characteristics/11");
@@ -130,7 +131,7 @@ class JsonRecordTest {
     }
 
     private static Event part(String read) {
-        return new Event.TemperatureTaken(TURNED, MeasuredBody.PART, Degrees.of(read, TemperatureScale.CELSIUS));
+        return new StepEvent.TemperatureTaken(TURNED, MeasuredBody.PART, Degrees.of(read, TemperatureScale.CELSIUS));
     }
 
     private static List<Boolean> counting(Records.Walk walk) {

@@ -24,6 +24,7 @@ import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 /**
  * What the records have of the next cut, of the modifier of the drawing and of who cut on half a pass. Bore and slot of
@@ -67,7 +68,7 @@ class NextCutInRecordsTest {
         Records.Walk walk = walk(kind, Optional.ofNullable(says), Optional.ofNullable(register))
                 .add(read("1.1", front))
                 .add(read("2.1", back));
-        Evidence evidence = walk.add(new Event.PassBegun(1, Event.PassBegun.Why.CUT))
+        Evidence evidence = walk.add(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT))
                 .add(read("1.1", "30.010"))
                 .evidence();
         JsonNode passes = ReadBack.json(evidence).at("/result/characteristics/0/passes");
@@ -96,7 +97,7 @@ class NextCutInRecordsTest {
         Evidence evidence = walk(kind, Optional.empty(), Optional.ofNullable(register))
                 .add(read("1.1", front))
                 .add(read("2.1", back))
-                .add(new Event.PassBegun(1, Event.PassBegun.Why.CUT))
+                .add(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT))
                 .add(read("1.1", frontAfter))
                 .add(read("2.1", backAfter))
                 .evidence();
@@ -155,7 +156,7 @@ class NextCutInRecordsTest {
      */
     @Test
     void aRowOfTheTableCountsAllItsCutsInOneWay() {
-        Event cut = new Event.PassBegun(1, Event.PassBegun.Why.CUT);
+        Event cut = new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT);
         Evidence evidence = walk("bore", Optional.empty(), Optional.of(Register.DIAMETER))
                 .add(read("1.1", "29.862"))
                 .add(read("2.1", "29.862"))
@@ -186,7 +187,7 @@ class NextCutInRecordsTest {
         Evidence evidence = walk("bore", Optional.empty(), Optional.of(Register.DIAMETER))
                 .add(read("1.1", "29.900"))
                 .add(read("2.1", "29.900"))
-                .add(new Event.PassBegun(1, Event.PassBegun.Why.CUT))
+                .add(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT))
                 .add(read("1.1", "29.860"))
                 .add(read("2.1", "29.860"))
                 .evidence();
@@ -207,8 +208,8 @@ class NextCutInRecordsTest {
     void whoCutOnHalfAPassStandsInEveryRecord() {
         Evidence evidence = walk("bore", Optional.empty(), Optional.of(Register.DIAMETER))
                 .add(read("1.1", "29.860"))
-                .add(new Event.CutOnThese(1, REASON))
-                .add(new Event.PassBegun(1, Event.PassBegun.Why.CUT))
+                .add(new StepEvent.CutOnThese(1, REASON))
+                .add(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT))
                 .evidence();
         JsonNode result = ReadBack.json(evidence).path("result");
         assertEquals(
@@ -260,12 +261,12 @@ class NextCutInRecordsTest {
         Records.Walk walk = new Records.Walk(plan, "Setter 1")
                 .add(new Event.Begun(plan.part(), "1", "L-1", "Lathe 4", plan.source()));
         register.ifPresent(counts -> walk.add(new Event.MachineKnown("Lathe 4", counts, Aim.ByLimits.MIDDLE)));
-        return walk.add(new Event.GaugeSet(
+        return walk.add(new StepEvent.GaugeSet(
                 1, Setting.direct(new Gauge("IM-1", GaugeKind.INSIDE_MICROMETER, Optional.empty()))));
     }
 
     private static Event read(String slot, String figure) {
-        return new Event.ReadingTaken(1, slot, new Written(figure, Unit.MILLIMETRE));
+        return new StepEvent.ReadingTaken(1, slot, new Written(figure, Unit.MILLIMETRE));
     }
 
     private static String json(Evidence evidence) {

@@ -30,6 +30,7 @@ import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.StepEvent;
 
 class RecordCheckTest {
 
@@ -136,7 +137,7 @@ class RecordCheckTest {
         String text = text(new Records.Walk(plan, "Setter 1")
                 .add(new Event.Begun(plan.part(), "003", "S-4410", "Lathe 7", plan.source()))
                 .addAll(Records.passing(barrel).events().stream()
-                        .filter(event -> !(event instanceof Event.TemperatureTaken))
+                        .filter(event -> !(event instanceof StepEvent.TemperatureTaken))
                         .toList())
                 .evidence());
         assertFalse(read(text).path("result").toString().contains("temperature"));
@@ -205,8 +206,8 @@ class RecordCheckTest {
     void anEntryMovedToAnotherPlaceInTheLedgerIsFound() {
         Records.Walk walk = Records.walk(PART, Records.passing(PART), 12);
         walk.add(new Event.GaugeKnown(new Gauge("X-1", GaugeKind.MICROMETER, Optional.empty())));
-        Evidence whole = walk.add(new Event.NoteMade(0, "one"))
-                .add(new Event.NoteMade(0, "two"))
+        Evidence whole = walk.add(new StepEvent.NoteMade(0, "one"))
+                .add(new StepEvent.NoteMade(0, "two"))
                 .evidence();
         List<StoredEntry> stored = new ArrayList<>(whole.entries());
         List<Entry> entries = new ArrayList<>(whole.sheet().run().entries());

@@ -12,6 +12,7 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 /**
  * A run-out at two sections, as files tell it. Figures by hand: off centre by 0.030 towards jaw 1, by 0.050 far out.
@@ -36,7 +37,8 @@ class RunOutRecordTest {
                         "far:3.1 -0.050",
                         "far:4.1 0.000")
                 .map(read -> read.split(" "))
-                .forEach(read -> walk.add(new Event.ReadingTaken(1, read[0], new Written(read[1], Unit.MILLIMETRE))));
+                .forEach(read ->
+                        walk.add(new StepEvent.ReadingTaken(1, read[0], new Written(read[1], Unit.MILLIMETRE))));
         return walk.evidence();
     }
 

@@ -12,6 +12,7 @@ import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 /** Whoever goes his own way with each kind of event matches all of them; who wants one kind alone asks for it. */
 class EventsTest {
@@ -51,7 +52,7 @@ class EventsTest {
 
     private static final class Asking {
         static boolean isNote(Event event) {
-            return event instanceof Event.NoteMade;
+            return event instanceof StepEvent.NoteMade;
         }
     }
 

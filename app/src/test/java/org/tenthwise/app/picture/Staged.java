@@ -24,6 +24,7 @@ import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Words;
 
 /** A demo part with a few invented readings of its own. */
@@ -60,7 +61,7 @@ final class Staged {
     }
 
     Staged wires(int step, String certified) {
-        return happens(new Event.GaugeSet(
+        return happens(new StepEvent.GaugeSet(
                 step,
                 Setting.overWires(
                         new Gauge("MC-2", GaugeKind.MICROMETER_OVER_WIRES, Optional.empty()),
@@ -69,7 +70,7 @@ final class Staged {
     }
 
     Staged master(int step, String certified) {
-        return happens(new Event.GaugeSet(
+        return happens(new StepEvent.GaugeSet(
                 step,
                 Setting.onMaster(
                         new Gauge("BG-2", GaugeKind.BORE_GAUGE, Optional.of(ReadingDirection.RISES_WITH_SIZE)),
@@ -79,20 +80,20 @@ final class Staged {
     }
 
     Staged micrometer(int step) {
-        return happens(
-                new Event.GaugeSet(step, Setting.direct(new Gauge("MC-3", GaugeKind.MICROMETER, Optional.empty()))));
+        return happens(new StepEvent.GaugeSet(
+                step, Setting.direct(new Gauge("MC-3", GaugeKind.MICROMETER, Optional.empty()))));
     }
 
     /** Part and gauge at 20 °C. */
     Staged atTwenty(int step) {
-        return happens(new Event.TemperatureTaken(step, MeasuredBody.PART, CELSIUS.reference()))
-                .happens(new Event.TemperatureTaken(step, MeasuredBody.GAUGE, CELSIUS.reference()));
+        return happens(new StepEvent.TemperatureTaken(step, MeasuredBody.PART, CELSIUS.reference()))
+                .happens(new StepEvent.TemperatureTaken(step, MeasuredBody.GAUGE, CELSIUS.reference()));
     }
 
     Staged reads(int step, String... figures) {
         List<Slot> slots = plan.step(step).check().slots();
         for (int i = 0; i < figures.length; i++) {
-            happens(new Event.ReadingTaken(step, slots.get(i).key(), written(figures[i])));
+            happens(new StepEvent.ReadingTaken(step, slots.get(i).key(), written(figures[i])));
         }
         return this;
     }
@@ -107,11 +108,11 @@ final class Staged {
     }
 
     Staged cut(int step) {
-        return happens(new Event.PassBegun(step, Event.PassBegun.Why.CUT));
+        return happens(new StepEvent.PassBegun(step, StepEvent.PassBegun.Why.CUT));
     }
 
     Staged feels(int step, Answer answer) {
-        return happens(new Event.Answered(step, Question.PLUG_FEELS, answer));
+        return happens(new StepEvent.Answered(step, Question.PLUG_FEELS, answer));
     }
 
     private Written written(String figure) {

@@ -22,8 +22,8 @@ import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Proposal;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
-import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.run.StepEvent.PassBegun.Why;
 
 /**
  * No cut before everything of a size is read, unless someone signs for it; the register is asked once a machine.

@@ -15,7 +15,7 @@ import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.record.SizeFinding;
-import org.tenthwise.model.run.Event.PassBegun.Why;
+import org.tenthwise.model.run.StepEvent.PassBegun.Why;
 import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Words;
 

@@ -10,7 +10,7 @@ import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.sqlite.Sample;
 import org.tenthwise.app.store.sqlite.SqliteStores;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 /** A run that a newer release went on with can be looked at, and the others of the store gone on with. */
 class NewerRunSessionTest extends RunBegun {
@@ -30,7 +30,7 @@ class NewerRunSessionTest extends RunBegun {
 
         assertInstanceOf(Prompt.Closed.class, session.state().asked());
         assertEquals(Objection.Kind.NEWER, refused(session.enter("17.01")));
-        assertEquals(Objection.Kind.NEWER, refused(session.again(Event.PassBegun.Why.MEASURED_AGAIN)));
+        assertEquals(Objection.Kind.NEWER, refused(session.again(StepEvent.PassBegun.Why.MEASURED_AGAIN)));
         assertThrows(CouldNotSave.class, () -> session.note("seen"));
         assertEquals(2, ledger.stored(newer).size());
 

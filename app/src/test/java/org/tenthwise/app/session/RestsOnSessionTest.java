@@ -14,7 +14,7 @@ import org.tenthwise.app.text.Advice;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Disposition;
-import org.tenthwise.model.run.Event.PassBegun.Why;
+import org.tenthwise.model.run.StepEvent.PassBegun.Why;
 import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Words;
 

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.text.CutOnTheseWords;
-import org.tenthwise.model.run.Event.PassBegun.Why;
+import org.tenthwise.model.run.StepEvent.PassBegun.Why;
 import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Words;
 

@@ -29,8 +29,8 @@ import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.record.Proposal;
 import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.run.Disposition;
-import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.verdict.VerdictKind;
 
 /** The screw carrier of the demo, walked without a screen. Figures are reckoned by hand from its plan. */
@@ -187,7 +187,7 @@ class RunSessionTest {
         // middle of 47.980 and 48.000 is 47.990; 47.990 − 48.031 = −0.041
         assertEquals(Optional.of(mm("-0.041")), size(OUTSIDE).proposal().flatMap(Proposal::change));
 
-        session.again(Event.PassBegun.Why.CUT);
+        session.again(StepEvent.PassBegun.Why.CUT);
         for (String reading : List.of("47.990", "47.991", "47.989", "47.990")) {
             session.enter(reading);
         }

@@ -18,8 +18,8 @@ import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.run.Disposition;
-import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.run.StepEvent;
 
 /** A plan of one set-up confirmation and one look of the drawing, which asks for the lot. */
 class SigningSessionTest {
@@ -129,7 +129,7 @@ class SigningSessionTest {
     void aSignatureLapsesVisiblyWhenSomethingIsReadAnew() throws Exception {
         passed();
         session.sign("Inspector 1", SignedAs.ACCEPTED);
-        session.again(Event.PassBegun.Why.MEASURED_AGAIN);
+        session.again(StepEvent.PassBegun.Why.MEASURED_AGAIN);
         session.answer(Answer.YES);
         assertEquals("Conforms. Not signed: what Inspector 1 signed has lapsed.", heading());
     }
@@ -138,7 +138,7 @@ class SigningSessionTest {
     void aRefusalIsNotSaidToHaveLapsedBecauseSomethingWasReadAnew() throws Exception {
         passed();
         session.sign("Inspector 1", SignedAs.NOT_ACCEPTED);
-        session.again(Event.PassBegun.Why.MEASURED_AGAIN);
+        session.again(StepEvent.PassBegun.Why.MEASURED_AGAIN);
         session.answer(Answer.YES);
         assertEquals(
                 "Conforms. Not accepted by Inspector 1; nobody has accepted it since something was changed.",

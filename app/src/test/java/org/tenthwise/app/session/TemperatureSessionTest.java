@@ -19,7 +19,7 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.run.Disposition;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.verdict.VerdictKind;
 
 /**
@@ -127,12 +127,12 @@ class TemperatureSessionTest extends RunBegun {
     @Test
     void aPassReadAgainSuggestsTheLastTemperatureAndOneAfterACutNone() throws Exception {
         enter("24", "21", "29.9");
-        session.again(Event.PassBegun.Why.MEASURED_AGAIN);
+        session.again(StepEvent.PassBegun.Why.MEASURED_AGAIN);
         assertEquals(
                 new Prompt.Temperature(MeasuredBody.PART, Optional.of(Degrees.of("24", CELSIUS))),
                 session.state().asked());
         enter("", "", "29.9", "29.9");
-        session.again(Event.PassBegun.Why.CUT);
+        session.again(StepEvent.PassBegun.Why.CUT);
         assertEquals(
                 new Prompt.Temperature(MeasuredBody.PART, Optional.empty()),
                 session.state().asked());

@@ -16,7 +16,7 @@ import org.tenthwise.app.text.TouchWords;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
-import org.tenthwise.model.run.Event.PassBegun.Why;
+import org.tenthwise.model.run.StepEvent.PassBegun.Why;
 import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Words;
 

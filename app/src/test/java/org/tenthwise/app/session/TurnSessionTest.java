@@ -16,7 +16,7 @@ import org.tenthwise.app.store.MemoryLedger;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.record.RunOutFinding;
-import org.tenthwise.model.run.Event.PassBegun.Why;
+import org.tenthwise.model.run.StepEvent.PassBegun.Why;
 import org.tenthwise.model.verdict.VerdictKind;
 
 /** In which order a run-out is read, and what becomes of a first reading that was taken elsewhere. */

@@ -14,9 +14,9 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.run.Entry;
-import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.verdict.VerdictKind;
 
 /**
@@ -245,7 +245,7 @@ class WrongSettingSessionTest {
 
     private static Entry setting(RunSession session) {
         List<Entry> settings = session.state().sheet().run().settings().stream()
-                .filter(entry -> ((Event.GaugeSet) entry.event()).step()
+                .filter(entry -> ((StepEvent.GaugeSet) entry.event()).step()
                         == session.state().inHand().number())
                 .toList();
         return settings.get(settings.size() - 1);

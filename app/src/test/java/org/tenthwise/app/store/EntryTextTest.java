@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 class EntryTextTest {
 
@@ -102,7 +103,7 @@ class EntryTextTest {
     @Test
     void aNanosecondAndAnyLetterAreKept() throws UnreadableEntry {
         OffsetDateTime at = OffsetDateTime.parse("2026-03-02T07:15:00.000000001-03:30");
-        Event event = new Event.NoteMade(0, "Späne \"µ\" \\ \u0000 \u2028 🔧\n");
+        Event event = new StepEvent.NoteMade(0, "Späne \"µ\" \\ \u0000 \u2028 🔧\n");
 
         assertEquals(
                 new Entry(1, "ü", at, "Ö", event),
@@ -191,14 +192,17 @@ class EntryTextTest {
 
     @Test
     void anEntryOfAKindThatIsNewSaysTheFormatItTakesAndOneOfBeforeSaysNone() throws UnreadableEntry {
-        EventKind<Event.NoteMade> newer = new EventKind<>(
+        EventKind<StepEvent.NoteMade> newer = new EventKind<>(
                 "photo-taken",
                 EventKind.NEWEST_FORMAT + 1,
-                Event.NoteMade.class,
+                StepEvent.NoteMade.class,
                 (note, to) -> to.put("of", note.words()),
-                from -> new Event.NoteMade(1, from.text("of")));
+                from -> new StepEvent.NoteMade(1, from.text("of")));
         NewEntry photo = new NewEntry(
-                "run-1", OffsetDateTime.parse("2026-03-02T07:15:00+01:00"), "A. Turner", new Event.NoteMade(1, "jaws"));
+                "run-1",
+                OffsetDateTime.parse("2026-03-02T07:15:00+01:00"),
+                "A. Turner",
+                new StepEvent.NoteMade(1, "jaws"));
 
         String text = EntryText.write(photo, new Before(2, "ab"), newer);
 

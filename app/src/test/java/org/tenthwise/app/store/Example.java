@@ -22,6 +22,7 @@ import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.run.StepEvent;
 
 /** An invented event of every kind, with the text it is stored as. */
 record Example(String kind, Event event, String json) {
@@ -80,51 +81,51 @@ record Example(String kind, Event event, String json) {
                         {"machine":"","register":"diameter","usual-aim":"middle"}"""),
                 new Example(
                         "cut-on-these",
-                        new Event.CutOnThese(3, "floor is behind a shoulder until it is cut"),
+                        new StepEvent.CutOnThese(3, "floor is behind a shoulder until it is cut"),
                         """
                         {"step":3,"reason":"floor is behind a shoulder until it is cut"}"""),
                 new Example(
                         "gauge-chosen",
-                        new Event.GaugeChosen(3, "BG-04", Optional.of("RING-35")),
+                        new StepEvent.GaugeChosen(3, "BG-04", Optional.of("RING-35")),
                         """
                         {"step":3,"mark":"BG-04","reference":"RING-35"}"""),
                 new Example(
                         "gauge-chosen",
-                        new Event.GaugeChosen(4, "MW-2", Optional.empty()),
+                        new StepEvent.GaugeChosen(4, "MW-2", Optional.empty()),
                         """
                         {"step":4,"mark":"MW-2"}"""),
                 new Example(
                         "gauge-set",
-                        new Event.GaugeSet(3, Setting.onMaster(BORE_GAUGE, "RING-35", mm("35.0020"), mm("+0.00"))),
+                        new StepEvent.GaugeSet(3, Setting.onMaster(BORE_GAUGE, "RING-35", mm("35.0020"), mm("+0.00"))),
                         """
                         {"step":3,"setting":{"gauge":{"id":"BG-04","kind":"bore-gauge","sense":"falls-with-size"},\
                         "reference":"RING-35","certified":{"figure":"35.0020","unit":"mm"},\
                         "zero":{"figure":"+0.00","unit":"mm"}}}"""),
                 new Example(
                         "gauge-set",
-                        new Event.GaugeSet(
+                        new StepEvent.GaugeSet(
                                 4, Setting.overWires(WIRE_MICROMETER, "WIRES-7", new Written("0.10340", Unit.INCH))),
                         """
                         {"step":4,"setting":{"gauge":{"id":"MW-2","kind":"micrometer-over-wires"},"reference":"WIRES-7",\
                         "certified":{"figure":"0.10340","unit":"in"}}}"""),
                 new Example(
                         "gauge-set",
-                        new Event.GaugeSet(5, Setting.direct(DEPTH_GAUGE)),
+                        new StepEvent.GaugeSet(5, Setting.direct(DEPTH_GAUGE)),
                         """
                         {"step":5,"setting":{"gauge":{"id":"DG-01","kind":"depth-gauge"}}}"""),
                 new Example(
                         "reading-taken",
-                        new Event.ReadingTaken(3, "2.1", mm("35.010")),
+                        new StepEvent.ReadingTaken(3, "2.1", mm("35.010")),
                         """
                         {"step":3,"slot":"2.1","typed":{"figure":"35.010","unit":"mm"}}"""),
                 new Example(
                         "temperature-taken",
-                        new Event.TemperatureTaken(3, MeasuredBody.PART, Degrees.of("22.40", CELSIUS)),
+                        new StepEvent.TemperatureTaken(3, MeasuredBody.PART, Degrees.of("22.40", CELSIUS)),
                         """
                         {"step":3,"of":"part","celsius":"22.40"}"""),
                 new Example(
                         "temperature-taken",
-                        new Event.TemperatureTaken(3, MeasuredBody.GAUGE, Degrees.of("68.0", FAHRENHEIT)),
+                        new StepEvent.TemperatureTaken(3, MeasuredBody.GAUGE, Degrees.of("68.0", FAHRENHEIT)),
                         """
                         {"step":3,"of":"gauge","fahrenheit":"68.0"}"""),
                 new Example(
@@ -134,32 +135,32 @@ record Example(String kind, Event event, String json) {
                         {"entry":12,"reason":"gauge was not seated"}"""),
                 new Example(
                         "answered",
-                        new Event.Answered(6, Question.PLUG_FEELS, Answer.WITH_DRAG),
+                        new StepEvent.Answered(6, Question.PLUG_FEELS, Answer.WITH_DRAG),
                         """
                         {"step":6,"question":"plug-feels","answer":"with-drag"}"""),
                 new Example(
                         "pass-begun",
-                        new Event.PassBegun(3, Event.PassBegun.Why.MEASURED_AGAIN),
+                        new StepEvent.PassBegun(3, StepEvent.PassBegun.Why.MEASURED_AGAIN),
                         """
                         {"step":3,"why":"measured-again"}"""),
                 new Example(
                         "doubt-flagged",
-                        new Event.DoubtFlagged(0, "chatter at the root"),
+                        new StepEvent.DoubtFlagged(0, "chatter at the root"),
                         """
                         {"step":0,"words":"chatter at the root"}"""),
                 new Example(
                         "note-made",
-                        new Event.NoteMade(3, "coolant 21 °C"),
+                        new StepEvent.NoteMade(3, "coolant 21 °C"),
                         """
                         {"step":3,"words":"coolant 21 °C"}"""),
                 new Example(
                         "disposed",
-                        new Event.DispositionSigned(3, Disposition.USE_AS_IS, "no load there", "Q. Miller"),
+                        new StepEvent.DispositionSigned(3, Disposition.USE_AS_IS, "no load there", "Q. Miller"),
                         """
                         {"step":3,"disposition":"use-as-is","reason":"no load there","signed-by":"Q. Miller"}"""),
                 new Example(
                         "disposed",
-                        new Event.DispositionSigned(
+                        new StepEvent.DispositionSigned(
                                 3, Disposition.REPAIR, "sleeved", "Design office", Optional.of("A-7")),
                         """
                         {"step":3,"disposition":"repair","reason":"sleeved","signed-by":"Design office","number":"A-7"}"""),

@@ -14,6 +14,7 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 /** What every ledger does, whatever lies behind it. */
 public abstract class LedgerContract {
@@ -93,6 +94,6 @@ public abstract class LedgerContract {
     }
 
     private static Event reading(String figure) {
-        return new Event.ReadingTaken(3, "1.1", new Written(figure, Unit.MILLIMETRE));
+        return new StepEvent.ReadingTaken(3, "1.1", new Written(figure, Unit.MILLIMETRE));
     }
 }

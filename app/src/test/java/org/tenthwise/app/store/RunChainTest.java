@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.app.store.Verification.Fault;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Message;
 
 class RunChainTest {
@@ -141,7 +141,7 @@ class RunChainTest {
             ledger.add(StoredEntry.behind(
                     head,
                     walked(run(run)).head(),
-                    new NewEntry(run, AT, "A", new Event.NoteMade(0, "words " + (ledger.size() + 1)))));
+                    new NewEntry(run, AT, "A", new StepEvent.NoteMade(0, "words " + (ledger.size() + 1)))));
         }
     }
 

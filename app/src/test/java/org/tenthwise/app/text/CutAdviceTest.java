@@ -39,6 +39,7 @@ import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.words.Words;
 
@@ -119,7 +120,7 @@ class CutAdviceTest {
     @Test
     void noAmountIsRoundedUpToFewerPlacesThanItHas() {
         read("32.6 32.3");
-        events.add(new Event.Answered(1, Question.GROOVES_TOUCHED, Answer.OPPOSITE_GROOVES));
+        events.add(new StepEvent.Answered(1, Question.GROOVES_TOUCHED, Answer.OPPOSITE_GROOVES));
         SizeCheck each = check("DIAMETER 32.0 32.2 0", 2);
         SizeCheck root = new SizeCheck(
                 each.feature(),
@@ -156,7 +157,7 @@ class CutAdviceTest {
     void onReadingsThatSomeoneSignedForThePlacesUnreadAreNamed() {
         counts(Register.DIAMETER);
         read("29.854");
-        events.add(new Event.CutOnThese(1, "cannot be reached before the shoulder is cut"));
+        events.add(new StepEvent.CutOnThese(1, "cannot be reached before the shoulder is cut"));
         assertEquals(
                 "Change the X offset by +0.156 mm, counted in diameters. Not read, and signed for: place 2, place 3.",
                 advice(BORE, 3));
@@ -170,7 +171,7 @@ class CutAdviceTest {
     void onReadingsThatSomeoneSignedForTheCutIsSaidWhereTheVerdictIsOpenToo() {
         counts(Register.DIAMETER);
         read("30.001");
-        events.add(new Event.CutOnThese(1, "cannot be reached before the shoulder is cut"));
+        events.add(new StepEvent.CutOnThese(1, "cannot be reached before the shoulder is cut"));
         assertEquals(
                 "Change the X offset by +0.009 mm, counted in diameters. Not read, and signed for: place 2.",
                 advice("BORE 30.000 30.021 0.003", 2));
@@ -191,7 +192,7 @@ class CutAdviceTest {
             Register register, String before, String after, String said) {
         counts(register);
         read(before);
-        events.add(new Event.PassBegun(1, Event.PassBegun.Why.CUT));
+        events.add(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT));
         read(after);
         assertEquals(said + HOLDS, advice(BORE, 1));
     }
@@ -201,7 +202,7 @@ class CutAdviceTest {
     void whereNothingCameOffOfTheMostThatMightThatIsAskedAboutBeforeItIsToldAgain() {
         counts(Register.DIAMETER);
         read("29.800 29.950");
-        events.add(new Event.PassBegun(1, Event.PassBegun.Why.CUT));
+        events.add(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT));
         read("29.800 29.950");
         assertEquals(
                 "Asked at most 0.071, came off 0.000. Find out why before the next cut. Uneven by 0.150 mm: no even "
@@ -231,7 +232,7 @@ class CutAdviceTest {
             Register register, String before, String after, String said) {
         events.add(new Event.MachineKnown("Lathe 4", register, Aim.ByLimits.THIRD));
         read(before);
-        events.add(new Event.PassBegun(1, Event.PassBegun.Why.CUT));
+        events.add(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT));
         read(after);
         assertEquals(said, advice("BORE 30.0 30.3 0", 1));
     }
@@ -242,7 +243,7 @@ class CutAdviceTest {
     void whereTwiceAsMuchScrappedTheWorkThatIsSaidBesideWhoSigns(String before, String after, boolean said) {
         counts(Register.DIAMETER);
         read(before);
-        events.add(new Event.PassBegun(1, Event.PassBegun.Why.CUT));
+        events.add(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT));
         read(after);
         assertTrue(advice(BORE, 1).startsWith(WORDS.say("next.fail.drawing")));
         assertEquals(said, advice(BORE, 1).contains("Twice as much"));
@@ -261,7 +262,7 @@ class CutAdviceTest {
     void afterACutThatLeftMoreMetalNoAmountIsTold(String size, String before, String after, String more) {
         counts(Register.DIAMETER);
         read(before);
-        events.add(new Event.PassBegun(1, Event.PassBegun.Why.CUT));
+        events.add(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT));
         read(after);
         assertEquals(
                 "By the readings the cut left " + more
@@ -274,7 +275,7 @@ class CutAdviceTest {
     void aLittleMoreMetalIsTheGaugeAndIsTold() {
         counts(Register.DIAMETER);
         read("29.990");
-        events.add(new Event.PassBegun(1, Event.PassBegun.Why.CUT));
+        events.add(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT));
         read("29.980");
         assertEquals(
                 "Asked 0.020, came off −0.010. Change the X offset by +0.030 mm, counted in diameters." + HOLDS,
@@ -286,7 +287,7 @@ class CutAdviceTest {
     void aMeanIsToldInThePlacesThatWereRead() {
         counts(Register.DIAMETER);
         read("29.854 29.854 29.854");
-        events.add(new Event.PassBegun(1, Event.PassBegun.Why.CUT));
+        events.add(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT));
         read("29.997 29.997 29.998");
         assertEquals(
                 "Asked 0.156, came off 0.143. Change the X offset by +0.013 mm, counted in diameters." + HOLDS,
@@ -297,9 +298,9 @@ class CutAdviceTest {
     void ofSeveralCutsTheLastIsTold() {
         counts(Register.DIAMETER);
         read("29.700");
-        events.add(new Event.PassBegun(1, Event.PassBegun.Why.CUT));
+        events.add(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT));
         read("29.900");
-        events.add(new Event.PassBegun(1, Event.PassBegun.Why.CUT));
+        events.add(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT));
         read("29.990");
         assertEquals(
                 "Asked 0.110, came off 0.090. Change the X offset by +0.020 mm, counted in diameters." + HOLDS,
@@ -335,7 +336,7 @@ class CutAdviceTest {
     private void read(String sizes) {
         String[] figures = sizes.split(" ");
         for (int i = 0; i < figures.length; i++) {
-            events.add(new Event.ReadingTaken(
+            events.add(new StepEvent.ReadingTaken(
                     1, check(BORE, figures.length).slots().get(i).key(), mm(figures[i])));
         }
     }

@@ -29,6 +29,7 @@ import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.run.StepEvent;
 
 /** One run-out check of limit 0.020 mm, invented, and what was read of it. */
 public final class RunOutAtHand {
@@ -117,7 +118,7 @@ public final class RunOutAtHand {
 
     private RunOutAtHand read(List<Slot> slots, String... readings) {
         for (int i = 0; i < readings.length; i++) {
-            add(new Event.ReadingTaken(1, slots.get(i).key(), mm(readings[i])));
+            add(new StepEvent.ReadingTaken(1, slots.get(i).key(), mm(readings[i])));
         }
         return this;
     }
@@ -152,7 +153,7 @@ public final class RunOutAtHand {
     }
 
     public RunOutAtHand signedFor() {
-        add(new Event.DispositionSigned(
+        add(new StepEvent.DispositionSigned(
                 1,
                 line().step().stepClass() == StepClass.DRAWING ? Disposition.USE_AS_IS : Disposition.CARRY_ON,
                 "Turned true later.",

@@ -33,6 +33,7 @@ import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Words;
 
 /** What the screens, the record and the command line say about the screw carrier of the demo. Figures by hand. */
@@ -137,7 +138,7 @@ class SayingsTest {
     void aPlugThatDragsIsWipedAndOfferedAgainBeforeAnybodyIsAsked() {
         read(13, "0.015", "0.015", "0.015", "0.015");
         read(14, "29.985", "29.985");
-        add(new Event.Answered(14, Question.PLUG_FEELS, Answer.WITH_DRAG));
+        add(new StepEvent.Answered(14, Question.PLUG_FEELS, Answer.WITH_DRAG));
         assertEquals(
                 "Wipe bore and plug, take off every burr, and offer the plug again. If it stays so, this needs a "
                         + "disposition; do not cut for it unasked.",
@@ -146,17 +147,17 @@ class SayingsTest {
 
     @Test
     void anAnsweredStepSaysWhatWasAnswered() {
-        add(new Event.Answered(24, Question.GO_ENTERS, Answer.YES));
-        add(new Event.Answered(24, Question.NOT_GO_STAYS_OUT, Answer.YES));
+        add(new StepEvent.Answered(24, Question.GO_ENTERS, Answer.YES));
+        add(new StepEvent.Answered(24, Question.NOT_GO_STAYS_OUT, Answer.YES));
         assertEquals("go enters, not-go stops", new Sentences(WORDS).value(finding(24)));
-        add(new Event.Answered(24, Question.NOT_GO_STAYS_OUT, Answer.NO));
+        add(new StepEvent.Answered(24, Question.NOT_GO_STAYS_OUT, Answer.NO));
         assertEquals("go enters, not-go goes on", new Sentences(WORDS).value(finding(24)));
     }
 
     @Test
     void ofWhatPassedItIsSaidHowManyWereRepaired() {
         read(13, "30.010", "30.010", "30.010", "30.025");
-        add(new Event.DispositionSigned(13, Disposition.REPAIR, "Sleeved.", "Design office", Optional.of("A-7")));
+        add(new StepEvent.DispositionSigned(13, Disposition.REPAIR, "Sleeved.", "Design office", Optional.of("A-7")));
         assertEquals(
                 "0 of 24 characteristics passed; beside them 0 of 9 set-up steps, 0 of 2 steps in process.",
                 new OutcomeWords(WORDS).counts(sheet()));
@@ -170,7 +171,7 @@ class SayingsTest {
 
     @Test
     void anUnfinishedRunSaysHowMuchIsOpen() {
-        add(new Event.Answered(1, Question.CONFIRMED, Answer.YES));
+        add(new StepEvent.Answered(1, Question.CONFIRMED, Answer.YES));
         assertEquals(
                 "Not complete: 24 of 24 characteristics, 8 set-up steps, 2 steps in process not settled. Not signed.",
                 new Sentences(WORDS).outcome(sheet()));
@@ -181,7 +182,7 @@ class SayingsTest {
         PLAN.step(step)
                 .check()
                 .means()
-                .ifPresent(means -> add(new Event.GaugeSet(
+                .ifPresent(means -> add(new StepEvent.GaugeSet(
                         step,
                         switch (means.kind().reference()) {
                             case NONE -> Setting.direct(new Gauge("G", means.kind(), Optional.empty()));
@@ -201,12 +202,12 @@ class SayingsTest {
                                         mm("3.620"));
                         })));
         if (TemperatureEffect.isNeeded(PLAN, PLAN.step(step))) {
-            add(new Event.TemperatureTaken(step, MeasuredBody.PART, CELSIUS.reference()));
-            add(new Event.TemperatureTaken(step, MeasuredBody.GAUGE, CELSIUS.reference()));
+            add(new StepEvent.TemperatureTaken(step, MeasuredBody.PART, CELSIUS.reference()));
+            add(new StepEvent.TemperatureTaken(step, MeasuredBody.GAUGE, CELSIUS.reference()));
         }
         List<Slot> slots = PLAN.step(step).check().slots();
         for (int i = 0; i < readings.length; i++) {
-            add(new Event.ReadingTaken(step, slots.get(i).key(), mm(readings[i])));
+            add(new StepEvent.ReadingTaken(step, slots.get(i).key(), mm(readings[i])));
         }
         return finding(step);
     }

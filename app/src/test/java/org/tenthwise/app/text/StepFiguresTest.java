@@ -35,6 +35,7 @@ import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Words;
 
 class StepFiguresTest {
@@ -172,10 +173,10 @@ class StepFiguresTest {
         Plan plan = read.plan();
         List<Event> events = new ArrayList<>(List.of(
                 new Event.Begun(plan.part(), "1", "L", "M", plan.source()),
-                new Event.GaugeSet(1, Setting.direct(new Gauge("MC-1", GaugeKind.MICROMETER, Optional.empty())))));
+                new StepEvent.GaugeSet(1, Setting.direct(new Gauge("MC-1", GaugeKind.MICROMETER, Optional.empty())))));
         List<Slot> slots = plan.step(1).check().slots();
         for (int i = 0; i < readings.length; i++) {
-            events.add(new Event.ReadingTaken(1, slots.get(i).key(), new Written(readings[i], Unit.MILLIMETRE)));
+            events.add(new StepEvent.ReadingTaken(1, slots.get(i).key(), new Written(readings[i], Unit.MILLIMETRE)));
         }
         return found(plan, 1, events);
     }
@@ -209,7 +210,7 @@ class StepFiguresTest {
 
     private static Pass.Reading reading(Written typed, Optional<Setting> setting) {
         return new Pass.Reading(
-                new Entry(2, "r", AT, "A", new Event.ReadingTaken(13, "1.1", typed)),
+                new Entry(2, "r", AT, "A", new StepEvent.ReadingTaken(13, "1.1", typed)),
                 "1.1",
                 typed,
                 setting,

@@ -14,7 +14,7 @@ import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.ui.about.AboutFacts;
 import org.tenthwise.checklists.catalogue.Catalogue;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 /** The whole client by its keys: what lies on what. */
 class ScreensTest extends ScreenTest {
@@ -113,8 +113,8 @@ class ScreensTest extends ScreenTest {
                     List.of("Bar sings"),
                     workshop.shop.sheet(session.id()).run().entries().stream()
                             .map(entry -> entry.event())
-                            .filter(Event.NoteMade.class::isInstance)
-                            .map(event -> ((Event.NoteMade) event).words())
+                            .filter(StepEvent.NoteMade.class::isInstance)
+                            .map(event -> ((StepEvent.NoteMade) event).words())
                             .toList());
         });
     }
@@ -159,8 +159,8 @@ class ScreensTest extends ScreenTest {
             assertEquals("LG-2207 rev C, serial 014", title(window));
             List<String> notes = workshop.shop.sheet(session.id()).run().entries().stream()
                     .map(entry -> entry.event())
-                    .filter(Event.NoteMade.class::isInstance)
-                    .map(event -> ((Event.NoteMade) event).words())
+                    .filter(StepEvent.NoteMade.class::isInstance)
+                    .map(event -> ((StepEvent.NoteMade) event).words())
                     .toList();
             assertEquals(1, notes.size());
             assertTrue(

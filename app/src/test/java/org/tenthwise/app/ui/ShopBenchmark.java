@@ -30,6 +30,7 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Words;
 
 /**
@@ -118,7 +119,7 @@ final class ShopBenchmark {
         timed("reading", () -> session.enter("35.001"));
         if (!session.state().figureBeginsNext() && session.state().next().isEmpty()) {
             session.goTo(1);
-            session.again(Event.PassBegun.Why.MEASURED_AGAIN);
+            session.again(StepEvent.PassBegun.Why.MEASURED_AGAIN);
         }
     }
 

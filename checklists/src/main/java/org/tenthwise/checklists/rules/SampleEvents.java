@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 /**
  * What a readings file says was done, as it is read: the events in order, and which figures are meant although far off.
@@ -29,7 +30,7 @@ final class SampleEvents {
     /** The gauge of a step as it is set from here on; nothing where it is set so already. */
     void set(int step, SampleGauges.Laid laid) {
         if (!laid.setting().equals(standing.put(step, laid.setting()))) {
-            events.add(new Event.GaugeSet(step, laid.setting()));
+            events.add(new StepEvent.GaugeSet(step, laid.setting()));
             if (laid.meant()) {
                 lastIsMeant();
             }

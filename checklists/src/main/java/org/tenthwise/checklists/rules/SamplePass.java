@@ -20,7 +20,7 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.ThermalData;
 import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.record.TemperatureEffect;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 /**
  * One pass of a step: temperatures, readings, answers. Each stands there alone, or as a table that says more of it:
@@ -119,12 +119,12 @@ final class SamplePass {
     private boolean reading(TableKeys where, RawValue item, Slot slot) {
         if (!(item instanceof RawTable table)) {
             QuotedFigures.figure(where, item, plan.unit())
-                    .ifPresent(typed -> events.add(new Event.ReadingTaken(step.number(), slot.key(), typed)));
+                    .ifPresent(typed -> events.add(new StepEvent.ReadingTaken(step.number(), slot.key(), typed)));
             return false;
         }
         TableKeys keys = where.inside(READING, table);
         QuotedFigures.figure(keys, READING, QuotedFigures.unit(keys, plan.unit()))
-                .ifPresent(typed -> events.add(new Event.ReadingTaken(step.number(), slot.key(), typed)));
+                .ifPresent(typed -> events.add(new StepEvent.ReadingTaken(step.number(), slot.key(), typed)));
         return more(keys);
     }
 
@@ -175,13 +175,13 @@ final class SamplePass {
     private void temperature(MeasuredBody body, String key, RawValue item) {
         if (!(item instanceof RawTable table)) {
             QuotedFigures.degrees(pass, key, item, scale())
-                    .ifPresent(read -> events.add(new Event.TemperatureTaken(step.number(), body, read)));
+                    .ifPresent(read -> events.add(new StepEvent.TemperatureTaken(step.number(), body, read)));
             return;
         }
         TableKeys keys = pass.inside(key, table);
         keys.any(READING)
                 .flatMap(value -> QuotedFigures.degrees(keys, READING, value, scale()))
-                .ifPresent(read -> events.add(new Event.TemperatureTaken(step.number(), body, read)));
+                .ifPresent(read -> events.add(new StepEvent.TemperatureTaken(step.number(), body, read)));
         more(keys);
     }
 
@@ -231,7 +231,7 @@ final class SamplePass {
                                             ? "; of the not-go end a yes or no could be read either way round"
                                             : ""));
         }
-        answer.ifPresent(given -> events.add(new Event.Answered(step.number(), question, given)));
+        answer.ifPresent(given -> events.add(new StepEvent.Answered(step.number(), question, given)));
     }
 
     /** What the not-go end does has words of its own: "no" was once the good answer there. */

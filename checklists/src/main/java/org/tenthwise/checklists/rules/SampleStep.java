@@ -9,6 +9,7 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 /**
  * What a readings file has for one step: the gauge as set, earlier passes, the last pass with its temperatures,
@@ -29,8 +30,8 @@ final class SampleStep {
     /** What stands for the number of a document that departs from the drawing, where the file gives none. */
     private static final String NONE_YET = "None yet";
     /** Those a person chooses; the others come by themselves. */
-    private static final List<Event.PassBegun.Why> WHYS = Stream.of(Event.PassBegun.Why.values())
-            .filter(Event.PassBegun.Why::isSaid)
+    private static final List<StepEvent.PassBegun.Why> WHYS = Stream.of(StepEvent.PassBegun.Why.values())
+            .filter(StepEvent.PassBegun.Why::isSaid)
             .toList();
 
     private final TableKeys keys;
@@ -58,8 +59,8 @@ final class SampleStep {
         keys.ifAny(PASS, key -> Optional.empty());
         usual.ifPresent(set -> events.set(number, set));
         new SamplePass(keys, step, plan, gauges, events).read();
-        keys.ifAny("doubt", keys::prose).ifPresent(words -> events.add(new Event.DoubtFlagged(number, words)));
-        keys.ifAny("note", keys::prose).ifPresent(words -> events.add(new Event.NoteMade(number, words)));
+        keys.ifAny("doubt", keys::prose).ifPresent(words -> events.add(new StepEvent.DoubtFlagged(number, words)));
+        keys.ifAny("note", keys::prose).ifPresent(words -> events.add(new StepEvent.NoteMade(number, words)));
         disposed(keys, CONCESSION, Disposition.USE_AS_IS).ifPresent(events::add);
         disposed(keys, CARRY_ON, Disposition.CARRY_ON).ifPresent(events::add);
         disposed(keys, REWORK, Disposition.REWORK).ifPresent(events::add);
@@ -76,14 +77,14 @@ final class SampleStep {
     private Optional<Event> cutOnThese(TableKeys pass) {
         Optional<String> reason = pass.ifAny(CUT_ON_THESE, pass::prose);
         boolean cuts = pass.ifAny(WHY, key -> pass.isText(key) ? pass.text(key) : Optional.empty())
-                .filter(SamplePass.word(Event.PassBegun.Why.CUT)::equals)
+                .filter(SamplePass.word(StepEvent.PassBegun.Why.CUT)::equals)
                 .isPresent();
         if (pass.has(CUT_ON_THESE) && !(cuts && step.check().asSize().isPresent())) {
             pass.problem(
                     CUT_ON_THESE,
                     "\"%s\" is for a pass of a size that ends with \"why\" \"cut\"".formatted(CUT_ON_THESE));
         }
-        return reason.map(words -> new Event.CutOnThese(step.number(), words));
+        return reason.map(words -> new StepEvent.CutOnThese(step.number(), words));
     }
 
     /** What an earlier pass ended with: the work was cut, moved or measured again, or given into rework or repair. */
@@ -91,7 +92,7 @@ final class SampleStep {
         if (pass.has(REWORK) || pass.has(REPAIR)) {
             return disposed(pass, REWORK, Disposition.REWORK).or(() -> disposed(pass, REPAIR, Disposition.REPAIR));
         }
-        return pass.word(WHY, WHYS, SamplePass::word).map(why -> new Event.PassBegun(step.number(), why));
+        return pass.word(WHY, WHYS, SamplePass::word).map(why -> new StepEvent.PassBegun(step.number(), why));
     }
 
     private Optional<Event> disposed(TableKeys of, String key, Disposition disposition) {
@@ -109,7 +110,7 @@ final class SampleStep {
             Optional<String> reason = signed.prose("reason");
             Optional<String> number = carriesOn ? Optional.empty() : signed.ifAny("number", signed::text);
             signed.finish();
-            return signed.built(() -> new Event.DispositionSigned(
+            return signed.built(() -> new StepEvent.DispositionSigned(
                     step.number(),
                     disposition,
                     reason.orElseThrow(),

@@ -30,6 +30,7 @@ import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.verdict.VerdictKind;
 
 class ReadingsFileTest {
@@ -85,8 +86,8 @@ class ReadingsFileTest {
                 why = "cut"
                 """)
                 .events();
-        int signed = events.indexOf(new Event.CutOnThese(9, "The other end is behind the centre."));
-        assertEquals(new Event.PassBegun(9, Event.PassBegun.Why.CUT), events.get(signed + 1));
+        int signed = events.indexOf(new StepEvent.CutOnThese(9, "The other end is behind the centre."));
+        assertEquals(new StepEvent.PassBegun(9, StepEvent.PassBegun.Why.CUT), events.get(signed + 1));
     }
 
     @Test
@@ -117,14 +118,14 @@ class ReadingsFileTest {
                 """);
         assertEquals(
                 List.of(
-                        new Event.TemperatureTaken(13, MeasuredBody.PART, Degrees.of("24", CELSIUS)),
-                        new Event.ReadingTaken(13, "1.1", mm("-0.140")),
-                        new Event.PassBegun(13, Event.PassBegun.Why.CUT),
-                        new Event.TemperatureTaken(13, MeasuredBody.PART, Degrees.of("22.8", CELSIUS)),
-                        new Event.TemperatureTaken(13, MeasuredBody.GAUGE, Degrees.of("20.50", CELSIUS)),
-                        new Event.ReadingTaken(13, "1.1", mm("+0.010"))),
+                        new StepEvent.TemperatureTaken(13, MeasuredBody.PART, Degrees.of("24", CELSIUS)),
+                        new StepEvent.ReadingTaken(13, "1.1", mm("-0.140")),
+                        new StepEvent.PassBegun(13, StepEvent.PassBegun.Why.CUT),
+                        new StepEvent.TemperatureTaken(13, MeasuredBody.PART, Degrees.of("22.8", CELSIUS)),
+                        new StepEvent.TemperatureTaken(13, MeasuredBody.GAUGE, Degrees.of("20.50", CELSIUS)),
+                        new StepEvent.ReadingTaken(13, "1.1", mm("+0.010"))),
                 sample.events().stream()
-                        .filter(event -> !(event instanceof Event.GaugeKnown) && !(event instanceof Event.GaugeSet))
+                        .filter(event -> !(event instanceof Event.GaugeKnown) && !(event instanceof StepEvent.GaugeSet))
                         .toList());
     }
 
@@ -157,18 +158,18 @@ class ReadingsFileTest {
                 List.of(
                         new Event.GaugeKnown(gauge),
                         new Event.GaugeKnown(new Gauge("MC-3", GaugeKind.MICROMETER, Optional.empty())),
-                        new Event.GaugeSet(13, Setting.onMaster(gauge, "MR-30", mm("30.0010"), mm("-0.000"))),
-                        new Event.ReadingTaken(13, "1.1", mm("+0.150")),
-                        new Event.PassBegun(13, Event.PassBegun.Why.CUT),
-                        new Event.ReadingTaken(13, "1.1", mm("+0.151")),
-                        new Event.DispositionSigned(
+                        new StepEvent.GaugeSet(13, Setting.onMaster(gauge, "MR-30", mm("30.0010"), mm("-0.000"))),
+                        new StepEvent.ReadingTaken(13, "1.1", mm("+0.150")),
+                        new StepEvent.PassBegun(13, StepEvent.PassBegun.Why.CUT),
+                        new StepEvent.ReadingTaken(13, "1.1", mm("+0.151")),
+                        new StepEvent.DispositionSigned(
                                 13, Disposition.REPAIR, "Sleeved.", "Design office", Optional.of("A-7")),
-                        new Event.ReadingTaken(13, "1.1", mm("+0.152")),
-                        new Event.DispositionSigned(13, Disposition.REWORK, "Burr.", "Inspector 1"),
-                        new Event.ReadingTaken(13, "1.1", mm("+0.010")),
-                        new Event.ReadingTaken(13, "2.1", mm("0.0")),
-                        new Event.NoteMade(13, "Rocked twice."),
-                        new Event.DispositionSigned(
+                        new StepEvent.ReadingTaken(13, "1.1", mm("+0.152")),
+                        new StepEvent.DispositionSigned(13, Disposition.REWORK, "Burr.", "Inspector 1"),
+                        new StepEvent.ReadingTaken(13, "1.1", mm("+0.010")),
+                        new StepEvent.ReadingTaken(13, "2.1", mm("0.0")),
+                        new StepEvent.NoteMade(13, "Rocked twice."),
+                        new StepEvent.DispositionSigned(
                                 13, Disposition.USE_AS_IS, "It will do.", "Inspector 1", Optional.of("None yet"))),
                 sample.events());
     }
@@ -195,10 +196,10 @@ class ReadingsFileTest {
                 """);
         assertEquals(
                 List.of(
-                        new Event.ReadingTaken(14, "1.1", mm("29.993")),
-                        new Event.ReadingTaken(14, "2.1", mm("29.992")),
-                        new Event.Answered(14, Question.PLUG_FEELS, Answer.WITH_DRAG),
-                        new Event.DoubtFlagged(14, "Tighter than it should be."),
+                        new StepEvent.ReadingTaken(14, "1.1", mm("29.993")),
+                        new StepEvent.ReadingTaken(14, "2.1", mm("29.992")),
+                        new StepEvent.Answered(14, Question.PLUG_FEELS, Answer.WITH_DRAG),
+                        new StepEvent.DoubtFlagged(14, "Tighter than it should be."),
                         new Event.Closed("Inspector 1", SignedAs.NOT_ACCEPTED)),
                 sample.events().subList(3, 8));
         assertEquals(Map.of(13, VerdictKind.CUT_AGAIN, 14, VerdictKind.FAIL), sample.expected());
@@ -227,22 +228,23 @@ class ReadingsFileTest {
                 """);
         Gauge gauge = new Gauge("BG-2", GaugeKind.BORE_GAUGE, Optional.of(ReadingDirection.FALLS_WITH_SIZE));
         List<Event> events = List.of(
-                new Event.GaugeSet(13, Setting.onMaster(gauge, "MR-30", inch("1.18110"), inch("0"))),
-                new Event.TemperatureTaken(13, MeasuredBody.PART, Degrees.of("32.8", CELSIUS)),
+                new StepEvent.GaugeSet(13, Setting.onMaster(gauge, "MR-30", inch("1.18110"), inch("0"))),
+                new StepEvent.TemperatureTaken(13, MeasuredBody.PART, Degrees.of("32.8", CELSIUS)),
                 new Event.StruckOut(6, "misread"),
-                new Event.TemperatureTaken(13, MeasuredBody.PART, Degrees.of("22.8", CELSIUS)),
-                new Event.ReadingTaken(13, "1.1", inch("0.0004")),
-                new Event.ReadingTaken(13, "2.1", mm("0.7")),
+                new StepEvent.TemperatureTaken(13, MeasuredBody.PART, Degrees.of("22.8", CELSIUS)),
+                new StepEvent.ReadingTaken(13, "1.1", inch("0.0004")),
+                new StepEvent.ReadingTaken(13, "2.1", mm("0.7")),
                 new Event.StruckOut(10, "gauge slipped"),
-                new Event.ReadingTaken(13, "2.1", mm("7")),
-                new Event.GaugeSet(24, Setting.direct(new Gauge("TR-40", GaugeKind.LIMIT_GAUGE, Optional.empty()))),
-                new Event.Answered(24, Question.GO_ENTERS, Answer.YES),
-                new Event.Answered(24, Question.NOT_GO_STAYS_OUT, Answer.YES),
+                new StepEvent.ReadingTaken(13, "2.1", mm("7")),
+                new StepEvent.GaugeSet(24, Setting.direct(new Gauge("TR-40", GaugeKind.LIMIT_GAUGE, Optional.empty()))),
+                new StepEvent.Answered(24, Question.GO_ENTERS, Answer.YES),
+                new StepEvent.Answered(24, Question.NOT_GO_STAYS_OUT, Answer.YES),
                 new Event.StruckOut(15, "wrong key"),
-                new Event.Answered(24, Question.NOT_GO_STAYS_OUT, Answer.NO));
+                new StepEvent.Answered(24, Question.NOT_GO_STAYS_OUT, Answer.NO));
         assertEquals(events, sample.events().subList(3, sample.events().size()));
         assertEquals(Set.of(10), sample.meant());
-        assertEquals(new Event.ReadingTaken(13, "2.1", mm("7")), sample.events().get(10));
+        assertEquals(
+                new StepEvent.ReadingTaken(13, "2.1", mm("7")), sample.events().get(10));
     }
 
     /** A strike-out names its entry as a ledger would number it that holds nothing else. */
@@ -266,7 +268,7 @@ class ReadingsFileTest {
                 .orElseThrow();
         assertEquals(
                 Answer.NO,
-                ((Event.Answered) entries.get((int) struck.entry() - 1).event()).answer());
+                ((StepEvent.Answered) entries.get((int) struck.entry() - 1).event()).answer());
     }
 
     @Test
@@ -294,12 +296,12 @@ class ReadingsFileTest {
                 List.of("BG-3 MR-30", "-0.150", "CUT", "BG-2 MR-30", "+0.010", "BG-3 MR-31", "+0.011"),
                 sample.events().stream()
                         .skip(3)
-                        .map(event -> event instanceof Event.GaugeSet set
+                        .map(event -> event instanceof StepEvent.GaugeSet set
                                 ? set.setting().gauge().id() + " "
                                         + set.setting().reference().orElseThrow()
-                                : event instanceof Event.ReadingTaken taken
+                                : event instanceof StepEvent.ReadingTaken taken
                                         ? taken.typed().text()
-                                        : ((Event.PassBegun) event).why().name())
+                                        : ((StepEvent.PassBegun) event).why().name())
                         .toList());
     }
 

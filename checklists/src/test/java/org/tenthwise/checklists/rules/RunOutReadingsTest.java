@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.model.plan.Plan;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 /** What a readings file has of a run-out: a full turn, readings by angle, and both of a second section. */
 class RunOutReadingsTest {
@@ -104,7 +104,7 @@ class RunOutReadingsTest {
                         SampleReading.Good.class, new SampleReader().read(HEAD + readings, spindle(sections)))
                 .sample();
         return sample.events().stream()
-                .flatMap(event -> event instanceof Event.ReadingTaken taken
+                .flatMap(event -> event instanceof StepEvent.ReadingTaken taken
                         ? Stream.of(taken.slot() + " " + taken.typed().text())
                         : Stream.empty())
                 .toList();

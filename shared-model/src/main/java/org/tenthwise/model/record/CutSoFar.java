@@ -12,8 +12,8 @@ import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
-import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Pass;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.tolerance.Limit;
 import org.tenthwise.model.tolerance.Limits;
 
@@ -57,7 +57,7 @@ public record CutSoFar(
             if (pass.isAfterACut()) {
                 before = last;
             } else if (pass.why()
-                    .filter(Event.PassBegun.Why.MEASURED_AGAIN::equals)
+                    .filter(StepEvent.PassBegun.Why.MEASURED_AGAIN::equals)
                     .isEmpty()) {
                 before = Optional.empty();
             }
@@ -115,8 +115,8 @@ public record CutSoFar(
                 .limit(in.number())
                 .filter(pass -> line.cutsBefore(pass) == number && !pass.isAfterACut())
                 .flatMap(pass -> pass.why().stream())
-                .anyMatch(why ->
-                        why != Event.PassBegun.Why.MEASURED_AGAIN && why != Event.PassBegun.Why.RESTED_ON_CHANGED);
+                .anyMatch(why -> why != StepEvent.PassBegun.Why.MEASURED_AGAIN
+                        && why != StepEvent.PassBegun.Why.RESTED_ON_CHANGED);
         return doneSince
                 ? Optional.empty()
                 : cuts.stream().filter(cut -> cut.number() == number).findFirst();

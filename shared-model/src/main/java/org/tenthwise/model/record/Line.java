@@ -6,8 +6,8 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Disposition;
-import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Pass;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.verdict.VerdictKind;
 
 /**
@@ -72,7 +72,7 @@ public record Line(
     }
 
     /** The disposition in force. */
-    public Optional<Event.DispositionSigned> disposed() {
+    public Optional<StepEvent.DispositionSigned> disposed() {
         return dispositions.stream()
                 .filter(Disposing::inForce)
                 .map(Disposing::disposed)

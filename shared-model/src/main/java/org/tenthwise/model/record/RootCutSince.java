@@ -12,9 +12,9 @@ import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.record.OverWiresFinding.OverWiresReading;
-import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.StepEvent.PassBegun.Why;
 
 /**
  * The root of a thread after what was cut over wires since it was measured: a tool that is fed in radially takes as

@@ -12,7 +12,7 @@ import org.tenthwise.model.plan.Step;
  * @param entry that holds it
  * @param lapsed the entry it lapsed with; absent while it is in force
  */
-public record Disposing(Entry entry, Event.DispositionSigned disposed, Optional<Entry> lapsed) {
+public record Disposing(Entry entry, StepEvent.DispositionSigned disposed, Optional<Entry> lapsed) {
 
     public boolean inForce() {
         return lapsed.isEmpty();
@@ -27,8 +27,8 @@ public record Disposing(Entry entry, Event.DispositionSigned disposed, Optional<
         Changes changes = new Changes(run);
         List<Disposing> signed = new ArrayList<>();
         for (Entry entry : entries) {
-            Optional<Event.DispositionSigned> disposed =
-                    entry.event() instanceof Event.DispositionSigned by && by.step() == step.number()
+            Optional<StepEvent.DispositionSigned> disposed =
+                    entry.event() instanceof StepEvent.DispositionSigned by && by.step() == step.number()
                             ? Optional.of(by)
                             : Optional.empty();
             boolean changed = disposed.isPresent()

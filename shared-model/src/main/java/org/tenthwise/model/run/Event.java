@@ -2,16 +2,10 @@ package org.tenthwise.model.run;
 
 import java.util.Optional;
 import org.tenthwise.model.gauge.Gauge;
-import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Aim;
-import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.PlanSource;
-import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Register;
-import org.tenthwise.model.quantity.Degrees;
-import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.words.Refused;
 
 /**
@@ -20,7 +14,17 @@ import org.tenthwise.model.words.Refused;
  * <p>What all kinds can be asked is a method here; what is done with each kind in its own way is a {@link Cases}, so
  * that a new kind does not compile until every one of them names it.
  */
-public sealed interface Event {
+public sealed interface Event
+        permits Event.Begun,
+                Event.GaugeKnown,
+                Event.MachineKnown,
+                Event.StruckOut,
+                Event.HandedOver,
+                Event.Signed,
+                Event.Closed,
+                Event.TakenOver,
+                Event.Unknown,
+                StepEvent {
 
     /** The step it happened at; absent for what happened to the whole run or to the shop. */
     default Optional<Integer> at() {
@@ -63,27 +67,27 @@ public sealed interface Event {
 
         R machineKnown(MachineKnown event);
 
-        R cutOnThese(CutOnThese event);
+        R cutOnThese(StepEvent.CutOnThese event);
 
-        R gaugeChosen(GaugeChosen event);
+        R gaugeChosen(StepEvent.GaugeChosen event);
 
-        R gaugeSet(GaugeSet event);
+        R gaugeSet(StepEvent.GaugeSet event);
 
-        R readingTaken(ReadingTaken event);
+        R readingTaken(StepEvent.ReadingTaken event);
 
-        R temperatureTaken(TemperatureTaken event);
+        R temperatureTaken(StepEvent.TemperatureTaken event);
 
         R struckOut(StruckOut event);
 
-        R answered(Answered event);
+        R answered(StepEvent.Answered event);
 
-        R passBegun(PassBegun event);
+        R passBegun(StepEvent.PassBegun event);
 
-        R doubtFlagged(DoubtFlagged event);
+        R doubtFlagged(StepEvent.DoubtFlagged event);
 
-        R noteMade(NoteMade event);
+        R noteMade(StepEvent.NoteMade event);
 
-        R dispositionSigned(DispositionSigned event);
+        R dispositionSigned(StepEvent.DispositionSigned event);
 
         R handedOver(HandedOver event);
 
@@ -94,31 +98,6 @@ public sealed interface Event {
         R takenOver(TakenOver event);
 
         R unknown(Unknown event);
-    }
-
-    /** What happens at a step, or, with step 0, is said of the whole run. */
-    sealed interface AtStep extends Event {
-
-        int step();
-
-        @Override
-        default Optional<Integer> at() {
-            return Optional.of(step()).filter(number -> number != 0);
-        }
-    }
-
-    /** What is found out at a step, of the pass in hand. */
-    sealed interface TakenInPass extends AtStep {
-
-        @Override
-        default boolean changesTheFinding() {
-            return true;
-        }
-
-        @Override
-        default boolean canBeStruckOut() {
-            return true;
-        }
     }
 
     /**
@@ -168,75 +147,6 @@ public sealed interface Event {
     }
 
     /**
-     * Someone takes it upon himself to cut on what is read so far, though places or temperatures of the pass are
-     * missing. It holds until anything of the step changes.
-     */
-    record CutOnThese(int step, String reason) implements AtStep {
-
-        public CutOnThese {
-            if (reason.isBlank()) {
-                throw new Refused("model.event.cut-read");
-            }
-        }
-
-        @Override
-        public <R> R match(Cases<R> cases) {
-            return cases.cutOnThese(this);
-        }
-    }
-
-    /**
-     * A gauge was taken for a step and is not set yet: until it is, nothing is read there.
-     *
-     * @param reference mark of its master or of its wires; absent where they go by their nominal size
-     */
-    record GaugeChosen(int step, String mark, Optional<String> reference) implements AtStep {
-
-        public GaugeChosen {
-            if (mark.isBlank()) {
-                throw new Refused("model.event.gauge-mark");
-            }
-        }
-
-        @Override
-        public <R> R match(Cases<R> cases) {
-            return cases.gaugeChosen(this);
-        }
-    }
-
-    /** The gauge of a step was set. */
-    record GaugeSet(int step, Setting setting) implements AtStep {
-        @Override
-        public boolean canBeStruckOut() {
-            return true;
-        }
-
-        @Override
-        public <R> R match(Cases<R> cases) {
-            return cases.gaugeSet(this);
-        }
-    }
-
-    /** A reading as typed, of the pass in hand. */
-    record ReadingTaken(int step, String slot, Written typed) implements TakenInPass {
-        @Override
-        public <R> R match(Cases<R> cases) {
-            return cases.readingTaken(this);
-        }
-    }
-
-    /**
-     * A temperature as read, of the pass in hand: one for all its readings. A later one of the same body in the same
-     * pass takes its place.
-     */
-    record TemperatureTaken(int step, MeasuredBody of, Degrees read) implements TakenInPass {
-        @Override
-        public <R> R match(Cases<R> cases) {
-            return cases.temperatureTaken(this);
-        }
-    }
-
-    /**
      * An entry of the run, a reading, a temperature, an answer or the setting of a gauge, no longer counts, and why. It
      * stays in the record. What was read under a setting that is struck out does not count either.
      */
@@ -244,115 +154,6 @@ public sealed interface Event {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.struckOut(this);
-        }
-    }
-
-    /** A question was answered. A later answer to the same question in the same pass takes its place. */
-    record Answered(int step, Question question, Answer answer) implements TakenInPass {
-        @Override
-        public <R> R match(Cases<R> cases) {
-            return cases.answered(this);
-        }
-    }
-
-    /** The work was cut, moved or mended and is measured anew; the readings so far stay as an earlier pass. */
-    record PassBegun(int step, Why why) implements AtStep {
-
-        public PassBegun {
-            if (!why.isSaid()) {
-                throw new Refused("model.event.pass-begins");
-            }
-        }
-
-        /** Why a step is measured anew. */
-        public enum Why {
-            CUT,
-            MOVED,
-            MEASURED_AGAIN,
-            /**
-             * Another step whose value it uses was measured anew or corrected. Follows by itself, is never an entry.
-             */
-            RESTED_ON_CHANGED,
-            /** It was given into rework. Follows by itself, is never an entry. */
-            REWORKED,
-            /** It was given into repair. Follows by itself, is never an entry. */
-            REPAIRED;
-
-            /** Whether a person says so, as an entry of its own. */
-            public boolean isSaid() {
-                return this == CUT || this == MOVED || this == MEASURED_AGAIN;
-            }
-        }
-
-        @Override
-        public boolean changesTheFinding() {
-            return true;
-        }
-
-        @Override
-        public boolean takesMetal() {
-            return why == Why.CUT;
-        }
-
-        @Override
-        public <R> R match(Cases<R> cases) {
-            return cases.passBegun(this);
-        }
-    }
-
-    /** Something looked doubtful; step 0 for the whole run. */
-    record DoubtFlagged(int step, String words) implements AtStep {
-        @Override
-        public <R> R match(Cases<R> cases) {
-            return cases.doubtFlagged(this);
-        }
-    }
-
-    record NoteMade(int step, String words) implements AtStep {
-        @Override
-        public <R> R match(Cases<R> cases) {
-            return cases.noteMade(this);
-        }
-    }
-
-    /**
-     * What is to happen to a step that did not pass, signed by someone with the right.
-     *
-     * @param document number of the concession, of the approval or of the nonconformance, or the words said in its
-     *     place; absent where none was given
-     */
-    record DispositionSigned(
-            int step, Disposition disposition, String reason, String signedBy, Optional<String> document)
-            implements AtStep {
-
-        public DispositionSigned {
-            if (document.filter(String::isBlank).isPresent()) {
-                throw new Refused("model.event.number-document");
-            }
-        }
-
-        public DispositionSigned(int step, Disposition disposition, String reason, String signedBy) {
-            this(step, disposition, reason, signedBy, Optional.empty());
-        }
-
-        @Override
-        public boolean changesTheFinding() {
-            return disposition.changesTheWork();
-        }
-
-        @Override
-        public boolean takesMetal() {
-            return disposition.changesTheWork();
-        }
-
-        @Override
-        public Optional<String> names() {
-            return Optional.of(signedBy);
-        }
-
-        @Override
-        public <R> R match(Cases<R> cases) {
-            return cases.dispositionSigned(this);
         }
     }
 

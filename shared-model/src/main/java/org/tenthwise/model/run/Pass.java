@@ -20,12 +20,12 @@ import org.tenthwise.model.quantity.Written;
  * @param number 1 for the first pass
  * @param why absent for the first pass
  * @param ended absent for the pass in hand
- * @param onThese by which someone signed to cut on what is read so far, with the {@link Event.CutOnThese} in it; absent
- *     once anything of the step changed
+ * @param onThese by which someone signed to cut on what is read so far, with the {@link StepEvent.CutOnThese} in it;
+ *     absent once anything of the step changed
  */
 public record Pass(
         int number,
-        Optional<Event.PassBegun.Why> why,
+        Optional<StepEvent.PassBegun.Why> why,
         Optional<Ended> ended,
         List<Reading> readings,
         List<Answering> answers,
@@ -52,7 +52,7 @@ public record Pass(
      * @param why why the step was measured anew then
      * @param step the step that entry belongs to: the one measured, or one that it rests on
      */
-    public record Ended(Entry by, Event.PassBegun.Why why, int step) {}
+    public record Ended(Entry by, StepEvent.PassBegun.Why why, int step) {}
 
     /** Of a step at which nothing was taken yet. */
     public static final Pass NOTHING =
@@ -115,7 +115,7 @@ public record Pass(
 
     /** Whether it was begun because the work was cut. */
     public boolean isAfterACut() {
-        return why.filter(Event.PassBegun.Why.CUT::equals).isPresent();
+        return why.filter(StepEvent.PassBegun.Why.CUT::equals).isPresent();
     }
 
     public boolean isEmpty() {

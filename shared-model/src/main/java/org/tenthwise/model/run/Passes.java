@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Step;
-import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.run.Pass.Answering;
 import org.tenthwise.model.run.Pass.Ended;
 import org.tenthwise.model.run.Pass.Reading;
 import org.tenthwise.model.run.Pass.Struck;
 import org.tenthwise.model.run.Pass.Temperature;
+import org.tenthwise.model.run.StepEvent.PassBegun.Why;
 
 /**
  * The passes of one step, one entry after the other. A pass ends where someone begins the next, and by itself where the
@@ -58,23 +58,23 @@ final class Passes {
         if (changesWhatIsCutOn(entry)) {
             onThese = Optional.empty();
         }
-        if (event instanceof Event.CutOnThese signed && signed.step() == step) {
+        if (event instanceof StepEvent.CutOnThese signed && signed.step() == step) {
             onThese = Optional.of(entry);
-        } else if (event instanceof Event.GaugeSet set && set.step() == step) {
+        } else if (event instanceof StepEvent.GaugeSet set && set.step() == step) {
             setting = Optional.of(set.setting());
             settingGone = gone;
-        } else if (event instanceof Event.GaugeChosen chosen && chosen.step() == step) {
+        } else if (event instanceof StepEvent.GaugeChosen chosen && chosen.step() == step) {
             setting = Optional.empty();
             settingGone = Optional.empty();
-        } else if (event instanceof Event.ReadingTaken taken && taken.step() == step) {
+        } else if (event instanceof StepEvent.ReadingTaken taken && taken.step() == step) {
             readings.add(new Reading(entry, taken.slot(), taken.typed(), setting, gone.or(() -> settingGone)));
-        } else if (event instanceof Event.Answered answered && answered.step() == step) {
+        } else if (event instanceof StepEvent.Answered answered && answered.step() == step) {
             Optional<Struck> with =
                     settingGone.filter(any -> answered.question().byLimitGauge());
             answers.add(new Answering(entry, answered.question(), answered.answer(), gone.or(() -> with)));
-        } else if (event instanceof Event.TemperatureTaken taken && taken.step() == step) {
+        } else if (event instanceof StepEvent.TemperatureTaken taken && taken.step() == step) {
             temperatures.add(new Temperature(entry, taken.of(), taken.read(), gone));
-        } else if (event instanceof Event.PassBegun pass && pass.step() == step) {
+        } else if (event instanceof StepEvent.PassBegun pass && pass.step() == step) {
             end(entry, pass.why(), step);
         } else {
             endByItself(entry);
@@ -84,10 +84,10 @@ final class Passes {
     /** A new pass is none: it is what was signed for. */
     private boolean changesWhatIsCutOn(Entry entry) {
         Event event = entry.event();
-        return event instanceof Event.GaugeSet set && set.step() == step
-                || event instanceof Event.GaugeChosen chosen && chosen.step() == step
-                || event instanceof Event.DispositionSigned disposed && disposed.step() == step
-                || !(event instanceof Event.PassBegun)
+        return event instanceof StepEvent.GaugeSet set && set.step() == step
+                || event instanceof StepEvent.GaugeChosen chosen && chosen.step() == step
+                || event instanceof StepEvent.DispositionSigned disposed && disposed.step() == step
+                || !(event instanceof StepEvent.PassBegun)
                         && changes.step(entry)
                                 .filter(changed -> changed == step)
                                 .isPresent();
@@ -101,7 +101,7 @@ final class Passes {
         }
         if (restsOn.contains(changed.get())) {
             end(entry, Why.RESTED_ON_CHANGED, changed.get());
-        } else if (changed.get() == step && entry.event() instanceof Event.DispositionSigned disposed) {
+        } else if (changed.get() == step && entry.event() instanceof StepEvent.DispositionSigned disposed) {
             end(entry, disposed.disposition() == Disposition.REPAIR ? Why.REPAIRED : Why.REWORKED, step);
         }
     }

@@ -18,11 +18,11 @@ public record Remark(Entry entry, int step, Kind kind, String words) {
 
     static Optional<Remark> of(Entry entry) {
         Event event = entry.event();
-        return event.as(Event.DoubtFlagged.class)
+        return event.as(StepEvent.DoubtFlagged.class)
                 .map(doubt -> new Remark(entry, doubt.step(), Kind.DOUBT, doubt.words()))
-                .or(() -> event.as(Event.NoteMade.class)
+                .or(() -> event.as(StepEvent.NoteMade.class)
                         .map(note -> new Remark(entry, note.step(), Kind.NOTE, note.words())))
-                .or(() -> event.as(Event.CutOnThese.class)
+                .or(() -> event.as(StepEvent.CutOnThese.class)
                         .map(signed -> new Remark(entry, signed.step(), Kind.CUT_ON_THESE, signed.reason())));
     }
 }

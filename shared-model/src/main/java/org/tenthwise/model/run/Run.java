@@ -176,7 +176,7 @@ public final class Run {
     /** Every temperature of the run, whatever the step, in the order they were taken. */
     public Stream<Pass.Temperature> temperatures() {
         return entries.stream()
-                .flatMap(entry -> entry.event() instanceof Event.TemperatureTaken taken
+                .flatMap(entry -> entry.event() instanceof StepEvent.TemperatureTaken taken
                         ? Stream.of(new Pass.Temperature(
                                 entry, taken.of(), taken.read(), Optional.ofNullable(struck.get(entry.seq()))))
                         : Stream.empty());
@@ -186,29 +186,30 @@ public final class Run {
     public Optional<Setting> setting(int step) {
         return lastGauge(step)
                 .filter(entry -> !struck.containsKey(entry.seq()))
-                .flatMap(entry ->
-                        entry.event() instanceof Event.GaugeSet set ? Optional.of(set.setting()) : Optional.empty());
+                .flatMap(entry -> entry.event() instanceof StepEvent.GaugeSet set
+                        ? Optional.of(set.setting())
+                        : Optional.empty());
     }
 
     /** What the gauge of a step was last set with before an entry, struck out since or not. */
     public Optional<Setting> settingBefore(Entry entry, Step step) {
         return at(step.number()).stream()
                 .filter(earlier -> earlier.seq() < entry.seq())
-                .flatMap(earlier -> earlier.event().as(Event.GaugeSet.class).stream())
-                .map(Event.GaugeSet::setting)
+                .flatMap(earlier -> earlier.event().as(StepEvent.GaugeSet.class).stream())
+                .map(StepEvent.GaugeSet::setting)
                 .reduce((earlier, later) -> later);
     }
 
     /** The gauge that lies ready for a step and is not set: it was taken, or its setting was struck out. */
-    public Optional<Event.GaugeChosen> chosen(int step) {
+    public Optional<StepEvent.GaugeChosen> chosen(int step) {
         return setting(step).isPresent()
                 ? Optional.empty()
                 : lastGauge(step)
                         .map(Entry::event)
-                        .map(event -> event instanceof Event.GaugeSet set
-                                ? new Event.GaugeChosen(
+                        .map(event -> event instanceof StepEvent.GaugeSet set
+                                ? new StepEvent.GaugeChosen(
                                         step, set.setting().gauge().id(), Optional.empty())
-                                : (Event.GaugeChosen) event);
+                                : (StepEvent.GaugeChosen) event);
     }
 
     /**
@@ -218,13 +219,13 @@ public final class Run {
     public Optional<String> gaugeMark(Step step) {
         return setting(step.number())
                 .map(setting -> setting.gauge().id())
-                .or(() -> chosen(step.number()).map(Event.GaugeChosen::mark))
+                .or(() -> chosen(step.number()).map(StepEvent.GaugeChosen::mark))
                 .or(() -> step.check().means().flatMap(means -> means.gauge().or(() -> lastOf(means.kind()))));
     }
 
     private Optional<String> lastOf(GaugeKind kind) {
         return settings().stream()
-                .map(entry -> ((Event.GaugeSet) entry.event()).setting().gauge())
+                .map(entry -> ((StepEvent.GaugeSet) entry.event()).setting().gauge())
                 .filter(gauge -> gauge.kind() == kind)
                 .reduce((earlier, later) -> later)
                 .map(Gauge::id);
@@ -235,18 +236,18 @@ public final class Run {
     }
 
     private static boolean ofGauge(Entry entry, int step) {
-        return entry.event() instanceof Event.GaugeSet set && set.step() == step
-                || entry.event() instanceof Event.GaugeChosen chosen && chosen.step() == step;
+        return entry.event() instanceof StepEvent.GaugeSet set && set.step() == step
+                || entry.event() instanceof StepEvent.GaugeChosen chosen && chosen.step() == step;
     }
 
     /** What was read under a setting, and what a limit gauge said, struck out or not. */
     public List<Entry> under(Entry setting) {
-        int step = ((Event.GaugeSet) setting.event()).step();
+        int step = ((StepEvent.GaugeSet) setting.event()).step();
         return at(step).stream()
                 .filter(entry -> entry.seq() > setting.seq())
                 .takeWhile(entry -> !ofGauge(entry, step))
-                .filter(entry -> entry.event() instanceof Event.ReadingTaken taken && taken.step() == step
-                        || entry.event() instanceof Event.Answered answered
+                .filter(entry -> entry.event() instanceof StepEvent.ReadingTaken taken && taken.step() == step
+                        || entry.event() instanceof StepEvent.Answered answered
                                 && answered.step() == step
                                 && answered.question().byLimitGauge())
                 .toList();
@@ -263,7 +264,7 @@ public final class Run {
     public Map<Entry, Pass.Struck> settingsStruck() {
         Map<Entry, Pass.Struck> gone = new LinkedHashMap<>();
         entries.stream()
-                .filter(entry -> entry.event() instanceof Event.GaugeSet && struck.containsKey(entry.seq()))
+                .filter(entry -> entry.event() instanceof StepEvent.GaugeSet && struck.containsKey(entry.seq()))
                 .forEach(entry -> gone.put(entry, struck.get(entry.seq())));
         return gone;
     }
@@ -271,7 +272,7 @@ public final class Run {
     /** The settings of gauges that count, in the order they were made, each in the entry that holds it. */
     public List<Entry> settings() {
         return entries.stream()
-                .filter(entry -> entry.event() instanceof Event.GaugeSet && !struck.containsKey(entry.seq()))
+                .filter(entry -> entry.event() instanceof StepEvent.GaugeSet && !struck.containsKey(entry.seq()))
                 .toList();
     }
 
@@ -306,7 +307,7 @@ public final class Run {
     /** Whether {@code person} read anything in this run. */
     public boolean wasReadBy(String person) {
         return entries.stream()
-                .anyMatch(entry -> entry.event() instanceof Event.TakenInPass && Person.isSame(entry.by(), person));
+                .anyMatch(entry -> entry.event() instanceof StepEvent.TakenInPass && Person.isSame(entry.by(), person));
     }
 
     /** Who has the run in hand: who began it, or the last it was handed over to. */

@@ -85,8 +85,8 @@ public record Signature(
     private static boolean changesAFinding(Event event) {
         return !(event instanceof Event.Signed
                 || event instanceof Event.Closed
-                || event instanceof Event.NoteMade
-                || event instanceof Event.DoubtFlagged
+                || event instanceof StepEvent.NoteMade
+                || event instanceof StepEvent.DoubtFlagged
                 || event instanceof Event.HandedOver
                 || event instanceof Event.Begun
                 || event instanceof Event.GaugeKnown

@@ -38,6 +38,7 @@ import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.tolerance.Limits;
 
@@ -106,8 +107,8 @@ final class Bench {
 
     /** Temperatures of part and gauge at a step. */
     Bench at(int step, String part, String gauge) {
-        return did(new Event.TemperatureTaken(step, MeasuredBody.PART, Degrees.of(part, CELSIUS)))
-                .did(new Event.TemperatureTaken(step, MeasuredBody.GAUGE, Degrees.of(gauge, CELSIUS)));
+        return did(new StepEvent.TemperatureTaken(step, MeasuredBody.PART, Degrees.of(part, CELSIUS)))
+                .did(new StepEvent.TemperatureTaken(step, MeasuredBody.GAUGE, Degrees.of(gauge, CELSIUS)));
     }
 
     Bench did(Event event) {
@@ -119,7 +120,7 @@ final class Bench {
     Bench read(int step, String... typed) {
         Check check = steps.get(step - 1).check();
         for (int i = 0; i < typed.length; i++) {
-            did(new Event.ReadingTaken(step, check.slots().get(i).key(), mm(typed[i])));
+            did(new StepEvent.ReadingTaken(step, check.slots().get(i).key(), mm(typed[i])));
         }
         return this;
     }

@@ -26,6 +26,7 @@ import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.quantity.Nanometres;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
 import org.tenthwise.model.tolerance.Limits;
@@ -33,8 +34,8 @@ import org.tenthwise.model.tolerance.Limits;
 /** What was asked for and what came off, cut by cut. Bore of 30.000 to 30.021, outside of 47.980 to 48.000. */
 class CutSoFarTest {
 
-    private static final Event CUT = new Event.PassBegun(1, Event.PassBegun.Why.CUT);
-    private static final Event AGAIN = new Event.PassBegun(1, Event.PassBegun.Why.MEASURED_AGAIN);
+    private static final Event CUT = new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT);
+    private static final Event AGAIN = new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.MEASURED_AGAIN);
     private static final ScrewThread VEE = new ScrewThread(ThreadForm.METRIC, length("20"), length("2.5"), 1);
 
     @Test
@@ -81,7 +82,7 @@ class CutSoFarTest {
         assertEquals(
                 List.of(new CutSoFar(1, Optional.empty(), Optional.empty(), length("0.100"), Optional.empty())),
                 cuts(bench));
-        bench = bore(2).read(1, "29.860").did(CUT).did(new Event.ReadingTaken(1, "2.1", mm("29.960")));
+        bench = bore(2).read(1, "29.860").did(CUT).did(new StepEvent.ReadingTaken(1, "2.1", mm("29.960")));
         assertEquals(List.of(), cuts(bench));
     }
 
@@ -135,7 +136,7 @@ class CutSoFarTest {
                 Optional.of(length("-0.060")),
                 CutSoFar.last(bench.did(AGAIN).read(1, "29.800").sheet().line(1))
                         .map(CutSoFar::cameOff));
-        bench.did(new Event.DispositionSigned(
+        bench.did(new StepEvent.DispositionSigned(
                         1, Disposition.REWORK, "bored with a new bar", "Foreman 1", Optional.empty()))
                 .read(1, "29.990");
         assertEquals(
@@ -279,7 +280,7 @@ class CutSoFarTest {
         Bench bench = new Bench()
                 .step(wires)
                 .step(Bench.size(Feature.DIAMETER, "16.0", "18.0", Combine.EACH, 1))
-                .did(new Event.GaugeSet(1, Bench.wires("1.443")))
+                .did(new StepEvent.GaugeSet(1, Bench.wires("1.443")))
                 .read(1, over("18.634"))
                 .did(CUT)
                 .read(1, over("18.334"));
@@ -311,7 +312,7 @@ class CutSoFarTest {
     @Test
     void aReadingStruckOutLaterDoesNotMakeUpACutThatNobodyWasOffered() {
         Bench bench = bore(3).read(1, "29.860", "29.950")
-                .did(new Event.CutOnThese(1, "the back is not bored yet"))
+                .did(new StepEvent.CutOnThese(1, "the back is not bored yet"))
                 .did(CUT)
                 .read(1, "29.990", "29.992", "29.994");
         assertEquals(Optional.empty(), cuts(bench).get(0).asked());
@@ -360,7 +361,7 @@ class CutSoFarTest {
         Bench bench = bore(1).read(1, "29.860")
                 .did(CUT)
                 .read(1, "29.990")
-                .did(new Event.PassBegun(1, Event.PassBegun.Why.MEASURED_AGAIN))
+                .did(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.MEASURED_AGAIN))
                 .read(1, "29.991")
                 .did(CUT);
         Line line = bench.sheet().line(1);
@@ -401,7 +402,7 @@ class CutSoFarTest {
                         Cutting.UNSAID,
                         Optional.empty(),
                         new Contact.InGrooves(length("7"), 1)));
-        Event across = new Event.Answered(1, Question.GROOVES_TOUCHED, Answer.OPPOSITE_GROOVES);
+        Event across = new StepEvent.Answered(1, Question.GROOVES_TOUCHED, Answer.OPPOSITE_GROOVES);
         bench.read(1, "32.600").did(across).did(CUT).read(1, "32.500");
         assertEquals(List.of(), cuts(bench));
         bench.did(CUT).read(1, "32.300").did(across);
@@ -427,7 +428,7 @@ class CutSoFarTest {
         CutSoFar first =
                 new CutSoFar(1, Optional.of(length("0.150")), Optional.empty(), length("0.139"), Optional.empty());
         assertEquals(List.of(first), cuts(bench));
-        bench.did(new Event.PassBegun(1, Event.PassBegun.Why.MOVED))
+        bench.did(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.MOVED))
                 .read(1, "29.990", "29.990")
                 .did(AGAIN)
                 .read(1, "29.991", "29.991");
@@ -448,7 +449,7 @@ class CutSoFarTest {
     private static Bench thread(Optional<String> root) {
         return new Bench()
                 .step(Bench.wires(VEE, "18.164", "18.334", root, 1))
-                .did(new Event.GaugeSet(1, Bench.wires("1.443")));
+                .did(new StepEvent.GaugeSet(1, Bench.wires("1.443")));
     }
 
     private static String over(String pitchDiameter) {

@@ -27,7 +27,8 @@ import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
-import org.tenthwise.model.run.Event.PassBegun.Why;
+import org.tenthwise.model.run.StepEvent;
+import org.tenthwise.model.run.StepEvent.PassBegun.Why;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.VerdictKind;
 
@@ -87,7 +88,7 @@ class DispositionTest {
     @Test
     void aNewPassMakesItLapse() {
         sign(Disposition.USE_AS_IS);
-        bench.did(new Event.PassBegun(BORE, Why.MEASURED_AGAIN));
+        bench.did(new StepEvent.PassBegun(BORE, Why.MEASURED_AGAIN));
         assertLapsed();
     }
 
@@ -102,9 +103,10 @@ class DispositionTest {
     void aSettingStruckOutMakesItLapse() {
         Bench set = new Bench()
                 .step(size(Feature.BORE, "20.000", "20.021", Combine.EACH, 1))
-                .did(new Event.GaugeSet(BORE, Setting.direct(new Gauge("M-1", GaugeKind.MICROMETER, Optional.empty()))))
+                .did(new StepEvent.GaugeSet(
+                        BORE, Setting.direct(new Gauge("M-1", GaugeKind.MICROMETER, Optional.empty()))))
                 .read(BORE, "20.023")
-                .did(new Event.DispositionSigned(BORE, Disposition.USE_AS_IS, "will do", "Inspector 1"))
+                .did(new StepEvent.DispositionSigned(BORE, Disposition.USE_AS_IS, "will do", "Inspector 1"))
                 .did(new Event.StruckOut(2, "set wrongly"));
         assertFalse(set.sheet().line(BORE).settled());
     }
@@ -112,9 +114,9 @@ class DispositionTest {
     @Test
     void aNoteADoubtAndAnotherStepDoNot() {
         sign(Disposition.USE_AS_IS);
-        bench.did(new Event.NoteMade(BORE, "n"))
-                .did(new Event.DoubtFlagged(BORE, "d"))
-                .did(new Event.Answered(AFTER, Question.CONFIRMED, Answer.YES));
+        bench.did(new StepEvent.NoteMade(BORE, "n"))
+                .did(new StepEvent.DoubtFlagged(BORE, "d"))
+                .did(new StepEvent.Answered(AFTER, Question.CONFIRMED, Answer.YES));
         assertTrue(line().settled());
         assertEquals(Optional.empty(), line().lapsed());
     }
@@ -165,7 +167,7 @@ class DispositionTest {
         assertTrue(bench.sheet().line(AFTER).held());
         assertEquals(0, bench.sheet().concessions());
 
-        bench.read(BORE, "20.010").did(new Event.Answered(AFTER, Question.CONFIRMED, Answer.YES));
+        bench.read(BORE, "20.010").did(new StepEvent.Answered(AFTER, Question.CONFIRMED, Answer.YES));
         assertEquals(VerdictKind.PASS, line().finding().verdict().standing());
         assertTrue(line().settled());
         assertFalse(bench.sheet().line(AFTER).held());
@@ -178,9 +180,9 @@ class DispositionTest {
     @Test
     void aRepairIsNeverUndoneByWhatComesAfter() {
         sign(Disposition.REPAIR);
-        bench.read(BORE, "20.010").did(new Event.Answered(AFTER, Question.CONFIRMED, Answer.YES));
+        bench.read(BORE, "20.010").did(new StepEvent.Answered(AFTER, Question.CONFIRMED, Answer.YES));
         sign(Disposition.REWORK);
-        bench.read(BORE, "20.011").did(new Event.PassBegun(BORE, Why.CUT)).read(BORE, "20.012");
+        bench.read(BORE, "20.011").did(new StepEvent.PassBegun(BORE, Why.CUT)).read(BORE, "20.012");
         assertEquals(VerdictKind.PASS, line().finding().verdict().standing());
         assertTrue(line().repaired());
         assertEquals(Outcome.CONFORMS_WITH_CONCESSIONS, bench.sheet().outcome());
@@ -189,7 +191,7 @@ class DispositionTest {
     @Test
     void whatIsStillOutAfterARepairFailsUntilItIsConcededAndCountsOnce() {
         sign(Disposition.REPAIR);
-        bench.read(BORE, "20.030").did(new Event.Answered(AFTER, Question.CONFIRMED, Answer.YES));
+        bench.read(BORE, "20.030").did(new StepEvent.Answered(AFTER, Question.CONFIRMED, Answer.YES));
         assertEquals(Outcome.DOES_NOT_CONFORM, bench.sheet().outcome());
         assertEquals(0, bench.sheet().concessions());
         sign(Disposition.USE_AS_IS);
@@ -206,11 +208,11 @@ class DispositionTest {
                         BORE, Limits.atMost(mm("0.020")), places(1), PlugFeel.FREELY, with(GaugeKind.MICROMETER)))
                 .read(BORE, "20.019")
                 .read(2, "20.000")
-                .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
-                .did(new Event.DispositionSigned(
+                .did(new StepEvent.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
+                .did(new StepEvent.DispositionSigned(
                         BORE, Disposition.REPAIR, "sleeved", "Design office", Optional.of("A-1")));
         assertEquals(VerdictKind.OPEN, plug.sheet().line(2).finding().verdict().standing());
-        plug.read(BORE, "20.019").read(2, "20.000").did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY));
+        plug.read(BORE, "20.019").read(2, "20.000").did(new StepEvent.Answered(2, Question.PLUG_FEELS, Answer.FREELY));
         assertFalse(plug.sheet().line(2).byConcession());
         assertEquals(1, plug.sheet().concessions());
     }
@@ -220,7 +222,7 @@ class DispositionTest {
         Bench open = new Bench()
                 .step(size(Feature.BORE, "20.000", "20.021", Combine.EACH, 1), BORE)
                 .step(new AskedCheck.Confirm("b"))
-                .did(new Event.DispositionSigned(BORE, Disposition.USE_AS_IS, "will do", "Inspector 1"));
+                .did(new StepEvent.DispositionSigned(BORE, Disposition.USE_AS_IS, "will do", "Inspector 1"));
         assertFalse(open.sheet().line(BORE).settled());
         assertTrue(open.sheet().line(AFTER).held());
         assertEquals(0, open.sheet().concessions());
@@ -234,16 +236,16 @@ class DispositionTest {
                         BORE, Limits.atMost(mm("0.020")), places(1), PlugFeel.FREELY, with(GaugeKind.MICROMETER)))
                 .read(BORE, "20.021")
                 .read(2, "20.000")
-                .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
-                .did(new Event.DispositionSigned(2, Disposition.USE_AS_IS, "will do", "Inspector 1"));
+                .did(new StepEvent.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
+                .did(new StepEvent.DispositionSigned(2, Disposition.USE_AS_IS, "will do", "Inspector 1"));
         assertTrue(plug.sheet().line(2).settled());
-        plug.did(new Event.PassBegun(BORE, Why.CUT));
+        plug.did(new StepEvent.PassBegun(BORE, Why.CUT));
         assertFalse(plug.sheet().line(2).settled());
         assertTrue(plug.sheet().line(2).lapsed().isPresent());
     }
 
     private void sign(Disposition disposition) {
-        bench.did(new Event.DispositionSigned(BORE, disposition, "will do", "Inspector 1"));
+        bench.did(new StepEvent.DispositionSigned(BORE, disposition, "will do", "Inspector 1"));
     }
 
     private void assertLapsed() {

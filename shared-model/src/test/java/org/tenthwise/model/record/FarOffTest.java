@@ -32,7 +32,7 @@ import org.tenthwise.model.quantity.Expansion;
 import org.tenthwise.model.quantity.TemperatureRange;
 import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.quantity.Written;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
 import org.tenthwise.model.tolerance.Limits;
@@ -112,7 +112,7 @@ class FarOffTest {
     void nothingIsAdvisedFromAGaugeWhoseSettingIsFarOff(String certified, String read, String zero, boolean farOff) {
         SizeFinding finding = (SizeFinding) new Bench()
                 .step(bore(Optional.of(mm("30.000"))))
-                .did(new Event.GaugeSet(1, onMaster(certified, zero)))
+                .did(new StepEvent.GaugeSet(1, onMaster(certified, zero)))
                 .read(1, read)
                 .finding(1);
         assertEquals(length("30.010"), finding.value().orElseThrow());
@@ -124,7 +124,7 @@ class FarOffTest {
     void aPlanThatNamesNoMasterTakesAny() {
         Finding finding = new Bench()
                 .step(bore(Optional.empty()))
-                .did(new Event.GaugeSet(1, onMaster("29.100", "0")))
+                .did(new StepEvent.GaugeSet(1, onMaster("29.100", "0")))
                 .read(1, "0.910")
                 .finding(1);
         assertEquals(List.of(), finding.farOff());
@@ -135,7 +135,7 @@ class FarOffTest {
         // over 1.500 the middle reads 18.25 + 4.500 − 2.165 = 20.585
         Finding finding = new Bench()
                 .step(THREAD)
-                .did(new Event.GaugeSet(1, Bench.wires("1.500")))
+                .did(new StepEvent.GaugeSet(1, Bench.wires("1.500")))
                 .read(1, "20.585")
                 .finding(1);
         assertEquals(List.of(), finding.farOff());
@@ -175,7 +175,7 @@ class FarOffTest {
     void aReadingOverWiresWithoutItsPointIsTold() {
         OverWiresFinding finding = (OverWiresFinding) new Bench()
                 .step(THREAD)
-                .did(new Event.GaugeSet(1, Bench.wires("1.443")))
+                .did(new StepEvent.GaugeSet(1, Bench.wires("1.443")))
                 .read(1, "20414")
                 .finding(1);
         assertEquals(finding.measured(), finding.farOff());
@@ -186,7 +186,7 @@ class FarOffTest {
     void anAnswerIsNeverFarOff() {
         Finding finding = new Bench()
                 .step(new AskedCheck.Confirm("gripped"))
-                .did(new Event.Answered(1, Question.CONFIRMED, Answer.YES))
+                .did(new StepEvent.Answered(1, Question.CONFIRMED, Answer.YES))
                 .finding(1);
         assertEquals(List.of(), finding.farOff());
         assertFalse(Plausible.spoils(finding));

@@ -19,6 +19,7 @@ import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.verdict.VerdictKind;
 
 /** Figures by hand from the limits beside them. */
@@ -108,14 +109,14 @@ class FindingTest {
         assertEquals(
                 VerdictKind.FAIL,
                 before(Answer.NO)
-                        .did(new Event.Answered(1, Question.NOT_GO_STAYS_OUT, Answer.NO))
+                        .did(new StepEvent.Answered(1, Question.NOT_GO_STAYS_OUT, Answer.NO))
                         .finding(1)
                         .verdict()
                         .standing());
         assertEquals(
                 VerdictKind.PASS,
                 before(Answer.YES)
-                        .did(new Event.Answered(1, Question.NOT_GO_STAYS_OUT, Answer.YES))
+                        .did(new StepEvent.Answered(1, Question.NOT_GO_STAYS_OUT, Answer.YES))
                         .finding(1)
                         .verdict()
                         .standing());
@@ -123,7 +124,7 @@ class FindingTest {
         assertEquals(VerdictKind.OPEN, struck.finding(1).verdict().standing());
         assertEquals(
                 VerdictKind.PASS,
-                struck.did(new Event.Answered(1, Question.NOT_GO_STAYS_OUT, Answer.YES))
+                struck.did(new StepEvent.Answered(1, Question.NOT_GO_STAYS_OUT, Answer.YES))
                         .finding(1)
                         .verdict()
                         .standing());
@@ -133,14 +134,14 @@ class FindingTest {
     private static Bench before(Answer notGoEnters) {
         return new Bench()
                 .step(new AskedCheck.GoNotGo("goes", "does not", Optional.empty()))
-                .did(new Event.Answered(1, Question.GO_ENTERS, Answer.YES))
-                .did(new Event.Answered(1, Question.NOT_GO_ENTERS, notGoEnters));
+                .did(new StepEvent.Answered(1, Question.GO_ENTERS, Answer.YES))
+                .did(new StepEvent.Answered(1, Question.NOT_GO_ENTERS, notGoEnters));
     }
 
     private static Finding answered(Check check, Answer... answers) {
         Bench bench = new Bench().step(check);
         for (int i = 0; i < answers.length; i++) {
-            bench.did(new Event.Answered(1, check.questions().get(i), answers[i]));
+            bench.did(new StepEvent.Answered(1, check.questions().get(i), answers[i]));
         }
         return bench.finding(1);
     }
@@ -150,7 +151,7 @@ class FindingTest {
         Bench bench = new Bench()
                 .step(size(Feature.DIAMETER, "47.980", "48.000", Combine.EACH, 1))
                 .read(1, "48.032");
-        bench.did(new Event.PassBegun(1, Event.PassBegun.Why.CUT)).read(1, "47.99");
+        bench.did(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT)).read(1, "47.99");
         bench.did(new Event.StruckOut(4, "wrong gauge"));
         Line line = bench.sheet().line(1);
         assertEquals(VerdictKind.OPEN, line.finding().verdict().standing());
@@ -160,14 +161,14 @@ class FindingTest {
 
     @Test
     void aPassInWhichNothingWasTakenCameToNothingAndCountsTheCutBeforeIt() {
-        Event cut = new Event.PassBegun(1, Event.PassBegun.Why.CUT);
+        Event cut = new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT);
         Bench bench = new Bench()
                 .step(size(Feature.DIAMETER, "47.980", "48.000", Combine.EACH, 1))
                 .read(1, "48.032")
                 .did(cut)
                 .did(cut)
                 .read(1, "48.010")
-                .did(new Event.PassBegun(1, Event.PassBegun.Why.MEASURED_AGAIN))
+                .did(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.MEASURED_AGAIN))
                 .read(1, "47.99");
         Line line = bench.sheet().line(1);
         assertEquals(
@@ -189,12 +190,12 @@ class FindingTest {
                 .step(new AskedCheck.Confirm("b"), 1, 2)
                 .step(new AskedCheck.Confirm("c"));
         assertEquals(List.of(1, 2), bench.sheet().line(3).waitingFor());
-        bench.did(new Event.Answered(1, Question.CONFIRMED, Answer.YES));
-        bench.did(new Event.Answered(2, Question.CONFIRMED, Answer.NO));
+        bench.did(new StepEvent.Answered(1, Question.CONFIRMED, Answer.YES));
+        bench.did(new StepEvent.Answered(2, Question.CONFIRMED, Answer.NO));
         assertEquals(List.of(2), bench.sheet().line(3).waitingFor());
-        bench.did(new Event.DispositionSigned(2, Disposition.CARRY_ON, "will do", "Foreman 1"));
+        bench.did(new StepEvent.DispositionSigned(2, Disposition.CARRY_ON, "will do", "Foreman 1"));
         assertFalse(bench.sheet().line(3).held());
-        bench.did(new Event.PassBegun(2, Event.PassBegun.Why.MEASURED_AGAIN));
+        bench.did(new StepEvent.PassBegun(2, StepEvent.PassBegun.Why.MEASURED_AGAIN));
         assertTrue(bench.sheet().line(3).held());
     }
 }

@@ -18,6 +18,7 @@ import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Signature;
 import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.run.StepEvent;
 
 /** Step 1 is a set-up confirmation, step 2 a diameter of 47.980 to 48.000 that can be cut again when too big. */
 class OutcomeTest {
@@ -27,7 +28,7 @@ class OutcomeTest {
             .step(size(Feature.DIAMETER, "47.980", "48.000", Combine.EACH, 1));
 
     private OutcomeTest confirmed(Answer answer) {
-        bench.did(new Event.Answered(1, Question.CONFIRMED, answer));
+        bench.did(new StepEvent.Answered(1, Question.CONFIRMED, answer));
         return this;
     }
 
@@ -37,7 +38,7 @@ class OutcomeTest {
     }
 
     private void disposed(int step, Disposition disposition) {
-        bench.did(new Event.DispositionSigned(step, disposition, "will do", "Design office"));
+        bench.did(new StepEvent.DispositionSigned(step, disposition, "will do", "Design office"));
     }
 
     private void closed() {
@@ -140,7 +141,7 @@ class OutcomeTest {
     void aPlanWithoutACharacteristicNeverConforms() {
         Bench onlySetUp = new Bench()
                 .step(new AskedCheck.Confirm("gripped"))
-                .did(new Event.Answered(1, Question.CONFIRMED, Answer.YES));
+                .did(new StepEvent.Answered(1, Question.CONFIRMED, Answer.YES));
         assertEquals(Outcome.NOT_COMPLETE, onlySetUp.sheet().outcome());
     }
 

@@ -22,7 +22,7 @@ import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.TemperatureAsked;
 import org.tenthwise.model.quantity.Length;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
 import org.tenthwise.model.tolerance.Limits;
@@ -89,10 +89,10 @@ class OverWiresFindingTest {
                         true,
                         mm("0"),
                         with(GaugeKind.MICROMETER_OVER_WIRES)))
-                .did(new Event.GaugeSet(1, Bench.wires(first)))
-                .did(new Event.ReadingTaken(1, "1.1", mm(over)))
-                .did(new Event.GaugeSet(1, Bench.wires(then)))
-                .did(new Event.ReadingTaken(1, "2.1", mm(overThen)))
+                .did(new StepEvent.GaugeSet(1, Bench.wires(first)))
+                .did(new StepEvent.ReadingTaken(1, "1.1", mm(over)))
+                .did(new StepEvent.GaugeSet(1, Bench.wires(then)))
+                .did(new StepEvent.ReadingTaken(1, "2.1", mm(overThen)))
                 .finding(1);
         assertEquals(stub(Optional.of("33.720")).clearingWire(), found.clearingWire());
     }
@@ -111,7 +111,7 @@ class OverWiresFindingTest {
         OverWiresFinding found = (OverWiresFinding) new Bench()
                 .in(Bench.BRONZE)
                 .step(Bench.wires(VEE, "18.2", "18.3", Optional.of(root), 1), TemperatureAsked.ALWAYS)
-                .did(new Event.GaugeSet(1, Bench.wires("1.443")))
+                .did(new StepEvent.GaugeSet(1, Bench.wires("1.443")))
                 .at(1, part, "20")
                 .read(1, "20.475")
                 .finding(1);
@@ -134,7 +134,7 @@ class OverWiresFindingTest {
     void aWireThatJustTouchesTheBasicRootMayRestOnTheOneThatWasCut(String reading, boolean mayBottom) {
         OverWiresFinding found = (OverWiresFinding) new Bench()
                 .step(Bench.wires(STUB, "36.0", "36.3", Optional.empty(), 1))
-                .did(new Event.GaugeSet(1, Bench.wires("3.280")))
+                .did(new StepEvent.GaugeSet(1, Bench.wires("3.280")))
                 .read(1, reading)
                 .finding(1);
         assertEquals(mayBottom, found.mayBottom());
@@ -145,7 +145,7 @@ class OverWiresFindingTest {
         Bench bench = new Bench()
                 .in(Bench.BRONZE)
                 .step(Bench.wires(VEE, "18.2", "18.3", Optional.of("17.0"), 1), TemperatureAsked.ALWAYS)
-                .did(new Event.GaugeSet(1, Bench.wires("1.443")))
+                .did(new StepEvent.GaugeSet(1, Bench.wires("1.443")))
                 .read(1, "20.400");
         assertEquals(VerdictKind.OPEN, alone(bench));
         assertEquals(VerdictKind.PASS, alone(bench.at(1, "20", "20")));
@@ -169,7 +169,7 @@ class OverWiresFindingTest {
     void theLargestRootReadAnywhereRulesHoweverItIsJudgedThere(Combine combine) {
         OverWiresFinding found = (OverWiresFinding) measured(combine, Optional.empty())
                 .read(1, "33.000", "33.720")
-                .did(new Event.GaugeSet(2, Bench.wires("3.280")))
+                .did(new StepEvent.GaugeSet(2, Bench.wires("3.280")))
                 .read(2, "40.280")
                 .finding(2);
         assertEquals(Optional.of(length("0")), found.rootClearance());
@@ -185,7 +185,7 @@ class OverWiresFindingTest {
     private static OverWiresFinding root(String measured, String planned) {
         return (OverWiresFinding) measured(Combine.EACH, Optional.of(planned))
                 .read(1, measured, measured)
-                .did(new Event.GaugeSet(2, Bench.wires("3.280")))
+                .did(new StepEvent.GaugeSet(2, Bench.wires("3.280")))
                 .read(2, "40.280")
                 .finding(2);
     }
@@ -194,7 +194,7 @@ class OverWiresFindingTest {
     void aRootThatIsStillToBeMeasuredIsWaitedFor() {
         Bench bench = measured(Combine.EACH, Optional.of("30.000"))
                 .read(1, "33.000")
-                .did(new Event.GaugeSet(2, Bench.wires("3.280")))
+                .did(new StepEvent.GaugeSet(2, Bench.wires("3.280")))
                 .read(2, "40.280");
         assertEquals(VerdictKind.OPEN, bench.finding(2).verdict().standing());
         assertEquals(0, bench.finding(2).missing());
@@ -242,7 +242,7 @@ class OverWiresFindingTest {
                         true,
                         mm("0.02"),
                         with(GaugeKind.MICROMETER_OVER_WIRES)))
-                .did(new Event.GaugeSet(1, Bench.wires("1.443")))
+                .did(new StepEvent.GaugeSet(1, Bench.wires("1.443")))
                 .read(1, "20.475")
                 .finding(1);
         assertEquals(VerdictKind.UNPROVEN, found.verdict().standing());
@@ -280,7 +280,7 @@ class OverWiresFindingTest {
                         mm("0"),
                         with(GaugeKind.MICROMETER_OVER_WIRES)))
                 .read(1, "17.000", root)
-                .did(new Event.GaugeSet(2, Bench.wires("1.443")))
+                .did(new StepEvent.GaugeSet(2, Bench.wires("1.443")))
                 .read(2, "20.600")
                 .finding(2);
     }
@@ -288,7 +288,7 @@ class OverWiresFindingTest {
     private static OverWiresFinding stub(Optional<String> root) {
         return (OverWiresFinding) new Bench()
                 .step(Bench.wires(STUB, "36.0", "36.3", root, 1))
-                .did(new Event.GaugeSet(1, Bench.wires("3.280")))
+                .did(new StepEvent.GaugeSet(1, Bench.wires("3.280")))
                 .read(1, "40.280")
                 .finding(1);
     }
@@ -322,6 +322,6 @@ class OverWiresFindingTest {
                         cutAgain,
                         mm("0"),
                         with(GaugeKind.MICROMETER_OVER_WIRES)))
-                .did(new Event.GaugeSet(1, Bench.wires("1.443")));
+                .did(new StepEvent.GaugeSet(1, Bench.wires("1.443")));
     }
 }

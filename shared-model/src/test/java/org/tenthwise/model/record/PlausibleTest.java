@@ -30,7 +30,7 @@ import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Expansion;
 import org.tenthwise.model.quantity.TemperatureRange;
 import org.tenthwise.model.quantity.TemperatureScale;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.VerdictKind;
 
@@ -182,7 +182,7 @@ class PlausibleTest {
     void noCutIsAdvisedFromAGaugeSetOnAnotherMaster(String certified) {
         Bench bench = new Bench()
                 .step(BORE)
-                .did(new Event.GaugeSet(1, set(ReadingDirection.RISES_WITH_SIZE, certified, "0")))
+                .did(new StepEvent.GaugeSet(1, set(ReadingDirection.RISES_WITH_SIZE, certified, "0")))
                 .read(1, "-0.100", "-0.100");
         SizeFinding finding = (SizeFinding) bench.finding(1);
         assertEquals(Optional.empty(), finding.proposal());
@@ -193,7 +193,7 @@ class PlausibleTest {
     void aSizeOfLessThanNothingIsFarOff() {
         Bench bench = new Bench()
                 .step(BORE)
-                .did(new Event.GaugeSet(1, set(ReadingDirection.FALLS_WITH_SIZE, "30.000", "0")))
+                .did(new StepEvent.GaugeSet(1, set(ReadingDirection.FALLS_WITH_SIZE, "30.000", "0")))
                 .read(1, "979999.979");
         SizeFinding finding = (SizeFinding) bench.finding(1);
         assertEquals(length("-979969.979"), finding.value().orElseThrow());
@@ -240,8 +240,8 @@ class PlausibleTest {
     void aRunOutDoesNotPassByTwoFiguresThatAreFarOffAlike() {
         Bench bench = new Bench()
                 .step(Bench.runOut("0.02", 4, "0", "90", "180", "270"))
-                .did(new Event.ReadingTaken(1, RunOutCheck.HIGHEST, mm("29991")))
-                .did(new Event.ReadingTaken(1, RunOutCheck.LOWEST, mm("29991")));
+                .did(new StepEvent.ReadingTaken(1, RunOutCheck.HIGHEST, mm("29991")))
+                .did(new StepEvent.ReadingTaken(1, RunOutCheck.LOWEST, mm("29991")));
         assertEquals(VerdictKind.UNPROVEN, bench.finding(1).verdict().standing());
         Bench points = new Bench()
                 .step(Bench.runOut("0.02", 4, "0", "90", "180", "270"))

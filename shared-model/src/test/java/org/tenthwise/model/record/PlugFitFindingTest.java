@@ -20,6 +20,7 @@ import org.tenthwise.model.plan.PlugFitCheck;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.record.PlugFitFinding.Contradiction;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.tolerance.Limit;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Verdict;
@@ -67,7 +68,7 @@ class PlugFitFindingTest {
                 .step(plug(Limits.between(mm("-0.020"), mm("0.020")), 1))
                 .read(1, "20.002")
                 .read(2, "20.018")
-                .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
+                .did(new StepEvent.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
                 .finding(2);
         assertEquals(VerdictKind.UNPROVEN, found.verdict().standing());
         assertEquals(Optional.of(Contradiction.ENTERS_YET_MEASURES_TIGHT), found.contradiction());
@@ -81,7 +82,7 @@ class PlugFitFindingTest {
                 .step(plug(Limits.atMost(mm("0.030")), 1))
                 .read(1, "20.000", "20.030")
                 .read(2, "20.016")
-                .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
+                .did(new StepEvent.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
                 .finding(2);
         assertEquals(VerdictKind.UNPROVEN, found.verdict().standing());
         assertEquals(Optional.of(Contradiction.ENTERS_YET_MEASURES_TIGHT), found.contradiction());
@@ -138,7 +139,7 @@ class PlugFitFindingTest {
                 Optional.empty(), ((PlugFitFinding) bench.finding(2)).clearance(), "measured at one of two places");
         bench.read(2, "29.990", "29.991");
         assertEquals(1, bench.finding(2).missing());
-        bench.did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY));
+        bench.did(new StepEvent.Answered(2, Question.PLUG_FEELS, Answer.FREELY));
         assertEquals(0, bench.finding(2).missing());
     }
 
@@ -149,7 +150,7 @@ class PlugFitFindingTest {
                 .step(plug(Limits.atMost(mm("0.035")), 1))
                 .read(1, "30.010")
                 .read(2, "29.990")
-                .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
+                .did(new StepEvent.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
                 .finding(2);
         assertEquals(VerdictKind.OPEN, found.verdict().standing());
     }
@@ -164,7 +165,7 @@ class PlugFitFindingTest {
                 .step(plug(new Limits(Optional.of(mm("0.005")), Optional.empty()), 1))
                 .read(1, "30.010")
                 .read(2, "2.999")
-                .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
+                .did(new StepEvent.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
                 .finding(2);
         assertEquals(VerdictKind.UNPROVEN, found.verdict().standing());
         assertEquals(1, found.farOff().size());
@@ -177,14 +178,14 @@ class PlugFitFindingTest {
                 .step(plug(new Limits(Optional.of(mm("0.005")), Optional.empty()), 1))
                 .read(1, "300.10")
                 .read(2, "29.990")
-                .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY));
+                .did(new StepEvent.Answered(2, Question.PLUG_FEELS, Answer.FREELY));
         assertEquals(VerdictKind.OPEN, bench.finding(2).verdict().standing());
         assertEquals(
                 VerdictKind.PASS,
                 bench.did(new Event.StruckOut(2, "point missed"))
                         .read(1, "30.010")
                         .read(2, "29.990")
-                        .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
+                        .did(new StepEvent.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
                         .finding(2)
                         .verdict()
                         .standing());
@@ -192,7 +193,7 @@ class PlugFitFindingTest {
 
     private static PlugFitFinding found(String least, String greatest, Answer felt, String plug) {
         return (PlugFitFinding) fit(least, greatest, plug)
-                .did(new Event.Answered(2, Question.PLUG_FEELS, felt))
+                .did(new StepEvent.Answered(2, Question.PLUG_FEELS, felt))
                 .finding(2);
     }
 

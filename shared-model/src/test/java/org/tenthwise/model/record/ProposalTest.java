@@ -30,6 +30,7 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
 import org.tenthwise.model.tolerance.Limits;
@@ -38,8 +39,8 @@ import org.tenthwise.model.verdict.VerdictKind;
 /** When a cut is proposed, how large, and in whose figures. By hand from the limits beside it. */
 class ProposalTest {
 
-    private static final Event.CutOnThese SIGNED =
-            new Event.CutOnThese(1, "floor is behind a shoulder until it is cut");
+    private static final StepEvent.CutOnThese SIGNED =
+            new StepEvent.CutOnThese(1, "floor is behind a shoulder until it is cut");
 
     /** 29.854 at the mouth says + 0.1565; 29.990 at the floor, read last, would be 30.1465. */
     @Test
@@ -303,7 +304,8 @@ class ProposalTest {
                 true,
                 new Written("0", Unit.INCH),
                 with(GaugeKind.INSIDE_MICROMETER));
-        Bench bench = new Bench().step(bore).did(new Event.ReadingTaken(1, "1.1", new Written("1.4998", Unit.INCH)));
+        Bench bench =
+                new Bench().step(bore).did(new StepEvent.ReadingTaken(1, "1.1", new Written("1.4998", Unit.INCH)));
         assertEquals(
                 Optional.of(new Written("0.0007", Unit.INCH).length()),
                 bench.finding(1).proposal().flatMap(Proposal::change));
@@ -376,7 +378,7 @@ class ProposalTest {
         assertEquals(
                 List.of("place 3"),
                 proposal.unread().stream().map(slot -> slot.place().name()).toList());
-        bench.did(new Event.ReadingTaken(1, "3.1", mm("29.990")));
+        bench.did(new StepEvent.ReadingTaken(1, "3.1", mm("29.990")));
         assertEquals(refused(EvenCut.Reason.UNEVEN, "0.031"), cut(bench));
         assertEquals(List.of(), bench.finding(1).proposal().orElseThrow().unread());
     }
@@ -405,17 +407,18 @@ class ProposalTest {
 
     /** Entry 2 is the first reading, entry 4 the signature. */
     private enum Unsigning {
-        READ_ANEW(new Event.ReadingTaken(1, "1.1", mm("29.901")), true),
+        READ_ANEW(new StepEvent.ReadingTaken(1, "1.1", mm("29.901")), true),
         STRUCK(new Event.StruckOut(2, "slipped"), true),
-        GAUGE(new Event.GaugeChosen(1, "MC-2", Optional.empty()), true),
+        GAUGE(new StepEvent.GaugeChosen(1, "MC-2", Optional.empty()), true),
         SETTING(
-                new Event.GaugeSet(1, Setting.direct(new Gauge("MC-2", GaugeKind.INSIDE_MICROMETER, Optional.empty()))),
+                new StepEvent.GaugeSet(
+                        1, Setting.direct(new Gauge("MC-2", GaugeKind.INSIDE_MICROMETER, Optional.empty()))),
                 true),
-        DISPOSED(new Event.DispositionSigned(1, Disposition.SCRAP, "thin", "Inspector 1"), true),
-        NOTE(new Event.NoteMade(1, "cool"), false),
-        ELSEWHERE(new Event.ReadingTaken(2, "1.1", mm("29.901")), false),
-        GAUGE_ELSEWHERE(new Event.GaugeChosen(2, "MC-2", Optional.empty()), false),
-        DISPOSED_ELSEWHERE(new Event.DispositionSigned(2, Disposition.SCRAP, "thin", "Inspector 1"), false);
+        DISPOSED(new StepEvent.DispositionSigned(1, Disposition.SCRAP, "thin", "Inspector 1"), true),
+        NOTE(new StepEvent.NoteMade(1, "cool"), false),
+        ELSEWHERE(new StepEvent.ReadingTaken(2, "1.1", mm("29.901")), false),
+        GAUGE_ELSEWHERE(new StepEvent.GaugeChosen(2, "MC-2", Optional.empty()), false),
+        DISPOSED_ELSEWHERE(new StepEvent.DispositionSigned(2, Disposition.SCRAP, "thin", "Inspector 1"), false);
 
         private final Event event;
         private final boolean lapses;
@@ -432,7 +435,7 @@ class ProposalTest {
                 .step(bore(2, Combine.EACH, Optional.empty()))
                 .read(1, "29.900")
                 .did(SIGNED)
-                .did(new Event.PassBegun(1, Event.PassBegun.Why.CUT))
+                .did(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT))
                 .read(1, "29.990");
         assertEquals(Optional.empty(), bench.finding(1).proposal());
         assertEquals(
@@ -446,12 +449,12 @@ class ProposalTest {
         ScrewThread vee = new ScrewThread(ThreadForm.METRIC, length("20"), length("2.5"), 1);
         Bench bench = new Bench()
                 .step(Bench.wires(vee, "18.164", "18.334", Optional.empty(), 2))
-                .did(new Event.GaugeSet(1, Bench.wires("1.443")));
+                .did(new StepEvent.GaugeSet(1, Bench.wires("1.443")));
         MeasurementOverWires over = new MeasurementOverWires(vee, length("1.443"));
         bench.read(1, over.overWires(length("18.634")).millimetres().toPlainString());
         assertEquals(VerdictKind.CUT_AGAIN, bench.finding(1).verdict().standing());
         assertEquals(Optional.empty(), bench.finding(1).proposal());
-        bench.did(new Event.ReadingTaken(
+        bench.did(new StepEvent.ReadingTaken(
                 1, "2.1", mm(over.overWires(length("18.3295")).millimetres().toPlainString())));
         assertEquals(refused(EvenCut.Reason.UNEVEN, "0.165"), cut(bench));
     }

@@ -25,7 +25,7 @@ import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Expansion;
 import org.tenthwise.model.quantity.TemperatureRange;
 import org.tenthwise.model.quantity.TemperatureScale;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
 import org.tenthwise.model.tolerance.Limits;
@@ -81,7 +81,7 @@ class ReadingByItselfTest {
     void aReadingWithItsWireOnTheRootProvesNothing(String root, VerdictKind standing) {
         Finding finding = new Bench()
                 .step(thread(Optional.of(root), Optional.empty()))
-                .did(new Event.GaugeSet(1, Bench.wires("1.443")))
+                .did(new StepEvent.GaugeSet(1, Bench.wires("1.443")))
                 .read(1, "20.400")
                 .finding(1);
         assertEquals(List.of(standing), alone(finding));
@@ -91,7 +91,7 @@ class ReadingByItselfTest {
     void whatIsOnlyAskedHasNoReadingToSpeakFor() {
         Finding asked = new Bench()
                 .step(new AskedCheck.Confirm("gripped"))
-                .did(new Event.Answered(1, Question.CONFIRMED, Answer.YES))
+                .did(new StepEvent.Answered(1, Question.CONFIRMED, Answer.YES))
                 .finding(1);
         Measured other = ((SizeFinding)
                         new Bench().step(bore(Combine.EACH)).read(1, "20.010").finding(1))
@@ -129,7 +129,7 @@ class ReadingByItselfTest {
         Bench bench = new Bench()
                 .step(Bench.size(Feature.DIAMETER, "10.000", "17.520", Combine.EACH, 1))
                 .step(thread(Optional.of("17.000"), Optional.of(1)))
-                .did(new Event.GaugeSet(2, Bench.wires("1.443")))
+                .did(new StepEvent.GaugeSet(2, Bench.wires("1.443")))
                 .read(2, "20.400");
         assertEquals(VerdictKind.OPEN, bench.finding(2).verdict().standing());
         assertEquals(List.of(VerdictKind.OPEN), alone(bench.finding(2)));

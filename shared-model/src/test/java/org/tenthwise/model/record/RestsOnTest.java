@@ -24,8 +24,9 @@ import org.tenthwise.model.plan.PlugFeel;
 import org.tenthwise.model.plan.PlugFitCheck;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.run.Event;
-import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.run.Pass;
+import org.tenthwise.model.run.StepEvent;
+import org.tenthwise.model.run.StepEvent.PassBegun.Why;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
 import org.tenthwise.model.tolerance.Limits;
@@ -52,25 +53,25 @@ class RestsOnTest {
                         with(GaugeKind.MICROMETER)))
                 .read(BORE, "20.002")
                 .read(PLUG, "19.998")
-                .did(new Event.Answered(PLUG, Question.PLUG_FEELS, Answer.WITH_DRAG));
+                .did(new StepEvent.Answered(PLUG, Question.PLUG_FEELS, Answer.WITH_DRAG));
         assertEquals(VerdictKind.PASS, standing());
     }
 
     @Test
     void aBoreCutAgainAsksForThePlugAnew() {
-        bench.did(new Event.PassBegun(BORE, Why.CUT));
+        bench.did(new StepEvent.PassBegun(BORE, Why.CUT));
         assertAskedAnew();
         bench.read(BORE, "20.028");
         assertAskedAnew();
         assertEquals(2, line().passes().size(), "one cut and its reading begin one pass");
 
-        bench.read(PLUG, "19.998").did(new Event.Answered(PLUG, Question.PLUG_FEELS, Answer.FREELY));
+        bench.read(PLUG, "19.998").did(new StepEvent.Answered(PLUG, Question.PLUG_FEELS, Answer.FREELY));
         assertEquals(VerdictKind.FAIL, standing());
     }
 
     @Test
     void whatWasFoundBeforeStaysInTheRecordAsItWasFound() {
-        bench.did(new Event.PassBegun(BORE, Why.CUT)).read(BORE, "20.028");
+        bench.did(new StepEvent.PassBegun(BORE, Why.CUT)).read(BORE, "20.028");
         PlugFitFinding before = (PlugFitFinding) line().earlier().get(0);
         assertEquals(length("0.004"), before.clearance().orElseThrow().least());
         assertEquals(VerdictKind.PASS, before.verdict().standing());
@@ -96,7 +97,7 @@ class RestsOnTest {
                 .step(size(Feature.BORE, "20.000", "20.030", Combine.EACH, 1))
                 .step(new PlugFitCheck(
                         BORE, Limits.atMost(mm("0.030")), places(1), PlugFeel.FREELY, with(GaugeKind.MICROMETER)))
-                .did(new Event.GaugeSet(BORE, direct))
+                .did(new StepEvent.GaugeSet(BORE, direct))
                 .read(BORE, "20.002")
                 .read(PLUG, "19.998");
         set.did(new Event.StruckOut(2, "wrong gauge"));
@@ -110,7 +111,7 @@ class RestsOnTest {
                 .step(new PlugFitCheck(
                         BORE, Limits.atMost(mm("0.030")), places(1), PlugFeel.FREELY, with(GaugeKind.MICROMETER)))
                 .read(PLUG, "19.998")
-                .did(new Event.Answered(PLUG, Question.PLUG_FEELS, Answer.FREELY))
+                .did(new StepEvent.Answered(PLUG, Question.PLUG_FEELS, Answer.FREELY))
                 .read(BORE, "20.002");
         assertEquals(VerdictKind.OPEN, early.finding(PLUG).verdict().standing());
         assertTrue(early.sheet().line(PLUG).pass().isEmpty());
@@ -123,9 +124,9 @@ class RestsOnTest {
     void aGaugeSetANoteADoubtAndAnotherStepLeaveThePlugAlone() {
         bench.step(size(Feature.BORE, "20.000", "20.030", Combine.EACH, 1))
                 .read(3, "20.010")
-                .did(new Event.NoteMade(BORE, "looks well"))
-                .did(new Event.DoubtFlagged(BORE, "a score?"))
-                .did(new Event.GaugeSet(
+                .did(new StepEvent.NoteMade(BORE, "looks well"))
+                .did(new StepEvent.DoubtFlagged(BORE, "a score?"))
+                .did(new StepEvent.GaugeSet(
                         BORE, Setting.direct(new Gauge("M-2", GaugeKind.MICROMETER, Optional.empty()))));
         assertEquals(VerdictKind.PASS, standing());
         assertEquals(1, line().passes().size());
@@ -133,7 +134,7 @@ class RestsOnTest {
 
     @Test
     void anAnswerOfAnEarlierPassDoesNotCountInTheNext() {
-        bench.did(new Event.PassBegun(PLUG, Why.MEASURED_AGAIN)).read(PLUG, "19.998");
+        bench.did(new StepEvent.PassBegun(PLUG, Why.MEASURED_AGAIN)).read(PLUG, "19.998");
         assertEquals(VerdictKind.OPEN, standing());
         assertEquals(Optional.empty(), ((PlugFitFinding) bench.finding(PLUG)).feel());
         assertEquals(
@@ -158,10 +159,10 @@ class RestsOnTest {
                         mm("0"),
                         with(GaugeKind.MICROMETER_OVER_WIRES)))
                 .read(1, "31.5")
-                .did(new Event.GaugeSet(2, Bench.wires("3.626")))
+                .did(new StepEvent.GaugeSet(2, Bench.wires("3.626")))
                 .read(2, "41.0");
         assertFalse(threaded.sheet().line(2).pass().isEmpty());
-        threaded.did(new Event.PassBegun(1, Why.CUT)).read(1, "31.4");
+        threaded.did(new StepEvent.PassBegun(1, Why.CUT)).read(1, "31.4");
         assertTrue(threaded.sheet().line(2).pass().isEmpty());
         assertEquals(
                 List.of(VerdictKind.OPEN), List.of(threaded.finding(2).verdict().standing()));

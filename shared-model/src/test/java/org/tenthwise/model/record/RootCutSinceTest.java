@@ -19,7 +19,8 @@ import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
-import org.tenthwise.model.run.Event.PassBegun.Why;
+import org.tenthwise.model.run.StepEvent;
+import org.tenthwise.model.run.StepEvent.PassBegun.Why;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
 import org.tenthwise.model.tolerance.Limits;
@@ -72,7 +73,7 @@ class RootCutSinceTest {
     @Test
     void measuredAgainWithoutACutNothingCameOff() {
         bench.read(ROOT, "16.650");
-        over("20.600").did(new Event.PassBegun(WIRES, Why.MEASURED_AGAIN));
+        over("20.600").did(new StepEvent.PassBegun(WIRES, Why.MEASURED_AGAIN));
         over("20.500");
         assertOffered();
     }
@@ -100,7 +101,7 @@ class RootCutSinceTest {
     void whereNobodyCanTellTheRootIsToBeMeasuredAgain(boolean struckOut, boolean stale) {
         bench.read(ROOT, "17.100");
         over("20.600")
-                .did(new Event.DispositionSigned(
+                .did(new StepEvent.DispositionSigned(
                         WIRES, Disposition.REWORK, "Chase it", "Inspector 1", Optional.empty()));
         if (struckOut) {
             bench.did(new Event.StruckOut(4, "chip under the wire"));
@@ -120,7 +121,7 @@ class RootCutSinceTest {
                 .step(size(Feature.DIAMETER, "16.5", "17.2", Combine.EACH, 1))
                 .step(overWires(2))
                 .read(ROOT, root)
-                .did(new Event.GaugeSet(WIRES, Bench.wires("1.443")))
+                .did(new StepEvent.GaugeSet(WIRES, Bench.wires("1.443")))
                 .read(WIRES, "20.600", "20.480");
         OverWiresFinding found = (OverWiresFinding) uneven.finding(WIRES);
         assertEquals(said, found.proposal().isPresent());
@@ -142,12 +143,12 @@ class RootCutSinceTest {
     }
 
     private RootCutSinceTest over(String reading) {
-        bench.did(new Event.GaugeSet(WIRES, Bench.wires("1.443"))).read(WIRES, reading);
+        bench.did(new StepEvent.GaugeSet(WIRES, Bench.wires("1.443"))).read(WIRES, reading);
         return this;
     }
 
     private RootCutSinceTest cut() {
-        return did(new Event.PassBegun(WIRES, Why.CUT));
+        return did(new StepEvent.PassBegun(WIRES, Why.CUT));
     }
 
     private RootCutSinceTest did(Event event) {

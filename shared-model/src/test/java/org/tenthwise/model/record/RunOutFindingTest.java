@@ -28,7 +28,7 @@ import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.Section;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.verdict.VerdictKind;
 
 /** Full indicator movement by points and over a turn. Figures by hand. */
@@ -88,9 +88,9 @@ class RunOutFindingTest {
     void highestAndLowestOverATurnPassWhateverTheAnglesOfThePlan() {
         Bench bench = new Bench()
                 .step(runOut("0.020", 4, "0", "180"))
-                .did(new Event.ReadingTaken(1, RunOutCheck.HIGHEST, mm("0.014")));
+                .did(new StepEvent.ReadingTaken(1, RunOutCheck.HIGHEST, mm("0.014")));
         assertEquals(VerdictKind.OPEN, bench.finding(1).verdict().standing());
-        bench.did(new Event.ReadingTaken(1, RunOutCheck.LOWEST, mm("-0.006")));
+        bench.did(new StepEvent.ReadingTaken(1, RunOutCheck.LOWEST, mm("-0.006")));
         assertEquals(VerdictKind.PASS, bench.finding(1).verdict().standing());
     }
 
@@ -98,8 +98,8 @@ class RunOutFindingTest {
     void highestAndLowestOverATurnAreEnoughForTheVerdict() {
         RunOutFinding found = (RunOutFinding) new Bench()
                 .step(runOut("0.020", 4, "0", "90", "180", "270"))
-                .did(new Event.ReadingTaken(1, RunOutCheck.LOWEST, mm("-0.008")))
-                .did(new Event.ReadingTaken(1, RunOutCheck.HIGHEST, mm("0.014")))
+                .did(new StepEvent.ReadingTaken(1, RunOutCheck.LOWEST, mm("-0.008")))
+                .did(new StepEvent.ReadingTaken(1, RunOutCheck.HIGHEST, mm("0.014")))
                 .finding(1);
         assertTrue(found.swept());
         assertEquals(Optional.of(length("0.022")), found.movement());
@@ -134,7 +134,7 @@ class RunOutFindingTest {
         Bench bench = new Bench().step(check);
         String[] typed = read.split(" ");
         for (int i = 0; i < typed.length; i++) {
-            bench.did(new Event.ReadingTaken(1, check.slots().get(i).key(), inch(typed[i])));
+            bench.did(new StepEvent.ReadingTaken(1, check.slots().get(i).key(), inch(typed[i])));
         }
         assertEquals(standing, bench.finding(1).verdict().standing());
         assertFalse(((RunOutFinding) bench.finding(1))
@@ -186,7 +186,7 @@ class RunOutFindingTest {
         Bench bench =
                 new Bench().step(runOut("0.020", 4, "0", "90", "180", "270")).read(1, "0", "0", "0", "0");
         assertEquals(VerdictKind.PASS, bench.finding(1).verdict().standing());
-        bench.did(new Event.ReadingTaken(1, RunOutCheck.HIGHEST, mm("0.001")));
+        bench.did(new StepEvent.ReadingTaken(1, RunOutCheck.HIGHEST, mm("0.001")));
         assertEquals(VerdictKind.OPEN, bench.finding(1).verdict().standing());
         assertEquals(1, bench.finding(1).missing());
     }
@@ -220,7 +220,7 @@ class RunOutFindingTest {
         Bench bench = sweep(atTwoSections(), "", "0.010", "0");
         for (String slot : List.of("far:1.1", "far:2.1", "far:3.1", "far:4.1")) {
             assertEquals(VerdictKind.OPEN, bench.finding(1).verdict().standing());
-            bench.did(new Event.ReadingTaken(1, slot, mm("0.001")));
+            bench.did(new StepEvent.ReadingTaken(1, slot, mm("0.001")));
         }
         assertEquals(VerdictKind.PASS, bench.finding(1).verdict().standing());
     }
@@ -237,7 +237,7 @@ class RunOutFindingTest {
         Bench bench = atTwoSections().read(1, "0.030", "0", "-0.030", "0");
         assertEquals(Optional.empty(), ((RunOutFinding) bench.finding(1)).shiftAndTilt());
         Map.of("far:1.1", "0", "far:2.1", "0.050", "far:3.1", "0", "far:4.1", "-0.050")
-                .forEach((slot, read) -> bench.did(new Event.ReadingTaken(1, slot, mm(read))));
+                .forEach((slot, read) -> bench.did(new StepEvent.ReadingTaken(1, slot, mm(read))));
         ShiftAndTilt axis = ((RunOutFinding) bench.finding(1)).shiftAndTilt().orElseThrow();
         assertEquals(new Eccentricity(length("-0.030"), length("0.050")), axis.lean());
         assertEquals(length("0.100"), axis.coaxialError());
@@ -253,7 +253,7 @@ class RunOutFindingTest {
     void itIsSweptOnceAFullTurnIsBegunAtAnySection() {
         Bench bench = atTwoSections().read(1, "0.030", "0", "-0.030", "0");
         assertFalse(((RunOutFinding) bench.finding(1)).swept());
-        assertTrue(((RunOutFinding) bench.did(new Event.ReadingTaken(1, "far:" + RunOutCheck.HIGHEST, mm("0.010")))
+        assertTrue(((RunOutFinding) bench.did(new StepEvent.ReadingTaken(1, "far:" + RunOutCheck.HIGHEST, mm("0.010")))
                         .finding(1))
                 .swept());
     }
@@ -263,15 +263,15 @@ class RunOutFindingTest {
     @Test
     void aHighestAndALowestOfTwoGaugesAreNoMovement() {
         Bench bench = gauge(new Bench().step(runOut("0.020", 4, "0", "90", "180", "270")), "IN-1")
-                .did(new Event.ReadingTaken(1, RunOutCheck.HIGHEST, mm("0.500")));
-        gauge(bench, "IN-2").did(new Event.ReadingTaken(1, RunOutCheck.LOWEST, mm("0.490")));
+                .did(new StepEvent.ReadingTaken(1, RunOutCheck.HIGHEST, mm("0.500")));
+        gauge(bench, "IN-2").did(new StepEvent.ReadingTaken(1, RunOutCheck.LOWEST, mm("0.490")));
         RunOutFinding found = (RunOutFinding) bench.finding(1);
         assertEquals(VerdictKind.OPEN, found.verdict().standing());
         assertEquals(1, found.missing());
         assertEquals(
                 List.of(mm("0.490")),
                 found.measured().stream().map(read -> read.reading().typed()).toList());
-        bench.did(new Event.ReadingTaken(1, RunOutCheck.HIGHEST, mm("0.515")));
+        bench.did(new StepEvent.ReadingTaken(1, RunOutCheck.HIGHEST, mm("0.515")));
         assertEquals(VerdictKind.FAIL, bench.finding(1).verdict().standing());
     }
 
@@ -289,7 +289,7 @@ class RunOutFindingTest {
 
     private static Bench gauge(Bench bench, String mark) {
         return bench.did(
-                new Event.GaugeSet(1, Setting.direct(new Gauge(mark, GaugeKind.DIAL_INDICATOR, Optional.empty()))));
+                new StepEvent.GaugeSet(1, Setting.direct(new Gauge(mark, GaugeKind.DIAL_INDICATOR, Optional.empty()))));
     }
 
     private static Bench atTwoSections() {
@@ -305,8 +305,8 @@ class RunOutFindingTest {
 
     /** @param at what stands before the slots of the section */
     private static Bench sweep(Bench bench, String at, String highest, String lowest) {
-        return bench.did(new Event.ReadingTaken(1, at + RunOutCheck.HIGHEST, mm(highest)))
-                .did(new Event.ReadingTaken(1, at + RunOutCheck.LOWEST, mm(lowest)));
+        return bench.did(new StepEvent.ReadingTaken(1, at + RunOutCheck.HIGHEST, mm(highest)))
+                .did(new StepEvent.ReadingTaken(1, at + RunOutCheck.LOWEST, mm(lowest)));
     }
 
     private static List<BigDecimal> figures(String angles) {

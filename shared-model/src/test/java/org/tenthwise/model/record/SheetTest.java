@@ -14,7 +14,7 @@ import org.tenthwise.model.plan.AskedCheck;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.run.Disposition;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.verdict.VerdictKind;
 
 /** Three looks, the second of them a hold point. */
@@ -36,7 +36,7 @@ class SheetTest {
         assertEquals(Optional.of(2), firstOpen());
         answer(2, Answer.NO);
         assertEquals(Optional.of(2), firstOpen(), "what failed is not settled");
-        bench.did(new Event.DispositionSigned(2, Disposition.USE_AS_IS, "will do", "Inspector 1"));
+        bench.did(new StepEvent.DispositionSigned(2, Disposition.USE_AS_IS, "will do", "Inspector 1"));
         assertEquals(Optional.of(3), firstOpen());
         answer(3, Answer.YES);
         assertEquals(Optional.empty(), firstOpen());
@@ -64,10 +64,10 @@ class SheetTest {
     @Test
     void onlyWhatDidNotPassIsCountedAsConceded() {
         answer(1, Answer.YES);
-        bench.did(new Event.DispositionSigned(1, Disposition.USE_AS_IS, "will do", "Inspector 1"));
+        bench.did(new StepEvent.DispositionSigned(1, Disposition.USE_AS_IS, "will do", "Inspector 1"));
         assertEquals(0, bench.sheet().concessions());
         answer(2, Answer.NO);
-        bench.did(new Event.DispositionSigned(2, Disposition.USE_AS_IS, "will do", "Inspector 1"));
+        bench.did(new StepEvent.DispositionSigned(2, Disposition.USE_AS_IS, "will do", "Inspector 1"));
         assertEquals(1, bench.sheet().concessions());
     }
 
@@ -75,7 +75,7 @@ class SheetTest {
     void aPartIsScrappedByOneSignatureThatHolds() {
         assertFalse(bench.sheet().scrapped());
         answer(1, Answer.NO);
-        bench.did(new Event.DispositionSigned(1, Disposition.SCRAP, "past size", "Inspector 1"));
+        bench.did(new StepEvent.DispositionSigned(1, Disposition.SCRAP, "past size", "Inspector 1"));
         assertTrue(bench.sheet().scrapped());
         answer(1, Answer.YES);
         assertFalse(bench.sheet().scrapped(), "it was signed for another finding");
@@ -91,6 +91,6 @@ class SheetTest {
     }
 
     private void answer(int step, Answer answer) {
-        bench.did(new Event.Answered(step, Question.LOOKS_RIGHT, answer));
+        bench.did(new StepEvent.Answered(step, Question.LOOKS_RIGHT, answer));
     }
 }

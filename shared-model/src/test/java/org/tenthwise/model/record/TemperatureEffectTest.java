@@ -29,6 +29,7 @@ import org.tenthwise.model.plan.TemperatureAsked;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
 import org.tenthwise.model.tolerance.Limits;
@@ -74,7 +75,7 @@ class TemperatureEffectTest {
     @Test
     void aTemperatureThatWasReplacedDoesNotComeBackWhenTheOneInItsPlaceIsStruckOut() {
         Bench bench = bore().at(1, "35", "20")
-                .did(new Event.TemperatureTaken(1, MeasuredBody.PART, Degrees.of("21", CELSIUS)))
+                .did(new StepEvent.TemperatureTaken(1, MeasuredBody.PART, Degrees.of("21", CELSIUS)))
                 .read(1, "30.0275");
         assertEquals(VerdictKind.FAIL, bench.finding(1).verdict().standing());
         bench.did(new Event.StruckOut(4, "wrong part"));
@@ -84,7 +85,7 @@ class TemperatureEffectTest {
                 bench.finding(1).warmth().orElseThrow().wanted());
         assertEquals(
                 VerdictKind.PASS,
-                bench.did(new Event.TemperatureTaken(1, MeasuredBody.PART, Degrees.of("35", CELSIUS)))
+                bench.did(new StepEvent.TemperatureTaken(1, MeasuredBody.PART, Degrees.of("35", CELSIUS)))
                         .finding(1)
                         .verdict()
                         .standing());
@@ -100,7 +101,7 @@ class TemperatureEffectTest {
         assertEquals(
                 Optional.of(MeasuredBody.PART), found.warmth().orElseThrow().wanted());
         Finding half = bore().read(1, "29.5")
-                .did(new Event.TemperatureTaken(1, MeasuredBody.PART, Degrees.of("22", CELSIUS)))
+                .did(new StepEvent.TemperatureTaken(1, MeasuredBody.PART, Degrees.of("22", CELSIUS)))
                 .finding(1);
         assertEquals(VerdictKind.OPEN, half.verdict().standing());
         assertEquals(
@@ -126,7 +127,7 @@ class TemperatureEffectTest {
     void anotherPassNeedsItsOwnTemperatures() {
         Bench bench = bore().at(1, "22", "21")
                 .read(1, "29.9")
-                .did(new Event.PassBegun(1, Event.PassBegun.Why.CUT))
+                .did(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT))
                 .read(1, "30.01");
         assertEquals(VerdictKind.OPEN, bench.finding(1).verdict().standing());
         assertEquals(
@@ -237,7 +238,7 @@ class TemperatureEffectTest {
                         mm("0"),
                         with(GaugeKind.MICROMETER_OVER_WIRES)));
         assertEquals(3, bench.finding(1).missing());
-        bench.did(new Event.GaugeSet(1, Bench.wires("1.443"))).read(1, "20.400");
+        bench.did(new StepEvent.GaugeSet(1, Bench.wires("1.443"))).read(1, "20.400");
         assertEquals(2, bench.finding(1).missing());
         assertEquals(VerdictKind.OPEN, bench.finding(1).verdict().standing());
     }
@@ -269,9 +270,9 @@ class TemperatureEffectTest {
         Bench bench = bore().step(plug)
                 .read(1, "30.010")
                 .read(2, "29.990")
-                .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY));
+                .did(new StepEvent.Answered(2, Question.PLUG_FEELS, Answer.FREELY));
         assertEquals(VerdictKind.OPEN, bench.finding(2).verdict().standing());
-        bench.at(1, "25", "20").read(2, "29.990").did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY));
+        bench.at(1, "25", "20").read(2, "29.990").did(new StepEvent.Answered(2, Question.PLUG_FEELS, Answer.FREELY));
         assertEquals(
                 length("0.017569"),
                 ((PlugFitFinding) bench.finding(2)).clearance().orElseThrow().greatest());
@@ -298,7 +299,7 @@ class TemperatureEffectTest {
         Bench bench = new Bench()
                 .in(Bench.BRONZE)
                 .step(wires)
-                .did(new Event.GaugeSet(1, Bench.wires("1.443")))
+                .did(new StepEvent.GaugeSet(1, Bench.wires("1.443")))
                 .read(1, "20.400");
         Length asRead = ((OverWiresFinding) bench.finding(1)).value().orElseThrow();
         OverWiresFinding found = (OverWiresFinding) bench.at(1, "28", "25").finding(1);

@@ -24,6 +24,7 @@ import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
 import org.tenthwise.model.tolerance.Limits;
@@ -37,8 +38,8 @@ import org.tenthwise.model.verdict.VerdictKind;
 class TouchTest {
 
     private static final Contact TR_40 = new Contact.InGrooves(length("7"), 1);
-    private static final Event OPPOSITE = new Event.Answered(1, Question.GROOVES_TOUCHED, Answer.OPPOSITE_GROOVES);
-    private static final Event SQUARE = new Event.Answered(1, Question.GROOVES_TOUCHED, Answer.SQUARE_ACROSS);
+    private static final Event OPPOSITE = new StepEvent.Answered(1, Question.GROOVES_TOUCHED, Answer.OPPOSITE_GROOVES);
+    private static final Event SQUARE = new StepEvent.Answered(1, Question.GROOVES_TOUCHED, Answer.SQUARE_ACROSS);
 
     private static SizeCheck size(Feature feature, String lower, String upper, int places, Contact contact) {
         return new SizeCheck(
@@ -125,7 +126,7 @@ class TouchTest {
     void isAskedAgainOnceSomethingIsReadAfterTheAnswer() {
         Bench bench =
                 root(2).read(1, "32.6875", "32.000").did(OPPOSITE).did(new Event.StruckOut(2, "dirt in the groove"));
-        bench.did(new Event.ReadingTaken(1, "1.1", mm("32.400")));
+        bench.did(new StepEvent.ReadingTaken(1, "1.1", mm("32.400")));
         assertEquals(VerdictKind.OPEN, bench.finding(1).verdict().standing());
         assertEquals(1, bench.finding(1).missing());
         assertEquals(VerdictKind.PASS, bench.did(SQUARE).finding(1).verdict().standing());
@@ -157,7 +158,7 @@ class TouchTest {
                 true,
                 mm("0"),
                 new Check.Means(GaugeKind.MICROMETER_OVER_WIRES, Optional.empty(), Optional.of(mm("3.6"))));
-        Bench bench = root(1).step(wires).did(new Event.GaugeSet(2, Bench.wires("3.6")));
+        Bench bench = root(1).step(wires).did(new StepEvent.GaugeSet(2, Bench.wires("3.6")));
         bench.read(1, "32.688");
         assertTrue(room(bench.read(2, "39.900")).isEmpty(), "nobody has said how the root was read");
         bench.did(OPPOSITE).read(2, "39.900");

@@ -20,7 +20,7 @@ import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Holding;
 import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.Section;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 /**
  * What is advised, and of which section, by what is read: limit 0.020, four jaws. Half the difference of opposite
@@ -35,7 +35,7 @@ class TruingUpAssessmentTest {
     void jawsAreMovedByAllReadingsOrNotAtAll() {
         Bench bench = oneSection().read(1, "0", "0.030", "0");
         assertEquals(Optional.empty(), advice(bench));
-        assertEquals(SECOND_JAW_BY_0_030, near(bench.did(new Event.ReadingTaken(1, "4.1", mm("-0.030")))));
+        assertEquals(SECOND_JAW_BY_0_030, near(bench.did(new StepEvent.ReadingTaken(1, "4.1", mm("-0.030")))));
     }
 
     @Test
@@ -75,7 +75,7 @@ class TruingUpAssessmentTest {
         """)
     void pointsMaySwingFurtherThanTheTurnByTheLastPlaceOfBoth(String highest, TruingUp.Case state) {
         Bench bench = sweep(oneSection(), "", "0.020", "0").read(1, "0.022", "0.011", "0", "0.011");
-        bench.did(new Event.ReadingTaken(1, RunOutCheck.HIGHEST, mm(highest)));
+        bench.did(new StepEvent.ReadingTaken(1, RunOutCheck.HIGHEST, mm(highest)));
         assertEquals(state, advice(bench).orElseThrow().state());
     }
 
@@ -193,13 +193,13 @@ class TruingUpAssessmentTest {
 
     /** @param at what stands before the slots of the section */
     private static Bench sweep(Bench bench, String at, String highest, String lowest) {
-        return bench.did(new Event.ReadingTaken(1, at + RunOutCheck.HIGHEST, mm(highest)))
-                .did(new Event.ReadingTaken(1, at + RunOutCheck.LOWEST, mm(lowest)));
+        return bench.did(new StepEvent.ReadingTaken(1, at + RunOutCheck.HIGHEST, mm(highest)))
+                .did(new StepEvent.ReadingTaken(1, at + RunOutCheck.LOWEST, mm(lowest)));
     }
 
     private static Bench byAngle(Bench bench, String at, String... read) {
         for (int place = 1; place <= read.length; place++) {
-            bench.did(new Event.ReadingTaken(1, at + place + ".1", mm(read[place - 1])));
+            bench.did(new StepEvent.ReadingTaken(1, at + place + ".1", mm(read[place - 1])));
         }
         return bench;
     }

@@ -33,21 +33,21 @@ class ChangesTest {
     private static final OffsetDateTime AT = OffsetDateTime.parse("2026-11-25T07:31:00+01:00");
     private static final Gauge MICROMETER = new Gauge("MC-1", GaugeKind.MICROMETER, Optional.empty());
     private static final Entry BEGUN = entry(1, Happened.BEGUN);
-    private static final Entry SET = entry(2, new Event.GaugeSet(7, Setting.direct(MICROMETER)));
+    private static final Entry SET = entry(2, new StepEvent.GaugeSet(7, Setting.direct(MICROMETER)));
     private static final Entry READ =
-            entry(3, new Event.ReadingTaken(7, "1.1", new Written("30.010", Unit.MILLIMETRE)));
-    private static final Entry NOTED = entry(4, new Event.NoteMade(7, "cool"));
+            entry(3, new StepEvent.ReadingTaken(7, "1.1", new Written("30.010", Unit.MILLIMETRE)));
+    private static final Entry NOTED = entry(4, new StepEvent.NoteMade(7, "cool"));
 
     static List<Event> thoseThatDo() {
         return List.of(
                 READ.event(),
-                new Event.TemperatureTaken(7, MeasuredBody.PART, Degrees.of("21", CELSIUS)),
-                new Event.Answered(7, Question.CONFIRMED, Answer.YES),
+                new StepEvent.TemperatureTaken(7, MeasuredBody.PART, Degrees.of("21", CELSIUS)),
+                new StepEvent.Answered(7, Question.CONFIRMED, Answer.YES),
                 new Event.StruckOut(READ.seq(), "slipped"),
                 new Event.StruckOut(SET.seq(), "wrong ring"),
-                new Event.PassBegun(7, Event.PassBegun.Why.CUT),
-                new Event.DispositionSigned(7, Disposition.REWORK, "burr", "Inspector 1"),
-                new Event.DispositionSigned(7, Disposition.REPAIR, "sleeved", "Design office"));
+                new StepEvent.PassBegun(7, StepEvent.PassBegun.Why.CUT),
+                new StepEvent.DispositionSigned(7, Disposition.REWORK, "burr", "Inspector 1"),
+                new StepEvent.DispositionSigned(7, Disposition.REPAIR, "sleeved", "Design office"));
     }
 
     /** What a newer release means by its entries nobody knows: such a run never conforms, whatever they change. */
@@ -55,15 +55,15 @@ class ChangesTest {
         return List.of(
                 new Event.Begun(new PartId("X-1", "A"), "1", "", "", new PlanSource("", "")),
                 new Event.GaugeKnown(MICROMETER),
-                new Event.GaugeChosen(7, "MC-2", Optional.empty()),
+                new StepEvent.GaugeChosen(7, "MC-2", Optional.empty()),
                 SET.event(),
                 new Event.MachineKnown("Lathe 3", Register.RADIUS, Aim.ByLimits.THIRD),
-                new Event.CutOnThese(7, "third place is under the clamp"),
-                new Event.DoubtFlagged(7, "chatter"),
+                new StepEvent.CutOnThese(7, "third place is under the clamp"),
+                new StepEvent.DoubtFlagged(7, "chatter"),
                 NOTED.event(),
                 new Event.StruckOut(NOTED.seq(), "said of another part"),
-                new Event.DispositionSigned(7, Disposition.USE_AS_IS, "will do", "Inspector 1"),
-                new Event.DispositionSigned(7, Disposition.SCRAP, "thin", "Inspector 1"),
+                new StepEvent.DispositionSigned(7, Disposition.USE_AS_IS, "will do", "Inspector 1"),
+                new StepEvent.DispositionSigned(7, Disposition.SCRAP, "thin", "Inspector 1"),
                 new Event.HandedOver("Setter 2"),
                 new Event.Signed("Inspector 1", SignedAs.ACCEPTED),
                 new Event.Closed("Inspector 1", SignedAs.ACCEPTED),

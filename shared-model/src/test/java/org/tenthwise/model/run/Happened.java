@@ -32,7 +32,7 @@ final class Happened {
     }
 
     Entry read(int step, String typed) {
-        return did(new Event.ReadingTaken(step, "1.1", mm(typed)));
+        return did(new StepEvent.ReadingTaken(step, "1.1", mm(typed)));
     }
 
     Entry struckOut(Entry entry, String reason) {

@@ -28,32 +28,32 @@ class ReadUnderASettingTest {
     @Test
     void whatWasReadBeforeTheSettingOrAtAnotherStepDoesNotHangOnIt() {
         happened.read(BORE, "20.001");
-        Entry set = happened.did(new Event.GaugeSet(BORE, FIRST));
+        Entry set = happened.did(new StepEvent.GaugeSet(BORE, FIRST));
         Entry first = happened.read(BORE, "20.002");
         happened.read(OTHER, "35.000");
-        happened.did(new Event.PassBegun(BORE, Event.PassBegun.Why.CUT));
+        happened.did(new StepEvent.PassBegun(BORE, StepEvent.PassBegun.Why.CUT));
         Entry second = happened.read(BORE, "20.003");
         assertEquals(List.of(first, second), happened.run().under(set));
     }
 
     @Test
     void whatALimitGaugeSaidHangsOnItAndAFeelATemperatureAndANoteDoNot() {
-        Entry set = happened.did(new Event.GaugeSet(BORE, FIRST));
-        Entry go = happened.did(new Event.Answered(BORE, Question.GO_ENTERS, Answer.YES));
-        happened.did(new Event.Answered(OTHER, Question.GO_ENTERS, Answer.YES));
-        happened.did(new Event.Answered(BORE, Question.PLUG_FEELS, Answer.FREELY));
-        happened.did(new Event.TemperatureTaken(BORE, MeasuredBody.PART, Degrees.of("21", CELSIUS)));
-        happened.did(new Event.NoteMade(BORE, "looks well"));
+        Entry set = happened.did(new StepEvent.GaugeSet(BORE, FIRST));
+        Entry go = happened.did(new StepEvent.Answered(BORE, Question.GO_ENTERS, Answer.YES));
+        happened.did(new StepEvent.Answered(OTHER, Question.GO_ENTERS, Answer.YES));
+        happened.did(new StepEvent.Answered(BORE, Question.PLUG_FEELS, Answer.FREELY));
+        happened.did(new StepEvent.TemperatureTaken(BORE, MeasuredBody.PART, Degrees.of("21", CELSIUS)));
+        happened.did(new StepEvent.NoteMade(BORE, "looks well"));
         assertEquals(List.of(go), happened.run().under(set));
     }
 
     @Test
     void theNextSettingOfThatStepEndsItAndOneOfAnotherStepDoesNot() {
-        Entry set = happened.did(new Event.GaugeSet(BORE, FIRST));
+        Entry set = happened.did(new StepEvent.GaugeSet(BORE, FIRST));
         Entry first = happened.read(BORE, "20.002");
-        Entry elsewhere = happened.did(new Event.GaugeSet(OTHER, FIRST));
+        Entry elsewhere = happened.did(new StepEvent.GaugeSet(OTHER, FIRST));
         Entry second = happened.read(BORE, "20.003");
-        Entry next = happened.did(new Event.GaugeSet(BORE, SECOND));
+        Entry next = happened.did(new StepEvent.GaugeSet(BORE, SECOND));
         Entry third = happened.read(BORE, "20.004");
         assertEquals(List.of(first, second), happened.run().under(set));
         assertEquals(List.of(third), happened.run().under(next));
@@ -62,18 +62,18 @@ class ReadUnderASettingTest {
 
     @Test
     void aGaugeThatIsTakenEndsItBeforeItIsSet() {
-        Entry set = happened.did(new Event.GaugeSet(BORE, FIRST));
+        Entry set = happened.did(new StepEvent.GaugeSet(BORE, FIRST));
         Entry first = happened.read(BORE, "20.002");
-        happened.did(new Event.GaugeChosen(OTHER, "M-2", Optional.empty()));
+        happened.did(new StepEvent.GaugeChosen(OTHER, "M-2", Optional.empty()));
         Entry second = happened.read(BORE, "20.003");
-        happened.did(new Event.GaugeChosen(BORE, "M-2", Optional.empty()));
+        happened.did(new StepEvent.GaugeChosen(BORE, "M-2", Optional.empty()));
         happened.read(BORE, "20.004");
         assertEquals(List.of(first, second), happened.run().under(set));
     }
 
     @Test
     void whatWasStruckOutForItselfHungOnItAndCountsNoMore() {
-        Entry set = happened.did(new Event.GaugeSet(BORE, FIRST));
+        Entry set = happened.did(new StepEvent.GaugeSet(BORE, FIRST));
         Entry slipped = happened.read(BORE, "20.200");
         Entry sound = happened.read(BORE, "20.002");
         happened.struckOut(slipped, "slipped");
@@ -83,10 +83,10 @@ class ReadUnderASettingTest {
 
     @Test
     void settingsThatCountAndThoseStruckOutAreToldApartInTheirOrder() {
-        Entry first = happened.did(new Event.GaugeSet(BORE, FIRST));
+        Entry first = happened.did(new StepEvent.GaugeSet(BORE, FIRST));
         Entry reading = happened.read(BORE, "20.002");
-        Entry elsewhere = happened.did(new Event.GaugeSet(OTHER, FIRST));
-        Entry second = happened.did(new Event.GaugeSet(BORE, SECOND));
+        Entry elsewhere = happened.did(new StepEvent.GaugeSet(OTHER, FIRST));
+        Entry second = happened.did(new StepEvent.GaugeSet(BORE, SECOND));
         assertEquals(List.of(first, elsewhere, second), happened.run().settings());
         assertEquals(Map.of(), happened.run().settingsStruck());
 
@@ -103,7 +103,7 @@ class ReadUnderASettingTest {
 
     @Test
     void anEntryStruckOutTwiceKeepsTheFirstReason() {
-        Entry set = happened.did(new Event.GaugeSet(BORE, FIRST));
+        Entry set = happened.did(new StepEvent.GaugeSet(BORE, FIRST));
         Entry out = happened.struckOut(set, "anvil chipped");
         happened.struckOut(set, "once more");
         assertEquals(

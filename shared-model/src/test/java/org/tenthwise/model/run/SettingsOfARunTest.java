@@ -49,11 +49,11 @@ class SettingsOfARunTest {
 
     @Test
     void aGaugeTakenAndNotYetSetLeavesTheStepWithoutASetting() {
-        did(new Event.GaugeSet(BORE, WITH_FIRST));
-        did(new Event.GaugeChosen(BORE, "BG-2", Optional.empty()));
+        did(new StepEvent.GaugeSet(BORE, WITH_FIRST));
+        did(new StepEvent.GaugeChosen(BORE, "BG-2", Optional.empty()));
         assertEquals(Optional.empty(), run().setting(BORE));
         assertEquals("BG-2", run().chosen(BORE).orElseThrow().mark());
-        did(new Event.GaugeSet(BORE, WITH_SECOND));
+        did(new StepEvent.GaugeSet(BORE, WITH_SECOND));
         assertEquals(Optional.of(WITH_SECOND), run().setting(BORE));
         assertEquals(Optional.empty(), run().chosen(BORE));
     }
@@ -61,11 +61,11 @@ class SettingsOfARunTest {
     @Test
     void theGaugeToReadWithIsTheOneTakenOrOfThePlanOrTheLastOfItsKind() {
         assertEquals(Optional.empty(), run().gaugeMark(thread(Optional.empty())));
-        did(new Event.GaugeSet(BORE, LIMIT_GAUGE));
-        did(new Event.GaugeSet(BORE + 1, WITH_FIRST));
+        did(new StepEvent.GaugeSet(BORE, LIMIT_GAUGE));
+        did(new StepEvent.GaugeSet(BORE + 1, WITH_FIRST));
         assertEquals(Optional.of("LG-3"), run().gaugeMark(thread(Optional.empty())));
         assertEquals(Optional.of("LG-9"), run().gaugeMark(thread(Optional.of("LG-9"))));
-        did(new Event.GaugeChosen(BORE + 2, "LG-4", Optional.empty()));
+        did(new StepEvent.GaugeChosen(BORE + 2, "LG-4", Optional.empty()));
         assertEquals(Optional.of("LG-4"), run().gaugeMark(thread(Optional.of("LG-9"))));
     }
 
@@ -84,15 +84,15 @@ class SettingsOfARunTest {
 
     @Test
     void aGaugeTakenForOneStepSaysNothingOfAnother() {
-        did(new Event.GaugeSet(BORE, WITH_FIRST));
-        did(new Event.GaugeChosen(BORE + 1, "BG-2", Optional.empty()));
+        did(new StepEvent.GaugeSet(BORE, WITH_FIRST));
+        did(new StepEvent.GaugeChosen(BORE + 1, "BG-2", Optional.empty()));
         assertEquals(Optional.of(WITH_FIRST), run().setting(BORE));
     }
 
     @Test
     void aReadingThatFollowsAGaugeNotSetIsNoReadingOfTheGaugeBefore() {
-        did(new Event.GaugeSet(BORE, WITH_FIRST));
-        did(new Event.GaugeChosen(BORE, "BG-2", Optional.empty()));
+        did(new StepEvent.GaugeSet(BORE, WITH_FIRST));
+        did(new StepEvent.GaugeChosen(BORE, "BG-2", Optional.empty()));
         read("0.010");
         assertEquals(
                 Optional.empty(), run().passes(STEP).get(0).readings().get(0).setting());
@@ -100,11 +100,11 @@ class SettingsOfARunTest {
 
     @Test
     void aSettingStruckOutTakesEveryReadingMadeUnderItAlongAndNoOther() {
-        long wrong = did(new Event.GaugeSet(BORE, WITH_FIRST));
+        long wrong = did(new StepEvent.GaugeSet(BORE, WITH_FIRST));
         read("0.010");
-        did(new Event.PassBegun(BORE, Event.PassBegun.Why.CUT));
+        did(new StepEvent.PassBegun(BORE, StepEvent.PassBegun.Why.CUT));
         read("0.011");
-        did(new Event.GaugeSet(BORE, WITH_SECOND));
+        did(new StepEvent.GaugeSet(BORE, WITH_SECOND));
         read("0.012");
         long out = did(new Event.StruckOut(wrong, "set on the wrong master"));
         read("0.013");
@@ -123,7 +123,7 @@ class SettingsOfARunTest {
 
     @Test
     void aReadingStruckOutBeforeItsSettingKeepsTheReasonOfItsOwn() {
-        long wrong = did(new Event.GaugeSet(BORE, WITH_FIRST));
+        long wrong = did(new StepEvent.GaugeSet(BORE, WITH_FIRST));
         long reading = read("0.010");
         did(new Event.StruckOut(reading, "chip under the gauge"));
         did(new Event.StruckOut(wrong, "wrong zero"));
@@ -134,20 +134,20 @@ class SettingsOfARunTest {
 
     @Test
     void aSettingStruckOutIsAskedForAgainWithTheSameGauge() {
-        long wrong = did(new Event.GaugeSet(BORE, WITH_SECOND));
+        long wrong = did(new StepEvent.GaugeSet(BORE, WITH_SECOND));
         did(new Event.StruckOut(wrong, "wrong zero"));
         assertEquals(Optional.empty(), run().setting(BORE));
         assertEquals(
-                new Event.GaugeChosen(BORE, "BG-2", Optional.empty()),
+                new StepEvent.GaugeChosen(BORE, "BG-2", Optional.empty()),
                 run().chosen(BORE).orElseThrow());
         assertTrue(run().settings().isEmpty());
     }
 
     @Test
     void whatALimitGaugeSaidGoesWithItAndAFeelDoesNot() {
-        long wrong = did(new Event.GaugeSet(BORE, LIMIT_GAUGE));
-        did(new Event.Answered(BORE, Question.GO_ENTERS, Answer.YES));
-        did(new Event.Answered(BORE, Question.PLUG_FEELS, Answer.WITH_DRAG));
+        long wrong = did(new StepEvent.GaugeSet(BORE, LIMIT_GAUGE));
+        did(new StepEvent.Answered(BORE, Question.GO_ENTERS, Answer.YES));
+        did(new StepEvent.Answered(BORE, Question.PLUG_FEELS, Answer.WITH_DRAG));
         did(new Event.StruckOut(wrong, "found worn"));
         Pass pass = run().passes(STEP).get(0);
         assertFalse(pass.answer(Question.GO_ENTERS).isPresent());
@@ -161,7 +161,7 @@ class SettingsOfARunTest {
     }
 
     private long read(String typed) {
-        return did(new Event.ReadingTaken(BORE, "1", mm(typed)));
+        return did(new StepEvent.ReadingTaken(BORE, "1", mm(typed)));
     }
 
     private long did(Event event) {

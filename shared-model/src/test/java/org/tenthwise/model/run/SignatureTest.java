@@ -47,7 +47,7 @@ class SignatureTest {
     }
 
     private static Event reading() {
-        return new Event.ReadingTaken(1, "1.1", new Written("30.010", Unit.MILLIMETRE));
+        return new StepEvent.ReadingTaken(1, "1.1", new Written("30.010", Unit.MILLIMETRE));
     }
 
     private List<Signature> signatures() {
@@ -79,11 +79,11 @@ class SignatureTest {
     static List<Event> whatChangesAFinding() {
         return List.of(
                 reading(),
-                new Event.TemperatureTaken(1, MeasuredBody.PART, Degrees.of("21", CELSIUS)),
-                new Event.Answered(1, Question.CONFIRMED, Answer.YES),
+                new StepEvent.TemperatureTaken(1, MeasuredBody.PART, Degrees.of("21", CELSIUS)),
+                new StepEvent.Answered(1, Question.CONFIRMED, Answer.YES),
                 new Event.StruckOut(2, "slipped"),
-                new Event.PassBegun(1, Event.PassBegun.Why.CUT),
-                new Event.DispositionSigned(1, Disposition.USE_AS_IS, "will do", "Design office"));
+                new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT),
+                new StepEvent.DispositionSigned(1, Disposition.USE_AS_IS, "will do", "Design office"));
     }
 
     @ParameterizedTest
@@ -95,9 +95,9 @@ class SignatureTest {
 
     static List<Event> whatChangesNone() {
         return List.of(
-                new Event.NoteMade(0, "put away"),
+                new StepEvent.NoteMade(0, "put away"),
                 new Event.HandedOver("Setter 2"),
-                new Event.DoubtFlagged(1, "chatter"),
+                new StepEvent.DoubtFlagged(1, "chatter"),
                 new Event.TakenOver(),
                 new Event.Signed("Setter 2", SignedAs.MEASURED_AGAIN),
                 new Event.Closed("Setter 1", SignedAs.MACHINED_AND_MEASURED));

@@ -45,33 +45,34 @@ class WhatARunTellsTest {
 
     @Test
     void whoBeganARunHasItInHandUntilItIsHandedOver() {
-        happened.did("Setter 2", new Event.NoteMade(0, "looked at it"));
+        happened.did("Setter 2", new StepEvent.NoteMade(0, "looked at it"));
         assertEquals("Setter 1", happened.run().by());
         happened.did(new Event.HandedOver("Setter 2"));
         assertEquals("Setter 2", happened.run().by());
         happened.did("Setter 2", new Event.HandedOver("Setter 3"));
-        happened.did("Setter 2", new Event.NoteMade(0, "went home"));
+        happened.did("Setter 2", new StepEvent.NoteMade(0, "went home"));
         assertEquals("Setter 3", happened.run().by());
     }
 
     static List<Event> whatIsDoneAtAStep() {
         return List.of(
-                new Event.GaugeSet(2, Setting.direct(new Gauge("M-2", GaugeKind.MICROMETER, Optional.empty()))),
-                new Event.GaugeChosen(2, "M-3", Optional.empty()),
-                new Event.ReadingTaken(2, "1.1", Happened.mm("30.020")),
-                new Event.TemperatureTaken(2, MeasuredBody.PART, Degrees.of("21", CELSIUS)),
-                new Event.Answered(2, Question.GO_ENTERS, Answer.YES),
-                new Event.CutOnThese(2, "cannot be reached"),
-                new Event.PassBegun(2, Event.PassBegun.Why.CUT),
-                new Event.DispositionSigned(2, Disposition.REWORK, "burr", "Inspector 1"));
+                new StepEvent.GaugeSet(2, Setting.direct(new Gauge("M-2", GaugeKind.MICROMETER, Optional.empty()))),
+                new StepEvent.GaugeChosen(2, "M-3", Optional.empty()),
+                new StepEvent.ReadingTaken(2, "1.1", Happened.mm("30.020")),
+                new StepEvent.TemperatureTaken(2, MeasuredBody.PART, Degrees.of("21", CELSIUS)),
+                new StepEvent.Answered(2, Question.GO_ENTERS, Answer.YES),
+                new StepEvent.CutOnThese(2, "cannot be reached"),
+                new StepEvent.PassBegun(2, StepEvent.PassBegun.Why.CUT),
+                new StepEvent.DispositionSigned(2, Disposition.REWORK, "burr", "Inspector 1"));
     }
 
     @ParameterizedTest
     @MethodSource("whatIsDoneAtAStep")
     void whatIsDoneAtAnotherStepChangesNoPassOfThisOne(Event elsewhere) {
-        happened.did(new Event.GaugeSet(1, Setting.direct(new Gauge("M-1", GaugeKind.MICROMETER, Optional.empty()))));
+        happened.did(
+                new StepEvent.GaugeSet(1, Setting.direct(new Gauge("M-1", GaugeKind.MICROMETER, Optional.empty()))));
         happened.read(1, "30.010");
-        happened.did(new Event.CutOnThese(1, "the other end is behind the centre"));
+        happened.did(new StepEvent.CutOnThese(1, "the other end is behind the centre"));
         List<Pass> before = happened.run().passes(STEP);
         happened.did(elsewhere);
         assertEquals(before, happened.run().passes(STEP));
@@ -84,9 +85,9 @@ class WhatARunTellsTest {
 
     static List<Event> whatMeasures() {
         return List.of(
-                new Event.ReadingTaken(1, "1.1", Happened.mm("30.010")),
-                new Event.TemperatureTaken(1, MeasuredBody.PART, Degrees.of("21", CELSIUS)),
-                new Event.Answered(1, Question.GO_ENTERS, Answer.YES));
+                new StepEvent.ReadingTaken(1, "1.1", Happened.mm("30.010")),
+                new StepEvent.TemperatureTaken(1, MeasuredBody.PART, Degrees.of("21", CELSIUS)),
+                new StepEvent.Answered(1, Question.GO_ENTERS, Answer.YES));
     }
 
     @ParameterizedTest
@@ -99,10 +100,10 @@ class WhatARunTellsTest {
 
     static List<Event> whatMeasuresNothing() {
         return List.of(
-                new Event.NoteMade(1, "looks well"),
-                new Event.DoubtFlagged(1, "a score?"),
+                new StepEvent.NoteMade(1, "looks well"),
+                new StepEvent.DoubtFlagged(1, "a score?"),
                 new Event.StruckOut(2, "slipped"),
-                new Event.GaugeSet(1, Setting.direct(new Gauge("M-1", GaugeKind.MICROMETER, Optional.empty()))),
+                new StepEvent.GaugeSet(1, Setting.direct(new Gauge("M-1", GaugeKind.MICROMETER, Optional.empty()))),
                 new Event.Signed("Inspector 1", SignedAs.MEASURED_AGAIN),
                 new Event.HandedOver("Inspector 1"));
     }
@@ -117,9 +118,9 @@ class WhatARunTellsTest {
 
     @Test
     void everyTemperatureIsToldWhateverTheStepAndWhetherItStillCounts() {
-        Entry part = happened.did(new Event.TemperatureTaken(1, MeasuredBody.PART, Degrees.of("23.5", CELSIUS)));
+        Entry part = happened.did(new StepEvent.TemperatureTaken(1, MeasuredBody.PART, Degrees.of("23.5", CELSIUS)));
         happened.read(1, "30.010");
-        Entry gauge = happened.did(new Event.TemperatureTaken(2, MeasuredBody.GAUGE, Degrees.of("20.5", CELSIUS)));
+        Entry gauge = happened.did(new StepEvent.TemperatureTaken(2, MeasuredBody.GAUGE, Degrees.of("20.5", CELSIUS)));
         assertEquals(
                 List.of(part, gauge),
                 happened.run().temperatures().map(Pass.Temperature::entry).toList());
@@ -140,9 +141,9 @@ class WhatARunTellsTest {
 
     @Test
     void theTemperatureThatCountsIsTheLatestOfThatBodyAndNoneOnceThatIsStruckOut() {
-        happened.did(new Event.TemperatureTaken(1, MeasuredBody.PART, Degrees.of("23.5", CELSIUS)));
-        happened.did(new Event.TemperatureTaken(1, MeasuredBody.GAUGE, Degrees.of("20.5", CELSIUS)));
-        Entry later = happened.did(new Event.TemperatureTaken(1, MeasuredBody.PART, Degrees.of("24.0", CELSIUS)));
+        happened.did(new StepEvent.TemperatureTaken(1, MeasuredBody.PART, Degrees.of("23.5", CELSIUS)));
+        happened.did(new StepEvent.TemperatureTaken(1, MeasuredBody.GAUGE, Degrees.of("20.5", CELSIUS)));
+        Entry later = happened.did(new StepEvent.TemperatureTaken(1, MeasuredBody.PART, Degrees.of("24.0", CELSIUS)));
         assertEquals(
                 Optional.of(Degrees.of("24.0", CELSIUS)),
                 happened.run().pass(STEP).temperature(MeasuredBody.PART));
@@ -158,7 +159,7 @@ class WhatARunTellsTest {
         Entry reading = happened.read(1, "30.010");
         happened.did(new Event.TakenOver());
         assertEquals(reading, happened.run().last());
-        Entry note = happened.did(new Event.NoteMade(0, "put away"));
+        Entry note = happened.did(new StepEvent.NoteMade(0, "put away"));
         assertEquals(note, happened.run().last());
     }
 
@@ -176,24 +177,25 @@ class WhatARunTellsTest {
         happened.read(1, "30.010");
         assertEquals(Optional.empty(), happened.run().closed());
         Entry closing = happened.did(new Event.Closed("Setter 1", SignedAs.MACHINED_AND_MEASURED));
-        happened.did(new Event.NoteMade(0, "put away"));
+        happened.did(new StepEvent.NoteMade(0, "put away"));
         assertEquals(Optional.of(closing.event()), happened.run().closed());
         assertEquals(Optional.empty(), happened.run().before(closing).closed());
     }
 
     @Test
     void aDispositionIsInForceUntilWhatItWasSignedForChanges() {
-        happened.did(new Event.Answered(1, Question.CONFIRMED, Answer.NO));
+        happened.did(new StepEvent.Answered(1, Question.CONFIRMED, Answer.NO));
         assertEquals(Optional.empty(), inForce());
-        Event.DispositionSigned carryOn = new Event.DispositionSigned(1, Disposition.CARRY_ON, "tip held", "Foreman");
+        StepEvent.DispositionSigned carryOn =
+                new StepEvent.DispositionSigned(1, Disposition.CARRY_ON, "tip held", "Foreman");
         happened.did(carryOn);
         assertEquals(Optional.of(carryOn), inForce());
-        happened.did(new Event.Answered(1, Question.CONFIRMED, Answer.NO));
+        happened.did(new StepEvent.Answered(1, Question.CONFIRMED, Answer.NO));
         assertEquals(Optional.empty(), inForce());
         assertEquals(1, happened.run().dispositions(STEP).size(), "what lapsed is told all the same");
     }
 
-    private Optional<Event.DispositionSigned> inForce() {
+    private Optional<StepEvent.DispositionSigned> inForce() {
         return happened.run().dispositions(STEP).stream()
                 .filter(Disposing::inForce)
                 .map(Disposing::disposed)
@@ -202,16 +204,16 @@ class WhatARunTellsTest {
 
     @ParameterizedTest
     @EnumSource(names = {"RESTED_ON_CHANGED", "REWORKED", "REPAIRED"})
-    void aPassThatBeginsByItselfIsNoEntry(Event.PassBegun.Why byItself) {
-        assertThrows(IllegalArgumentException.class, () -> new Event.PassBegun(1, byItself));
+    void aPassThatBeginsByItselfIsNoEntry(StepEvent.PassBegun.Why byItself) {
+        assertThrows(IllegalArgumentException.class, () -> new StepEvent.PassBegun(1, byItself));
     }
 
     @Test
     void passesAreNumberedFromOne() {
         happened.read(1, "30.010");
-        happened.did(new Event.PassBegun(1, Event.PassBegun.Why.CUT));
+        happened.did(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT));
         happened.read(1, "30.020");
-        happened.did(new Event.PassBegun(1, Event.PassBegun.Why.MEASURED_AGAIN));
+        happened.did(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.MEASURED_AGAIN));
         assertEquals(
                 List.of(1, 2, 3),
                 happened.run().passes(STEP).stream().map(Pass::number).toList());

@@ -13,6 +13,7 @@ import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Signature;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.verdict.VerdictKind;
 
 /** What was signed for characteristics that did not pass, in force or lapsed, and who signed the whole. */
@@ -38,7 +39,7 @@ final class DispositionSection {
     }
 
     private void add(Line line, Disposing signed) {
-        Event.DispositionSigned disposed = signed.disposed();
+        StepEvent.DispositionSigned disposed = signed.disposed();
         flow.need(3 * Style.TEXT.leading());
         double middle = flow.y() + Style.BOLD.leading() / 2;
         if (signed.inForce()) {

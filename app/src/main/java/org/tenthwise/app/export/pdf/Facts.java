@@ -19,8 +19,8 @@ import org.tenthwise.model.record.PassStory;
 import org.tenthwise.model.record.Taken;
 import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Entry;
-import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Remark;
+import org.tenthwise.model.run.StepEvent;
 
 /** What there is to know about a characteristic besides its readings, as named lines. */
 final class Facts {
@@ -140,7 +140,7 @@ final class Facts {
                             matter.say("record.noted", remark.words(), matter.signed(entry.by(), entry))));
         }
         for (Disposing signed : line.dispositions()) {
-            Event.DispositionSigned disposed = signed.disposed();
+            StepEvent.DispositionSigned disposed = signed.disposed();
             String words = matter.say(
                     "record.disposition",
                     matter.words().say("disposition", disposed.disposition()),

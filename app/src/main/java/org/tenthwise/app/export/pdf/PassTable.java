@@ -17,6 +17,7 @@ import org.tenthwise.model.record.Taken;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Pass;
+import org.tenthwise.model.run.StepEvent;
 
 /**
  * Every temperature, every reading and every answer of a characteristic, pass by pass, those that do not count any more
@@ -157,7 +158,7 @@ final class PassTable {
                         standing);
         return story.pass()
                 .ended()
-                .filter(ended -> ended.why() == Event.PassBegun.Why.RESTED_ON_CHANGED)
+                .filter(ended -> ended.why() == StepEvent.PassBegun.Why.RESTED_ON_CHANGED)
                 .map(ended -> matter.say(
                         cut(ended) ? "record.pass.before-cut" : "record.pass.before-change", said, ended.step()))
                 .orElse(said);
@@ -166,8 +167,8 @@ final class PassTable {
     /** Who signed to cut with something missing, what, and why. */
     private String onThese(PassStory story, Entry entry) {
         String reason = entry.event()
-                .as(Event.CutOnThese.class)
-                .map(Event.CutOnThese::reason)
+                .as(StepEvent.CutOnThese.class)
+                .map(StepEvent.CutOnThese::reason)
                 .orElse("");
         String missing = new CutOnTheseWords(matter.words()).missing(story.step(), story.pass(), story.finding());
         return matter.say("record.on-these", missing, reason, matter.signed(entry.by(), entry));
@@ -176,7 +177,7 @@ final class PassTable {
     private static boolean cut(Pass.Ended ended) {
         return ended.by()
                 .event()
-                .as(Event.PassBegun.class)
+                .as(StepEvent.PassBegun.class)
                 .filter(Event::takesMetal)
                 .isPresent();
     }

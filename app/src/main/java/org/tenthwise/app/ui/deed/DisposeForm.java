@@ -15,8 +15,8 @@ import org.tenthwise.app.ui.form.Suggestions;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
-import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Words;
 
 /** What becomes of the step in hand, why, and who signs. */
@@ -83,9 +83,9 @@ public final class DisposeForm extends StepForm {
      * where one is needed.
      */
     private void offerNumbers(Run run) {
-        List<Event.DispositionSigned> before = run.entries().stream()
+        List<StepEvent.DispositionSigned> before = run.entries().stream()
                 .map(Entry::event)
-                .flatMap(event -> event.as(Event.DispositionSigned.class).stream())
+                .flatMap(event -> event.as(StepEvent.DispositionSigned.class).stream())
                 .toList();
         numbers()
                 .forEach(field -> field.offer(Stream.concat(

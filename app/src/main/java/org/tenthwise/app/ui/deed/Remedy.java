@@ -10,7 +10,7 @@ import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.run.Entry;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Words;
 
 /** What can be done about the gauge of the step in hand. */
@@ -58,7 +58,7 @@ sealed interface Remedy {
     }
 
     private static void wrong(Entry entry, Words words, List<Remedy> all) {
-        Setting setting = ((Event.GaugeSet) entry.event()).setting();
+        Setting setting = ((StepEvent.GaugeSet) entry.event()).setting();
         GaugeKind.Reference reference = setting.gauge().kind().reference();
         String mark = setting.gauge().id();
         setting.gauge()

@@ -18,7 +18,7 @@ import org.tenthwise.app.ui.form.Suggestions;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.run.Entry;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Words;
 
 /**
@@ -66,7 +66,7 @@ public final class WrongSettingForm extends StepForm {
 
     @Override
     protected List<String> notes(State state) {
-        Setting wrong = ((Event.GaugeSet) setting.event()).setting();
+        Setting wrong = ((StepEvent.GaugeSet) setting.event()).setting();
         List<String> notes = new ArrayList<>();
         notes.add(new GaugeWords(words).line(wrong));
         notes.add(words.say("wrong.goes", words.say("wrong.fault", fault)));

@@ -22,7 +22,7 @@ import org.tenthwise.app.ui.run.RunScreenState.PromptPanel;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.model.plan.Aim;
-import org.tenthwise.model.run.Event.PassBegun.Why;
+import org.tenthwise.model.run.StepEvent.PassBegun.Why;
 import org.tenthwise.model.words.Words;
 
 /**

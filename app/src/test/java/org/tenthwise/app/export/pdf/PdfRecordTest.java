@@ -26,6 +26,7 @@ import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Words;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
 import org.verapdf.pdfa.Foundries;
@@ -82,7 +83,7 @@ class PdfRecordTest {
     void aReasonTypedWithoutAFullStopRunsIntoNothingBehindIt() throws IOException {
         DemoPart carrier = DemoPart.SCREW_CARRIER;
         String text = text(Records.walk(carrier, Records.failing(carrier), 0)
-                        .add(new Event.DispositionSigned(
+                        .add(new StepEvent.DispositionSigned(
                                 1,
                                 Disposition.USE_AS_IS,
                                 "Over by 0.003 at the mouth",
@@ -105,7 +106,7 @@ class PdfRecordTest {
         DemoPart carrier = DemoPart.SCREW_CARRIER;
         String text = text(Records.walk(carrier, Records.passing(carrier), 40)
                         .add(new Event.MachineKnown("Lathe 4", Register.RADIUS, Aim.ByLimits.THIRD))
-                        .add(new Event.CutOnThese(9, "Tail end is behind the centre."))
+                        .add(new StepEvent.CutOnThese(9, "Tail end is behind the centre."))
                         .evidence())
                 .replaceAll("\\s+", " ");
         assertTrue(

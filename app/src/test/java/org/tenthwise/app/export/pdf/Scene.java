@@ -30,6 +30,7 @@ import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.run.StepEvent;
 
 /** Invented runs to write records of, from the plain one to the worst a tablet may be given. */
 enum Scene {
@@ -68,14 +69,14 @@ enum Scene {
         Records.Walk walk = Records.walk(
                 DemoPart.SCREW_CARRIER,
                 passed,
-                passed.events().indexOf(new Event.ReadingTaken(12, "1.1", mm("46.04"))));
-        walk.add(new Event.ReadingTaken(12, "1.1", mm("46.40")));
+                passed.events().indexOf(new StepEvent.ReadingTaken(12, "1.1", mm("46.04"))));
+        walk.add(new StepEvent.ReadingTaken(12, "1.1", mm("46.40")));
         long wrong = walk.seq();
         return walk.add(new Event.StruckOut(wrong, "Gauge stood on a chip; wiped and measured again."))
-                .add(new Event.ReadingTaken(12, "1.1", mm("46.05")))
-                .add(new Event.ReadingTaken(12, "1.1", mm("46.04")))
-                .add(new Event.DoubtFlagged(12, "Does the drawing mean the depth from the shoulder?"))
-                .add(new Event.NoteMade(0, "Coolant at 21 °C since noon."))
+                .add(new StepEvent.ReadingTaken(12, "1.1", mm("46.05")))
+                .add(new StepEvent.ReadingTaken(12, "1.1", mm("46.04")))
+                .add(new StepEvent.DoubtFlagged(12, "Does the drawing mean the depth from the shoulder?"))
+                .add(new StepEvent.NoteMade(0, "Coolant at 21 °C since noon."))
                 .add(new Event.HandedOver("Setter 1"))
                 .evidence();
     }
@@ -84,18 +85,18 @@ enum Scene {
     private static Evidence conceded() {
         List<Event> events = new ArrayList<>();
         for (Event event : Records.passing(DemoPart.SCREW_CARRIER).events()) {
-            boolean pocket = event instanceof Event.ReadingTaken taken
+            boolean pocket = event instanceof StepEvent.ReadingTaken taken
                     && taken.step() == 26
                     && taken.slot().equals("3.1");
             if (event instanceof Event.Closed) {
-                events.add(new Event.DispositionSigned(
+                events.add(new StepEvent.DispositionSigned(
                         26,
                         Disposition.USE_AS_IS,
                         "Over by 0.003 at one of six places; key fitted by hand.",
                         "Design office",
                         Optional.of("C-117")));
             }
-            events.add(pocket ? new Event.ReadingTaken(26, "3.1", mm("12.046")) : event);
+            events.add(pocket ? new StepEvent.ReadingTaken(26, "3.1", mm("12.046")) : event);
         }
         return new Records.Walk(DemoPart.SCREW_CARRIER.plan(), "Setter 2")
                 .add(Records.passing(DemoPart.SCREW_CARRIER).begun())
@@ -111,26 +112,27 @@ enum Scene {
         Records.Walk walk = new Records.Walk(DemoPart.SCREW_CARRIER.plan(), "Setter 2")
                 .add(Records.passing(DemoPart.SCREW_CARRIER).begun());
         for (Event event : Records.passing(DemoPart.SCREW_CARRIER).events()) {
-            boolean pocket = event instanceof Event.ReadingTaken taken
+            boolean pocket = event instanceof StepEvent.ReadingTaken taken
                     && taken.step() == 26
                     && taken.slot().equals("3.1");
             walk.add(
                     event instanceof Event.Closed
-                            ? new Event.DispositionSigned(
+                            ? new StepEvent.DispositionSigned(
                                     26, Disposition.USE_AS_IS, "Key fitted by hand.", "Design office")
-                            : pocket ? new Event.ReadingTaken(26, "3.1", mm("12.046")) : event);
+                            : pocket ? new StepEvent.ReadingTaken(26, "3.1", mm("12.046")) : event);
         }
         walk.add(new Event.Closed("Setter 2", SignedAs.MACHINED_AND_MEASURED))
                 .add(new Event.Signed("Inspector 2", SignedAs.MEASURED_AGAIN))
                 .add(new Event.Signed("Inspector 1", SignedAs.ACCEPTED))
                 .add(new Event.HandedOver("Setter 1"))
-                .add(new Event.ReadingTaken(26, "3.1", mm("12.047")))
-                .add(new Event.PassBegun(13, Event.PassBegun.Why.CUT))
-                .add(new Event.TemperatureTaken(13, MeasuredBody.PART, Degrees.of("21.0", CELSIUS)))
-                .add(new Event.TemperatureTaken(13, MeasuredBody.GAUGE, Degrees.of("20.5", CELSIUS)));
-        List.of("1.1", "2.1", "3.1", "4.1").forEach(place -> walk.add(new Event.ReadingTaken(13, place, mm("0.018"))));
-        return walk.add(new Event.ReadingTaken(12, "1.1", mm("4.60")))
-                .add(new Event.ReadingTaken(18, "1.1", mm("1065")))
+                .add(new StepEvent.ReadingTaken(26, "3.1", mm("12.047")))
+                .add(new StepEvent.PassBegun(13, StepEvent.PassBegun.Why.CUT))
+                .add(new StepEvent.TemperatureTaken(13, MeasuredBody.PART, Degrees.of("21.0", CELSIUS)))
+                .add(new StepEvent.TemperatureTaken(13, MeasuredBody.GAUGE, Degrees.of("20.5", CELSIUS)));
+        List.of("1.1", "2.1", "3.1", "4.1")
+                .forEach(place -> walk.add(new StepEvent.ReadingTaken(13, place, mm("0.018"))));
+        return walk.add(new StepEvent.ReadingTaken(12, "1.1", mm("4.60")))
+                .add(new StepEvent.ReadingTaken(18, "1.1", mm("1065")))
                 .evidence();
     }
 
@@ -162,7 +164,7 @@ enum Scene {
                 .add(new Event.Begun(plan.part(), "1", "L-1", "Lathe 4", plan.source()));
         readWarm(walk, "32.692");
         readWarm(
-                walk.add(new Event.DispositionSigned(
+                walk.add(new StepEvent.DispositionSigned(
                         1, Disposition.REPAIR, "Dressed and sprayed.", "Design office", Optional.of("A-7"))),
                 "32.688");
         return walk.add(new Event.Closed("Setter 1", SignedAs.MACHINED_AND_MEASURED))
@@ -170,10 +172,10 @@ enum Scene {
     }
 
     private static void readWarm(Records.Walk walk, String figure) {
-        walk.add(new Event.TemperatureTaken(1, MeasuredBody.PART, Degrees.of("25", CELSIUS)))
-                .add(new Event.TemperatureTaken(1, MeasuredBody.GAUGE, Degrees.of("20", CELSIUS)))
-                .add(new Event.ReadingTaken(1, "1.1", mm(figure)))
-                .add(new Event.Answered(1, Question.GROOVES_TOUCHED, Answer.OPPOSITE_GROOVES));
+        walk.add(new StepEvent.TemperatureTaken(1, MeasuredBody.PART, Degrees.of("25", CELSIUS)))
+                .add(new StepEvent.TemperatureTaken(1, MeasuredBody.GAUGE, Degrees.of("20", CELSIUS)))
+                .add(new StepEvent.ReadingTaken(1, "1.1", mm(figure)))
+                .add(new StepEvent.Answered(1, Question.GROOVES_TOUCHED, Answer.OPPOSITE_GROOVES));
     }
 
     /** Forty steps with names of sixty letters, no outline, and free text with any sign there is. */
@@ -211,10 +213,10 @@ enum Scene {
                 source);
         return new Records.Walk(plan, unbroken)
                 .add(new Event.Begun(plan.part(), unbroken, unbroken, SIXTY, source))
-                .add(new Event.NoteMade(101, ANY_SIGN))
-                .add(new Event.NoteMade(0, String.join(" ", Collections.nCopies(120, SIXTY))))
-                .add(new Event.DoubtFlagged(202, String.join("", Collections.nCopies(40, unbroken))))
-                .add(new Event.DispositionSigned(303, Disposition.SCRAP, ANY_SIGN + SIXTY + unbroken, unbroken))
+                .add(new StepEvent.NoteMade(101, ANY_SIGN))
+                .add(new StepEvent.NoteMade(0, String.join(" ", Collections.nCopies(120, SIXTY))))
+                .add(new StepEvent.DoubtFlagged(202, String.join("", Collections.nCopies(40, unbroken))))
+                .add(new StepEvent.DispositionSigned(303, Disposition.SCRAP, ANY_SIGN + SIXTY + unbroken, unbroken))
                 .evidence();
     }
 

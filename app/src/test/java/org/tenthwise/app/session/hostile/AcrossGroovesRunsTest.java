@@ -26,7 +26,8 @@ import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
-import org.tenthwise.model.run.Event.PassBegun.Why;
+import org.tenthwise.model.run.StepEvent;
+import org.tenthwise.model.run.StepEvent.PassBegun.Why;
 
 /**
  * The root of an invented Tr 40×7, read across its grooves by a hand that answers, strikes out, takes other gauges and
@@ -128,20 +129,20 @@ class AcrossGroovesRunsTest {
         for (Entry entry : entries) {
             Event event = entry.event();
             boolean counts = !struck.contains(entry.seq());
-            if (event instanceof Event.PassBegun) {
+            if (event instanceof StepEvent.PassBegun) {
                 readings.clear();
                 answer = Optional.empty();
-            } else if (event instanceof Event.GaugeSet) {
+            } else if (event instanceof StepEvent.GaugeSet) {
                 set = counts;
-            } else if (event instanceof Event.GaugeChosen) {
+            } else if (event instanceof StepEvent.GaugeChosen) {
                 set = false;
-            } else if (event instanceof Event.ReadingTaken taken) {
+            } else if (event instanceof StepEvent.ReadingTaken taken) {
                 answer = Optional.empty();
                 readings.remove(taken.slot());
                 if (set && counts) {
                     readings.put(taken.slot(), taken.typed().figure());
                 }
-            } else if (event instanceof Event.Answered answered) {
+            } else if (event instanceof StepEvent.Answered answered) {
                 answer = counts ? Optional.of(answered.answer()) : Optional.empty();
             }
         }

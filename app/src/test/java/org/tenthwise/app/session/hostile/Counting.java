@@ -18,6 +18,7 @@ import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 /** What of the entries of a run still counts for a step, by the rules of the {@link Oracle}. */
 final class Counting {
@@ -39,11 +40,11 @@ final class Counting {
     /** Whether an entry changes what a step came to. */
     boolean changes(Entry entry, int step) {
         Event event = entry.event();
-        return event instanceof Event.ReadingTaken read && read.step() == step
-                || event instanceof Event.TemperatureTaken taken && taken.step() == step
-                || event instanceof Event.Answered answered && answered.step() == step
-                || event instanceof Event.PassBegun begun && begun.step() == step
-                || event instanceof Event.DispositionSigned disposed
+        return event instanceof StepEvent.ReadingTaken read && read.step() == step
+                || event instanceof StepEvent.TemperatureTaken taken && taken.step() == step
+                || event instanceof StepEvent.Answered answered && answered.step() == step
+                || event instanceof StepEvent.PassBegun begun && begun.step() == step
+                || event instanceof StepEvent.DispositionSigned disposed
                         && disposed.step() == step
                         && CHANGING.contains(disposed.disposition())
                 || event instanceof Event.StruckOut out && stepOf(out.entry()) == step;
@@ -53,13 +54,13 @@ final class Counting {
         for (Entry entry : entries) {
             if (entry.seq() == seq) {
                 Event event = entry.event();
-                return event instanceof Event.ReadingTaken read
+                return event instanceof StepEvent.ReadingTaken read
                         ? read.step()
-                        : event instanceof Event.TemperatureTaken taken
+                        : event instanceof StepEvent.TemperatureTaken taken
                                 ? taken.step()
-                                : event instanceof Event.Answered answered
+                                : event instanceof StepEvent.Answered answered
                                         ? answered.step()
-                                        : event instanceof Event.GaugeSet set ? set.step() : 0;
+                                        : event instanceof StepEvent.GaugeSet set ? set.step() : 0;
             }
         }
         return 0;
@@ -74,8 +75,8 @@ final class Counting {
         int start = 0;
         for (int i = 0; i < entries.size(); i++) {
             Entry entry = entries.get(i);
-            boolean anew = entry.event() instanceof Event.PassBegun begun && begun.step() == step.number()
-                    || entry.event() instanceof Event.DispositionSigned disposed
+            boolean anew = entry.event() instanceof StepEvent.PassBegun begun && begun.step() == step.number()
+                    || entry.event() instanceof StepEvent.DispositionSigned disposed
                             && disposed.step() == step.number()
                             && CHANGING.contains(disposed.disposition())
                     || step.restsOn().stream().anyMatch(on -> changes(entry, on));
@@ -88,7 +89,7 @@ final class Counting {
     Map<String, Read> readings(Facts step) {
         Map<String, Read> readings = new LinkedHashMap<>();
         for (Entry entry : counting(step)) {
-            if (entry.event() instanceof Event.ReadingTaken taken && taken.step() == step.number()) {
+            if (entry.event() instanceof StepEvent.ReadingTaken taken && taken.step() == step.number()) {
                 readings.remove(taken.slot());
                 setting(step, entry)
                         .filter(any -> counts(entry))
@@ -106,9 +107,9 @@ final class Counting {
             if (entry.seq() > reading.seq()) {
                 break;
             }
-            if (entry.event() instanceof Event.GaugeSet set && set.step() == step.number()) {
+            if (entry.event() instanceof StepEvent.GaugeSet set && set.step() == step.number()) {
                 setting = struck.contains(entry.seq()) ? Optional.empty() : Optional.of(set.setting());
-            } else if (entry.event() instanceof Event.GaugeChosen chosen && chosen.step() == step.number()) {
+            } else if (entry.event() instanceof StepEvent.GaugeChosen chosen && chosen.step() == step.number()) {
                 setting = Optional.empty();
             }
         }
@@ -135,7 +136,7 @@ final class Counting {
     Map<Question, Answer> answers(Facts step) {
         Map<Question, Answer> answers = new EnumMap<>(Question.class);
         for (Entry entry : counting(step)) {
-            if (entry.event() instanceof Event.Answered answered && answered.step() == step.number()) {
+            if (entry.event() instanceof StepEvent.Answered answered && answered.step() == step.number()) {
                 answers.put(answered.question(), answered.answer());
                 answers.keySet().removeIf(question -> question == answered.question() && !counts(entry));
             }
@@ -146,7 +147,7 @@ final class Counting {
     Map<MeasuredBody, BigDecimal> temperatures(Facts step) {
         Map<MeasuredBody, BigDecimal> temperatures = new EnumMap<>(MeasuredBody.class);
         for (Entry entry : counting(step)) {
-            if (entry.event() instanceof Event.TemperatureTaken taken && taken.step() == step.number()) {
+            if (entry.event() instanceof StepEvent.TemperatureTaken taken && taken.step() == step.number()) {
                 temperatures.put(taken.of(), taken.read().celsius().degrees());
                 temperatures.keySet().removeIf(body -> body == taken.of() && !counts(entry));
             }

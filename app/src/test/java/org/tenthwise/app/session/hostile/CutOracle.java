@@ -11,6 +11,7 @@ import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 /**
  * What may be said of the next cut, from the entries of a run alone.
@@ -194,12 +195,12 @@ final class CutOracle {
         boolean signed = false;
         for (Entry entry : counting.counting(step)) {
             Event event = entry.event();
-            if (event instanceof Event.CutOnThese cut && cut.step() == step.number()) {
+            if (event instanceof StepEvent.CutOnThese cut && cut.step() == step.number()) {
                 signed = true;
             } else if (counting.changes(entry, step.number())
-                    || event instanceof Event.GaugeSet set && set.step() == step.number()
-                    || event instanceof Event.GaugeChosen chosen && chosen.step() == step.number()
-                    || event instanceof Event.DispositionSigned disposed && disposed.step() == step.number()) {
+                    || event instanceof StepEvent.GaugeSet set && set.step() == step.number()
+                    || event instanceof StepEvent.GaugeChosen chosen && chosen.step() == step.number()
+                    || event instanceof StepEvent.DispositionSigned disposed && disposed.step() == step.number()) {
                 signed = false;
             }
         }

@@ -20,8 +20,8 @@ import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
-import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.run.StepEvent;
 
 /**
  * Does the next thing to a run: mostly what is asked, mostly with a figure that is in, and again and again something
@@ -56,7 +56,7 @@ final class Hand {
         } else if (dice < 82) {
             session.goTo(1 + random.nextInt(plan.facts().size()));
         } else if (dice < 86) {
-            session.again(Event.PassBegun.Why.values()[random.nextInt(3)]);
+            session.again(StepEvent.PassBegun.Why.values()[random.nextInt(3)]);
         } else if (dice < 90) {
             strike();
         } else if (dice < 93) {

@@ -28,8 +28,8 @@ import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.record.Proposal;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
-import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Pass;
+import org.tenthwise.model.run.StepEvent;
 
 /**
  * Nothing passes that should not: random runs, worked by a hand that does anything at any time, are judged after every
@@ -146,8 +146,8 @@ class HostileRunsTest {
     private void noCutThatScraps(long seed, RandomPlan plan, List<Entry> before, List<Entry> after, Sheet sheet) {
         CutOracle then = new CutOracle(plan.facts(), before);
         for (Entry entry : after.subList(before.size(), after.size())) {
-            if (entry.event() instanceof Event.PassBegun begun
-                    && begun.why() == Event.PassBegun.Why.CUT
+            if (entry.event() instanceof StepEvent.PassBegun begun
+                    && begun.why() == StepEvent.PassBegun.Why.CUT
                     && !then.mayCut(plan.facts(begun.step()))) {
                 wrong(seed, "check %d is cut".formatted(begun.step()), plan, after);
             }
@@ -202,17 +202,17 @@ class HostileRunsTest {
     private static void nothingBehindAShutHoldPoint(long seed, RandomPlan plan, List<Entry> before, List<Entry> after) {
         Oracle oracle = new Oracle(plan.facts(), before);
         for (Entry entry : after.subList(before.size(), after.size())) {
-            int step = entry.event() instanceof Event.ReadingTaken read
+            int step = entry.event() instanceof StepEvent.ReadingTaken read
                     ? read.step()
-                    : entry.event() instanceof Event.TemperatureTaken taken
+                    : entry.event() instanceof StepEvent.TemperatureTaken taken
                             ? taken.step()
-                            : entry.event() instanceof Event.Answered answered
+                            : entry.event() instanceof StepEvent.Answered answered
                                     ? answered.step()
-                                    : entry.event() instanceof Event.PassBegun begun
+                                    : entry.event() instanceof StepEvent.PassBegun begun
                                             ? begun.step()
-                                            : entry.event() instanceof Event.CutOnThese signed
+                                            : entry.event() instanceof StepEvent.CutOnThese signed
                                                     ? signed.step()
-                                                    : entry.event() instanceof Event.DispositionSigned disposed
+                                                    : entry.event() instanceof StepEvent.DispositionSigned disposed
                                                             ? disposed.step()
                                                             : 0;
             if (step > 0 && !oracle.waitingFor(plan.facts(step)).isEmpty()) {

@@ -16,6 +16,7 @@ import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.StepEvent;
 
 /**
  * A run in hand judges after an entry only what the entry touches. Over random runs, worked by a hand that does
@@ -56,7 +57,7 @@ class JudgedAsItGrowsTest {
         }
         for (Entry entry : ledger.entries(hand.session().id())) {
             struckOut += entry.event() instanceof Event.StruckOut ? 1 : 0;
-            passesEnded += entry.event() instanceof Event.PassBegun ? 1 : 0;
+            passesEnded += entry.event() instanceof StepEvent.PassBegun ? 1 : 0;
         }
     }
 }

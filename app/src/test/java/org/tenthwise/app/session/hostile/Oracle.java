@@ -12,7 +12,7 @@ import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 /**
  * What may be said of a run, from its entries alone.
@@ -106,7 +106,7 @@ final class Oracle {
 
     private boolean repaired(Facts step) {
         return entries.stream()
-                .anyMatch(entry -> entry.event() instanceof Event.DispositionSigned disposed
+                .anyMatch(entry -> entry.event() instanceof StepEvent.DispositionSigned disposed
                         && disposed.step() == step.number()
                         && disposed.disposition() == Disposition.REPAIR);
     }
@@ -114,7 +114,7 @@ final class Oracle {
     private Optional<Disposition> disposition(Facts step) {
         Optional<Disposition> inForce = Optional.empty();
         for (Entry entry : entries) {
-            if (entry.event() instanceof Event.DispositionSigned disposed && disposed.step() == step.number()) {
+            if (entry.event() instanceof StepEvent.DispositionSigned disposed && disposed.step() == step.number()) {
                 inForce = Optional.of(disposed.disposition());
             } else if (counting.changes(entry, step.number())
                     || step.restsOn().stream().anyMatch(on -> counting.changes(entry, on))) {

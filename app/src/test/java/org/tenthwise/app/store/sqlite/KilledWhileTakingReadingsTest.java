@@ -17,7 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.Verification;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 /**
  * Ends a process by force while it takes readings into a store, at moments chosen at random, and looks for every
@@ -89,8 +89,8 @@ class KilledWhileTakingReadingsTest {
 
         List<String> figures = new ArrayList<>();
         kept.entries("run-1")
-                .forEach(entry ->
-                        figures.add(((Event.ReadingTaken) entry.event()).typed().text()));
+                .forEach(entry -> figures.add(
+                        ((StepEvent.ReadingTaken) entry.event()).typed().text()));
         assertEquals(figures.size(), verification.entries(), when);
         said.forEach((seq, figure) -> {
             assertTrue(seq <= figures.size(), () -> "entry %d is lost %s".formatted(seq, when));

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.Verification;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 /**
  * Lets the power go after everything a process did to the store's folder, one after the other, and looks on what is
@@ -123,7 +123,7 @@ class PowerLossTest {
             }
             TreeMap<Long, String> there = new TreeMap<>();
             kept.entries("run-1").forEach(entry -> {
-                if (entry.event() instanceof Event.ReadingTaken taken) {
+                if (entry.event() instanceof StepEvent.ReadingTaken taken) {
                     there.put(entry.seq(), taken.typed().text());
                 }
             });

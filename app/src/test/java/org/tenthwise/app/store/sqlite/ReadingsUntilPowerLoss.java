@@ -13,6 +13,7 @@ import java.util.List;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 /**
  * Makes a store, takes readings into it, closes it, opens it and takes more; writes the figure of each into a file
@@ -35,7 +36,7 @@ final class ReadingsUntilPowerLoss {
                     for (int i = 0; i < readings / 2; i++) {
                         String figure = "%d.%03d".formatted(half, i);
                         List<Event> events = i % 5 == 0
-                                ? List.of(Sample.reading(figure), new Event.NoteMade(3, "x".repeat(700 * i)))
+                                ? List.of(Sample.reading(figure), new StepEvent.NoteMade(3, "x".repeat(700 * i)))
                                 : List.of(Sample.reading(figure));
                         List<Entry> saved = ledger.append("run-1", Sample.AT, "A. Turner", events);
                         said.write((saved.get(0).seq() + " " + figure + "\n").getBytes(UTF_8));

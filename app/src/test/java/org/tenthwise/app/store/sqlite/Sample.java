@@ -20,6 +20,7 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 /** Invented entries, and a way past the ledger to its file. */
 public final class Sample {
@@ -46,7 +47,7 @@ public final class Sample {
     }
 
     static Event reading(String figure) {
-        return new Event.ReadingTaken(3, "1.1", new Written(figure, Unit.MILLIMETRE));
+        return new StepEvent.ReadingTaken(3, "1.1", new Written(figure, Unit.MILLIMETRE));
     }
 
     /** Adds an entry of a kind this release does not know, tied as a newer one would tie it. */
@@ -66,7 +67,9 @@ public final class Sample {
         try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + store)) {
             LedgerTable table = new LedgerTable(connection);
             StoredEntry note = StoredEntry.behind(
-                    table.head(), table.runHead(run), new NewEntry(run, AT, "A. Turner", new Event.NoteMade(3, "")));
+                    table.head(),
+                    table.runHead(run),
+                    new NewEntry(run, AT, "A. Turner", new StepEvent.NoteMade(3, "")));
             String body = text.apply(note.body());
             table.add(new StoredEntry(
                     note.seq(),
@@ -81,7 +84,7 @@ public final class Sample {
     }
 
     public static Entry note(Ledger ledger, String run) throws CouldNotSave {
-        return ledger.append(run, AT, "A. Turner", new Event.NoteMade(3, "seen"));
+        return ledger.append(run, AT, "A. Turner", new StepEvent.NoteMade(3, "seen"));
     }
 
     /** Changes the text of an entry, past what guards it, and leaves everything else as it is. */

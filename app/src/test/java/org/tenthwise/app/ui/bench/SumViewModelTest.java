@@ -14,7 +14,7 @@ import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.bench.BenchFormState.FieldShown;
 import org.tenthwise.model.quantity.Unit;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 class SumViewModelTest {
 
@@ -167,8 +167,8 @@ class SumViewModelTest {
         sum.note();
         List<String> notes = session.state().sheet().run().entries().stream()
                 .map(entry -> entry.event())
-                .filter(Event.NoteMade.class::isInstance)
-                .map(event -> ((Event.NoteMade) event).words())
+                .filter(StepEvent.NoteMade.class::isInstance)
+                .map(event -> ((StepEvent.NoteMade) event).words())
                 .toList();
         assertEquals(1, notes.size());
         String note = notes.get(0);

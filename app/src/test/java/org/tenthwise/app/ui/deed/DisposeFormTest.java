@@ -15,7 +15,7 @@ import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.run.Disposition;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 class DisposeFormTest {
 
@@ -70,7 +70,7 @@ class DisposeFormTest {
         type("Design office");
         model.form().goOn();
         assertEquals(
-                Optional.of(new Event.DispositionSigned(
+                Optional.of(new StepEvent.DispositionSigned(
                         13, Disposition.USE_AS_IS, "Key is fitted to it", "Design office", Optional.of("C-117"))),
                 session.state().line().disposed());
         assertTrue(session.state().line().settled());
@@ -111,7 +111,7 @@ class DisposeFormTest {
         type("Inspector 1");
         model.form().goOn();
         assertEquals(
-                Optional.of(new Event.DispositionSigned(13, Disposition.SCRAP, "Past size", "Inspector 1")),
+                Optional.of(new StepEvent.DispositionSigned(13, Disposition.SCRAP, "Past size", "Inspector 1")),
                 session.state().line().disposed());
     }
 

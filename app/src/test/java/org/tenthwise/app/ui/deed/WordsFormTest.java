@@ -14,6 +14,7 @@ import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.app.ui.shell.Navigator.Saying;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 class WordsFormTest {
 
@@ -43,13 +44,13 @@ class WordsFormTest {
 
     @Test
     void aNoteIsKeptWithTheStepInHand() {
-        assertEquals(new Event.NoteMade(13, "Boring bar sings"), say(Saying.NOTE, "Boring bar sings"));
+        assertEquals(new StepEvent.NoteMade(13, "Boring bar sings"), say(Saying.NOTE, "Boring bar sings"));
         assertEquals(List.of("back"), workshop.asked);
     }
 
     @Test
     void aDoubtIsKeptWithTheStepInHand() {
-        assertEquals(new Event.DoubtFlagged(13, "Tip?"), say(Saying.DOUBT, "Tip?"));
+        assertEquals(new StepEvent.DoubtFlagged(13, "Tip?"), say(Saying.DOUBT, "Tip?"));
     }
 
     @Test

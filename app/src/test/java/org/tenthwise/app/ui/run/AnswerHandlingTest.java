@@ -15,8 +15,8 @@ import org.tenthwise.app.session.Prompt;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Disposition;
-import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.run.StepEvent.PassBegun.Why;
 import org.tenthwise.model.verdict.VerdictKind;
 
 /** Answers, temperatures and passes on the run screen, and where what is found leads. */

@@ -13,7 +13,7 @@ import org.tenthwise.app.ui.run.RunScreenState.Meaning;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Register;
-import org.tenthwise.model.run.Event.PassBegun.Why;
+import org.tenthwise.model.run.StepEvent.PassBegun.Why;
 import org.tenthwise.model.verdict.VerdictKind;
 
 /**

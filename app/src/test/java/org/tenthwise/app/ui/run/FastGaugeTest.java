@@ -31,7 +31,7 @@ import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.model.plan.Plan;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 /** A gauge that types faster than the ledger writes, into checks of twenty places; time is moved by hand. */
 class FastGaugeTest extends ScreenTest {
@@ -96,7 +96,7 @@ class FastGaugeTest extends ScreenTest {
                 }
             });
             List<String> taken = ledger.entries(session.id()).stream()
-                    .flatMap(entry -> entry.event() instanceof Event.ReadingTaken read
+                    .flatMap(entry -> entry.event() instanceof StepEvent.ReadingTaken read
                             ? Stream.of(read.typed().text())
                             : Stream.empty())
                     .toList();

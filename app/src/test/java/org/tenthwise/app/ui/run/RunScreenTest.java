@@ -22,8 +22,8 @@ import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Disposition;
-import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.run.StepEvent.PassBegun.Why;
 
 /** The run screen in its states, on every display. */
 class RunScreenTest extends RunAtHand {

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.tenthwise.app.text.RunOutAtHand;
 import org.tenthwise.model.plan.Holding;
 import org.tenthwise.model.run.Disposition;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 /**
  * The longest that is ever told about a run-out: both axes, a lean, form that stays, and the datum before all of it.
@@ -58,7 +58,7 @@ class TwoSectionsScreenTest extends RunAtHand {
         assertEquals(List.of("Enter", "Trued up"), keys());
         atOnce().keepOrAgain();
         assertEquals(
-                Optional.of(Event.PassBegun.Why.MOVED),
+                Optional.of(StepEvent.PassBegun.Why.MOVED),
                 run.session.state().pass().why());
     }
 

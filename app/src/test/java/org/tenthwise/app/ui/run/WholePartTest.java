@@ -36,6 +36,7 @@ import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.verdict.VerdictKind;
 
 /**
@@ -189,20 +190,20 @@ class WholePartTest extends ScreenTest {
     }
 
     private static void play(Hand hand, Scene scene, ARun run, Event event) {
-        if (event instanceof Event.GaugeSet set) {
+        if (event instanceof StepEvent.GaugeSet set) {
             set(hand, scene, run, set);
-        } else if (event instanceof Event.ReadingTaken taken) {
+        } else if (event instanceof StepEvent.ReadingTaken taken) {
             if (!hand.walksOn()) {
                 goTo(hand, scene, run, taken.step());
             }
             hand.enter(scene, taken.typed().text());
-        } else if (event instanceof Event.TemperatureTaken taken) {
+        } else if (event instanceof StepEvent.TemperatureTaken taken) {
             goTo(hand, scene, run, taken.step());
             hand.enter(scene, taken.read().text());
-        } else if (event instanceof Event.Answered answered) {
+        } else if (event instanceof StepEvent.Answered answered) {
             goTo(hand, scene, run, answered.step());
             hand.press(scene, "reply-" + answered.question().answers().indexOf(answered.answer()));
-        } else if (event instanceof Event.PassBegun) {
+        } else if (event instanceof StepEvent.PassBegun) {
             if (run.session.state().asked() instanceof Prompt.WhichRegister) {
                 hand.press(scene, "reply-" + Register.DIAMETER.ordinal());
             }
@@ -214,7 +215,7 @@ class WholePartTest extends ScreenTest {
      * The gauge the plan names is at hand; which way its number goes, where that is not known yet, and what it is set
      * on, are told.
      */
-    private static void set(Hand hand, Scene scene, ARun run, Event.GaugeSet set) {
+    private static void set(Hand hand, Scene scene, ARun run, StepEvent.GaugeSet set) {
         Setting setting = set.setting();
         if (setting.gauge().sense().isPresent() || setting.certified().isPresent()) {
             goTo(hand, scene, run, set.step());
@@ -250,17 +251,17 @@ class WholePartTest extends ScreenTest {
     private static List<String> done(List<Event> events, UnaryOperator<String> kept) {
         List<String> done = new ArrayList<>();
         for (Event event : events) {
-            if (event instanceof Event.ReadingTaken taken) {
+            if (event instanceof StepEvent.ReadingTaken taken) {
                 done.add("%d %s %s"
                         .formatted(
                                 taken.step(),
                                 taken.slot(),
                                 kept.apply(taken.typed().text())));
-            } else if (event instanceof Event.TemperatureTaken taken) {
+            } else if (event instanceof StepEvent.TemperatureTaken taken) {
                 done.add("%d %s %s".formatted(taken.step(), taken.of(), taken.read()));
-            } else if (event instanceof Event.Answered answered) {
+            } else if (event instanceof StepEvent.Answered answered) {
                 done.add("%d %s %s".formatted(answered.step(), answered.question(), answered.answer()));
-            } else if (event instanceof Event.PassBegun begun) {
+            } else if (event instanceof StepEvent.PassBegun begun) {
                 done.add("%d %s".formatted(begun.step(), begun.why()));
             }
         }
