@@ -38,12 +38,12 @@ public final class EntryText {
 
     /** @throws IllegalArgumentException for an event of an unknown kind, which is kept and never written */
     public static String write(NewEntry added, Before before) {
-        return write(added, before, EventKind.of(added.event()));
+        return write(added, before, EventKinds.of(added.event()));
     }
 
     static String write(NewEntry added, Before before, EventKind<?> kind) {
         ObjectNode entry = JsonNodeFactory.instance.objectNode();
-        if (kind.format() > EventKind.FORMAT_UNSAID) {
+        if (kind.format() > EventKinds.FORMAT_UNSAID) {
             entry.put("format", kind.format());
         }
         entry.put("run", added.run());
@@ -61,7 +61,7 @@ public final class EntryText {
 
     /** The word an event's kind is stored under. */
     public static String kind(Event event) {
-        return event.as(Event.Unknown.class).map(Event.Unknown::kind).orElseGet(() -> EventKind.of(event)
+        return event.as(Event.Unknown.class).map(Event.Unknown::kind).orElseGet(() -> EventKinds.of(event)
                 .name());
     }
 
@@ -76,17 +76,17 @@ public final class EntryText {
     /** @param body UTF-8, as stored */
     static Said said(long seq, byte[] body) throws UnreadableEntry {
         JsonFields fields = new JsonFields(tree(decoded(body)));
-        int format = fields.wholeIfAny("format").map(Long::intValue).orElse(EventKind.FORMAT_UNSAID);
+        int format = fields.wholeIfAny("format").map(Long::intValue).orElse(EventKinds.FORMAT_UNSAID);
         String run = fields.text("run");
         Optional<JsonFields> told = fields.objectIfAny("before");
         Optional<Before> before = told.isPresent() ? Optional.of(Before.read(told.get())) : Optional.empty();
         String kind = fields.text("kind");
         OffsetDateTime at = time(fields.text("at"));
         String by = fields.text("by");
-        Optional<EventKind<?>> known = format > EventKind.NEWEST_FORMAT ? Optional.empty() : EventKind.named(kind);
+        Optional<EventKind<?>> known = format > EventKinds.NEWEST_FORMAT ? Optional.empty() : EventKinds.named(kind);
         JsonFields own = fields.object("event");
         Event event = known.isPresent() ? known.get().read(own) : new Event.Unknown(kind, own.asText());
-        if (format <= EventKind.NEWEST_FORMAT) {
+        if (format <= EventKinds.NEWEST_FORMAT) {
             fields.end();
         }
         return new Said(new Entry(seq, run, at, by, event), before);

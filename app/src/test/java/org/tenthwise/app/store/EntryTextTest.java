@@ -88,12 +88,12 @@ class EntryTextTest {
         Set<Class<?>> events = kinds(Event.class).collect(Collectors.toSet());
         events.remove(Event.Unknown.class); // read only
 
-        assertEquals(events, EventKind.ALL.stream().map(EventKind::type).collect(Collectors.toSet()));
+        assertEquals(events, EventKinds.ALL.stream().map(EventKind::type).collect(Collectors.toSet()));
         assertEquals(
                 events, examples().map(example -> example.event().getClass()).collect(Collectors.toSet()));
         assertEquals(
                 events.size(),
-                EventKind.ALL.stream().map(EventKind::name).distinct().count());
+                EventKinds.ALL.stream().map(EventKind::name).distinct().count());
     }
 
     private static Stream<Class<?>> kinds(Class<?> of) {
@@ -194,7 +194,7 @@ class EntryTextTest {
     void anEntryOfAKindThatIsNewSaysTheFormatItTakesAndOneOfBeforeSaysNone() throws UnreadableEntry {
         EventKind<StepEvent.NoteMade> newer = new EventKind<>(
                 "photo-taken",
-                EventKind.NEWEST_FORMAT + 1,
+                EventKinds.NEWEST_FORMAT + 1,
                 StepEvent.NoteMade.class,
                 (note, to) -> to.put("of", note.words()),
                 from -> new StepEvent.NoteMade(1, from.text("of")));
@@ -207,7 +207,7 @@ class EntryTextTest {
         String text = EntryText.write(photo, new Before(2, "ab"), newer);
 
         assertEquals(
-                "{\"format\":" + (EventKind.NEWEST_FORMAT + 1)
+                "{\"format\":" + (EventKinds.NEWEST_FORMAT + 1)
                         + ",\"run\":\"run-1\",\"before\":{\"place\":2,\"hash\":\"ab\"},\"kind\":\"photo-taken\","
                         + "\"at\":\"2026-03-02T07:15:00+01:00\",\"by\":\"A. Turner\",\"event\":{\"of\":\"jaws\"}}",
                 text);
@@ -223,18 +223,18 @@ class EntryTextTest {
                 "answered begun closed cut-on-these disposed doubt-flagged gauge-chosen gauge-known gauge-set "
                         + "handed-over machine-known note-made pass-begun reading-taken signed struck-out taken-over "
                         + "temperature-taken",
-                EventKind.ALL.stream()
-                        .filter(kind -> kind.format() <= EventKind.FORMAT_UNSAID)
+                EventKinds.ALL.stream()
+                        .filter(kind -> kind.format() <= EventKinds.FORMAT_UNSAID)
                         .map(EventKind::name)
                         .sorted()
                         .collect(Collectors.joining(" ")));
         assertEquals(
-                IntStream.rangeClosed(EventKind.FORMAT_UNSAID + 1, EventKind.NEWEST_FORMAT)
+                IntStream.rangeClosed(EventKinds.FORMAT_UNSAID + 1, EventKinds.NEWEST_FORMAT)
                         .boxed()
                         .toList(),
-                EventKind.ALL.stream()
+                EventKinds.ALL.stream()
                         .map(EventKind::format)
-                        .filter(format -> format > EventKind.FORMAT_UNSAID)
+                        .filter(format -> format > EventKinds.FORMAT_UNSAID)
                         .sorted()
                         .toList());
     }
