@@ -34,8 +34,7 @@ public final class AnswerFormat {
     }
 
     /**
-     * A length to a hundredth of a micrometre or a millionth of an inch, noughts at the end left out as far as is
-     * usual.
+     * A length to a hundredth of a micrometre or a millionth of an inch, zeros at the end left out as far as is usual.
      */
     public String length(Length length) {
         int least = unit == Unit.INCH ? LEAST_PLACES_INCH : LEAST_PLACES_MM;
@@ -49,7 +48,7 @@ public final class AnswerFormat {
         return Figures.plain(length, unit, places);
     }
 
-    /** A depth, without noughts at its end. */
+    /** A depth, without zeros at its end. */
     String depth(Length length) {
         return Figures.number(length.in(unit)
                 .setScale(LEAST_PLACES_INCH, RoundingMode.HALF_UP)

@@ -165,7 +165,7 @@ final class NextCutForm implements BenchForm {
         return Written.of(limit.in(filled.unit()), filled.unit());
     }
 
-    /** How far a size is out of its limits; less than nought inside. */
+    /** How far a size is out of its limits; less than zero inside. */
     private static Length beyond(Length size, Length lower, Length upper) {
         return Length.greatest(List.of(size.minus(upper), lower.minus(size)));
     }

@@ -3,7 +3,7 @@ package org.tenthwise.app.device;
 /** The display the client is shown on. Asked on the screen thread. */
 public interface Display {
 
-    /** Width and height of a window, in the screen's own units, both more than nought. */
+    /** Width and height of a window, in the screen's own units, both more than zero. */
     record Size(double width, double height) {
 
         /** A tablet of ten inches, held across. */

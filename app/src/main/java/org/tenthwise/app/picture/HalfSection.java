@@ -134,7 +134,7 @@ final class HalfSection {
         return radius(outline.outside(), x).orElse(0.0);
     }
 
-    /** Pixels from the axis to the inside at {@code x}; nought where it is solid. */
+    /** Pixels from the axis to the inside at {@code x}; zero where it is solid. */
     double insideRadius(double x) {
         return radius(outline.inside(), x).orElse(0.0);
     }

@@ -14,7 +14,7 @@ final class Hatching {
     /**
      * @param rings closed outlines; what lies inside an odd number of them is hatched
      * @param degrees slope of the lines, rising to the right where positive
-     * @param spacing pixels between lines, more than nought
+     * @param spacing pixels between lines, more than zero
      */
     static List<Shape.Polyline> lines(List<List<Point>> rings, double degrees, double spacing) {
         double cos = Math.cos(Math.toRadians(degrees));

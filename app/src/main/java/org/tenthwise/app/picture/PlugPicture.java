@@ -11,8 +11,8 @@ import org.tenthwise.model.quantity.Length;
  *
  * @param strip clearances, wanted and found: a column for the least and one for the most
  * @param wanted what the section is drawn with before both are measured
- * @param widest the widest play wanted, more than nought
- * @param boreSpread greatest bore less least bore; nought before both are measured
+ * @param widest the widest play wanted, more than zero
+ * @param boreSpread greatest bore less least bore; zero before both are measured
  * @param hand what the hand found
  * @param notes lines under the section: sizes of bore and plug
  */

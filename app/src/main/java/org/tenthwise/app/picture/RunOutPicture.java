@@ -60,7 +60,7 @@ public record RunOutPicture(
     /**
      * A jaw.
      *
-     * @param in more than nought where it goes in or gets a shim, less where it backs out, nought where it stays
+     * @param in more than zero where it goes in or gets a shim, less where it backs out, zero where it stays
      * @param words how far, to stand beside the jaw; empty where it stays
      * @param told the same with the jaw's number, to stand by itself
      */

@@ -15,7 +15,7 @@ import org.tenthwise.model.tolerance.Limit;
  * column for every reading or earlier cut, limits written as sizes, and the distance as a dimension.
  *
  * @param lower least size allowed; one of the two limits may be absent
- * @param guardBand nought for none
+ * @param guardBand zero for none
  * @param columns earlier cuts first, then the readings in the order they are taken
  * @param judged the size that is judged; absent before there is one
  * @param distance from the judged size to the limit that counts
@@ -78,7 +78,7 @@ public record SizePicture(
      * A cut that is proposed: the same comes off everywhere.
      *
      * @param aim where the middle of the sizes is wanted
-     * @param off what comes off the size; more than nought
+     * @param off what comes off the size; more than zero
      * @param figures the one figure it is known by, as the register counts it
      */
     public record Cut(Sized aim, Length off, String figures) {}

@@ -46,7 +46,7 @@ record ThreadProfile(double pitch, double tangent, double pitchRadius, double cr
         return Math.max(onFlanks, root + wire / 2);
     }
 
-    /** Radius of the surface at {@code along} when a groove is in the middle at nought. */
+    /** Radius of the surface at {@code along} when a groove is in the middle at zero. */
     double radius(double along) {
         double off = Math.abs(along - Math.rint(along / pitch) * pitch);
         double atRoot = halfWidth(root);

@@ -40,7 +40,7 @@ final class EntryCheck {
         }
         Length size = new Written(text, unit).length();
         if (size.signum() <= 0) {
-            return Optional.of(new Objection(Objection.Kind.NOT_ABOVE_NOUGHT, text));
+            return Optional.of(new Objection(Objection.Kind.NOT_ABOVE_ZERO, text));
         }
         return unfitWires(step, size).or(() -> farOff(text, unit, List.of(Plausible.certified(nominal.length()))));
     }
@@ -99,7 +99,7 @@ final class EntryCheck {
         Optional<Length> zero = setting.flatMap(Setting::zero).map(Written::length);
         boolean signed = zero.isPresent() || step.check().asTurn().isPresent();
         if (!signed && read.signum() <= 0) {
-            return Optional.of(new Objection(Objection.Kind.NOT_ABOVE_NOUGHT, text));
+            return Optional.of(new Objection(Objection.Kind.NOT_ABOVE_ZERO, text));
         }
         if (zero.isPresent()
                 && FromMaster.size(

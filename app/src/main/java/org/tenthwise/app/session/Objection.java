@@ -17,8 +17,8 @@ public record Objection(Kind kind, String detail, String expected, Optional<Mess
     /** What can be wrong. */
     public enum Kind {
         NOT_A_NUMBER,
-        NOT_ABOVE_NOUGHT,
-        /** No size of nought or less was ever cut: what the gauge is set on makes that of the reading. */
+        NOT_ABOVE_ZERO,
+        /** No size of zero or less was ever cut: what the gauge is set on makes that of the reading. */
         NO_SUCH_SIZE,
         /** No such gauge, unit or feature gives it; {@link RunSession#keep} takes it where it is really meant. */
         FAR_OFF,

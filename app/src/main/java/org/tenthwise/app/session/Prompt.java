@@ -212,7 +212,7 @@ public sealed interface Prompt {
     /**
      * What the gauge reads on the master.
      *
-     * @param suggested nought, taken where nothing is typed
+     * @param suggested zero, taken where nothing is typed
      */
     record Zero(Written certified, Written suggested) implements ForAFigure {
         @Override

@@ -22,8 +22,8 @@ import org.tenthwise.model.words.Message;
 /**
  * An entry as JSON text, all of it but its place in the ledger.
  *
- * <p>Keys come in one fixed order, sizes as text with their unit beside ({@code "35.010"} keeps its nought), whatever
- * may be absent is left out. Reading takes exactly what writing makes: a key missing or one too many is an error, for a
+ * <p>Keys come in one fixed order, sizes as text with their unit beside ({@code "35.010"} keeps its zero), whatever may
+ * be absent is left out. Reading takes exactly what writing makes: a key missing or one too many is an error, for a
  * record must not be read by half. A kind this release does not know is read as {@link Event.Unknown}, its own fields
  * unread; so is an entry that says it takes a newer format to read it, whatever its kind.
  */

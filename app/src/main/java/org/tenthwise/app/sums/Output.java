@@ -33,7 +33,7 @@ public record Output<T>(
     private static final int PLACES_OF_AN_INCH = 8;
     private static final int LEAST_PLACES = 8;
     private static final MathContext FIGURES = new MathContext(12, RoundingMode.HALF_EVEN);
-    /** Leaves eight figures of a chance of 1e-32; what is less is nought in any shop. */
+    /** Leaves eight figures of a chance of 1e-32; what is less is zero in any shop. */
     private static final int MOST_PLACES = 40;
 
     private static <T> Output<T> of(String key, Quantity quantity, Writer<T> writer) {

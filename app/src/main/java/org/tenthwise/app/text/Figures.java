@@ -22,8 +22,8 @@ public final class Figures {
     private Figures() {}
 
     /**
-     * {@code length} in {@code unit} with {@code places} after the point; a length that is not nought never reads as
-     * nought.
+     * {@code length} in {@code unit} with {@code places} after the point; a length that is not zero never reads as
+     * zero.
      */
     public static String plain(Length length, Unit unit, int places) {
         return beside(List.of(Length.ZERO), length, unit, places);
@@ -36,12 +36,12 @@ public final class Figures {
                 .toPlainString());
     }
 
-    /** With a plus where it is more than nought. */
+    /** With a plus where it is more than zero. */
     public static String signed(Length length, Unit unit, int places) {
         return (length.signum() > 0 ? "+" : "") + plain(length, unit, places);
     }
 
-    /** As it was written, to the last nought. */
+    /** As it was written, to the last zero. */
     public static String written(Written written) {
         return sign(written.text());
     }
@@ -58,7 +58,7 @@ public final class Figures {
         return sign(number.toPlainString());
     }
 
-    /** How many places keep a length that is not nought from reading as nought. */
+    /** How many places keep a length that is not zero from reading as zero. */
     static int places(Length length, Unit unit, int places) {
         return places(List.of(Length.ZERO), length, unit, places);
     }

@@ -27,7 +27,7 @@ public final class StepFigures {
     private static final int PLACES_OF_A_MEAN = 2;
 
     private final Limits limits;
-    /** Nought for none. */
+    /** Zero for none. */
     private final Length guardBand;
 
     private final int places;
@@ -119,8 +119,8 @@ public final class StepFigures {
     }
 
     /**
-     * How far the size judged lies from a limit: never shown as nought, nor as far as the guard band reaches, when it
-     * is not.
+     * How far the size judged lies from a limit: never shown as zero, nor as far as the guard band reaches, when it is
+     * not.
      */
     public String distance(Length distance) {
         return Figures.beside(
@@ -149,7 +149,7 @@ public final class StepFigures {
      * The size of a reading and what it was corrected by, in the places both are printed with, so that the printed
      * figures add up.
      *
-     * @param correction signed; nought where nothing was corrected
+     * @param correction signed; zero where nothing was corrected
      */
     public record CorrectionAndValue(String correction, String value) {}
 
@@ -184,7 +184,7 @@ public final class StepFigures {
         return Figures.plain(length, unit(), places);
     }
 
-    /** With a plus where it is more than nought. */
+    /** With a plus where it is more than zero. */
     public String signed(Length length) {
         return Figures.signed(length, unit(), places);
     }

@@ -56,7 +56,7 @@ class RecordCheckTest {
     }
 
     @Test
-    void sizesAreTextWithTheirLastNought() {
+    void sizesAreTextWithTheirLastZero() {
         JsonNode reading = record.at("/result/characteristics/3/passes/0/readings/0/reading");
         assertEquals("0.039", reading.path("figure").textValue());
         assertEquals(

@@ -12,7 +12,7 @@ public final class RecordingPen implements Pen {
     /** How far a line that strikes a text out reaches past it. */
     private static final double STRIKE = 2.5;
 
-    /** A shape followed or filled; {@code width} nought where filled. */
+    /** A shape followed or filled; {@code width} zero where filled. */
     public record Drawn(Shape shape, double width, boolean dashed, Role role) {}
 
     /** A text with the box its letters fill. */

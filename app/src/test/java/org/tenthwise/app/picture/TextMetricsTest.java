@@ -20,11 +20,10 @@ class TextMetricsTest {
             value = Face.class,
             names = {"REGULAR", "MEDIUM", "BOLD"})
     void figuresHaveOneWidth(Face face) {
-        double nought = lettering.width("0", face, 20);
+        double zero = lettering.width("0", face, 20);
         "123456789"
                 .chars()
-                .forEach(
-                        figure -> assertEquals(nought, lettering.width(String.valueOf((char) figure), face, 20), 1e-9));
+                .forEach(figure -> assertEquals(zero, lettering.width(String.valueOf((char) figure), face, 20), 1e-9));
     }
 
     @ParameterizedTest

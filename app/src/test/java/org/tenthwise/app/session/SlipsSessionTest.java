@@ -69,7 +69,7 @@ class SlipsSessionTest {
     }
 
     @Test
-    void aMasterThatReadsNeitherNearNoughtNorItsSizeIsAskedAbout() throws Exception {
+    void aMasterThatReadsNeitherNearZeroNorItsSizeIsAskedAbout() throws Exception {
         session.goTo(BORE);
         session.gauge().tellSense(false);
         session.enter("30.000");

@@ -70,7 +70,7 @@ class SumInputTest {
     }
 
     @Test
-    void aFigureOfNoughtIsNotPositiveAndNotNegative() {
+    void aFigureOfZeroIsNotPositiveAndNotNegative() {
         assertEquals(BigDecimal.ZERO, given("\"k\":0").get(Input.notNegative("k")));
         refused("k is 0: it must be more than nought", () -> given("\"k\":0").get(Input.positive("k")));
         refused("k is -0.001: it must not be less than nought", () -> given("\"k\":-0.001")

@@ -40,7 +40,7 @@ class SumResultTest {
                 text(in(Unit.MILLIMETRE).put(Output.length("d"), AN_INCH).done(), "d"));
     }
 
-    /** Ties go to the even digit, either way from nought. */
+    /** Ties go to the even digit, either way from zero. */
     @ParameterizedTest
     @CsvSource({
         "0.0005, 0.000",

@@ -44,7 +44,7 @@ class FiguresTest {
             0,         3,      0.000
             1.25,      1,      1.3
             """)
-    void aLengthThatIsNotNoughtNeverReadsAsNought(String length, int places, String shown) {
+    void aLengthThatIsNotZeroNeverReadsAsZero(String length, int places, String shown) {
         assertEquals(shown, Figures.plain(Length.of(length, Unit.INCH), Unit.INCH, places));
     }
 

@@ -147,8 +147,7 @@ class TruingAdviceTest {
     }
 
     /**
-     * 0.009 between points and a turn read to 0.01 is no contradiction; nor do noughts left away make the points
-     * coarse.
+     * 0.009 between points and a turn read to 0.01 is no contradiction; nor do zeros left away make the points coarse.
      */
     @Test
     void aTurnReadOnACoarseIndicatorDoesNotContradictFinePoints() {

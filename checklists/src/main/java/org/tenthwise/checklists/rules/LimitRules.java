@@ -46,7 +46,7 @@ record LimitRules(String lowerKey, String lowerWords, String upperKey, String up
         return Optional.of(new Limits(lower, upper));
     }
 
-    /** As {@link #read}, of something that cannot be less than nought. */
+    /** As {@link #read}, of something that cannot be less than zero. */
     Optional<Limits> readOfASize(TableKeys keys, Unit unit) {
         Optional<Limits> limits = read(keys, unit);
         limits.flatMap(Limits::lower)

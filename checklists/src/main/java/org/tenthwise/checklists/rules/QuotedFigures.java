@@ -10,9 +10,7 @@ import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 
-/**
- * Figures kept as they were typed from a gauge: text in quotes, so that {@code +0.010} keeps its sign and its nought.
- */
+/** Figures kept as they were typed from a gauge: text in quotes, so that {@code +0.010} keeps its sign and its zero. */
 final class QuotedFigures {
 
     /** Sign, figures before a point or a comma, figures after it; either figures may be missing. */

@@ -164,7 +164,7 @@ final class TableKeys {
         return number(key).map(figure -> Written.of(figure, unit));
     }
 
-    /** A figure of more than nought. */
+    /** A figure of more than zero. */
     Optional<Written> size(String key, Unit unit) {
         Optional<Written> figure = figure(key, unit);
         if (figure.isPresent() && figure.get().figure().signum() <= 0) {

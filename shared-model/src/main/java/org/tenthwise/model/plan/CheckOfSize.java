@@ -25,7 +25,7 @@ public sealed interface CheckOfSize extends Check permits SizeCheck, OverWiresCh
     /** Whether a size out on the side where metal is left may be cut again. */
     boolean cutAgain();
 
-    /** Taken off inside both limits; nought for none. */
+    /** Taken off inside both limits; zero for none. */
     Written guardBand();
 
     Means with();

@@ -17,7 +17,7 @@ public sealed interface Contact {
      * The grooves of a thread. Points in two of them, opposite each other, stand half a pitch along from each other
      * where the number of starts is odd, and the reading is askew.
      *
-     * @param pitch from one groove to the next, more than nought
+     * @param pitch from one groove to the next, more than zero
      * @param starts one or more
      */
     record InGrooves(Length pitch, int starts) implements Contact {
@@ -31,8 +31,8 @@ public sealed interface Contact {
     /**
      * A drilled hole, of which the drawing means the depth of the full diameter.
      *
-     * @param diameter of the drill, more than nought
-     * @param pointAngle degrees, more than nought and less than 180
+     * @param diameter of the drill, more than zero
+     * @param pointAngle degrees, more than zero and less than 180
      * @param readTo where the rod stands
      */
     record DrilledHole(Written diameter, BigDecimal pointAngle, ReadTo readTo) implements Contact {}

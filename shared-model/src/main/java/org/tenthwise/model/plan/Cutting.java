@@ -11,9 +11,9 @@ import org.tenthwise.model.quantity.Written;
  *
  * @param aim absent where the plan leaves it to the machine's usual one, and where that is not known to the middle
  * @param leastCut least depth of cut, on the radius or a wall, under which this tool rubs in this material; more than
- *     nought; absent where the plan does not say
- * @param offsetStep least step of the register, as the register counts; more than nought; absent where the plan does
- *     not say
+ *     zero; absent where the plan does not say
+ * @param offsetStep least step of the register, as the register counts; more than zero; absent where the plan does not
+ *     say
  */
 public record Cutting(Optional<Aim> aim, Optional<Written> leastCut, Optional<Written> offsetStep) {
 

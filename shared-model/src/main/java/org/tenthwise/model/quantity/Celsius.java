@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import org.tenthwise.model.words.Refused;
 
 /**
- * A temperature in degrees Celsius, with the noughts it was written with.
+ * A temperature in degrees Celsius, with the zeros it was written with.
  *
  * @param degrees above absolute zero, at most 1000: hotter is no workpiece to measure or to shrink on
  */
@@ -27,7 +27,7 @@ public record Celsius(BigDecimal degrees) {
         return new Celsius(new BigDecimal(degrees));
     }
 
-    /** Degrees above the reference temperature; less than nought below it. */
+    /** Degrees above the reference temperature; less than zero below it. */
     public BigDecimal aboveReference() {
         return degrees.subtract(REFERENCE.degrees);
     }

@@ -5,7 +5,7 @@ import org.tenthwise.model.words.Message;
 import org.tenthwise.model.words.Refused;
 
 /**
- * A temperature as it was read or written, with its noughts and in its degrees.
+ * A temperature as it was read or written, with its zeros and in its degrees.
  *
  * @param figure what {@link Celsius} takes, once brought to °C
  */

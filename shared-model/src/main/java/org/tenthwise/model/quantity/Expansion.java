@@ -6,7 +6,7 @@ import org.tenthwise.model.words.Refused;
 /**
  * How much a material grows with heat: its coefficient of linear thermal expansion.
  *
- * @param millionths in 1e-6 per °C, from −20 to 300; nought for what does not grow
+ * @param millionths in 1e-6 per °C, from −20 to 300; zero for what does not grow
  */
 public record Expansion(BigDecimal millionths) {
 

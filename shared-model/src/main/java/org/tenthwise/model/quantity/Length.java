@@ -13,7 +13,7 @@ import org.tenthwise.model.words.Refused;
  * the {@link Written} figure and is kept there. There is no way in from a {@code double}: sums that need roots or
  * angles go through {@link Nanometres}.
  *
- * @param millimetres any sign; trailing noughts are dropped
+ * @param millimetres any sign; trailing zeros are dropped
  */
 public record Length(BigDecimal millimetres) implements Comparable<Length> {
 
@@ -79,7 +79,7 @@ public record Length(BigDecimal millimetres) implements Comparable<Length> {
 
     /**
      * The figure in {@code unit}. Exact in millimetres, and in inches for whatever was written in inches; any other
-     * length comes out to 1e-12 in, half-even. Trailing noughts are dropped.
+     * length comes out to 1e-12 in, half-even. Trailing zeros are dropped.
      */
     public BigDecimal in(Unit unit) {
         if (unit == Unit.MILLIMETRE) {

@@ -3,6 +3,6 @@
  *
  * <p>A {@link org.tenthwise.model.quantity.Length} is a value to reckon with; a
  * {@link org.tenthwise.model.quantity.Written} is what stood on the drawing or was typed from the gauge, to the last
- * nought. Nothing here knows a limit or a gauge.
+ * zero. Nothing here knows a limit or a gauge.
  */
 package org.tenthwise.model.quantity;

@@ -21,10 +21,10 @@ import org.tenthwise.model.tolerance.Limits;
  * What one of the cuts so far took off a size or a thread, by the places that were read before it and after it.
  *
  * @param number 1 for the first cut of the step
- * @param asked what was offered before it, on the size, more than nought; absent where nothing was
+ * @param asked what was offered before it, on the size, more than zero; absent where nothing was
  * @param atMost the most that might come off, where nothing was offered and that much could be cut, on the size; absent
  *     otherwise
- * @param cameOff mean of what came off, on the size; less than nought where the size went the other way
+ * @param cameOff mean of what came off, on the size; less than zero where the size went the other way
  * @param said how the register was said to count when it was asked for; absent where nobody said, and for what no
  *     register counts across the axis
  */

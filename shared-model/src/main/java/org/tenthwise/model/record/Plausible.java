@@ -29,7 +29,7 @@ import org.tenthwise.model.tolerance.Limits;
  *
  * <p>A size is far off when it lies more than a quarter of its nominal away, but never while it lies within a tolerance
  * of its limits; a small one may lie half its nominal away. A comparing gauge is far off when it stands more than 1 mm
- * from where the nominal would put it, the reading on its master when it is more than 1 mm from nought and from the
+ * from where the nominal would put it, the reading on its master when it is more than 1 mm from zero and from the
  * certified size, a run-out indicator when it has moved more than a hundred times the limit, a reading of a range when
  * it lies more than a hundred times the limit from the first, a master or a wire when it lies more than a hundredth
  * from its nominal. Common practice.
@@ -197,7 +197,7 @@ public final class Plausible {
 
     /**
      * Where the reading on a master is looked for: at its size for a gauge that is set to show it, or, most of all, at
-     * nought.
+     * zero.
      */
     public static List<Expected> zero(Length certified) {
         return List.of(new Expected(certified, ONE_TURN), new Expected(Length.ZERO, ONE_TURN));
@@ -263,7 +263,7 @@ public final class Plausible {
                 || wanted.filter(expected -> !expected.fits(read.raw())).isPresent();
     }
 
-    /** Nothing that was ever cut has a size of nought or less. */
+    /** Nothing that was ever cut has a size of zero or less. */
     private static boolean isImpossible(Check check, Measured read) {
         return check.asTurn().isEmpty() && read.value().signum() <= 0;
     }

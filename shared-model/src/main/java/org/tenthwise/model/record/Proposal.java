@@ -37,8 +37,8 @@ public record Proposal(EvenCut cut, Optional<Register> register, List<Slot> unre
     }
 
     /**
-     * What comes off a size by it, more than nought: what is offered, or the most where nothing is; absent where
-     * nothing may come off.
+     * What comes off a size by it, more than zero: what is offered, or the most where nothing is; absent where nothing
+     * may come off.
      */
     public Optional<Length> comesOff(CheckOfSize size) {
         return change().map(Length::abs).or(() -> atMost(size));

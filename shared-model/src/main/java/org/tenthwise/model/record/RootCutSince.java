@@ -21,7 +21,7 @@ import org.tenthwise.model.run.StepEvent.PassBegun.Why;
  * much off it, on diameter, as off the flanks.
  *
  * <p>What came off is told by the pitch diameters before those cuts and now, by the place where most did, and never
- * less than nought; for a cut without readings before it, by what was asked. Nobody can tell what rework took off that
+ * less than zero; for a cut without readings before it, by what was asked. Nobody can tell what rework took off that
  * was not read before.
  *
  * <p>Source: common practice.

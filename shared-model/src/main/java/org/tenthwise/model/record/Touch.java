@@ -35,7 +35,7 @@ public record Touch(Contact contact, Optional<Answer> said) {
 
     /**
      * What is added to a size as read; absent where contact changes nothing, and while it is not said. A reading too
-     * small for the grooves it was read in comes to nought, which no size is.
+     * small for the grooves it was read in comes to zero, which no size is.
      */
     Optional<Length> correction(Length read) {
         if (contact instanceof Contact.InGrooves grooves) {

@@ -46,8 +46,8 @@ final class TruingUpAssessment {
     }
 
     /**
-     * The finest that any of them was written with; noughts at the end are often left away, and a bare nought tells
-     * nothing of the indicator.
+     * The finest that any of them was written with; zeros at the end are often left away, and a bare zero tells nothing
+     * of the indicator.
      */
     private static Length lastPlace(Stream<Measured> read) {
         return read.map(measured -> measured.reading().typed())

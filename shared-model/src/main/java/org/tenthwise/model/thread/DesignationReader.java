@@ -131,12 +131,12 @@ final class DesignationReader {
 
     /** From threads to the inch, a decimal or a whole number and a fraction. */
     private static Length pitch(String threadsToTheInch, String text) {
-        return ScrewThread.pitchOf(notNought(InchSize.count(threadsToTheInch, text), text));
+        return ScrewThread.pitchOf(notZero(InchSize.count(threadsToTheInch, text), text));
     }
 
     private static int starts(Length lead, Length pitch, String text) {
         BigDecimal starts = lead.millimetres()
-                .divide(notNought(pitch.millimetres(), text), 6, RoundingMode.HALF_EVEN)
+                .divide(notZero(pitch.millimetres(), text), 6, RoundingMode.HALF_EVEN)
                 .stripTrailingZeros();
         if (starts.scale() > 0 || starts.signum() <= 0) {
             throw new Refused("model.designation-reader.lead-once", text);
@@ -144,9 +144,9 @@ final class DesignationReader {
         return starts.intValueExact();
     }
 
-    private static BigDecimal notNought(BigDecimal figure, String text) {
+    private static BigDecimal notZero(BigDecimal figure, String text) {
         if (figure.signum() == 0) {
-            throw new Refused("model.designation-reader.pitch-nought", text);
+            throw new Refused("model.designation-reader.pitch-zero", text);
         }
         return figure;
     }

@@ -22,7 +22,7 @@ final class InchSize {
     private static final int PLACES_OF_A_FRACTION = 20;
 
     /** ASME B1.1: size number n is 0.060 + 0.013 n inch. */
-    private static final BigDecimal NUMBER_NOUGHT = new BigDecimal("0.060");
+    private static final BigDecimal NUMBER_ZERO = new BigDecimal("0.060");
 
     private static final BigDecimal STEP_OF_A_NUMBER = new BigDecimal("0.013");
     private static final int HIGHEST_NUMBER = 12;
@@ -67,6 +67,6 @@ final class InchSize {
     }
 
     private static Length number(String number) {
-        return Length.of(NUMBER_NOUGHT.add(STEP_OF_A_NUMBER.multiply(new BigDecimal(number))), Unit.INCH);
+        return Length.of(NUMBER_ZERO.add(STEP_OF_A_NUMBER.multiply(new BigDecimal(number))), Unit.INCH);
     }
 }

@@ -11,7 +11,7 @@ import org.tenthwise.model.words.Refused;
  * A screw thread by its basic geometry.
  *
  * @param diameter basic major diameter, more than the depth of thread allows for a core
- * @param pitch axial pitch, more than nought; threads to the inch are turned into it by the reader of the plan
+ * @param pitch axial pitch, more than zero; threads to the inch are turned into it by the reader of the plan
  * @param starts one or more
  */
 public record ScrewThread(ThreadForm form, Length diameter, Length pitch, int starts) {
@@ -37,7 +37,7 @@ public record ScrewThread(ThreadForm form, Length diameter, Length pitch, int st
     /**
      * The pitch that so many threads to the inch have, to 1e-12 mm.
      *
-     * @param threadsToTheInch more than nought
+     * @param threadsToTheInch more than zero
      */
     public static Length pitchOf(BigDecimal threadsToTheInch) {
         return Length.of("1", Unit.INCH).dividedBy(threadsToTheInch);

@@ -20,7 +20,7 @@ public final class Judge {
     private final Optional<Limit> stillCutBeyond;
 
     /**
-     * @param guardBand nought or more
+     * @param guardBand zero or more
      * @param stillCutBeyond the limit beyond which the work can still be cut; absent if it cannot
      */
     public Judge(Limits limits, Length guardBand, Optional<Limit> stillCutBeyond) {

@@ -13,7 +13,7 @@ import org.tenthwise.model.tolerance.Limit;
 public record Verdict(VerdictKind standing, Optional<Margin> margin) {
 
     /**
-     * @param distance nought or more
+     * @param distance zero or more
      * @param limit the limit it is measured from
      * @param inside whether the size lies inside that limit; a size on the limit is inside
      */

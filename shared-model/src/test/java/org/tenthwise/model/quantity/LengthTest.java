@@ -29,7 +29,7 @@ class LengthTest {
     }
 
     @Test
-    void trailingNoughtsMakeNoDifference() {
+    void trailingZerosMakeNoDifference() {
         assertEquals(mm("25.4"), mm("25.4000"));
         assertEquals(mm("25.4").hashCode(), mm("25.4000").hashCode());
         assertEquals(mm("100"), mm("1E+2"));
@@ -72,7 +72,7 @@ class LengthTest {
     }
 
     @Test
-    void aFigureIsHandedOutWithoutTrailingNoughtsOrExponent() {
+    void aFigureIsHandedOutWithoutTrailingZerosOrExponent() {
         assertEquals("100", mm("100.00").in(Unit.MILLIMETRE).toPlainString());
         assertEquals("0", Length.ZERO.in(Unit.INCH).toPlainString());
         assertEquals("100 mm", mm("100").toString());

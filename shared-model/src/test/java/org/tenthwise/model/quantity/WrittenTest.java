@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class WrittenTest {
 
     @Test
-    void noughtsThatWereWrittenStay() {
+    void zerosThatWereWrittenStay() {
         Written written = new Written("35.010", Unit.MILLIMETRE);
         assertEquals("35.010 mm", written.toString());
         assertEquals(3, written.places());

@@ -143,8 +143,8 @@ class FarOffTest {
 
     @ParameterizedTest
     @CsvSource({"0, true", "0.001, false"})
-    void nothingCutHasASizeOfNoughtHoweverWideItsLimits(String read, boolean farOff) {
-        // 0.1 to 3.0 has its middle at 1.55 and reaches 2.9 either way, so beyond nought
+    void nothingCutHasASizeOfZeroHoweverWideItsLimits(String read, boolean farOff) {
+        // 0.1 to 3.0 has its middle at 1.55 and reaches 2.9 either way, so beyond zero
         Finding finding = new Bench()
                 .step(Bench.size(Feature.DEPTH, "0.1", "3.0", Combine.EACH, 1))
                 .read(1, read)

@@ -126,7 +126,7 @@ class PlausibleTest {
 
     @ParameterizedTest
     @CsvSource({"0.999, true", "-1.001, false", "29.5, true", "28.99, false", "1000, false"})
-    void aMasterReadsNearNoughtOrNearItsSize(String zero, boolean plausible) {
+    void aMasterReadsNearZeroOrNearItsSize(String zero, boolean plausible) {
         assertEquals(
                 plausible, Plausible.zero(length("30.000")).stream().anyMatch(expected -> expected.fits(length(zero))));
     }

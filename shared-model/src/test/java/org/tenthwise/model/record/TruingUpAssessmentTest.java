@@ -80,7 +80,7 @@ class TruingUpAssessmentTest {
     }
 
     /**
-     * An axis that is 0.004 off is worth moving with an indicator of 0.001, noughts left away or not, and one that is
+     * An axis that is 0.004 off is worth moving with an indicator of 0.001, zeros left away or not, and one that is
      * 0.005 off not with one of 0.01.
      */
     @ParameterizedTest
@@ -90,7 +90,7 @@ class TruingUpAssessmentTest {
     }
 
     @Test
-    void aTurnOfBareNoughtsDoesNotHideThatItContradictsThePoints() {
+    void aTurnOfBareZerosDoesNotHideThatItContradictsThePoints() {
         assertEquals(
                 TruingUp.Case.CONTRADICTION,
                 advice(sweep(oneSection(), "", "0", "0").read(1, "0.040", "0.020", "0", "0.020"))
@@ -134,7 +134,7 @@ class TruingUpAssessmentTest {
     }
 
     /**
-     * Far out 0.020 off towards 0° and near the jaws not at all: the whole of it is lean. Bare noughts are no indicator
+     * Far out 0.020 off towards 0° and near the jaws not at all: the whole of it is lean. Bare zeros are no indicator
      * that reads whole millimetres.
      */
     @Test

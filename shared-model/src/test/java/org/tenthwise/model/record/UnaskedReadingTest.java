@@ -69,7 +69,7 @@ class UnaskedReadingTest {
 
     @ParameterizedTest
     @CsvSource({"0.100, true", "-0.100, true", "0.101, false"})
-    void anIndicatorOpensItsCheckWithinFiveTimesTheLimitOfNought(String read, boolean opens) {
+    void anIndicatorOpensItsCheckWithinFiveTimesTheLimitOfZero(String read, boolean opens) {
         assertEquals(
                 opens,
                 opening(Bench.runOut("0.02", 4, "0", "90", "180", "270"), Optional.empty())

@@ -154,7 +154,7 @@ class JudgeTest {
     }
 
     @Test
-    void guardBandBelowNoughtIsRefused() {
+    void guardBandBelowZeroIsRefused() {
         assertThrows(IllegalArgumentException.class, () -> new Judge(LIMITS, mm("-0.001"), Optional.empty()));
     }
 

@@ -83,7 +83,7 @@ public final class GaugeStudySum implements Sum {
         if (readings.byPart().get(0).size() == 1) {
             answer.note("One person read the parts: there is no reproducibility to find");
         }
-        if (study.cutAtNought()) {
+        if (study.cutAtZero()) {
             answer.note("A variance came out below nought and counts as nought: there are too few readings to tell it "
                     + "from nought");
         }

@@ -13,9 +13,9 @@ import javafx.beans.property.StringProperty;
 /**
  * What has been typed on the number pad, and whether it can be entered.
  *
- * <p>The text is kept as typed, noughts and plus sign with it; a comma becomes a point, and a point with nothing before
- * it gets a nought. Whoever takes the figure clears the pad: until then it stays, so that nothing is lost if it cannot
- * be taken.
+ * <p>The text is kept as typed, zeros and plus sign with it; a comma becomes a point, and a point with nothing before
+ * it gets a zero. Whoever takes the figure clears the pad: until then it stays, so that nothing is lost if it cannot be
+ * taken.
  */
 public final class KeypadViewModel implements Typing {
 

@@ -63,7 +63,7 @@ class DecisionSumsTest {
         assertEquals(distance, Asking.at(answer, "distance"));
     }
 
-    /** A distance of nought beside a fail would be a lie: as many places as were typed, and eight at least. */
+    /** A distance of zero beside a fail would be a lie: as many places as were typed, and eight at least. */
     @ParameterizedTest
     @CsvSource({
         "1.00100001, fail, 0.00000001",

@@ -24,7 +24,7 @@ class GaugeSumsTest {
     }
 
     @Test
-    void aMasterWithoutAZeroReadNought() {
+    void aMasterWithoutAZeroReadZero() {
         SumResult answer = asking.answer(Unit.INCH, "from-master", "master=2.000; reading=0.007; sense=-1");
         assertEquals("1.99300000", Asking.at(answer, "size"));
         assertTrue(notes(answer, "No zero was given"));

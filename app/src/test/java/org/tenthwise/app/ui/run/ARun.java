@@ -60,8 +60,7 @@ final class ARun implements AutoCloseable {
     }
 
     /**
-     * The bore in hand at 20 °C, its gauge set on the plan's master and reading nought there; its number rises with
-     * size.
+     * The bore in hand at 20 °C, its gauge set on the plan's master and reading zero there; its number rises with size.
      */
     ARun setBoreGauge() throws Exception {
         return setOnMaster().enter("20", "20");

@@ -10,9 +10,9 @@ import org.tenthwise.model.words.Refused;
  * <p>Too small by D − √(D² − 4c²) for points that lie on a chord at a distance c from the middle, worked as 4c² / (D +
  * √(D² − 4c²)), which loses nothing where c is small.
  *
- * <p>A length to 1 nm, nought or more; to be put on to the reading.
+ * <p>A length to 1 nm, zero or more; to be put on to the reading.
  *
- * <p>Points on the middle give nought. It grows with the square of the distance.
+ * <p>Points on the middle give zero. It grows with the square of the distance.
  *
  * <p>Source: geometry of a chord; <em>common practice</em> is to swing the gauge sideways and to take the greatest
  * reading, which takes it away.

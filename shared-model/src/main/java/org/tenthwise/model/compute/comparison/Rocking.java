@@ -10,9 +10,9 @@ import org.tenthwise.model.words.Refused;
  *
  * <p>Too large by D · (1/cos(tilt) − 1), worked as D · 2 sin²(tilt/2) / cos(tilt), which loses nothing at small tilts.
  *
- * <p>A length to 1 nm, nought or more; to be taken off the reading.
+ * <p>A length to 1 nm, zero or more; to be taken off the reading.
  *
- * <p>No tilt gives nought. It grows with the square of the tilt: at 1° it is 0.015 % of the bore.
+ * <p>No tilt gives zero. It grows with the square of the tilt: at 1° it is 0.015 % of the bore.
  *
  * <p>Source: geometry; <em>common practice</em> is to rock the gauge through square and to read where the needle turns
  * back, which takes it away: it is the least size, on whichever side the numbers of the gauge grow.

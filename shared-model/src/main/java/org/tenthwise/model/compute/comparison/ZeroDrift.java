@@ -10,8 +10,8 @@ import org.tenthwise.model.words.Refused;
  *
  * <p>Exact, in the sense of the gauge's number.
  *
- * <p>Equal readings give nought. A drift of one division is within what can be read and is let stand; more means that
- * the work is read again.
+ * <p>Equal readings give zero. A drift of one division is within what can be read and is let stand; more means that the
+ * work is read again.
  *
  * <p>Source: <em>common practice</em> in comparison with a master: close the measurement on the master it was opened
  * on.
@@ -20,7 +20,7 @@ import org.tenthwise.model.words.Refused;
  */
 public record ZeroDrift(Length drift, boolean readAgain) {
 
-    /** @throws IllegalArgumentException unless the division is more than nought */
+    /** @throws IllegalArgumentException unless the division is more than zero */
     public static ZeroDrift between(Length before, Length after, Length division) {
         if (division.signum() <= 0) {
             throw new Refused("model.zero-drift.division-more", division);

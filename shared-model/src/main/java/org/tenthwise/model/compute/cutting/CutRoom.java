@@ -14,9 +14,9 @@ import org.tenthwise.model.tolerance.Limits;
  *
  * @param middle middle between the greatest and the least size
  * @param pastSize whether a size has passed its limit already
- * @param least what must come off before the size with most metal is inside; nought or more
- * @param most what may come off before the size with least metal is outside, less than nought where it is already;
- *     absent where no limit bounds it
+ * @param least what must come off before the size with most metal is inside; zero or more
+ * @param most what may come off before the size with least metal is outside, less than zero where it is already; absent
+ *     where no limit bounds it
  */
 record CutRoom(Feature feature, Length middle, boolean pastSize, Length least, Optional<Length> most) {
 
@@ -72,7 +72,7 @@ record CutRoom(Feature feature, Length middle, boolean pastSize, Length least, O
         return most.map(room -> room.signum() > 0 ? down(room, step) : Length.ZERO);
     }
 
-    /** @param length nought or more */
+    /** @param length zero or more */
     private static Length down(Length length, Optional<Length> step) {
         return step.map(one -> {
                     BigDecimal steps = length.millimetres().divideToIntegralValue(one.millimetres());
@@ -81,7 +81,7 @@ record CutRoom(Feature feature, Length middle, boolean pastSize, Length least, O
                 .orElse(length);
     }
 
-    /** What comes off between two sizes; less than nought where metal would have to be put on. */
+    /** What comes off between two sizes; less than zero where metal would have to be put on. */
     private static Length comesOff(Feature feature, Length from, Length to) {
         return feature.stillCutBeyond() == Limit.UPPER ? from.minus(to) : to.minus(from);
     }

@@ -10,7 +10,7 @@ import org.tenthwise.model.tolerance.Limit;
  * <p>Inside, for a pocket: −(target − measured) / 2. Outside, for a boss: (target − measured) / 2.
  *
  * <p>Exact, on radius, to be added to the wear value that stands. A smaller value brings the cutter nearer to the wall:
- * less than nought where metal is still to come off.
+ * less than zero where metal is still to come off.
  *
  * <p>A size on target changes nothing.
  *

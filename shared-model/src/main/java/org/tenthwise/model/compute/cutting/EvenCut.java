@@ -15,11 +15,11 @@ import org.tenthwise.model.tolerance.Limits;
  * greatest and the least size on the aim; that c, put between l and h, rounded to a step of the register with metal
  * left rather than missing, and where that falls under l the least step from l on.
  *
- * <p>Exact, as a change of the size: on diameter for a bore and an outside, more than nought where the size grows.
+ * <p>Exact, as a change of the size: on diameter for a bore and an outside, more than zero where the size grows.
  *
  * <p>With one size its own distance to the aim. With one limit the other side is bound by the aim alone. A size past
- * its limit leaves nothing to cut; one that is only within the guard band there is uneven with the rest. A cut of
- * nought is below any least cut.
+ * its limit leaves nothing to cut; one that is only within the guard band there is uneven with the rest. A cut of zero
+ * is below any least cut.
  *
  * <p>Source: common practice: measure every place, take the same off all of them, and never more than the place with
  * the least metal can give; guard band as in ISO 14253-1.
@@ -35,23 +35,23 @@ public sealed interface EvenCut {
 
     /**
      * @param aim what the middle of the sizes is wanted at; a limit that is nearer, or the step, may keep it from there
-     * @param change wanted in the size itself, so that new size = size + change: more than nought for a bore, a width
-     *     and a depth, less for an outside diameter
+     * @param change wanted in the size itself, so that new size = size + change: more than zero for a bore, a width and
+     *     a depth, less for an outside diameter
      */
     record Offered(Length aim, Length change) implements EvenCut {}
 
     /**
-     * @param safe the most that may come off, nought or more, on the size, before one of them passes its limit less the
+     * @param safe the most that may come off, zero or more, on the size, before one of them passes its limit less the
      *     guard band; absent where no limit bounds it
      */
     record NoCut(Reason reason, Optional<Length> safe) implements EvenCut {}
 
     /**
-     * @param leastCut depth of cut on the radius or one wall under which the tool rubs; more than nought
-     * @param step least change of the size that can be typed; more than nought
+     * @param leastCut depth of cut on the radius or one wall under which the tool rubs; more than zero
+     * @param step least change of the size that can be typed; more than zero
      * @param bound the sizes that the limits bind: that of every place, or the one that is judged where the drawing
      *     makes one of them
-     * @throws IllegalArgumentException if no size is given, or the guard band is less than nought, or a least cut or a
+     * @throws IllegalArgumentException if no size is given, or the guard band is less than zero, or a least cut or a
      *     step is not more
      */
     static EvenCut of(

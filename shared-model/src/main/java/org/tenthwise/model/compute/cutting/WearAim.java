@@ -14,9 +14,9 @@ import org.tenthwise.model.words.Refused;
  * their limit: start at the limit that wear leads away from, reset at the one it leads to. Room for wear is what lies
  * between.
  *
- * <p>Exact sizes; the room is nought or more.
+ * <p>Exact sizes; the room is zero or more.
  *
- * <p>With s and U of nought the whole tolerance is room. Where 3 s + U from both sides meet there is no such aim.
+ * <p>With s and U of zero the whole tolerance is room. Where 3 s + U from both sides meet there is no such aim.
  *
  * <p>Source: common practice with charts of tool wear: the tool is set anew three standard deviations before the limit,
  * here with the uncertainty of the measurement taken off as ISO 14253-1 takes it.
@@ -30,7 +30,7 @@ public record WearAim(Length start, Length reset, Length room) {
     private static final BigDecimal DEVIATIONS = BigDecimal.valueOf(3);
 
     /**
-     * @throws IllegalArgumentException if one of the two spreads is less than nought, or they leave no room between the
+     * @throws IllegalArgumentException if one of the two spreads is less than zero, or they leave no room between the
      *     limits
      */
     public static WearAim of(

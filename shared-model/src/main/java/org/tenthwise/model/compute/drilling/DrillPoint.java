@@ -10,7 +10,7 @@ import org.tenthwise.model.words.Refused;
  *
  * <p>D / (2 tan(angle / 2)).
  *
- * <p>A length along the axis, to 1 nm, nought or more. With 118° it is 0.30 of the diameter, with 90° half of it.
+ * <p>A length along the axis, to 1 nm, zero or more. With 118° it is 0.30 of the diameter, with 90° half of it.
  *
  * <p>A point of 180° is flat and has no length.
  *

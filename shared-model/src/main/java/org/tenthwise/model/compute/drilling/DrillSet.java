@@ -45,7 +45,7 @@ public record DrillSet(List<Stage> stages) {
     /**
      * A set to be got together.
      *
-     * @param start how deep the hole is already; nought for none
+     * @param start how deep the hole is already; zero for none
      * @param perDrill how much deeper one drill may go than the one before
      * @throws IllegalArgumentException if the sizes do not make a hole, or it would take more than two hundred drills
      */

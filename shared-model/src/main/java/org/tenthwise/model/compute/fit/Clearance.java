@@ -9,7 +9,7 @@ import org.tenthwise.model.words.Refused;
  *
  * <p>Greatest = greatest bore − least plug. Least = least bore − greatest plug.
  *
- * <p>Exact, on diameter. Less than nought is interference.
+ * <p>Exact, on diameter. Less than zero is interference.
  *
  * <p>One size of each gives the same greatest and least. The sizes may be limits or readings.
  *
@@ -33,7 +33,7 @@ public record Clearance(Length greatest, Length least) {
                 Length.least(bores).minus(Length.greatest(plugs)));
     }
 
-    /** Nought at both ends is a clearance fit. */
+    /** Zero at both ends is a clearance fit. */
     public FitKind kind() {
         if (least.signum() >= 0) {
             return FitKind.CLEARANCE;

@@ -9,9 +9,9 @@ import org.tenthwise.model.words.Refused;
  *
  * <p>L = L₂₀ · (1 + α · (t − 20)).
  *
- * <p>A length, exact. Warmer than 20 °C and with α above nought it is more than the size at 20 °C.
+ * <p>A length, exact. Warmer than 20 °C and with α above zero it is more than the size at 20 °C.
  *
- * <p>At 20 °C, or with α nought, the size is unchanged.
+ * <p>At 20 °C, or with α zero, the size is unchanged.
  *
  * <p>Source: ISO 1 for the reference temperature; linear expansion as in Swyt, Journal of Research of NIST 99 (1994).
  * Straight multiplication and not division by the growth of a gauge: both sizes are stated at 20 °C, no gauge comes in.

@@ -16,7 +16,7 @@ import org.tenthwise.model.words.Refused;
  * <p>Taper = mean size at the greatest depth − mean size at the least. Out of round = greatest, over the depths, of the
  * largest size less the smallest at that depth. Shape by comparing the mean sizes of the depths; see {@link #of}.
  *
- * <p>On diameter, as the sizes are. Taper is more than nought where the wall widens going in; out of round is nought or
+ * <p>On diameter, as the sizes are. Taper is more than zero where the wall widens going in; out of round is zero or
  * more. Means to 1e-12 mm, everything else exact.
  *
  * <p>Taper and shape need two different depths, bell-mouth, waist and barrel three; out of round needs two different
@@ -36,7 +36,7 @@ public record WallForm(Optional<Length> taper, Optional<Length> outOfRound, Opti
      * hold; waist, if one between the ends is less than both ends; barrel, if one between the ends is more than both;
      * taper in or out, if the last is less or more than the first; uneven.
      *
-     * @param noticeable nought or more; a difference of just that much is not noticed
+     * @param noticeable zero or more; a difference of just that much is not noticed
      */
     public static WallForm of(Collection<WallReading> readings, Length noticeable) {
         if (noticeable.signum() < 0) {

@@ -2,7 +2,7 @@ package org.tenthwise.model.compute.roundness;
 
 import java.math.BigDecimal;
 
-/** Degrees of one full turn, counted from nought, inclusive, to 360, exclusive. */
+/** Degrees of one full turn, counted from zero, inclusive, to 360, exclusive. */
 public final class Angle {
 
     public static final BigDecimal FULL_TURN = BigDecimal.valueOf(360);
@@ -11,7 +11,7 @@ public final class Angle {
 
     private Angle() {}
 
-    /** The same direction inside one turn; trailing noughts are dropped, so equal directions are equal objects. */
+    /** The same direction inside one turn; trailing zeros are dropped, so equal directions are equal objects. */
     public static BigDecimal inOneTurn(BigDecimal degrees) {
         BigDecimal rest = degrees.remainder(FULL_TURN);
         BigDecimal positive = rest.signum() < 0 ? rest.add(FULL_TURN) : rest;

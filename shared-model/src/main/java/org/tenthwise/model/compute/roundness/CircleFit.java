@@ -18,10 +18,10 @@ import org.tenthwise.model.words.Refused;
  * what is left over as small as can be. Equal and unequal angles alike are solved by the three normal equations.
  *
  * <p>Lengths to 1 nm in the sense of the readings: a reading grows where the surface stands further out. The
- * eccentricity is nought or more and lies towards {@code highAtDegrees}.
+ * eccentricity is zero or more and lies towards {@code highAtDegrees}.
  *
  * <p>Three readings are always fitted exactly: nothing is left over, and the form of the work is not known. Equal
- * readings give no eccentricity, with {@code highAtDegrees} nought.
+ * readings give no eccentricity, with {@code highAtDegrees} zero.
  *
  * <p>Source: least-squares reference circle, ISO 12181-1 and C. P. Reeve, NBSIR 79-1758; the linear form holds while
  * the eccentricity is small beside the radius of the work. The formula for equal spacing (2/N times the sums with sine

@@ -11,10 +11,10 @@ import org.tenthwise.model.quantity.Nanometres;
  * <p>Amount = √(cosPart² + sinPart²); towards an angle t = cosPart · cos t + sinPart · sin t, which is half the
  * difference of the readings at t and opposite.
  *
- * <p>Lengths to 1 nm; more than nought is further out. Towards two opposite angles it is one figure with two signs,
+ * <p>Lengths to 1 nm; more than zero is further out. Towards two opposite angles it is one figure with two signs,
  * whichever way the last nanometre rounds.
  *
- * <p>Work that runs true has the amount nought, and stands high at 0°.
+ * <p>Work that runs true has the amount zero, and stands high at 0°.
  *
  * <p>Source: components of a vector; half the difference of opposite readings is common practice.
  *

@@ -10,8 +10,8 @@ import org.tenthwise.model.quantity.Length;
  * <p>The greater of: what the fitted circle leaves of the readings, greatest less least; and movement over a full turn
  * − 2 · eccentricity.
  *
- * <p>Nought or more, to 1 nm. The second part finds what lies between the readings, a burr or a chip: moving the work
- * by its eccentricity takes no more than twice that off the movement.
+ * <p>Zero or more, to 1 nm. The second part finds what lies between the readings, a burr or a chip: moving the work by
+ * its eccentricity takes no more than twice that off the movement.
  *
  * <p>Three readings leave nothing of the first part. Without a full turn there is no second part.
  *

@@ -8,8 +8,8 @@ import org.tenthwise.model.quantity.Length;
  *
  * <p>Greatest reading less least reading.
  *
- * <p>Nought or more. One reading, or equal readings, give nought. Readings at a few places of the turn can miss the
- * highest and the lowest, never overstate them.
+ * <p>Zero or more. One reading, or equal readings, give zero. Readings at a few places of the turn can miss the highest
+ * and the lowest, never overstate them.
  *
  * <p>Source: ISO 1101, circular run-out (the line lies between two circles on the datum axis whose radii differ by the
  * tolerance); ASME Y14.5 calls the same swing the full indicator movement.

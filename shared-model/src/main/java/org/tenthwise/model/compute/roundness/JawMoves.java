@@ -16,10 +16,10 @@ import org.tenthwise.model.words.Refused;
  * <p>Component at a jaw = cosPart · cos(jaw) + sinPart · sin(jaw). Four jaws that move on their own: move = component.
  * Three jaws that a scroll moves together: shim = component less the least of the three components.
  *
- * <p>Lengths to 1 nm; more than nought pushes the work away from the jaw. Of four jaws the one opposite always backs
- * out by as much as the first goes in. Of three no shim is less than nought, and at least one is nought.
+ * <p>Lengths to 1 nm; more than zero pushes the work away from the jaw. Of four jaws the one opposite always backs out
+ * by as much as the first goes in. Of three no shim is less than zero, and at least one is zero.
  *
- * <p>Work that runs true gives nought at every jaw.
+ * <p>Work that runs true gives zero at every jaw.
  *
  * <p>Source: four jaws, half the difference of opposite readings, common practice, from the fitted circle rather than
  * from two readings so that a high spot between jaws needs no guessing. Three jaws, first-order geometry: a shim s

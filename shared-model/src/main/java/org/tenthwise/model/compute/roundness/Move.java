@@ -9,8 +9,8 @@ public sealed interface Move {
      * Of four jaws that move each by itself: one is loosened, then the one opposite tightened until the needle held
      * over it has fallen.
      *
-     * @param fall more than nought: how far the work goes, and so what the needle over the jaw shows; over a full turn
-     *     it is twice that
+     * @param fall more than zero: how far the work goes, and so what the needle over the jaw shows; over a full turn it
+     *     is twice that
      */
     record Jaw(int loosen, int tighten, Length fall) implements Move {}
 

@@ -13,10 +13,10 @@ import org.tenthwise.model.quantity.Length;
  * difference with its sign, the first being the reading at the least angle: the diameter there less the diameter across
  * it, halved.
  *
- * <p>Exact. Ovality is more than nought where the work is thicker through the first reading.
+ * <p>Exact. Ovality is more than zero where the work is thicker through the first reading.
  *
- * <p>Four equal readings, and any pure eccentricity, give nought for both: round work only moves from one of two
- * opposite readings to the other. Sums that differ more than the work can be oval mean a reading taken wrong.
+ * <p>Four equal readings, and any pure eccentricity, give zero for both: round work only moves from one of two opposite
+ * readings to the other. Sums that differ more than the work can be oval mean a reading taken wrong.
  *
  * <p>Source: US Bureau of Reclamation, unit run-out worksheet for vertical shafts (north and south against east and
  * west). The difference of the sums is all that the fitted circle leaves over of four readings, so it sees an oval, but

@@ -16,7 +16,7 @@ import org.tenthwise.model.words.Refused;
  * <p>Lengths to 1 nm; z is the distance from the jaws. Nothing is said of the work beyond the two sections.
  *
  * <p>Equal eccentricities have no lean: the work is shifted and nothing else. Two true sections have a coaxial error of
- * nought. Two sections at one place are refused.
+ * zero. Two sections at one place are refused.
  *
  * <p>Source: a straight line through two points, first-order geometry, for work that is straight and stiff; coaxiality
  * as the diameter of a cylinder about the datum axis: ISO 1101:2017, coaxiality (from memory).

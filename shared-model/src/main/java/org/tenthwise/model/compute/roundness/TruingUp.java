@@ -26,7 +26,7 @@ import org.tenthwise.model.quantity.Length;
  *       needle at the worse one; a lean that keeps the work over the limit even there is packed away first.
  * </ul>
  *
- * <p>Lengths to 1 nm, falls and shims more than nought.
+ * <p>Lengths to 1 nm, falls and shims more than zero.
  *
  * <p>No moves where what is left of the movement when the work is in the middle is over the limit by itself; where
  * nothing worth moving is found; or where points and sweep contradict each other.

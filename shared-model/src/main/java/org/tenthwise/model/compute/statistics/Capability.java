@@ -11,7 +11,7 @@ import org.tenthwise.model.words.Refused;
  * <p>Cp = (upper − lower) / 6 s; Cpu = (upper − mean) / 3 s; Cpl = (mean − lower) / 3 s; Cpk = the smaller of those
  * there are.
  *
- * <p>Plain numbers; Cpk is below nought where the mean lies outside.
+ * <p>Plain numbers; Cpk is below zero where the mean lies outside.
  *
  * <p>With one limit there is no Cp, and Cpk is the index to that limit: the other one is not made up. From a handful of
  * parts the index alone says little; see {@link CapabilityInterval}.

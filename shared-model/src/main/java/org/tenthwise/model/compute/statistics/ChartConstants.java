@@ -6,11 +6,11 @@ import org.tenthwise.model.words.Refused;
  * The factors of control charts with ranges, for groups of n readings.
  *
  * <p>d2 and d3: mean and standard deviation of the range of n normal readings; A2 = 3 / (d2 √n); D3 = 1 − 3 d3/d2, not
- * below nought; D4 = 1 + 3 d3/d2; E2 = 3 / d2.
+ * below zero; D4 = 1 + 3 d3/d2; E2 = 3 / d2.
  *
  * <p>Plain numbers.
  *
- * <p>From 2 to 100 readings a group. D3 is nought up to six.
+ * <p>From 2 to 100 readings a group. D3 is zero up to six.
  *
  * <p>Source: ASTM E2587 and ISO 7870-2, tables of factors. Worked out in full: printed tables round, and differ in the
  * last place where they were worked out from rounded d2 and d3.

@@ -17,8 +17,8 @@ import org.tenthwise.model.words.Refused;
  *
  * <p>Standard deviations in the unit of the readings.
  *
- * <p>One person: no reproducibility. Where the square root has less than nought under it, reproducibility counts as
- * nought, and the study says so. The method cannot see whether some persons read some parts differently.
+ * <p>One person: no reproducibility. Where the square root has less than zero under it, reproducibility counts as zero,
+ * and the study says so. The method cannot see whether some persons read some parts differently.
  *
  * <p>Source: Measurement Systems Analysis reference manual, 4th ed., ch. III: the factors are rounded to four places as
  * printed there (0.8862, 0.5908; 0.7071, 0.5231; 0.3146 for ten parts), so that a worksheet filled in by hand agrees.

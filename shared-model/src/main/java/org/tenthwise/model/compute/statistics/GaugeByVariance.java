@@ -17,8 +17,8 @@ import org.tenthwise.model.compute.statistics.GaugeStudy.Interaction;
  *
  * <p>Standard deviations in the unit of the readings.
  *
- * <p>One person: no reproducibility, part² = (MS parts − MS error)/r. A variance below nought counts as nought, and the
- * study says so. Repeats all alike leave an error of nought; any interaction is then kept.
+ * <p>One person: no reproducibility, part² = (MS parts − MS error)/r. A variance below zero counts as zero, and the
+ * study says so. Repeats all alike leave an error of zero; any interaction is then kept.
  *
  * <p>Source: Measurement Systems Analysis reference manual, 4th ed., app. A. Pooling above 0.25 is common practice;
  * some pool above 0.05. Sums of squares are exact.
@@ -79,7 +79,7 @@ public final class GaugeByVariance {
                 interaction < 0 || persons < 0 || parts < 0);
     }
 
-    /** Sums of squares: exact until the last division, so that what is nought is nought. */
+    /** Sums of squares: exact until the last division, so that what is zero is zero. */
     private record Squares(double parts, double persons, double interaction, double error) {
 
         static Squares of(GaugeReadings readings) {

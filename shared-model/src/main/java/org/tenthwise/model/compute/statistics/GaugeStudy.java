@@ -18,10 +18,10 @@ import org.tenthwise.model.words.Refused;
  *
  * @param reproducibility between persons, with what persons and parts have between them if that is kept
  * @param interaction what became of it
- * @param cutAtNought a variance came out below nought and counts as nought
+ * @param cutAtZero a variance came out below zero and counts as zero
  */
 public record GaugeStudy(
-        double repeatability, double reproducibility, double part, Interaction interaction, boolean cutAtNought) {
+        double repeatability, double reproducibility, double part, Interaction interaction, boolean cutAtZero) {
 
     private static final double DISTINCT = 1.41;
     private static final double WIDTH = 6;
@@ -52,7 +52,7 @@ public record GaugeStudy(
         return total() == 0 ? OptionalDouble.empty() : OptionalDouble.of(100 * gauge() / total());
     }
 
-    /** @param tolerance the whole of it, more than nought */
+    /** @param tolerance the whole of it, more than zero */
     public double percentOfTolerance(double tolerance) {
         if (!(tolerance > 0)) {
             throw new Refused("model.gauge-study.tolerance-more");

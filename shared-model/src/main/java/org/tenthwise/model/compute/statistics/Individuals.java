@@ -67,7 +67,7 @@ public record Individuals(
         }
     }
 
-    /** @param movingRangeUpper of the moving ranges; their lower limit is nought */
+    /** @param movingRangeUpper of the moving ranges; their lower limit is zero */
     public record ChartLimits(BigDecimal upper, BigDecimal lower, BigDecimal movingRangeUpper) {}
 
     /**

@@ -13,7 +13,7 @@ import java.util.Optional;
  * <p>In units of x.
  *
  * <p>With g of 1 or more the slope cannot be told from none, and nothing is predicted; nor is it with two points, or a
- * slope of nought. With g above 0.2 the upper ends run far out. Points that lie on the line exactly give intervals
+ * slope of zero. With g above 0.2 the upper ends run far out. Points that lie on the line exactly give intervals
  * without width.
  *
  * <p>Source: E. C. Fieller, Journal of the Royal Statistical Society B 16 (1954) 175; M. G. Natrella, NBS Handbook 91,

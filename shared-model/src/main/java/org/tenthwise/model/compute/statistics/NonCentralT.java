@@ -5,7 +5,7 @@ import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
- * Student's t where the mean is off nought: T = (Z + δ) / V, with Z standard normal and V = √(χ²<sub>ν</sub> / ν).
+ * Student's t where the mean is off zero: T = (Z + δ) / V, with Z standard normal and V = √(χ²<sub>ν</sub> / ν).
  *
  * <p>P(T &gt; t) = ∫ Φ(δ − t v) f(v) dv, f the density of V.
  *

@@ -21,8 +21,8 @@ final class Precision {
     }
 
     /**
-     * The square root of {@code numerator / denominator} to the figures of a result; a little less than nought counts
-     * as nought.
+     * The square root of {@code numerator / denominator} to the figures of a result; a little less than zero counts as
+     * zero.
      */
     static BigDecimal root(BigDecimal numerator, BigDecimal denominator) {
         return numerator.signum() <= 0

@@ -5,7 +5,7 @@ import java.util.function.DoubleUnaryOperator;
 import org.tenthwise.model.words.Unworkable;
 
 /**
- * Where a function that only rises, or only falls, is nought.
+ * Where a function that only rises, or only falls, is zero.
  *
  * <p>Bracketed first by steps that double, then narrowed by inverse quadratic interpolation where that is safe and by
  * halving where it is not: T. R. Chandrupatla, Advances in Engineering Software 28 (1997) 145. Where the slope comes
@@ -42,7 +42,7 @@ final class Root {
 
     /**
      * @param near where to begin
-     * @param step how far the root may well lie from there; more than nought
+     * @param step how far the root may well lie from there; more than zero
      * @throws ArithmeticException if no root is found
      */
     static double near(double near, double step, DoubleUnaryOperator function) {

@@ -9,7 +9,7 @@ import org.tenthwise.model.words.Refused;
  * divisor).
  *
  * @param n two or more
- * @param sd more than nought: readings that are all alike say that the gauge is too coarse, not that there is no spread
+ * @param sd more than zero: readings that are all alike say that the gauge is too coarse, not that there is no spread
  */
 public record Sample(int n, BigDecimal mean, BigDecimal sd) {
 
@@ -32,7 +32,7 @@ public record Sample(int n, BigDecimal mean, BigDecimal sd) {
         return new Sample(summary.n(), summary.mean(), summary.sd().orElse(BigDecimal.ZERO));
     }
 
-    /** How many standard deviations {@code figure} stands above the mean; below nought under it. */
+    /** How many standard deviations {@code figure} stands above the mean; below zero under it. */
     double standardDeviationsTo(BigDecimal figure) {
         return figure.subtract(mean).doubleValue() / sd.doubleValue();
     }

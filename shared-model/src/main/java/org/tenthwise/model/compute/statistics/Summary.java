@@ -14,7 +14,7 @@ import org.tenthwise.model.words.Refused;
  * mean) / Σ(x − mean)².
  *
  * <p>Mean, s, least, greatest and range in the unit of the readings; the autocorrelation is a plain number between −1
- * and 1, below nought where readings see-saw and above where they drift. Twenty figures.
+ * and 1, below zero where readings see-saw and above where they drift. Twenty figures.
  *
  * <p>One reading has no s. Equal readings have s = 0 and no autocorrelation; so has one reading.
  *

@@ -13,7 +13,7 @@ import org.tenthwise.model.words.Refused;
  * · mean x; residual s = √((Syy − b Sxy) / (n − 2)); s of the slope = s / √Sxx; s of the intercept = s √(1/n + mean x²
  * / Sxx); determination = Sxy² / (Sxx Syy). Interval of the slope: b ± t<sub>1−α/2,n−2</sub> · s of the slope.
  *
- * <p>Slope in units of y per unit of x, above nought where y grows. Twenty figures, intervals a double's.
+ * <p>Slope in units of y per unit of x, above zero where y grows. Twenty figures, intervals a double's.
  *
  * <p>Two points always lie on a line, so there is no {@link Scatter} about it below three. Equal y give slope 0. All x
  * alike, or fewer than two points, have no line and are refused.

@@ -9,8 +9,8 @@ import org.tenthwise.model.words.Refused;
  * <p>Cg = share · T / (spread · s); Cgk = (share/2 · T − |mean − reference|) / (spread/2 · s); bias = mean − reference;
  * its t = bias / (s/√n). T is the whole tolerance.
  *
- * <p>Cg and Cgk are plain numbers, the usual demand is 1.33; the bias is in the unit of the readings, above nought
- * where the gauge reads large.
+ * <p>Cg and Cgk are plain numbers, the usual demand is 1.33; the bias is in the unit of the readings, above zero where
+ * the gauge reads large.
  *
  * <p>25 to 50 readings are usual. Readings all alike have no Cg: the gauge is too coarse.
  *
@@ -23,9 +23,9 @@ public record TypeOneStudy(Sample sample, double cg, double cgk, BigDecimal bias
     public static final int USUAL_READINGS = 25;
 
     /**
-     * @param tolerance more than nought
-     * @param share of the tolerance the spread is set against, more than nought
-     * @param spread how many standard deviations wide the spread counts, more than nought
+     * @param tolerance more than zero
+     * @param share of the tolerance the spread is set against, more than zero
+     * @param spread how many standard deviations wide the spread counts, more than zero
      */
     public static TypeOneStudy of(
             Sample sample, BigDecimal reference, BigDecimal tolerance, double share, double spread) {

@@ -11,11 +11,11 @@ import org.tenthwise.model.quantity.Length;
  * <p>L20 = m · [1 + αg·(tg − 20)] / [1 + αp·(tp − 20)], where m is what the gauge reads, or the certified size of the
  * master it was compared with and the difference.
  *
- * <p>Exact but for the quotient, which is kept to 1e-12 mm. The correction is L20 − m: less than nought where the part
+ * <p>Exact but for the quotient, which is kept to 1e-12 mm. The correction is L20 − m: less than zero where the part
  * has grown more than the gauge.
  *
  * <p>Where gauge and part have grown by the same, as with one material at one temperature, L20 is m and the correction
- * nought, whatever the temperature. A gauge at 20 °C leaves the correction of a true length, m / [1 + αp·(tp − 20)].
+ * zero, whatever the temperature. A gauge at 20 °C leaves the correction of a true length, m / [1 + αp·(tp − 20)].
  *
  * <p>Source: ISO 1 (reference temperature); JCGM 100:2008, H.1.2, whose model of a comparison this is, solved for the
  * size of the part at 20 °C. The closed form is taken, not the first-order one: they part by nearly 1 µm in a metre of

@@ -12,10 +12,10 @@ import org.tenthwise.model.words.Refused;
  *
  * <p>u² = (L·α·u(t))² + (L·(t − 20)·u(α))².
  *
- * <p>A length, nought or more. Thermometer and coefficient of the part alone are in it: those of the gauge are taken as
+ * <p>A length, zero or more. Thermometer and coefficient of the part alone are in it: those of the gauge are taken as
  * known.
  *
- * <p>At 20 °C the second term is nought, and a part that does not grow has no first. Two known exactly give nought.
+ * <p>At 20 °C the second term is zero, and a part that does not grow has no first. Two known exactly give zero.
  *
  * <p>Source: JCGM 100:2008, H.1.3 and H.1.4 (terms for temperature and expansion); D. A. Swyt, <em>Length and
  * dimensional measurements at NIST</em>, J. Res. NIST 99 (1994). First order, without the product of the two, which is
@@ -28,8 +28,8 @@ public final class CorrectionUncertainty {
     private CorrectionUncertainty() {}
 
     /**
-     * @param temperature standard uncertainty of the part's temperature, in °C, nought or more
-     * @param expansion standard uncertainty of its expansion, in 1e-6 per °C, nought or more
+     * @param temperature standard uncertainty of the part's temperature, in °C, zero or more
+     * @param expansion standard uncertainty of its expansion, in 1e-6 per °C, zero or more
      */
     public static Length of(Length size, Expansion part, Celsius partAt, BigDecimal temperature, BigDecimal expansion) {
         if (temperature.signum() < 0 || expansion.signum() < 0) {

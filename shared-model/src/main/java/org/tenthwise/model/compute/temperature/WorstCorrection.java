@@ -17,15 +17,15 @@ import org.tenthwise.model.words.Refused;
  * the correction only rises or only falls with either temperature, so it is greatest at a corner. It matters where it
  * is above a twentieth of the tolerance.
  *
- * <p>A length, nought or more; the share is worst / tolerance.
+ * <p>A length, zero or more; the share is worst / tolerance.
  *
  * <p>A range of one temperature gives the correction at that temperature. Exactly a twentieth does not matter. With no
- * tolerance at all (nought) any correction matters.
+ * tolerance at all (zero) any correction matters.
  *
  * <p>Source: {@link AtTwenty}. The twentieth is common practice: half of the tenth that a measurement may take of the
  * tolerance.
  *
- * @param worst nought or more
+ * @param worst zero or more
  */
 public record WorstCorrection(Length worst) {
 
@@ -49,7 +49,7 @@ public record WorstCorrection(Length worst) {
         return worst.times(TWENTY).isAbove(tolerance);
     }
 
-    /** @param tolerance more than nought */
+    /** @param tolerance more than zero */
     public BigDecimal shareOf(Length tolerance) {
         if (tolerance.signum() <= 0) {
             throw new Refused("model.worst-correction.share-tolerance", tolerance);

@@ -23,7 +23,7 @@ public final class AcrossGrooves {
 
     private AcrossGrooves() {}
 
-    /** How far along one point stands from the other: half a pitch, or nought where the number of starts is even. */
+    /** How far along one point stands from the other: half a pitch, or zero where the number of starts is even. */
     public static Length askew(Length pitch, int starts) {
         if (pitch.signum() <= 0) {
             throw new Refused("model.across-grooves.thread-pitch", pitch);
@@ -36,7 +36,7 @@ public final class AcrossGrooves {
 
     /**
      * @param read with points in opposite grooves
-     * @param pitch more than nought
+     * @param pitch more than zero
      * @param starts one or more
      * @throws IllegalArgumentException if there is no such thread
      */

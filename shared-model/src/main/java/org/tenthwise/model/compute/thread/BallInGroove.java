@@ -20,7 +20,7 @@ import org.tenthwise.model.compute.equations.ThreeUnknowns;
  *
  * solved for r, t and R, or for r, t and E, by Newton's method.
  *
- * <p>Millimetres and radians. Absent where the ball finds no rest. A lead of nought gives t = 0 and the simple formula.
+ * <p>Millimetres and radians. Absent where the ball finds no rest. A lead of zero gives t = 0 and the simple formula.
  *
  * <p>Source: geometry; the figures agree with the table for large lead angles in Machinery's Handbook, 31st ed., p.
  * 2136.
@@ -56,7 +56,7 @@ record BallInGroove(double tangent, double risePerTurn, double width, double wir
         return settle(new Rest(simpleContact(centre), centre, pitchDiameter), true);
     }
 
-    /** Centre over pitch line where the lead is nought: W/2 · csc A − s/2 · cot A. */
+    /** Centre over pitch line where the lead is zero: W/2 · csc A − s/2 · cot A. */
     private double simpleRise() {
         return wire / 2 * Math.sqrt(1 + 1 / (tangent * tangent)) - width / 2 / tangent;
     }

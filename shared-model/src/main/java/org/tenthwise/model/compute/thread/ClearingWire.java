@@ -27,7 +27,7 @@ public final class ClearingWire {
     private ClearingWire() {}
 
     /**
-     * @param pitchDiameter more than nought
+     * @param pitchDiameter more than zero
      * @param root minor diameter
      * @param unit to be rounded up in
      */

@@ -10,8 +10,8 @@ import org.tenthwise.model.words.Refused;
  * The groove of an external thread in axial section, as far as a wire knows it: two straight flanks, alike.
  *
  * @param halfAngle degrees from one flank to the plane square to the axis; more than 0, less than 90
- * @param pitch axial, more than nought
- * @param width of the groove along the axis at the pitch diameter, more than nought and less than the pitch; half the
+ * @param pitch axial, more than zero
+ * @param width of the groove along the axis at the pitch diameter, more than zero and less than the pitch; half the
  *     pitch where the pitch diameter is what its name says
  * @param starts one or more
  */

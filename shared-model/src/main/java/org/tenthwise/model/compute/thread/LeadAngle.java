@@ -11,9 +11,9 @@ import org.tenthwise.model.thread.ScrewThread;
  *
  * <p>tan B = lead / (π · pitch diameter).
  *
- * <p>Degrees, to 1e-12, more than nought and less than 90. The lead is the pitch times the starts.
+ * <p>Degrees, to 1e-12, more than zero and less than 90. The lead is the pitch times the starts.
  *
- * <p>A pitch diameter far larger than the lead gives an angle near nought.
+ * <p>A pitch diameter far larger than the lead gives an angle near zero.
  *
  * <p>Source: ASME B1.5 and Machinery's Handbook, 31st ed., p. 2134: at the pitch diameter, by the lead. The major
  * diameter instead loses 0.0002 in over wires on a 1-5 thread of 29°.
@@ -24,12 +24,12 @@ public final class LeadAngle {
 
     private LeadAngle() {}
 
-    /** @throws IllegalArgumentException if the pitch diameter is not more than nought */
+    /** @throws IllegalArgumentException if the pitch diameter is not more than zero */
     public static BigDecimal degrees(ScrewThread thread, Length pitchDiameter) {
         return degrees(thread.lead(), pitchDiameter);
     }
 
-    /** @throws IllegalArgumentException if the pitch diameter is not more than nought */
+    /** @throws IllegalArgumentException if the pitch diameter is not more than zero */
     public static BigDecimal degrees(Length lead, Length pitchDiameter) {
         double tangent =
                 Nanometres.of(lead) / (Math.PI * Nanometres.of(Positive.size("Pitch diameter", pitchDiameter)));

@@ -17,7 +17,7 @@ import org.tenthwise.model.words.Refused;
  *
  * <p>Diameters, to 1 nm. A measurement larger by some amount gives a pitch diameter larger by nearly the same amount.
  *
- * <p>With a lead angle near nought all three agree. At 5° of lead the simple one gives a 29° thread too large by 0.007
+ * <p>With a lead angle near zero all three agree. At 5° of lead the simple one gives a 29° thread too large by 0.007
  * pitch, the corrected one is good to 0.0003 pitch.
  *
  * <p>Source: simple and corrected, ASME B1.2 and Machinery's Handbook, 31st ed., p. 2127; exact, geometry, in agreement
@@ -36,7 +36,7 @@ public final class MeasurementOverWires {
      *
      * @param pitchDiameterOfTheLead where the corrected formula takes the lead angle: the basic pitch diameter, if
      *     known
-     * @throws IllegalArgumentException if the wire is not more than nought
+     * @throws IllegalArgumentException if the wire is not more than zero
      */
     public MeasurementOverWires(Groove groove, Length wire, Length pitchDiameterOfTheLead) {
         this.groove = groove;

@@ -24,7 +24,7 @@ public final class OneWire {
 
     private OneWire() {}
 
-    /** @throws IllegalArgumentException if one of the two sizes is not more than nought */
+    /** @throws IllegalArgumentException if one of the two sizes is not more than zero */
     public static Length overWires(Length overOneWire, Length majorDiameter) {
         return Positive.size("Over one wire", overOneWire)
                 .times(TWO)

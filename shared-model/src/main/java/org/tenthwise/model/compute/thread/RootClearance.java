@@ -7,10 +7,10 @@ import org.tenthwise.model.quantity.Length;
  *
  * <p>Over wires / 2 − wire − minor diameter / 2.
  *
- * <p>Exact, on radius. Less than nought means that the wire rests on the root, not on the flanks, and the measurement
+ * <p>Exact, on radius. Less than zero means that the wire rests on the root, not on the flanks, and the measurement
  * over wires says nothing about the pitch diameter: it comes out too large.
  *
- * <p>Nought is a wire that just touches the root.
+ * <p>Zero is a wire that just touches the root.
  *
  * <p>Source: geometry. The minor diameter is the one measured, as no standard fixes the depth a cut root reaches.
  */

@@ -18,10 +18,9 @@ import org.tenthwise.model.words.Refused;
  *
  * and over wires less pitch diameter = 2R + W − E.
  *
- * <p>Both to 1 nm, more than nought.
+ * <p>Both to 1 nm, more than zero.
  *
- * <p>With a lead near nought this is s / cos A, the best wire of {@link WireSizes}, and it is less the steeper the
- * lead.
+ * <p>With a lead near zero this is s / cos A, the best wire of {@link WireSizes}, and it is less the steeper the lead.
  *
  * <p>Source: geometry; in agreement with both columns of the table for large lead angles in Machinery's Handbook, 31st
  * ed., p. 2136, within 0.00003 pitch.

@@ -15,7 +15,7 @@ import org.tenthwise.model.words.Refused;
  * something makes the pitch diameter come out too large by {@code −byWire} times as much if its nominal size is
  * reckoned with.
  *
- * <p>Uncertainties of nought leave nought. The best wire has no error by half angle.
+ * <p>Uncertainties of zero leave zero. The best wire has no error by half angle.
  *
  * <p>Source: derivatives of the formula in ASME B1.2 and Machinery's Handbook, 31st ed., p. 2127, put together as in
  * JCGM 100:2008, 5.1.2. The lead angle changes them by less than a hundredth up to 5°. All wires of a set are taken to
@@ -32,17 +32,17 @@ public final class WireSensitivity {
         this.wire = Positive.size("Wire diameter", wire);
     }
 
-    /** Less than nought: a larger wire under the same reading means a smaller thread. */
+    /** Less than zero: a larger wire under the same reading means a smaller thread. */
     public double byWire() {
         return -groove.wireFactor();
     }
 
-    /** More than nought. */
+    /** More than zero. */
     public double byPitch() {
         return 1 / (2 * groove.tangent());
     }
 
-    /** For one degree; less than nought for a wire below the best. */
+    /** For one degree; less than zero for a wire below the best. */
     public Length byHalfAngle() {
         double sine = Math.sin(groove.radians());
         double perRadian =
@@ -53,7 +53,7 @@ public final class WireSensitivity {
     /**
      * Standard uncertainty of the pitch diameter from those of the reading, the wires and the pitch.
      *
-     * @throws IllegalArgumentException if one of them is less than nought
+     * @throws IllegalArgumentException if one of them is less than zero
      */
     public Length standard(Length ofReading, Length ofWire, Length ofPitch) {
         double reading = notNegative("reading", ofReading);

@@ -15,7 +15,7 @@ import org.tenthwise.model.thread.ThreadForm;
  *
  * <p>Diameters, to 1 nm, each in proportion to the pitch.
  *
- * <p>Holds for a lead angle of nought and is what the handbooks list for every lead angle. At 5° of lead the wire that
+ * <p>Holds for a lead angle of zero and is what the handbooks list for every lead angle. At 5° of lead the wire that
  * touches at the pitch line is 0.4 % less: see {@link TouchingWire}; {@link MeasurementOverWires} looks at the thread
  * as it is.
  *

@@ -10,9 +10,9 @@ import org.tenthwise.model.words.Refused;
  * <p>Standard uncertainty u = √Σ uᵢ². Effective degrees of freedom = u⁴ / Σ (uᵢ⁴ / νᵢ), over the sources whose degrees
  * of freedom ν are known. Expanded = coverage factor · u, with the factor of {@link Coverage}.
  *
- * <p>In the unit of the components; nought or more.
+ * <p>In the unit of the components; zero or more.
  *
- * <p>One component gives itself. Components of nought give nought and need no factor but two. The effective degrees of
+ * <p>One component gives itself. Components of zero give zero and need no factor but two. The effective degrees of
  * freedom are absent where no component has any.
  *
  * <p>Source: JCGM 100:2008 (GUM), 5.1.2 for sources that do not depend on one another, and G.4.1 (Welch and

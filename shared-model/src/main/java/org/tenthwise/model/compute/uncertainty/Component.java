@@ -11,15 +11,15 @@ import org.tenthwise.model.words.Refused;
  * A certificate's U with its k: U/k. Scatter s of single readings, n of them averaged: s/√n. A sensitivity c multiplies
  * it by |c|.
  *
- * <p>In the unit of what went in, or in that of the result where a sensitivity brings it there; nought or more.
+ * <p>In the unit of what went in, or in that of the result where a sensitivity brings it there; zero or more.
  *
- * <p>A source of nought adds nothing. One reading (n = 1) rests on a scatter known from before: it says nothing about
- * how well that scatter is known.
+ * <p>A source of zero adds nothing. One reading (n = 1) rests on a scatter known from before: it says nothing about how
+ * well that scatter is known.
  *
  * <p>Source: JCGM 100:2008 (GUM), 4.2.3, 4.3.3, 4.3.7, 4.3.9, F.2.2.1. Where a zero and a reading are both taken from
  * one scale, its resolution counts twice, as two components.
  *
- * @param standard nought or more
+ * @param standard zero or more
  * @param rectangle whether it is as likely to lie in one place between its limits as in another
  * @param degreesOfFreedom how well it is known; absent if as well as need be
  */

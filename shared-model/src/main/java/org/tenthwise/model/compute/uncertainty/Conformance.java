@@ -26,7 +26,7 @@ public final class Conformance {
 
     private Conformance() {}
 
-    /** @throws IllegalArgumentException unless {@code standardUncertainty} is more than nought */
+    /** @throws IllegalArgumentException unless {@code standardUncertainty} is more than zero */
     public static double probability(Limits limits, Length size, Length standardUncertainty) {
         if (standardUncertainty.signum() <= 0) {
             throw new Refused("model.conformance.standard-uncertainty", standardUncertainty);

@@ -15,13 +15,13 @@ import org.apache.commons.statistics.distribution.TDistribution;
  *
  * <p>No unit; 1.65 to 13.97.
  *
- * <p>No scatter of one's own, or one found from many readings, leaves 2. Nought as a whole has 2 as well.
+ * <p>No scatter of one's own, or one found from many readings, leaves 2. Zero as a whole has 2 as well.
  *
  * <p>Source: JCGM 100:2008 (GUM), G.6.6 (2 where several sources count and ν is more than 10) and G.4.1, G.6.4 (t, ν
  * cut to a whole number); EA-4/02, supplement 2, S9.14 (one rectangle) and S10.13 (two). Two is what shop budgets
  * print; the others are chosen only where those clauses say that two is wrong, and {@link #rule()} says which was.
  *
- * @param factor more than nought
+ * @param factor more than zero
  */
 public record Coverage(double factor, Rule rule) {
 

@@ -41,7 +41,7 @@ public record GlobalRisk(double consumer, double producer) {
      * The limits and the guard band within them.
      *
      * @param upper above {@code lower}
-     * @param guardBand nought or more, and no more than half of the tolerance
+     * @param guardBand zero or more, and no more than half of the tolerance
      */
     public record Zone(double lower, double upper, double guardBand) {
 
@@ -65,8 +65,8 @@ public record GlobalRisk(double consumer, double producer) {
 
     /**
      * @param mean of the true sizes
-     * @param deviation standard deviation of the true sizes, more than nought
-     * @param standardUncertainty of one measurement, more than nought
+     * @param deviation standard deviation of the true sizes, more than zero
+     * @param standardUncertainty of one measurement, more than zero
      */
     public static GlobalRisk of(Zone zone, double mean, double deviation, double standardUncertainty) {
         if (!(deviation > 0) || !(standardUncertainty > 0)) {

@@ -13,7 +13,7 @@ import org.tenthwise.model.words.Refused;
  * <p>Width = z · u, with z the point of the normal distribution that the probability lies below and u the standard
  * uncertainty.
  *
- * <p>A length to 1 nm, nought or more.
+ * <p>A length to 1 nm, zero or more.
  *
  * <p>A probability of one half needs no band. Where the other limit is near, the probability at the edge of the band is
  * a little less than stated.
@@ -30,7 +30,7 @@ public final class GuardBand {
 
     /**
      * @throws IllegalArgumentException for a probability of less than one half or of one, or an uncertainty of less
-     *     than nought
+     *     than zero
      */
     public static Length width(BigDecimal probability, Length standardUncertainty) {
         if (probability.compareTo(HALF) < 0 || probability.compareTo(BigDecimal.ONE) >= 0) {

@@ -24,7 +24,7 @@ import org.tenthwise.model.words.Refused;
 public record RuleOfTen(BigDecimal share, Length tenth, boolean fineEnough) {
 
     /**
-     * @throws IllegalArgumentException if the upper limit is not above the lower one, or the division not above nought
+     * @throws IllegalArgumentException if the upper limit is not above the lower one, or the division not above zero
      */
     public static RuleOfTen of(Length lower, Length upper, Length division) {
         if (!upper.isAbove(lower)) {

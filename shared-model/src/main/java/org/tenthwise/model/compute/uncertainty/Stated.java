@@ -10,9 +10,9 @@ import org.tenthwise.model.words.Refused;
  *
  * <p>Expanded to two figures, rounded up; coverage factor to two places, half-even.
  *
- * <p>In the unit of the components; more than nought.
+ * <p>In the unit of the components; more than zero.
  *
- * <p>An uncertainty of nought cannot be stated.
+ * <p>An uncertainty of zero cannot be stated.
  *
  * <p>Source: JCGM 100:2008 (GUM), 7.2.6: two figures are as much as an uncertainty is known to, and it may be better to
  * round up than to the nearest.
@@ -29,7 +29,7 @@ public record Stated(BigDecimal expanded, BigDecimal coverageFactor) {
     public static Stated of(Budget budget) {
         BigDecimal expanded = new BigDecimal(budget.expanded()).round(SURE).round(TWO_FIGURES_UP);
         if (expanded.signum() <= 0) {
-            throw new Refused("model.stated.uncertainty-nought");
+            throw new Refused("model.stated.uncertainty-zero");
         }
         return new Stated(
                 expanded,

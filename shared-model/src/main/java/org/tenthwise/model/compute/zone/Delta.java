@@ -9,9 +9,9 @@ import org.tenthwise.model.words.Refused;
  *
  * <p>Δ = IT(n) − IT(n − 1).
  *
- * <p>A length of nought or more, exact.
+ * <p>A length of zero or more, exact.
  *
- * <p>Nought up to 3 mm. The standard prints it for grades 3 to 8; any other grade is refused.
+ * <p>Zero up to 3 mm. The standard prints it for grades 3 to 8; any other grade is refused.
  *
  * <p>Source: ISO 286-1:2010, Table 3, columns of Δ.
  */

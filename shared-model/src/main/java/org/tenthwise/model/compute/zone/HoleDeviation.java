@@ -13,9 +13,9 @@ import org.tenthwise.model.words.Refused;
  * Δ, Δ = IT(n) − IT(n − 1), so that hole n and shaft n − 1 make the fit of the basic hole turned about. Above those
  * grades and up to 3 mm: ES = −ei. J by its own table.
  *
- * <p>Exact; the lower deviation for A to H, nought or more, and the upper one for J to ZC.
+ * <p>Exact; the lower deviation for A to H, zero or more, and the upper one for J to ZC.
  *
- * <p>Exceptions the standard prints: N over 3 mm is nought from grade 9; M6 over 250 up to 315 is 2 µm higher; K over 3
+ * <p>Exceptions the standard prints: N over 3 mm is zero from grade 9; M6 over 250 up to 315 is 2 µm higher; K over 3
  * mm has nothing from grade 9; N from grade 9 begins over 1 mm. Δ is printed for grades 3 to 8, so with it there is
  * nothing finer.
  *

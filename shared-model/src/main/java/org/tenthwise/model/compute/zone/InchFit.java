@@ -79,7 +79,7 @@ public enum InchFit {
                         Arrays.stream(values()).map(Enum::name).collect(Collectors.joining(", "))));
     }
 
-    /** The hole; its lower deviation is nought. */
+    /** The hole; its lower deviation is zero. */
     public ZoneLimits hole(Length basic) {
         return new ZoneLimits(basic, at("hole", basic), Length.ZERO);
     }

@@ -8,9 +8,9 @@ import org.tenthwise.model.words.Refused;
 /**
  * The deviation of a shaft that its letter sets: the one nearer the nominal size.
  *
- * <p>No formula: the table of the standard. j is tabulated by grade; k is nought outside grades 4 to 7.
+ * <p>No formula: the table of the standard. j is tabulated by grade; k is zero outside grades 4 to 7.
  *
- * <p>Exact; the upper deviation for a to h, nought or less, and the lower one for j to zc.
+ * <p>Exact; the upper deviation for a to h, zero or less, and the lower one for j to zc.
  *
  * <p>a and b begin over 1 mm. Where the standard leaves a letter out at a size, so does this, with the sizes it is for.
  *

@@ -10,7 +10,7 @@ import org.tenthwise.model.words.Refused;
 
 /**
  * A table by steps of size. A step is over one figure up to and including the next, so a size on an edge belongs to the
- * step below; the first begins over nought.
+ * step below; the first begins over zero.
  */
 final class SizeTable {
 

@@ -9,9 +9,9 @@ import org.tenthwise.model.words.Refused;
  *
  * <p>No formula: the table of the standard, whose figures are rounded ones that no rule gives back everywhere.
  *
- * <p>A length of more than nought, exact.
+ * <p>A length of more than zero, exact.
  *
- * <p>A size on the edge of a step belongs to the step below. Over 500 mm, at nought and below, and for the grades from
+ * <p>A size on the edge of a step belongs to the step below. Over 500 mm, at zero and below, and for the grades from
  * IT14 at 1 mm and below, there is none.
  *
  * <p>Source: ISO 286-1:2010, Table 1.

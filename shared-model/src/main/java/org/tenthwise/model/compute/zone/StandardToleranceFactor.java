@@ -9,7 +9,7 @@ import org.tenthwise.model.quantity.Nanometres;
  *
  * <p>i = 0.45 · ∛D + 0.001 · D in micrometres, D the geometric mean of the ends of the step in millimetres.
  *
- * <p>A length of more than nought, to 1 nm.
+ * <p>A length of more than zero, to 1 nm.
  *
  * <p>The first step counts as 1 to 3 mm.
  *

@@ -30,8 +30,7 @@ class BoreGaugeHeldWrongTest {
     }
 
     /**
-     * By hand: a chord of 40 at 15 beside the middle of a bore of 50, one of 24 at 5 in one of 26; nought in the
-     * middle.
+     * By hand: a chord of 40 at 15 beside the middle of a bore of 50, one of 24 at 5 in one of 26; zero in the middle.
      */
     @ParameterizedTest
     @CsvSource(textBlock = """

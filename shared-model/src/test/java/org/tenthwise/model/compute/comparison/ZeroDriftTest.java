@@ -30,7 +30,7 @@ class ZeroDriftTest {
     }
 
     @Test
-    void aDivisionIsMoreThanNought() {
+    void aDivisionIsMoreThanZero() {
         assertEquals(
                 "division is 0 mm: it must be more than nought",
                 assertThrows(IllegalArgumentException.class, () -> ZeroDrift.between(mm("0"), mm("0"), mm("0")))

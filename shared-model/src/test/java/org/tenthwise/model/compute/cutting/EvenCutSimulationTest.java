@@ -154,7 +154,7 @@ class EvenCutSimulationTest {
                 sizes);
     }
 
-    /** What comes off; a change that would put metal on is less than nought. */
+    /** What comes off; a change that would put metal on is less than zero. */
     private static long off(TrialPart part, Length change) {
         return part.feature() == Feature.DIAMETER ? -tenths(change) : tenths(change);
     }

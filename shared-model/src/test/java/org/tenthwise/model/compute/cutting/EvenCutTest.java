@@ -250,7 +250,7 @@ class EvenCutTest {
     }
 
     @Test
-    void aCutOfNoughtIsNotOffered() {
+    void aCutOfZeroIsNotOffered() {
         assertEquals(refused(Reason.BELOW_LEAST_CUT, "0.0105"), toTheMiddle(Feature.BORE, BORE, "0", "30.0105"));
         assertEquals(refused(Reason.BELOW_LEAST_CUT, "0.001"), toTheMiddle(Feature.BORE, BORE, "0", "30.020"));
         assertEquals(

@@ -35,7 +35,7 @@ class NextCutTest {
         DIAMETER, 49.99,  50,      0.01,    0
         DEPTH,    12.1,   12,      -0.1,    0
         """)
-    void changeIsAimLessMeasuredAndStockIsNeverBelowNought(
+    void changeIsAimLessMeasuredAndStockIsNeverBelowZero(
             Feature feature, String measured, String aim, String change, String stock) {
         NextCut cut = NextCut.of(feature, mm(measured), mm(aim));
         assertEquals(mm(aim), cut.aim());

@@ -9,7 +9,7 @@ import org.tenthwise.model.plan.Feature;
  * of a micrometre.
  *
  * @param walls size at every place that is read
- * @param least least cut, on the radius or one wall; nought where there is none
+ * @param least least cut, on the radius or one wall; zero where there is none
  */
 record TrialPart(
         Feature feature, long lower, long upper, long guard, long aim, long least, long step, long[] walls, Form form) {
@@ -116,7 +116,7 @@ record TrialPart(
 
     /**
      * The cut to take, found by trying one step after the other: of those that bring every place inside, the last one
-     * before the middle of the wall is past the aim, or the first one there is; less than nought where there is none.
+     * before the middle of the wall is past the aim, or the first one there is; less than zero where there is none.
      */
     long byTrying() {
         long sense = feature == Feature.DIAMETER ? -1 : 1;

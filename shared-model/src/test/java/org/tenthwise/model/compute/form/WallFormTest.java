@@ -141,7 +141,7 @@ class WallFormTest {
     }
 
     @Test
-    void aNoticeableDifferenceBelowNoughtIsRefused() {
+    void aNoticeableDifferenceBelowZeroIsRefused() {
         assertThrows(IllegalArgumentException.class, () -> WallForm.of(List.of(), mm("-0.001")));
     }
 }

@@ -16,7 +16,7 @@ class FormLeftTest {
     private static final List<BigDecimal> FOUR =
             List.of("0", "90", "180", "270").stream().map(BigDecimal::new).toList();
 
-    /** By hand: four readings leave of the circle what Opposites tells, here nought or ± 0.002. */
+    /** By hand: four readings leave of the circle what Opposites tells, here zero or ± 0.002. */
     @ParameterizedTest
     @CsvSource(
             textBlock =

@@ -24,7 +24,7 @@ class GaugeStudyTest {
         assertEquals(Math.sqrt(0.02), study.repeatability(), 1e-14);
         assertEquals(Math.sqrt(0.99), study.reproducibility(), 1e-14);
         assertEquals(Math.sqrt(1.5), study.part(), 1e-14);
-        assertTrue(study.cutAtNought());
+        assertTrue(study.cutAtZero());
     }
 
     /**
@@ -38,7 +38,7 @@ class GaugeStudyTest {
         assertEquals(Math.sqrt(0.02), study.repeatability(), 1e-12);
         assertEquals(Math.sqrt(3.99 + 16), study.reproducibility(), 1e-12);
         assertEquals(Math.sqrt(48), study.part(), 1e-12);
-        assertFalse(study.cutAtNought());
+        assertFalse(study.cutAtZero());
     }
 
     /**
@@ -89,7 +89,7 @@ class GaugeStudyTest {
         assertTrue(study.distinct().isEmpty());
         assertEquals(0, study.percentOfTotal().orElseThrow());
         assertEquals(Math.sqrt(0.02), study.part(), 1e-15);
-        assertFalse(study.cutAtNought());
+        assertFalse(study.cutAtZero());
     }
 
     /** Six standard deviations of the gauge against the tolerance. */

@@ -42,7 +42,7 @@ class NonCentralTTest {
 
     @ParameterizedTest
     @CsvSource({"1, 0.3", "1, 40", "2, -1.5", "7, 2.2", "60, 1.98", "5000, 0.01"})
-    void withTheMeanAtNoughtItIsStudents(int degreesOfFreedom, double t) {
+    void withTheMeanAtZeroItIsStudents(int degreesOfFreedom, double t) {
         assertEquals(
                 TDistribution.of(degreesOfFreedom).survivalProbability(t),
                 new NonCentralT(degreesOfFreedom).above(t, 0),
@@ -51,7 +51,7 @@ class NonCentralTTest {
 
     @ParameterizedTest
     @CsvSource({"1, 0.3", "9, -2", "400, 3"})
-    void aboveNoughtItIsNormal(int degreesOfFreedom, double delta) {
+    void aboveZeroItIsNormal(int degreesOfFreedom, double delta) {
         NormalDistribution normal = NormalDistribution.of(0, 1);
         assertEquals(normal.cumulativeProbability(delta), new NonCentralT(degreesOfFreedom).above(0, delta), 1e-15);
         assertEquals(normal.cumulativeProbability(delta), new NonCentralT(degreesOfFreedom).above(1e-12, delta), 1e-11);

@@ -74,7 +74,7 @@ class RangeOfNormalTest {
     }
 
     @Test
-    void theLowerLimitOfRangesIsNoughtUpToSix() {
+    void theLowerLimitOfRangesIsZeroUpToSix() {
         assertEquals(0, ChartConstants.of(6).d3Lower());
         assertEquals(0.076, ChartConstants.of(7).d3Lower(), 0.0005);
     }

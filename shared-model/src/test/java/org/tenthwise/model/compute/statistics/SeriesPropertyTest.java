@@ -111,7 +111,7 @@ class SeriesPropertyTest {
     }
 
     @Property(tries = 200)
-    void capabilityDoesNotHangOnTheUnitOrTheNought(
+    void capabilityDoesNotHangOnTheUnitOrTheZero(
             @ForAll("readings") List<BigDecimal> readings,
             @ForAll @BigRange(min = "-1000", max = "1000") @Scale(3) BigDecimal shift) {
         Assume.that(sd(readings) > 0);
@@ -128,7 +128,7 @@ class SeriesPropertyTest {
     }
 
     @Property(tries = 200)
-    void aTrendMovesAlongWithItsNoughts(
+    void aTrendMovesAlongWithItsZeros(
             @ForAll("readings") List<BigDecimal> y,
             @ForAll Random places,
             @ForAll @BigRange(min = "-1000", max = "1000") @Scale(2) BigDecimal shiftX,

@@ -86,7 +86,7 @@ class ToleranceFactorTest {
         assertEquals(k, ToleranceFactor.oneSide(n, cover, 0.95), 0.0011);
     }
 
-    /** Two readings, half covered, on one side: δ is nought, so k is Student's t with one degree of freedom over √2. */
+    /** Two readings, half covered, on one side: δ is zero, so k is Student's t with one degree of freedom over √2. */
     @Test
     void halfTheTwoPartsIsStudents() {
         assertEquals(Math.tan(Math.PI * 0.45) / Math.sqrt(2), ToleranceFactor.oneSide(2, 0.5, 0.95), 1e-9);

@@ -49,7 +49,7 @@ class CorrectionUncertaintyTest {
     }
 
     @Test
-    void lessThanNoughtIsRefused() {
+    void lessThanZeroIsRefused() {
         assertThrows(IllegalArgumentException.class, () -> u("50", "11.5", "23", "-0.1", "0"));
     }
 }

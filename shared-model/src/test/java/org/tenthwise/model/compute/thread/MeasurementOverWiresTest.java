@@ -167,7 +167,7 @@ class MeasurementOverWiresTest {
         14.5, 0.516450
         15,   0.517638
         """)
-    void aLeadOfNoughtGivesTheSimpleFormula(double halfAngle, double wire) {
+    void aLeadOfZeroGivesTheSimpleFormula(double halfAngle, double wire) {
         double a = Math.toRadians(halfAngle);
         BallInGroove ball = new BallInGroove(Math.tan(a), 0, 0.5, wire);
         BallInGroove.Rest rest = ball.inPitchDiameter(10).orElseThrow();

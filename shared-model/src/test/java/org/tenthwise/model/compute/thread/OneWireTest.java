@@ -20,7 +20,7 @@ class OneWireTest {
     }
 
     @Test
-    void sizesOfNoughtAreRefused() {
+    void sizesOfZeroAreRefused() {
         assertThrows(IllegalArgumentException.class, () -> OneWire.overWires(Length.ZERO, in("1")));
         assertThrows(IllegalArgumentException.class, () -> OneWire.overWires(in("1"), Length.ZERO));
     }

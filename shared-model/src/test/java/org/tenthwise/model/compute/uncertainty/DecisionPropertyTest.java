@@ -79,7 +79,7 @@ class DecisionPropertyTest {
     }
 
     @Property
-    void aProbabilityLiesWithinNoughtAndOneAndFallsAwayFromTheMiddle(
+    void aProbabilityLiesWithinZeroAndOneAndFallsAwayFromTheMiddle(
             @ForAll @BigRange(min = "0", max = "5") @Scale(4) BigDecimal off,
             @ForAll @BigRange(min = "0.0001", max = "2") @Scale(4) BigDecimal u) {
         Limits limits = limits();

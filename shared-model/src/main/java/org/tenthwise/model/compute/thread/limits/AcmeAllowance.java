@@ -10,8 +10,7 @@ import org.tenthwise.model.words.Refused;
  *
  * <p>0.008, 0.006, 0.004 times √Dm for 2G, 3G, 4G, with Dm the middle of the range of nominal diameters; a table.
  *
- * <p>Inches to four places, nought or more. The upper end of a range belongs to it: 5/16 in has the allowance of 1/4
- * in.
+ * <p>Inches to four places, zero or more. The upper end of a range belongs to it: 5/16 in has the allowance of 1/4 in.
  *
  * <p>Source: ASME B1.5; Machinery's Handbook, 27th ed., table 10, p. 1841. The root of the diameter itself gives other
  * figures, 0.0001 in off for 1 3/4 and 3 in.

@@ -12,7 +12,7 @@ import org.tenthwise.model.words.Refused;
  * Limits of size of one side of a thread, to the places the standard prints: 0.001 mm or 0.0001 in. What the standard
  * does not limit is absent.
  *
- * @param allowance deviation of the pitch diameter from its basic size at the most metal, nought or more
+ * @param allowance deviation of the pitch diameter from its basic size at the most metal, zero or more
  * @param unit of the standard
  */
 public record ThreadLimits(
@@ -28,7 +28,7 @@ public record ThreadLimits(
         List<LimitsRemark> remarks) {
 
     /**
-     * @throws IllegalArgumentException if a least limit is not more than nought: the thread is too coarse for its
+     * @throws IllegalArgumentException if a least limit is not more than zero: the thread is too coarse for its
      *     diameter
      */
     public ThreadLimits {
