@@ -36,7 +36,7 @@ public final class RunListViewModel {
     private final Words words;
     private final Navigator journey;
     private final Clock clock;
-    private final TextEntryViewModel typed = new TextEntryViewModel("", MOST, any -> goOnWithTheOnly());
+    private final TextEntryViewModel typed = new TextEntryViewModel("", MOST, any -> goOnWithTheScanned());
     private final ReadOnlyObjectWrapper<List<RunRow>> rows = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyObjectWrapper<LoadingState> looked = new ReadOnlyObjectWrapper<>(LoadingState.NOT_YET);
     private Optional<String> machine = Optional.empty();
@@ -44,6 +44,37 @@ public final class RunListViewModel {
     private boolean whole;
     private boolean looking;
     private boolean opening;
+
+    /** The words the rows are found by; absent before the store was read. */
+    private Optional<String> rowsFor = Optional.empty();
+    /** Whether Enter was typed before the store said what the words find. */
+    private boolean entered;
+
+    /** Words end with Enter; what is typed behind it are other words. */
+    private final Typing typing = new Typing() {
+        private boolean ended;
+
+        @Override
+        public void character(String character) {
+            if (ended) {
+                find("");
+            }
+            ended = false;
+            typed.character(character);
+        }
+
+        @Override
+        public void takeBack() {
+            ended = false;
+            typed.takeBack();
+        }
+
+        @Override
+        public void enter() {
+            ended = true;
+            typed.enter();
+        }
+    };
 
     private record Loaded(Optional<String> machine, boolean any, List<RunSummary> page) {}
 
@@ -56,7 +87,10 @@ public final class RunListViewModel {
         this.words = words;
         this.journey = journey;
         this.clock = clock;
-        typed.typedProperty().subscribe((before, now) -> load());
+        typed.typedProperty().subscribe((before, now) -> {
+            entered = false;
+            load();
+        });
     }
 
     public boolean closed() {
@@ -109,9 +143,9 @@ public final class RunListViewModel {
         return machine.filter(row.summary().run().machine()::equals).isPresent();
     }
 
-    /** A scanner or a keyboard types what runs are found by; Enter goes on with the one that is found. */
+    /** A scanner or a keyboard types what runs are found by; Enter goes on with the one run whose serial it is. */
     public Typing typing() {
-        return typed;
+        return typing;
     }
 
     /** Asks for words to find runs by. */
@@ -133,10 +167,15 @@ public final class RunListViewModel {
                     if (by.equals(foundByProperty().get())) {
                         machine = loaded.machine();
                         any = loaded.any();
+                        rowsFor = Optional.of(by);
                         show(List.of(), loaded.page());
+                        if (entered) {
+                            goOnWithTheScanned();
+                        }
                     }
                 },
                 () -> {
+                    entered = false;
                     if (looked.get() != LoadingState.DONE) {
                         looked.set(LoadingState.FAILED);
                     }
@@ -151,9 +190,10 @@ public final class RunListViewModel {
         }
         looking = true;
         String by = foundByProperty().get();
+        Optional<String> first = machine;
         RunFacts last = before.get(before.size() - 1).summary().run();
         errands.run(
-                () -> shop.history().runs(new RunQuery(closed, machine, by, Optional.of(last), PAGE)),
+                () -> shop.history().runs(new RunQuery(closed, first, by, Optional.of(last), PAGE)),
                 page -> {
                     if (rows.get() == before) {
                         show(before, page);
@@ -177,10 +217,30 @@ public final class RunListViewModel {
                 .toList());
     }
 
-    private void goOnWithTheOnly() {
-        if (rows.get().size() == 1) {
-            goOn(rows.get().get(0));
+    /**
+     * Rows that were there before the words were typed are none they find; a serial that only holds them is another.
+     */
+    private void goOnWithTheScanned() {
+        String by = foundByProperty().get();
+        entered = !rowsFor.equals(Optional.of(by));
+        if (entered || !whole) {
+            return;
         }
+        List<RunRow> scanned = rows.get().stream()
+                .filter(row -> isSerialIn(by.strip(), row.summary().run()))
+                .toList();
+        if (scanned.size() == 1) {
+            goOn(scanned.get(0));
+        }
+    }
+
+    /** Whether a text is the serial of a run, or names it by nothing but serial, part number and lot. */
+    private static boolean isSerialIn(String text, RunFacts run) {
+        List<String> scanned = List.of(text.split("\\s+"));
+        return run.serial().equalsIgnoreCase(text)
+                || scanned.stream().anyMatch(run.serial()::equalsIgnoreCase)
+                        && scanned.stream().allMatch(word -> Stream.of(run.serial(), run.part(), run.lot())
+                                .anyMatch(word::equalsIgnoreCase));
     }
 
     /** Goes on with a run; one that is closed is looked at. */

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.Workshop;
@@ -124,17 +126,66 @@ class RunListViewModelTest {
         assertEquals(List.of("002", "001"), serials(list));
     }
 
+    private static void scan(RunListViewModel list, String text) {
+        type(list, text);
+        list.typing().enter();
+    }
+
     @Test
-    void whatAScannerTypesGoesOnWithTheOneRunItFinds() {
-        on("Lathe 4", "001");
-        on("Lathe 4", "002");
+    void whatAScannerTypesGoesOnWithTheRunOfThatSerial() {
+        on("Lathe 4", "SN-1");
+        on("Lathe 4", "SN-10");
         RunListViewModel list = list(false);
-        type(list, "00");
-        list.typing().enter();
+        scan(list, "sn-1");
+        assertEquals(List.of("run LG-2207-C-SN-1"), workshop.asked, "though the other serial holds it");
+        scan(list, "LG-2207 SN-10 AB-7731");
+        assertEquals(List.of("run LG-2207-C-SN-1", "run LG-2207-C-SN-10"), workshop.asked, "and begins anew");
+    }
+
+    /** What is not the serial may be on the label of a piece whose run is not begun. */
+    @ParameterizedTest
+    @ValueSource(strings = {"00", "02", "0020", "LG-2207", "AB-7731", "Setter 2", "LG-2207 02", "002 Setter 2"})
+    void theOnlyRunFoundIsNotGoneOnWithUnlessTheSerialWasScanned(String scanned) {
+        on("Lathe 4", "002");
+        scan(list(false), scanned);
         assertEquals(List.of(), workshop.asked);
-        type(list, "2");
-        list.typing().enter();
-        assertEquals(List.of("run LG-2207-C-002"), workshop.asked);
+    }
+
+    @Test
+    void anEnterBeforeTheStoreAnsweredGoesOnWithWhatWasScannedAndNothingElse() {
+        on("Lathe 4", "001");
+        Deque<Runnable> toDo = new ArrayDeque<>();
+        RunListViewModel list =
+                list(false, new LedgerTasks(new Background(toDo::add, Runnable::run), workshop.words, workshop));
+        answer(toDo);
+        assertEquals(List.of("001"), serials(list));
+        scan(list, "002");
+        assertEquals(List.of("001"), serials(list));
+        answer(toDo);
+        assertEquals(List.of(), workshop.asked);
+        scan(list, "001");
+        assertEquals(List.of(), workshop.asked);
+        answer(toDo);
+        assertEquals(List.of("run LG-2207-C-001"), workshop.asked);
+    }
+
+    @Test
+    void anEnterIsForgottenWhenMoreIsTyped() {
+        on("Lathe 4", "001");
+        Deque<Runnable> toDo = new ArrayDeque<>();
+        RunListViewModel list =
+                list(false, new LedgerTasks(new Background(toDo::add, Runnable::run), workshop.words, workshop));
+        scan(list, "002");
+        type(list, "001");
+        answer(toDo);
+        assertEquals(List.of("001"), serials(list));
+        assertEquals(List.of(), workshop.asked);
+    }
+
+    private static void answer(Deque<Runnable> toDo) {
+        while (!toDo.isEmpty()) {
+            toDo.remove().run();
+        }
     }
 
     @Test
@@ -170,9 +221,7 @@ class RunListViewModelTest {
         RunListViewModel list =
                 list(false, new LedgerTasks(new Background(toDo::add, toShow::add), workshop.words, workshop));
         type(list, "01");
-        while (!toDo.isEmpty()) {
-            toDo.remove().run();
-        }
+        answer(toDo);
         toShow.remove().run();
         toShow.remove().run();
         assertTrue(serials(list).isEmpty());
