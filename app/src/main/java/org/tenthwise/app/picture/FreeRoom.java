@@ -1,9 +1,9 @@
 package org.tenthwise.app.picture;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -30,9 +30,20 @@ final class FreeRoom {
     }
 
     boolean isFree(Box box) {
-        return frame.grown(ROUNDING).holds(box)
-                && taken.stream().noneMatch(box::meets)
-                && round.stream().noneMatch(circle -> touches(circle, box));
+        if (!frame.grown(ROUNDING).holds(box)) {
+            return false;
+        }
+        for (Shape.Circle circle : round) {
+            if (touches(circle, box)) {
+                return false;
+            }
+        }
+        for (Box other : taken) {
+            if (box.meets(other)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     Optional<Box> place(double width, double height, List<Point> centres) {
@@ -66,18 +77,26 @@ final class FreeRoom {
 
     /** The free place nearest to {@code wanted}; it is then taken. Absent where the sheet is full. */
     Optional<Box> nearest(double width, double height, Point wanted) {
-        return place(width, height, everywhere(width, height, wanted));
+        return nearest(width, height, wanted, centre -> true);
     }
 
-    /** Centres all over the frame, those nearest to {@code wanted} first. */
-    Stream<Point> everywhere(double width, double height, Point wanted) {
-        List<Point> centres = new ArrayList<>();
+    /** The same, of the places whose centre is {@code allowed}. */
+    Optional<Box> nearest(double width, double height, Point wanted, Predicate<Point> allowed) {
+        Optional<Box> found = Optional.empty();
+        double least = Double.POSITIVE_INFINITY;
         for (double x = frame.left() + width / 2; x <= frame.right() - width / 2; x += STEP) {
             for (double y = frame.top() + height / 2; y <= frame.bottom() - height / 2; y += STEP) {
-                centres.add(new Point(x, y));
+                Point centre = new Point(x, y);
+                double distance = wanted.distanceTo(centre);
+                Box box = within(width, height, centre);
+                if (distance < least && isFree(box) && allowed.test(centre)) {
+                    least = distance;
+                    found = Optional.of(box);
+                }
             }
         }
-        return centres.stream().sorted(Comparator.comparingDouble(wanted::distanceTo));
+        found.ifPresent(this::take);
+        return found;
     }
 
     /** Whether a line crosses nothing that is taken as a box. */

@@ -2,6 +2,7 @@ package org.tenthwise.app.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The jaws around the ring of {@link RunOutPicture}, each with its move. */
 final class RunOutJaws {
@@ -20,7 +21,6 @@ final class RunOutJaws {
     private final Point centre;
     private final double reach;
     private final double scale;
-    private boolean complete = true;
 
     /** @param reach radius the jaws stay out of */
     RunOutJaws(List<RunOutPicture.Jaw> jaws, Drawing drawing, FreeRoom room, Point centre, double reach) {
@@ -59,16 +59,15 @@ final class RunOutJaws {
 
     /**
      * @param around which moves are said beside their jaws
-     * @return whether every one of them found room for its words
+     * @return whether every one of them found room for its words; the rest is left out once one has none
      */
     boolean draw(RunOutPicture.Around around) {
         jaws.forEach(this::jaw);
-        jaws.stream()
+        return jaws.stream()
                 .filter(jaw -> around.figures
                         && !jaw.words().isEmpty()
                         && (around.loosening || jaw.in().signum() > 0))
-                .forEach(this::move);
-        return complete;
+                .allMatch(this::move);
     }
 
     private void jaw(RunOutPicture.Jaw jaw) {
@@ -106,28 +105,24 @@ final class RunOutJaws {
     }
 
     /** An arrow the way the jaw goes, and how far, beside the jaw. */
-    private void move(RunOutPicture.Jaw jaw) {
+    private boolean move(RunOutPicture.Jaw jaw) {
         Label label = Label.of(jaw.words(), 20, jaw.in().signum() > 0 ? Role.ACCENT : Role.INK)
                 .bold();
         double arrow = ARROW * scale;
         double width = arrow + drawing.width(label) + 8;
         double height = Math.max(arrow, drawing.lettered(24));
-        room.place(width, height, beside(jaw, width, height))
-                .or(() -> room.place(
-                        width,
-                        height,
-                        room.everywhere(width, height, middleOf(jaw)).filter(place -> isNearestTo(jaw, place))))
-                .ifPresentOrElse(
-                        box -> {
-                            Point middleOfArrow = new Point(box.left() + arrow / 2, box.centreY());
-                            double towards = jaw.at().doubleValue() + (jaw.in().signum() > 0 ? 180 : 0);
-                            Point tip = middleOfArrow.polar(arrow / 2, towards);
-                            Point tail = middleOfArrow.polar(-arrow / 2, towards);
-                            drawing.line(tail, tail.towards(tip, 0.6), new Stroke(8, List.of()), label.role());
-                            drawing.head(tail, tip, arrow * 0.5, arrow * 0.62, label.role());
-                            drawing.text(label, new Point(box.left() + arrow + 6, box.centreY()), Anchor.LEFT);
-                        },
-                        () -> complete = false);
+        Optional<Box> found = room.place(width, height, beside(jaw, width, height))
+                .or(() -> room.nearest(width, height, middleOf(jaw), place -> isNearestTo(jaw, place)));
+        found.ifPresent(box -> {
+            Point middleOfArrow = new Point(box.left() + arrow / 2, box.centreY());
+            double towards = jaw.at().doubleValue() + (jaw.in().signum() > 0 ? 180 : 0);
+            Point tip = middleOfArrow.polar(arrow / 2, towards);
+            Point tail = middleOfArrow.polar(-arrow / 2, towards);
+            drawing.line(tail, tail.towards(tip, 0.6), new Stroke(8, List.of()), label.role());
+            drawing.head(tail, tip, arrow * 0.5, arrow * 0.62, label.role());
+            drawing.text(label, new Point(box.left() + arrow + 6, box.centreY()), Anchor.LEFT);
+        });
+        return found.isPresent();
     }
 
     private boolean isNearestTo(RunOutPicture.Jaw jaw, Point place) {

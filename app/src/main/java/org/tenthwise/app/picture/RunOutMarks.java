@@ -2,6 +2,7 @@ package org.tenthwise.app.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -91,7 +92,7 @@ final class RunOutMarks {
         drawing.head(tail, tip, length * 0.55, length * 0.68, Role.ACCENT);
         room.take(new Shape.Polyline(List.of(tail, tip), false).bounds().grown(length * 0.34));
         Label label = Label.of(tap.words(), 20, Role.ACCENT).bold();
-        return !inWords || placed(label, room.everywhere(drawing.width(label), drawing.lettered(LINE), tail));
+        return !inWords || placed(label, tail, place -> true);
     }
 
     /** A bow with a head, as far as jaws leave room for it. */
@@ -119,15 +120,12 @@ final class RunOutMarks {
         if (inWords) {
             Label label = Label.of(way.words(), WORDS, Role.INK2);
             Point middle = centre.polar(radius + drawing.lettered(LINE), (from + to) / 2);
-            placed(
-                    label,
-                    room.everywhere(drawing.width(label), drawing.lettered(LINE), middle)
-                            .filter(place -> place.distanceTo(middle) < drawing.width(label)));
+            placed(label, middle, place -> place.distanceTo(middle) < drawing.width(label));
         }
     }
 
-    private boolean placed(Label label, Stream<Point> places) {
-        return room.place(drawing.width(label), drawing.lettered(LINE), places)
+    private boolean placed(Label label, Point wanted, Predicate<Point> allowed) {
+        return room.nearest(drawing.width(label), drawing.lettered(LINE), wanted, allowed)
                 .map(box -> drawing.text(label, new Point(box.centreX(), box.centreY()), Anchor.CENTRE))
                 .isPresent();
     }

@@ -3,6 +3,7 @@ package org.tenthwise.app.picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.tenthwise.model.quantity.Length;
 
@@ -29,7 +30,6 @@ final class RunOutRing {
     private final double middle;
     private final double perMillimetre;
     private final double midReading;
-    private boolean complete = true;
 
     /** @param middle radius in the middle of the ring */
     RunOutRing(RunOutPicture picture, Drawing drawing, RunOutPicture.Around around, double middle) {
@@ -75,7 +75,7 @@ final class RunOutRing {
         return middle + (reading.millimetres().doubleValue() - midReading) * perMillimetre;
     }
 
-    /** @return whether every word and figure found room */
+    /** @return whether every word and figure found room; the rest is left out once one has none */
     boolean draw() {
         double reach = middle * (1 + LARGEST_SWING) + EDGE;
         limitRing();
@@ -88,13 +88,9 @@ final class RunOutRing {
             room.take(table.box().grown(4));
             table.draw();
         }
-        complete &= new RunOutJaws(RunOutMarks.gripping(picture), drawing, room, centre, reach).draw(around);
-        complete &= new RunOutMarks(picture, drawing, room, centre, reach, inner()).draw(around);
-        if (around.figures) {
-            figures();
-            notes();
-        }
-        return complete;
+        return new RunOutJaws(RunOutMarks.gripping(picture), drawing, room, centre, reach).draw(around)
+                && new RunOutMarks(picture, drawing, room, centre, reach, inner()).draw(around)
+                && (!around.figures || movement() && limitWords() && offCentre() && notes());
     }
 
     private void limitRing() {
@@ -192,26 +188,24 @@ final class RunOutRing {
         drawing.disc(spot, size, Role.INK);
     }
 
-    /** The movement stands in a corner; the limit is named, with a line to its ring. */
-    private void figures() {
-        picture.movement().ifPresent(movement -> movement(movement.words()));
+    /** The limit is named, with a line to its ring. */
+    private boolean limitWords() {
         Label label = Label.of(picture.limit().words(), 20, Role.INK).bold();
         double width = drawing.width(label);
         double height = drawing.lettered(24);
-        Stream<Point> places = Stream.concat(
-                        corners(width, height, true).stream(), room.everywhere(width, height, centre))
-                .filter(place -> leadsAway(place, width)
-                        && room.isFree(leaderStart(place, width), leaderEnd(place))
-                        && !isAtReading(leaderEnd(place)));
-        room.place(width, height, places)
-                .ifPresentOrElse(
-                        box -> {
-                            Point at = new Point(box.centreX(), box.centreY());
-                            drawing.text(label, at, Anchor.CENTRE);
-                            drawing.line(leaderStart(at, width), leaderEnd(at), Stroke.THIN, Role.LINE);
-                            room.take(leaderStart(at, width), leaderEnd(at));
-                        },
-                        this::noRoom);
+        Predicate<Point> leads = place -> leadsAway(place, width)
+                && room.isFree(leaderStart(place, width), leaderEnd(place))
+                && !isAtReading(leaderEnd(place));
+        Optional<Box> found = room.place(
+                        width, height, corners(width, height, true).stream().filter(leads))
+                .or(() -> room.nearest(width, height, centre, leads));
+        found.ifPresent(box -> {
+            Point at = new Point(box.centreX(), box.centreY());
+            drawing.text(label, at, Anchor.CENTRE);
+            drawing.line(leaderStart(at, width), leaderEnd(at), Stroke.THIN, Role.LINE);
+            room.take(leaderStart(at, width), leaderEnd(at));
+        });
+        return found.isPresent();
     }
 
     private boolean isAtReading(Point spot) {
@@ -222,10 +216,6 @@ final class RunOutRing {
                                         reading.angle().doubleValue())
                                 .distanceTo(spot)
                         < 2 * DOT);
-    }
-
-    private void noRoom() {
-        complete = false;
     }
 
     private Point leaderStart(Point place, double width) {
@@ -244,36 +234,40 @@ final class RunOutRing {
         return centre.polar(middle + limit() / 2 * perMillimetre, degrees + (clockwise ? 8 : -8));
     }
 
-    private void notes() {
-        picture.fit()
+    /** Outside the ring where there is no room inside it. */
+    private boolean offCentre() {
+        return picture.fit()
                 .filter(fit -> around.offCentre && !wordsFitInside(fit))
-                .ifPresent(fit -> inACorner(offCentre(fit), true));
-        if (around.notes && !picture.notes().isEmpty()) {
-            inACorner(
-                    picture.notes().stream()
-                            .map(note -> Label.of(note, 18, Role.INK2))
-                            .toList(),
-                    false);
-        }
+                .map(fit -> placed(offCentre(fit), true))
+                .orElse(true);
     }
 
-    /** Where there is no corner as wide, the figure goes under the word. */
-    private void movement(String words) {
-        List<Label> lines = Stream.of(words.split(" ")).map(this::movementLabel).toList();
-        if (!placed(List.of(movementLabel(words)), true) && !placed(lines, true)) {
-            noRoom();
-        }
+    private boolean notes() {
+        return !around.notes
+                || picture.notes().isEmpty()
+                || placed(
+                        picture.notes().stream()
+                                .map(note -> Label.of(note, 18, Role.INK2))
+                                .toList(),
+                        false);
+    }
+
+    /** In a corner; where there is none as wide, the figure goes under the word. */
+    private boolean movement() {
+        return picture.movement()
+                .map(RunOutPicture.Sized::words)
+                .map(words -> placed(List.of(movementLabel(words)), true)
+                        || placed(
+                                Stream.of(words.split(" "))
+                                        .map(this::movementLabel)
+                                        .toList(),
+                                true))
+                .orElse(true);
     }
 
     private Label movementLabel(String words) {
         return Label.of(words, Math.min(24, 30 / drawing.frame().textScale()), Role.ACCENT)
                 .bold();
-    }
-
-    private void inACorner(List<Label> lines, boolean fromAbove) {
-        if (!placed(lines, fromAbove)) {
-            noRoom();
-        }
     }
 
     /** Lines under one another, in a corner or wherever there is room for them. */
@@ -282,10 +276,8 @@ final class RunOutRing {
         double line = drawing.lettered(26);
         double height = line * lines.size();
         Point corner = fromAbove ? new Point(0, 0) : new Point(0, 2 * centre.y());
-        Optional<Box> found = room.place(
-                width,
-                height,
-                Stream.concat(corners(width, height, fromAbove).stream(), room.everywhere(width, height, corner)));
+        Optional<Box> found = room.place(width, height, corners(width, height, fromAbove))
+                .or(() -> room.nearest(width, height, corner));
         found.ifPresent(box -> {
             boolean left = box.centreX() < centre.x();
             for (int i = 0; i < lines.size(); i++) {

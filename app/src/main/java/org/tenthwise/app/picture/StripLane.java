@@ -160,11 +160,8 @@ final class StripLane {
         double second = above ? line + off : line - off;
         Optional<Box> place = free.place(width, height, List.of(new Point(x, first), new Point(x, second)))
                 .or(() -> free.placeOver(line(line), width, height + 4, new Point(x, line)))
-                .or(() -> free.place(
-                        width,
-                        height,
-                        free.everywhere(width, height, new Point(x, first)).filter(at -> lines().noneMatch(
-                                        other -> other != line && (other - at.y()) * (other - line) < 0))));
+                .or(() -> free.nearest(width, height, new Point(x, first), at -> lines().noneMatch(
+                                other -> other != line && (other - at.y()) * (other - line) < 0)));
         complete &= place.isPresent();
         place.ifPresent(box -> {
             free.take(box.grown(2));
@@ -206,13 +203,9 @@ final class StripLane {
         Label label = Label.of(distance.figures(), TEXT, Role.INK);
         double height = drawing.height(label) + 6;
         Point middle = new Point(lane.left() + drawing.width(label) / 2, (from + to) / 2);
-        free.place(
-                        drawing.width(label),
-                        height,
-                        Stream.concat(
-                                Stream.of(middle),
-                                free.everywhere(drawing.width(label), height, middle)
-                                        .filter(place -> isOnOneSide(place.y(), from, height / 2))))
+        free.place(drawing.width(label), height, List.of(middle))
+                .or(() -> free.nearest(
+                        drawing.width(label), height, middle, place -> isOnOneSide(place.y(), from, height / 2)))
                 .ifPresent(box -> drawing.text(label, new Point(box.left(), box.centreY()), Anchor.LEFT));
     }
 

@@ -18,7 +18,9 @@ public final class RecordingPen implements Pen {
     /** A text with the box its letters fill. */
     public record Lettered(String text, Box box, double size, Role role) {}
 
-    private final TextMetrics lettering = new TextMetrics();
+    /** Read from the font files once for all tests, which take longer to read than to draw. */
+    private static final TextMetrics LETTERING = new TextMetrics();
+
     private final List<Drawn> drawn = new ArrayList<>();
     private final List<Lettered> lettered = new ArrayList<>();
     /** How many shapes were drawn before each text. */
@@ -27,7 +29,7 @@ public final class RecordingPen implements Pen {
     /** What drawing {@code picture} in {@code frame} leaves. */
     public static RecordingPen of(Picture picture, Frame frame) {
         RecordingPen pen = new RecordingPen();
-        picture.draw(new Drawing(pen, pen.lettering, frame));
+        picture.draw(new Drawing(pen, LETTERING, frame));
         return pen;
     }
 
@@ -50,7 +52,7 @@ public final class RecordingPen implements Pen {
                 new Box(
                         start.x(),
                         start.y() - TextMetrics.CAPITAL * size,
-                        start.x() + lettering.width(text, face, size),
+                        start.x() + LETTERING.width(text, face, size),
                         start.y() + (tails ? TextMetrics.TAIL * size : 0)),
                 size,
                 role));

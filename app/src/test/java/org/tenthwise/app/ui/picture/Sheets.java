@@ -25,8 +25,8 @@ public final class Sheets {
 
     private static final Path TO = Path.of("target", "screens", "pictures");
 
-    private final ScreenFaces faces = new ScreenFaces();
-    private final TextMetrics lettering = new TextMetrics();
+    private static final ScreenFaces FACES = new ScreenFaces();
+    private static final TextMetrics LETTERING = new TextMetrics();
 
     /** Saves {@code name-day.png} or {@code name-night.png}. */
     public BufferedImage save(String name, Picture picture, Frame frame, Palette palette) {
@@ -50,7 +50,7 @@ public final class Sheets {
                 frame.height(),
                 palette,
                 frame.ground(),
-                canvas -> picture.draw(new Drawing(new CanvasPen(canvas, palette, faces, 1), lettering, frame)));
+                canvas -> picture.draw(new Drawing(new CanvasPen(canvas, palette, FACES, 1), LETTERING, frame)));
     }
 
     /** What {@code ink} leaves on a ground; on the screen thread. */
