@@ -11,22 +11,15 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Copies a store into a file. */
-@Command(
-        name = "backup",
-        customSynopsis = "tenthwise backup --store DB --to FILE",
-        description = "Copies a store, also while a client has it open, into a file that is there whole or not at all.")
+@Command(name = "backup", customSynopsis = "tenthwise backup --store DB --to FILE")
 final class BackUpStore implements Callable<Integer> {
 
     private final Tools with;
 
-    @Option(names = "--store", paramLabel = "DB", required = true, description = "Store to copy.")
+    @Option(names = "--store", paramLabel = "DB", required = true)
     private Path store = Path.of("");
 
-    @Option(
-            names = "--to",
-            paramLabel = "FILE",
-            required = true,
-            description = "Name of the copy; nothing may lie there yet.")
+    @Option(names = "--to", paramLabel = "FILE", required = true)
     private Path to = Path.of("");
 
     @Spec

@@ -14,15 +14,12 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Judges plan files: every problem of every file, each with its place. */
-@Command(
-        name = "check",
-        customSynopsis = "tenthwise check PLAN...",
-        description = "Judges plan files and prints every problem as file:line:column: words.")
+@Command(name = "check", customSynopsis = "tenthwise check PLAN...")
 final class CheckPlans implements Callable<Integer> {
 
     private final Tools with;
 
-    @Parameters(paramLabel = "PLAN", arity = "1..*", description = "Plan files, or names of demo plans.")
+    @Parameters(paramLabel = "PLAN", descriptionKey = "plan", arity = "1..*")
     private List<String> plans = List.of();
 
     @Spec

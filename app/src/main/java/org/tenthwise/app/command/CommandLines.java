@@ -5,7 +5,6 @@ import java.util.List;
 import org.tenthwise.model.words.Explained;
 import org.tenthwise.model.words.Words;
 import picocli.CommandLine;
-import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Puts the commands together, and gives every kind of trouble its one line. */
 public final class CommandLines {
@@ -30,28 +29,27 @@ public final class CommandLines {
         line.addSubcommand(new SalvageStore(with));
         line.addSubcommand(new Compute(with));
         line.addSubcommand(new ShowReference(with));
-        help(line, with.version());
-        line.getSubcommands().values().forEach(command -> help(command, with.version()));
+        help(line, with);
+        line.getSubcommands().values().forEach(command -> help(command, with));
+        line.setResourceBundle(new HelpTexts(with.words()));
         line.setUsageHelpWidth(WIDTH);
-        line.setParameterExceptionHandler((e, arguments) -> wrong(e, with.words()));
+        line.setParameterExceptionHandler((e, typed) -> wrong(e, List.of(typed), with.words()));
         line.setExecutionExceptionHandler((e, command, parsed) -> trouble(e, with.words(), command.getErr()));
         return line;
     }
 
-    private static void help(CommandLine command, String version) {
-        command.getCommandSpec().mixinStandardHelpOptions(true).version("Tenthwise " + version);
+    private static void help(CommandLine command, Tools with) {
+        command.getCommandSpec()
+                .mixinStandardHelpOptions(true)
+                .version("Tenthwise " + with.version())
+                .usageMessage()
+                .synopsisHeading(with.words().say("command.usage") + " ")
+                .commandListHeading(with.words().say("command.commands") + "%n");
     }
 
-    private static int wrong(CommandLine.ParameterException e, Words words) {
+    private static int wrong(CommandLine.ParameterException e, List<String> typed, Words words) {
         CommandLine command = e.getCommandLine();
-        boolean noSuchCommand = e instanceof UnmatchedArgumentException unmatched
-                && command.getParent() == null
-                && !unmatched.getUnmatched().get(0).startsWith("-");
-        String what = noSuchCommand
-                ? words.say(
-                        "command.no-command",
-                        ((UnmatchedArgumentException) e).getUnmatched().get(0))
-                : sentence(e.getMessage());
+        String what = new UsageError(e, typed).why().map(words::say).orElseGet(() -> sentence(e.getMessage()));
         command.getErr().println("%s %s".formatted(what, right(command, words)));
         command.getErr().flush();
         return Exit.COULD_NOT;
@@ -65,7 +63,7 @@ public final class CommandLines {
                     PROGRAM,
                     List.copyOf(command.getSubcommands().keySet()));
         }
-        return words.say("command.right-is", command.getHelp().synopsis(0).strip());
+        return words.say("command.right-is", oneLine(command.getHelp().synopsis(0)));
     }
 
     private static int trouble(Exception e, Words words, PrintWriter to) {
@@ -76,11 +74,15 @@ public final class CommandLines {
 
     /** For what nobody thought of: still one line. */
     public static String unforeseen(Throwable e, Words words) {
-        return words.say("command.unforeseen", e.toString().replaceAll("\\s+", " "));
+        return words.say("command.unforeseen", oneLine(e.toString()));
     }
 
     private static String sentence(String message) {
-        String oneLine = message.replaceAll("\\s+", " ").strip();
+        String oneLine = oneLine(message);
         return oneLine.endsWith(".") ? oneLine : oneLine + ".";
+    }
+
+    private static String oneLine(String text) {
+        return text.replaceAll("\\s+", " ").strip();
     }
 }

@@ -11,23 +11,10 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Answers measuring sums in batch. */
-@Command(
-        name = "compute",
-        customSynopsis = "tenthwise compute < QUESTIONS > ANSWERS",
-        description =
-                "Reads one JSON object a line from standard input and writes one a line to standard output, in the "
-                        + "same "
-                        + "order: the sum worked out, or why it cannot be.",
-        footer = {
-            "",
-            "A line: "
-                    + "{\"id\":\"a\",\"calc\":\"from-master\",\"unit\":\"in\",\"master\":\"2.000\","
-                    + "\"reading\":\"0.007\",\"sense\":-1}",
-            "Exit codes: 0 every line was answered, whatever the answers; 2 reading or writing broke."
-        })
+@Command(name = "compute", customSynopsis = "tenthwise compute < QUESTIONS > ANSWERS", footerHeading = "%n")
 final class Compute implements Callable<Integer> {
 
-    @Option(names = "--sums", description = "Lists the sums, what each takes and gives and rests on, and ends.")
+    @Option(names = "--sums")
     private boolean listing;
 
     @Spec

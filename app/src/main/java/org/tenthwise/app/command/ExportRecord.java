@@ -16,10 +16,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Writes the record of a run again. Reads the store alone, also while a client has it open. */
-@Command(
-        name = "export",
-        customSynopsis = "tenthwise export --store DB --run ID --as pdf,csv,json --out DIR",
-        description = "Writes the record of a run, finished or not.")
+@Command(name = "export", customSynopsis = "tenthwise export --store DB --run ID --as pdf,csv,json --out DIR")
 final class ExportRecord implements Callable<Integer> {
 
     private static final int MOST_NAMED = 20;
@@ -27,25 +24,16 @@ final class ExportRecord implements Callable<Integer> {
     private final Tools with;
     private final Records records;
 
-    @Option(names = "--store", paramLabel = "DB", required = true, description = "Store that holds the run.")
+    @Option(names = "--store", paramLabel = "DB", required = true)
     private Path store = Path.of("");
 
-    @Option(names = "--run", paramLabel = "ID", required = true, description = "The run.")
+    @Option(names = "--run", paramLabel = "ID", required = true)
     private String run = "";
 
-    @Option(
-            names = "--as",
-            paramLabel = "FORMAT",
-            required = true,
-            split = ",",
-            description = "Formats, with commas between: pdf,csv,json.")
+    @Option(names = "--as", paramLabel = "FORMAT", required = true, split = ",")
     private List<String> as = List.of();
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            required = true,
-            description = "Folder for the record; made where there is none.")
+    @Option(names = "--out", paramLabel = "DIR", required = true)
     private Path out = Path.of("");
 
     @Spec

@@ -13,40 +13,21 @@ import picocli.CommandLine.Option;
 @Command(
         name = CommandLines.PROGRAM,
         customSynopsis = {"tenthwise [--store DB] [--plans DIR] [--backup-to DIR] [--backups N]", "tenthwise COMMAND"},
-        description = "Walks a part through its set-up and first-part checks and keeps the record. Without a command, "
-                + "opens the "
-                + "client.",
-        footer = {
-            "",
-            "A PLAN is a plan file, or the name of a demo plan that comes along: LG-2207, WB-118.",
-            "Exit codes: 0 all is well; 1 something did not pass; 2 it could not be done."
-        })
+        footerHeading = "%n")
 final class OpenClient implements Callable<Integer> {
 
     private final Client client;
 
-    @Option(
-            names = "--store",
-            paramLabel = "DB",
-            description = "Store to open; made where there is none. Otherwise the one in the device's private storage.")
+    @Option(names = "--store", paramLabel = "DB")
     private Optional<Path> store = Optional.empty();
 
-    @Option(
-            names = "--plans",
-            paramLabel = "DIR",
-            description = "Folder with plan files. Otherwise the folder \"plans\" in the device's private storage.")
+    @Option(names = "--plans", paramLabel = "DIR")
     private Optional<Path> plans = Optional.empty();
 
-    @Option(
-            names = "--backup-to",
-            paramLabel = "DIR",
-            description = "Folder for a second copy of each backup, a stick or a share; kept for later openings.")
+    @Option(names = "--backup-to", paramLabel = "DIR")
     private Optional<Path> backupTo = Optional.empty();
 
-    @Option(
-            names = "--backups",
-            paramLabel = "N",
-            description = "How many backups stay in each place, 10 at first; kept for later openings.")
+    @Option(names = "--backups", paramLabel = "N")
     private Optional<Integer> backups = Optional.empty();
 
     OpenClient(Client client) {

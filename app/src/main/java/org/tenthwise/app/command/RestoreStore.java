@@ -12,22 +12,15 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Makes a store of a backup. */
-@Command(
-        name = "restore",
-        customSynopsis = "tenthwise restore FILE --store DB",
-        description = "Makes a store of a backup, up to the last entry that is in it. Never over a file that is there.")
+@Command(name = "restore", customSynopsis = "tenthwise restore FILE --store DB")
 final class RestoreStore implements Callable<Integer> {
 
     private final Tools with;
 
-    @Parameters(paramLabel = "FILE", description = "Backup, or any other copy of a store.")
+    @Parameters(paramLabel = "FILE", descriptionKey = "file")
     private Path backup = Path.of("");
 
-    @Option(
-            names = "--store",
-            paramLabel = "DB",
-            required = true,
-            description = "Store to make; nothing may lie there yet.")
+    @Option(names = "--store", paramLabel = "DB", required = true)
     private Path store = Path.of("");
 
     @Spec

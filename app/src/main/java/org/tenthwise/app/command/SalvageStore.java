@@ -15,23 +15,15 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Takes out of a damaged store what still chains. */
-@Command(
-        name = "salvage",
-        customSynopsis = "tenthwise salvage FILE --store DB",
-        description = "Takes out of a damaged store what still chains: every entry before the first that is not "
-                + "as it was written, as it is. Tells run by run what came of it. The damaged store is left as it is.")
+@Command(name = "salvage", customSynopsis = "tenthwise salvage FILE --store DB")
 final class SalvageStore implements Callable<Integer> {
 
     private final Tools with;
 
-    @Parameters(paramLabel = "FILE", description = "Damaged store.")
+    @Parameters(paramLabel = "FILE", descriptionKey = "file")
     private Path damaged = Path.of("");
 
-    @Option(
-            names = "--store",
-            paramLabel = "DB",
-            required = true,
-            description = "Store to make; nothing may lie there yet.")
+    @Option(names = "--store", paramLabel = "DB", required = true)
     private Path store = Path.of("");
 
     @Spec

@@ -25,23 +25,15 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Shows the client with the demo parts, by itself where there is no display. */
-@Command(
-        name = "demo",
-        customSynopsis = "tenthwise demo [--out DIR]",
-        description =
-                "Shows the client with two invented parts, one run begun. Where there is no display, walks one of "
-                        + "them through "
-                        + "the screens by itself and leaves the store, the record and a picture of every screen.")
+@Command(name = "demo", customSynopsis = "tenthwise demo [--out DIR]")
 final class ShowDemo implements Callable<Integer> {
+
+    /** Where what a walk leaves goes, if no other folder is named. */
+    static final String FOLDER = "tenthwise-demo";
 
     private final Tools with;
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            defaultValue = "tenthwise-demo",
-            description =
-                    "Folder for records, and for what a walk without a display leaves; ${DEFAULT-VALUE} if not given.")
+    @Option(names = "--out", paramLabel = "DIR", defaultValue = ShowDemo.FOLDER)
     private Path out = Path.of("");
 
     @Spec

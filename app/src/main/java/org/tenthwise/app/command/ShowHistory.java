@@ -20,35 +20,33 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "history",
         customSynopsis = "tenthwise history --store DB [--part P] [--serial S] [--gauge G] [--person N] [--from DAY] "
-                + "[--to DAY] [--characteristic C]",
-        description = "Writes every reading of the runs of a store as CSV to standard output, and every step that was "
-                + "only answered. It is drawn from the entries; it proves nothing by itself.")
+                + "[--to DAY] [--characteristic C]")
 final class ShowHistory implements Callable<Integer> {
 
     private final Stores stores;
 
-    @Option(names = "--store", paramLabel = "DB", required = true, description = "Store with the runs.")
+    @Option(names = "--store", paramLabel = "DB", required = true)
     private Path store = Path.of("");
 
-    @Option(names = "--part", paramLabel = "P", description = "Part number.")
+    @Option(names = "--part", paramLabel = "P")
     private Optional<String> part = Optional.empty();
 
-    @Option(names = "--serial", paramLabel = "S", description = "Serial of the part.")
+    @Option(names = "--serial", paramLabel = "S")
     private Optional<String> serial = Optional.empty();
 
-    @Option(names = "--gauge", paramLabel = "G", description = "Mark of the gauge.")
+    @Option(names = "--gauge", paramLabel = "G")
     private Optional<String> gauge = Optional.empty();
 
-    @Option(names = "--person", paramLabel = "N", description = "Who read or answered.")
+    @Option(names = "--person", paramLabel = "N")
     private Optional<String> person = Optional.empty();
 
-    @Option(names = "--from", paramLabel = "DAY", description = "First day, as 2026-03-02.")
+    @Option(names = "--from", paramLabel = "DAY")
     private Optional<LocalDate> from = Optional.empty();
 
-    @Option(names = "--to", paramLabel = "DAY", description = "Last day.")
+    @Option(names = "--to", paramLabel = "DAY")
     private Optional<LocalDate> to = Optional.empty();
 
-    @Option(names = "--characteristic", paramLabel = "C", description = "Number of the step, or its name.")
+    @Option(names = "--characteristic", paramLabel = "C")
     private Optional<String> characteristic = Optional.empty();
 
     @Spec

@@ -17,25 +17,15 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Runs the published cases that come along and sets what comes out beside what is printed. */
-@Command(
-        name = "reference",
-        customSynopsis = "tenthwise reference [--topic NAME] [--totals]",
-        description =
-                "Runs every published case that comes along and prints source, published figure, computed figure and "
-                        + "whether they agree, then what is set aside and what is left out, and why.",
-        footer = {
-            "",
-            "Topics: threads, wires, cutting, limits, runout, decision, temperature, statistics.",
-            "Exit codes: 0 every figure agrees or is set aside with its reason; 1 one does not; 2 it could not be done."
-        })
+@Command(name = "reference", customSynopsis = "tenthwise reference [--topic NAME] [--totals]", footerHeading = "%n")
 final class ShowReference implements Callable<Integer> {
 
     private final Tools with;
 
-    @Option(names = "--topic", paramLabel = "NAME", description = "One topic alone.")
+    @Option(names = "--topic", paramLabel = "NAME")
     private Optional<String> topic = Optional.empty();
 
-    @Option(names = "--totals", description = "Counts and reasons, without a line for each figure.")
+    @Option(names = "--totals")
     private boolean totals;
 
     @Spec

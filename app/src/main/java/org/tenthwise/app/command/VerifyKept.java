@@ -23,21 +23,16 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Says whether a store or a record is as it was written. */
-@Command(
-        name = "verify",
-        customSynopsis = "tenthwise verify PATH [--head HASH]",
-        description = "Checks whether a store, or a record in JSON, is as it was written, and names the first entry "
-                + "that is not. With a hash from a printed record it also tells whether the last entries "
-                + "were cut off since.")
+@Command(name = "verify", customSynopsis = "tenthwise verify PATH [--head HASH]")
 final class VerifyKept implements Callable<Integer> {
 
     /** A hundred times the record of a long run. */
     private static final long MOST_OF_A_RECORD = 64L << 20;
 
-    @Parameters(paramLabel = "PATH", description = "Store or JSON record.")
+    @Parameters(paramLabel = "PATH", descriptionKey = "path")
     private Path path = Path.of("");
 
-    @Option(names = "--head", paramLabel = "HASH", description = "Hash as a record prints it.")
+    @Option(names = "--head", paramLabel = "HASH")
     private Optional<String> head = Optional.empty();
 
     private final Tools with;

@@ -37,41 +37,22 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "walk",
         customSynopsis = "tenthwise walk PLAN --readings FILE --store DB --out DIR",
-        description = "Walks a part through its checks with the readings of a file, prints a line for every "
-                + "characteristic, with what to do about one that did not pass, and leaves the record.",
-        footer = {
-            "",
-            "Demo readings that come along: LG-2207-pass, LG-2207-fail, WB-118-pass, WB-118-fail.",
-            "Exit codes: 0 it conforms and nobody signed against it; 1 not so, by concession, or not as expected; 2 "
-                    + "it could not be done."
-        })
+        footerHeading = "%n")
 final class WalkPlan implements Callable<Integer> {
 
     private final Tools with;
     private final Records records;
 
-    @Parameters(paramLabel = "PLAN", description = "Plan file, or name of a demo plan.")
+    @Parameters(paramLabel = "PLAN", descriptionKey = "plan")
     private String plan = "";
 
-    @Option(
-            names = "--readings",
-            paramLabel = "FILE",
-            required = true,
-            description = "Readings file, or name of demo readings.")
+    @Option(names = "--readings", paramLabel = "FILE", required = true)
     private String readings = "";
 
-    @Option(
-            names = "--store",
-            paramLabel = "DB",
-            required = true,
-            description = "Store the run is kept in; made where there is none.")
+    @Option(names = "--store", paramLabel = "DB", required = true)
     private Path store = Path.of("");
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            required = true,
-            description = "Folder for the record; made where there is none.")
+    @Option(names = "--out", paramLabel = "DIR", required = true)
     private Path out = Path.of("");
 
     @Spec

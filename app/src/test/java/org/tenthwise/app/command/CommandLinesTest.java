@@ -32,10 +32,30 @@ class CommandLinesTest {
             verify                             | Missing required parameter: 'PATH'. Right is: tenthwise verify PATH [--head HASH]
             walk LG-2207 --store s --out o     | Missing required option: '--readings=FILE'. Right is: tenthwise walk PLAN --readings FILE --store DB --out DIR
             export --store s --run r --as csv  | Missing required option: '--out=DIR'. Right is: tenthwise export --store DB --run ID --as pdf,csv,json --out DIR
+            export --store s                   | Missing required options: '--run=ID', '--as=FORMAT', '--out=DIR'. Right is: tenthwise export --store DB --run ID --as pdf,csv,json --out DIR
+            export --store s --run r --as --out o | Expected parameter for option '--as' but found '--out'. Right is: tenthwise export --store DB --run ID --as pdf,csv,json --out DIR
+            restore                            | Missing required options and parameters: '--store=DB', 'FILE'. Right is: tenthwise restore FILE --store DB
+            verify a b --head b                | Unmatched argument at index 2: 'b'. Right is: tenthwise verify PATH [--head HASH]
+            verify a a c                       | Unmatched arguments from index 2: 'a', 'c'. Right is: tenthwise verify PATH [--head HASH]
+            verify a --head                    | Missing required parameter for option '--head' (HASH). Right is: tenthwise verify PATH [--head HASH]
+            compute --sums=x                   | Invalid value for option '--sums': it takes none, and 'x' was given. Right is: tenthwise compute < QUESTIONS > ANSWERS
             export --store s --store t         | option '--store' (DB) should be specified only once. Right is: tenthwise export --store DB --run ID --as pdf,csv,json --out DIR
             """)
     void wrongUsageSaysWhatWouldBeRight(String typed, String said) {
         assertEquals(said, Typed.line((Object[]) typed.split(" +")).trouble());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+            history --store s --from 2.3.2026 | Invalid value for option '--from': '2.3.2026' is not a day. Write year, month and day, as 2026-03-02.
+            --backups ten                     | Invalid value for option '--backups': 'ten' is not a whole number.
+            """)
+    void aValueThatIsNoneIsNamed(String typed, String said) {
+        String trouble = Typed.line((Object[]) typed.split(" +")).trouble();
+        assertTrue(trouble.startsWith(said + " Right is"), trouble);
     }
 
     @Test

@@ -13,7 +13,6 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.app.backup.BackupWish;
@@ -70,15 +69,28 @@ record Typed(int exit, List<String> out, List<String> err, List<String> opened) 
         return line(client, new Streams(InputStream.nullInputStream(), OutputStream.nullOutputStream()), words);
     }
 
-    /** @param words what stands behind the name of the program; paths and others by their text */
     private static Typed line(Asked client, Streams streams, Object... words) {
+        return in(Words.ENGLISH, client, streams, words);
+    }
+
+    /** Types a line where a language is spoken. */
+    static Typed in(Words language, Object... words) {
+        return in(
+                language,
+                new Asked(false, new ArrayList<>(), Optional.empty()),
+                new Streams(InputStream.nullInputStream(), OutputStream.nullOutputStream()),
+                words);
+    }
+
+    /** @param words what stands behind the name of the program; paths and others by their text */
+    private static Typed in(Words language, Asked client, Streams streams, Object... words) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         CommandLine commands = CommandLines.of(new Tools(
                 client,
                 new SqliteStores(),
                 CLOCK,
-                Words.of(Locale.ENGLISH),
+                language,
                 new PlanReader(),
                 List.of(new CsvRecord(), new JsonRecord()),
                 "0.1.0-test",

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.MissingResourceException;
 import java.util.Properties;
 import java.util.ServiceLoader;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
@@ -76,6 +77,14 @@ public final class Words {
     /** What stands between the whole and the rest of a number. */
     public String decimal() {
         return decimal;
+    }
+
+    /** The keys that begin with {@code stem}, without it. */
+    public Set<String> keysBelow(String stem) {
+        return texts.keySet().stream()
+                .filter(key -> key.startsWith(stem))
+                .map(key -> key.substring(stem.length()))
+                .collect(Collectors.toSet());
     }
 
     /**
