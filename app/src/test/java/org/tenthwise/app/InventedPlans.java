@@ -4,9 +4,13 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import org.tenthwise.checklists.catalogue.Catalogue;
+import org.tenthwise.checklists.rules.PlanProblem;
 import org.tenthwise.checklists.rules.PlanReader;
 import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.words.Message;
 
 /** Plans of parts that do not exist, for tests. */
 public final class InventedPlans {
@@ -49,6 +53,29 @@ public final class InventedPlans {
             """);
 
     private InventedPlans() {}
+
+    /** A plan file in which two things are wrong, and a folder that is called like one. */
+    public static Catalogue unsound() {
+        String text = text(
+                "mm",
+                """
+                [[step]]
+                number = 7
+                operation = 10
+                kind = "diameter"
+                name = "Journal"
+                lower = 30.021
+                upper = 30.000
+                places = ["middle"]
+                gauge_kind = "micrometer"
+                """);
+        return new Catalogue(
+                List.of(),
+                List.of(
+                        new Catalogue.RefusedFile(
+                                "KX-9.toml", ((PlanReading.Bad) new PlanReader().read(text)).problems()),
+                        new Catalogue.RefusedFile("x.toml", List.of(PlanProblem.ofFile(Message.of("file.folder"))))));
+    }
 
     /** The plan a text says; where the reader finds a problem, the test fails with it. */
     public static Plan read(String text) {

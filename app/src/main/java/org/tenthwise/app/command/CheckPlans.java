@@ -68,7 +68,8 @@ final class CheckPlans implements Callable<Integer> {
 
     static List<Message> lines(Named named, List<PlanProblem> problems) {
         return problems.stream()
-                .map(problem -> Message.of("command.problem", named.name(), problem))
+                .map(problem ->
+                        Message.of("command.problem", named.name(), problem.line(), problem.column(), problem.what()))
                 .toList();
     }
 }

@@ -34,7 +34,8 @@ class WordsInUseTest {
             .toList();
     private static final Pattern LITERAL = Pattern.compile("\"(\\.?[a-z0-9]+(?:[.-][a-z0-9]+)*\\.?)\"");
     private static final Pattern SAID =
-            Pattern.compile("\\b(?:say|key|Message\\.of|Message\\.ofValue|new Refused)\\(\\s*\"([^\"]+)\"");
+            Pattern.compile("\\b(?:(?:say|key|Message\\.of|Message\\.ofValue|new Refused)\\("
+                    + "|(?:problem|problemUnlessKept|unknown)\\(\\s*(?:\"\\w+\"|[\\w.()]+),)\\s*\"([^\"]+)\"");
 
     private final Map<String, String> texts = Bundles.english();
     private final Set<String> keys = texts.keySet();

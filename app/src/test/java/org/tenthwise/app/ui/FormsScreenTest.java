@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.picture.TextMetrics;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
@@ -35,7 +36,6 @@ import org.tenthwise.app.ui.sign.SignViewModel;
 import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.checklists.catalogue.DemoPart;
-import org.tenthwise.checklists.rules.PlanProblem;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.run.SignedAs;
 
@@ -273,18 +273,12 @@ class FormsScreenTest extends ScreenTest {
 
     @Test
     void aboutWithPlanFilesThatAreNotUsedHoldsEverywhere() {
-        Catalogue unsound = new Catalogue(
-                List.of(),
-                List.of(
-                        new Catalogue.RefusedFile(
-                                "KX-9.toml",
-                                List.of(new PlanProblem(
-                                        7, 3, "check 7: upper limit 30.000 mm is below lower limit 30.021 mm"))),
-                        new Catalogue.RefusedFile(
-                                "x.toml", List.of(new PlanProblem(1, 1, "is a folder, not a plan file")))));
         seen("about", "refused", window -> {
             AboutViewModel model = new AboutViewModel(
-                    new AboutFacts("0.1.0", "here", "there", List::of), () -> unsound, workshop.errands, words);
+                    new AboutFacts("0.1.0", "here", "there", List::of),
+                    InventedPlans::unsound,
+                    workshop.errands,
+                    words);
             model.load();
             return new AboutView(model, words, workshop);
         });

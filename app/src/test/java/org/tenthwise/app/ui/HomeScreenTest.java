@@ -3,6 +3,7 @@ package org.tenthwise.app.ui;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.picture.TextMetrics;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunSession;
@@ -20,7 +21,6 @@ import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.checklists.catalogue.DemoPart;
-import org.tenthwise.checklists.rules.PlanProblem;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.run.SignedAs;
 
@@ -129,12 +129,6 @@ class HomeScreenTest extends ScreenTest {
 
     @Test
     void anUnsoundPlanIsSaidEverywhere() {
-        Catalogue unsound = new Catalogue(
-                List.of(),
-                List.of(new Catalogue.RefusedFile(
-                        "KX-9.toml",
-                        List.of(new PlanProblem(
-                                7, 3, "check 7: upper limit 30.000 mm is below lower limit 30.021 mm")))));
-        seen("home", "unsound", window -> home(window, unsound));
+        seen("home", "unsound", window -> home(window, InventedPlans.unsound()));
     }
 }

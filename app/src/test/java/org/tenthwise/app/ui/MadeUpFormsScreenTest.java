@@ -16,12 +16,11 @@ class MadeUpFormsScreenTest extends FormsScreenTest {
         return true;
     }
 
-    /** Words that were typed, problems of plans as they were handed in, folders, and the list of libraries. */
+    /** Words that were typed, folders, and the list of libraries. */
     @Override
     protected String data() {
         return LONG_WORDS
-                + "there here data user org tenthwise app files plans toml check upper limit below lower folder, "
-                + "not a plan "
+                + "there here data user org tenthwise app files plans toml "
                 + "The last backup was made on November One is made after each closed run and once a day "
                 + LIBRARIES;
     }

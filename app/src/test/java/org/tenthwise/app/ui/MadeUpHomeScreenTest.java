@@ -8,10 +8,9 @@ class MadeUpHomeScreenTest extends HomeScreenTest {
         return true;
     }
 
-    /** What was typed, and a problem of a plan as it was handed in. */
+    /** What was typed. */
     @Override
     protected String data() {
-        return "second-half-of-the-pair setter nothing not accepted machined and measured check upper limit below "
-                + "lower";
+        return "second-half-of-the-pair setter nothing not accepted machined and measured";
     }
 }

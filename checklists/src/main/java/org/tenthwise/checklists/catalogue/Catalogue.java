@@ -6,6 +6,7 @@ import java.util.List;
 import org.tenthwise.checklists.rules.PlanProblem;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.words.Message;
 
 /**
  * The plans there are, one a part and revision.
@@ -67,10 +68,6 @@ public record Catalogue(List<Listed> listed, List<RefusedFile> refused) {
         PartId part = second.plan().part();
         return new RefusedFile(
                 second.file(),
-                List.of(new PlanProblem(
-                        1,
-                        1,
-                        "%s rev %s has a plan already, in %s"
-                                .formatted(part.number(), part.revision(), first.file()))));
+                List.of(PlanProblem.ofFile(Message.of("file.second", part.number(), part.revision(), first.file()))));
     }
 }

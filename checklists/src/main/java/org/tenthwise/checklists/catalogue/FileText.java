@@ -18,25 +18,14 @@ public sealed interface FileText {
 
     /** What can be the matter with a file. */
     enum Why {
-        FOLDER("is a folder, not a plan file"),
+        FOLDER,
         /** A pipe, a device, a link to nothing. */
-        NO_FILE("is no file that can be read"),
-        TOO_LONG("is longer than a plan ever is"),
-        NOT_UTF8("is not UTF-8 text; save it as UTF-8"),
-        BLANK("is empty"),
-        FORBIDDEN("may not be read; allow it for this user"),
-        BROKEN("cannot be read; see to the disk");
-
-        private final String words;
-
-        Why(String words) {
-            this.words = words;
-        }
-
-        /** What a list of problems says of it. */
-        public String words() {
-            return words;
-        }
+        NO_FILE,
+        TOO_LONG,
+        NOT_UTF8,
+        BLANK,
+        FORBIDDEN,
+        BROKEN
     }
 
     static FileText of(Path file) {

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.tenthwise.checklists.rules.PlanProblem;
 import org.tenthwise.checklists.rules.PlanReader;
 import org.tenthwise.checklists.rules.PlanReading;
+import org.tenthwise.model.words.Message;
 
 /**
  * A folder with plan files: {@code *.toml}, but not {@code *.readings.toml}. Whatever lies there under such a name, the
@@ -50,7 +51,7 @@ public final class PlanFolder {
         String name = file.getFileName().toString();
         FileText text = FileText.of(file);
         if (text instanceof FileText.Unreadable unreadable) {
-            return refused(name, List.of(new PlanProblem(1, 1, unreadable.why().words())));
+            return refused(name, Message.ofValue("file", unreadable.why()));
         }
         try {
             PlanReading reading = reader.read(((FileText.Readable) text).text());
@@ -58,9 +59,12 @@ public final class PlanFolder {
                     ? new Catalogue(List.of(new Catalogue.Listed(name, good.plan())), List.of())
                     : refused(name, ((PlanReading.Bad) reading).problems());
         } catch (RuntimeException | StackOverflowError e) {
-            return refused(
-                    name, List.of(new PlanProblem(1, 1, "made the program stumble; send the file to its makers")));
+            return refused(name, Message.of("file.stumbled"));
         }
+    }
+
+    private static Catalogue refused(String name, Message what) {
+        return refused(name, List.of(PlanProblem.ofFile(what)));
     }
 
     private static Catalogue refused(String name, List<PlanProblem> problems) {

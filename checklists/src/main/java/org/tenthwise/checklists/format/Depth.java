@@ -10,9 +10,6 @@ import java.util.regex.Pattern;
 final class Depth {
 
     static final int DEEPEST = 32;
-    static final String TOO_DEEP =
-            "lists or tables lie more than %d deep in each other; a plan needs five".formatted(DEEPEST);
-
     /** A key or a header as it begins a line, of names with points between them. */
     private static final Pattern DOTTED = Pattern.compile(
             "(?m)^[ \\t]*\\[{0,2}(?:[ \\t]*[A-Za-z0-9_\"'-]++[ \\t]*+\\.){%d,%d}+".formatted(DEEPEST, DEEPEST));

@@ -1,9 +1,9 @@
 package org.tenthwise.checklists.format;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.tenthwise.model.words.Message;
 import org.tomlj.TomlParseError;
 import org.tomlj.TomlParseResult;
 
@@ -17,7 +17,7 @@ final class Flaws {
     private static final Pattern NOTHING_AFTER_THE_POINT = Pattern.compile("(?<![\\d.])([+-]?\\d+)\\.$");
     private static final Pattern DECIMAL_COMMA = Pattern.compile("\\d,\\d");
 
-    private static final String BAD_ESCAPE = "invalid unicode escape";
+    private static final String BAD_ESCAPE = "Invalid unicode escape";
 
     private final String[] lines;
 
@@ -34,7 +34,7 @@ final class Flaws {
         return new TomlReading.Flaw(spot, slip(spot, error.getMessage()));
     }
 
-    private String slip(Spot spot, String message) {
+    private Message slip(Spot spot, String message) {
         String line = spot.line() <= lines.length ? lines[spot.line() - 1] : "";
         if (line.codePointCount(0, line.length()) < spot.column()) {
             return write(line, line.length(), message);
@@ -44,14 +44,14 @@ final class Flaws {
                 .matcher(line)
                 .region(Math.max(0, at - 1), line.length())
                 .lookingAt()) {
-            return "decimals are written with a point, not with a comma";
+            return Message.of("toml.comma");
         }
         Matcher bare = NOTHING_BEFORE_THE_POINT
                 .matcher(line)
                 .region(signBefore(line, at), line.length())
                 .useTransparentBounds(true);
         if (bare.lookingAt()) {
-            return "write %s0%s: a figure stands before the point".formatted(bare.group(1), bare.group(2));
+            return Message.of("toml.bare-before", bare.group(1) + "0" + bare.group(2));
         }
         return line.charAt(at) == '.'
                 ? write(line, at + 1, message)
@@ -64,20 +64,16 @@ final class Flaws {
     }
 
     /** About the figure whose point is the last sign before {@code end}. */
-    private static String write(String line, int end, String message) {
+    private static Message write(String line, int end, String message) {
         Matcher open = NOTHING_AFTER_THE_POINT.matcher(line.substring(0, end));
-        return open.find()
-                ? "write %s.0 or %s: a figure stands after the point".formatted(open.group(1), open.group(1))
-                : plain(message);
+        return open.find() ? Message.of("toml.bare-after", open.group(1)) : plain(message);
     }
 
-    /** First line only, small first letter. */
-    static String plain(String message) {
+    /** Its first line, in the words of the parser. */
+    static Message plain(String message) {
         String line = message == null ? "" : message.lines().findFirst().orElse("");
-        if (line.isEmpty()) {
-            return "not TOML";
-        }
-        String small = line.substring(0, 1).toLowerCase(Locale.ROOT) + line.substring(1);
-        return small.startsWith(BAD_ESCAPE) ? small + "; write the sign itself, not \\u and a number" : small;
+        return line.isEmpty()
+                ? Message.of("toml.none")
+                : Message.of(line.startsWith(BAD_ESCAPE) ? "toml.escape" : "toml.parser", line);
     }
 }

@@ -1,6 +1,7 @@
 package org.tenthwise.checklists.format;
 
 import java.util.List;
+import org.tenthwise.model.words.Message;
 
 /** A list, each item with a spot of its own. */
 public record RawList(Spot spot, List<RawValue> items) implements RawValue {
@@ -10,7 +11,7 @@ public record RawList(Spot spot, List<RawValue> items) implements RawValue {
     }
 
     @Override
-    public String what() {
-        return "a list";
+    public Message what() {
+        return Message.of("toml.list");
     }
 }

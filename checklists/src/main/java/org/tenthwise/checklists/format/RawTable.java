@@ -3,6 +3,7 @@ package org.tenthwise.checklists.format;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.tenthwise.model.words.Message;
 
 /** A table, its keys in the order of the text. */
 public record RawTable(Spot spot, Map<String, RawValue> values) implements RawValue {
@@ -12,7 +13,7 @@ public record RawTable(Spot spot, Map<String, RawValue> values) implements RawVa
     }
 
     @Override
-    public String what() {
-        return "a table";
+    public Message what() {
+        return Message.of("toml.table");
     }
 }

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.words.Message;
 import org.tomlj.TomlArray;
 import org.tomlj.TomlPosition;
 import org.tomlj.TomlTable;
@@ -61,19 +62,19 @@ final class RawTables {
         if (parsed instanceof Boolean truth) {
             return new RawValue.Truth(spot, truth);
         }
-        return parsed instanceof Temporal ? new RawValue.Odd(spot, "a date or time") : number(parsed, spot);
+        return parsed instanceof Temporal ? new RawValue.Odd(spot, Message.of("toml.moment")) : number(parsed, spot);
     }
 
     /** @param parsed what the parser made of it, perhaps infinite or no number at all */
     private RawValue number(Object parsed, Spot spot) {
         String written = numbers.at(spot);
         if (!Written.isPlainDecimal(written)) {
-            return new RawValue.Odd(spot, written);
+            return new RawValue.Odd(spot, Message.of("as-said", written));
         }
         BigDecimal figure = new BigDecimal(written);
         return isAsParsed(figure, new BigDecimal(parsed.toString()))
                 ? new RawValue.Number(spot, figure)
-                : new RawValue.Odd(spot, "something that can be read in two ways");
+                : new RawValue.Odd(spot, Message.of("toml.ambiguous"));
     }
 
     /** Whether both are one number, as well as the binary fraction of the parser can tell. */

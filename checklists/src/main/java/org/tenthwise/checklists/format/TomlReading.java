@@ -1,6 +1,7 @@
 package org.tenthwise.checklists.format;
 
 import java.util.List;
+import org.tenthwise.model.words.Message;
 
 /** What came of reading a text as TOML. */
 public sealed interface TomlReading {
@@ -11,5 +12,5 @@ public sealed interface TomlReading {
     record Unreadable(List<Flaw> flaws) implements TomlReading {}
 
     /** Why the text is not TOML, and where. */
-    record Flaw(Spot spot, String words) {}
+    record Flaw(Spot spot, Message what) {}
 }

@@ -1,6 +1,7 @@
 package org.tenthwise.checklists.format;
 
 import java.util.List;
+import org.tenthwise.model.words.Message;
 import org.tomlj.Toml;
 import org.tomlj.TomlParseResult;
 
@@ -13,12 +14,12 @@ public final class TomlText {
     /** Whatever the text is, it is read or said to be no TOML: a parser that gives up on it brings nobody down. */
     public TomlReading read(String written) {
         if (written.length() > MOST_CHARACTERS) {
-            return unreadable("longer than %d characters".formatted(MOST_CHARACTERS));
+            return unreadable("toml.too-long", MOST_CHARACTERS);
         }
         String text = written.startsWith("\uFEFF") ? written.substring(1) : written;
         try {
             if (Depth.isTooDeep(text)) {
-                return unreadable(Depth.TOO_DEEP);
+                return unreadable("toml.too-deep", Depth.DEEPEST);
             }
             TomlParseResult parsed = Toml.parse(text);
             List<TomlReading.Flaw> flaws = new Flaws(text).of(parsed);
@@ -26,13 +27,13 @@ public final class TomlText {
                     ? new TomlReading.Readable(new RawTables(new WrittenNumbers(text)).table(parsed, Spot.START))
                     : new TomlReading.Unreadable(flaws);
         } catch (StackOverflowError e) {
-            return unreadable(Depth.TOO_DEEP);
+            return unreadable("toml.too-deep", Depth.DEEPEST);
         } catch (RuntimeException | AssertionError e) {
-            return unreadable("cannot be read as TOML: " + Flaws.plain(e.getMessage()));
+            return unreadable("toml.unreadable", Flaws.plain(e.getMessage()));
         }
     }
 
-    private static TomlReading unreadable(String words) {
-        return new TomlReading.Unreadable(List.of(new TomlReading.Flaw(Spot.START, words)));
+    private static TomlReading unreadable(String what, Object why) {
+        return new TomlReading.Unreadable(List.of(new TomlReading.Flaw(Spot.START, Message.of(what, why))));
     }
 }

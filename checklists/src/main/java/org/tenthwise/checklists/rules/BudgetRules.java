@@ -9,6 +9,7 @@ import org.tenthwise.checklists.format.RawTable;
 import org.tenthwise.model.compute.uncertainty.Budget;
 import org.tenthwise.model.compute.uncertainty.Component;
 import org.tenthwise.model.compute.uncertainty.Stated;
+import org.tenthwise.model.words.Message;
 
 /** {@code components}: the sources an uncertainty is put together from, each with its kind and its size. */
 final class BudgetRules {
@@ -34,7 +35,8 @@ final class BudgetRules {
         List<Component> components = new ArrayList<>();
         int before = uncertainty.problemCount();
         for (RawTable table : uncertainty.tables(COMPONENTS)) {
-            component(uncertainty.inside("component", table)).ifPresent(components::add);
+            component(uncertainty.inside(Message.of("plan.in.component"), table))
+                    .ifPresent(components::add);
         }
         return uncertainty.problemCount() > before
                 ? Optional.empty()
@@ -59,7 +61,7 @@ final class BudgetRules {
 
     private static void belongs(TableKeys keys, String key, Kind kind, Kind owner) {
         if (keys.has(key) && kind != owner) {
-            keys.problem(key, "\"%s\" goes with \"%s\" only".formatted(key, owner.word()));
+            keys.problem(key, "plan.budget.goes-with", key, owner.word());
         }
     }
 

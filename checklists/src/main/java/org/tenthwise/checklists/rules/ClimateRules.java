@@ -14,6 +14,7 @@ import org.tenthwise.model.quantity.Expansion;
 import org.tenthwise.model.quantity.TemperatureRange;
 import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.words.Explained;
 
 /** {@code [temperature]}: how part and gauges grow with heat, and how cold and how warm the shop gets. */
 final class ClimateRules {
@@ -50,11 +51,11 @@ final class ClimateRules {
         Optional<TemperatureScale> written =
                 keys.ifAny(DEGREES, key -> keys.word(key, List.of(TemperatureScale.values()), TemperatureScale::key));
         if (unit == Unit.INCH && !keys.has(DEGREES)) {
-            keys.problemUnlessKept(keys.spot(), "\"degrees\" is missing: a plan in inches says \"F\" or \"C\"");
+            keys.problemUnlessKept(keys.spot(), "plan.climate.degrees-missing");
         }
         if (unit == Unit.MILLIMETRE
                 && written.filter(TemperatureScale.FAHRENHEIT::equals).isPresent()) {
-            keys.problem(DEGREES, "temperatures of a plan in mm are in °C");
+            keys.problem(DEGREES, "plan.climate.mm-celsius");
         }
         return written.orElse(TemperatureScale.CELSIUS);
     }
@@ -68,9 +69,7 @@ final class ClimateRules {
         if (least.isPresent()
                 && greatest.isPresent()
                 && least.get().celsius().isAbove(greatest.get().celsius())) {
-            keys.problem(
-                    SHOP_GREATEST,
-                    "the shop is at most %s here, which is below its least, %s".formatted(greatest.get(), least.get()));
+            keys.problem(SHOP_GREATEST, "plan.climate.shop-range", greatest.get(), least.get());
         }
         keys.finish();
         return keys.built(() -> new ThermalData(
@@ -87,11 +86,7 @@ final class ClimateRules {
         Optional<Growth> named = keys.ifAny(PART_MATERIAL, keys::text).flatMap(this::material);
         if (keys.has(PART_EXPANSION) == keys.has(PART_MATERIAL)) {
             keys.problem(
-                    PART_MATERIAL,
-                    keys.has(PART_MATERIAL)
-                            ? "\"part_expansion\" and \"part_material\" are both given; give one of them"
-                            : "\"part_expansion\" is missing; give it, or \"part_material\" by its name in the "
-                                    + "table of materials");
+                    PART_MATERIAL, keys.has(PART_MATERIAL) ? "plan.climate.part-twice" : "plan.climate.part-missing");
         }
         return written.or(() -> named);
     }
@@ -102,21 +97,18 @@ final class ClimateRules {
         if (material.isEmpty()) {
             List<String> conditions =
                     materials.ofDesignation(name).stream().map(Material::name).toList();
-            List<String> names = materials.all().stream()
-                    .map(Material::designation)
-                    .distinct()
-                    .toList();
-            keys.problem(
-                    PART_MATERIAL,
-                    conditions.isEmpty()
-                            ? "no material in the table is called \"%s\"%s; give its \"part_expansion\" instead"
-                                    .formatted(
-                                            name,
-                                            NearestWord.to(name, names)
-                                                    .map(", perhaps \"%s\""::formatted)
-                                                    .orElse(""))
-                            : "\"%s\" expands according to its condition; name it as %s"
-                                    .formatted(name, TableKeys.listed(conditions)));
+            if (conditions.isEmpty()) {
+                keys.unknown(
+                        PART_MATERIAL,
+                        "plan.climate.material",
+                        name,
+                        materials.all().stream()
+                                .map(Material::designation)
+                                .distinct()
+                                .toList());
+            } else {
+                keys.problem(PART_MATERIAL, "plan.climate.condition", name, TableKeys.quoted(conditions));
+            }
         }
         return material.map(found -> new Growth(found.expansion(), found.name() + ": " + found.source()));
     }
@@ -132,10 +124,7 @@ final class ClimateRules {
                     .filter(at -> COLDEST.isAbove(at) || at.isAbove(WARMEST))
                     .isPresent();
             if (noShop) {
-                keys.problem(
-                        key,
-                        "\"%s\" must be from %s to %s, not %s"
-                                .formatted(key, scale.of(COLDEST).text(), scale.of(WARMEST), figure.toPlainString()));
+                keys.problem(key, "plan.climate.no-shop", key, scale.of(COLDEST).text(), scale.of(WARMEST), figure);
             }
             return noShop ? Optional.empty() : read;
         });
@@ -145,7 +134,7 @@ final class ClimateRules {
         try {
             return Optional.of(make.apply(figure));
         } catch (IllegalArgumentException e) {
-            keys.problem(key, "\"%s\": %s".formatted(key, e.getMessage()));
+            keys.problem(key, "plan.refused", key, Explained.why(e));
             return Optional.empty();
         }
     }

@@ -61,9 +61,7 @@ final class ContactRules {
         Optional<Written> least = limits.flatMap(both -> both.lower().or(both::upper));
         least.filter(size ->
                         pitch.filter(between -> !size.length().isAbove(between)).isPresent())
-                .ifPresent(size -> keys.problem(
-                        GROOVES,
-                        "no thread has a root of %s and a pitch of %s".formatted(size, shown(pitch.orElseThrow()))));
+                .ifPresent(size -> keys.problem(GROOVES, "plan.contact.no-root", size, shown(pitch.orElseThrow())));
         return grooves.built(() -> new Contact.InGrooves(pitch.orElseThrow(), starts));
     }
 
@@ -77,10 +75,7 @@ final class ContactRules {
         if (keys.has(DRILL) != keys.has(READ_TO)) {
             keys.problem(
                     keys.has(DRILL) ? DRILL : READ_TO,
-                    keys.has(DRILL)
-                            ? "\"read_to\" is missing: \"point\" where the rod finds the point of the drill, "
-                                    + "\"full-diameter\" where it does not"
-                            : "\"drill\" is missing; \"read_to\" is said of a drilled hole");
+                    keys.has(DRILL) ? "plan.contact.no-read-to" : "plan.contact.no-drill");
         }
         return table.flatMap(drill -> drill(keys.inside(DRILL, drill), readTo));
     }
@@ -89,14 +84,7 @@ final class ContactRules {
         Optional<Written> diameter = drill.size(DIAMETER, unit);
         Optional<BigDecimal> angle = drill.number(POINT_ANGLE);
         angle.filter(degrees -> degrees.compareTo(SHARPEST) < 0 || degrees.compareTo(FLAT) >= 0)
-                .ifPresent(degrees -> drill.problem(
-                        POINT_ANGLE,
-                        "\"%s\" must be from %s to less than %s degrees, not %s"
-                                .formatted(
-                                        POINT_ANGLE,
-                                        SHARPEST.toPlainString(),
-                                        FLAT.toPlainString(),
-                                        degrees.toPlainString())));
+                .ifPresent(degrees -> drill.problem(POINT_ANGLE, "plan.contact.point-angle", SHARPEST, FLAT, degrees));
         drill.finish();
         return readTo.flatMap(
                 to -> drill.built(() -> new Contact.DrilledHole(diameter.orElseThrow(), angle.orElseThrow(), to)));

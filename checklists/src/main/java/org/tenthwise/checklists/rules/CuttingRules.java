@@ -28,7 +28,7 @@ final class CuttingRules {
         return plan.ifAny(AIM, plan::text).flatMap(word -> {
             Optional<Aim> aim = Aim.ofKey(word);
             if (aim.isEmpty()) {
-                plan.problem(AIM, "\"aim\" of a plan is \"middle\" or \"third\", not \"%s\"".formatted(word));
+                plan.problem(AIM, "plan.cutting.aim-of-plan", word);
             }
             return aim;
         });
@@ -52,14 +52,11 @@ final class CuttingRules {
         Optional<Written> step = keys.ifAny(OFFSET_STEP, key -> keys.size(key, unit));
         step.ifPresent(one -> limits.flatMap(Limits::width)
                 .filter(one.length()::isAbove)
-                .ifPresent(width ->
-                        keys.problem(OFFSET_STEP, "a step of %s is coarser than the limits are apart".formatted(one))));
+                .ifPresent(width -> keys.problem(OFFSET_STEP, "plan.cutting.coarse-step", one)));
         if (!cutAgain) {
             Stream.of(AIM, LEAST_CUT, OFFSET_STEP)
                     .filter(keys::has)
-                    .forEach(key -> keys.problem(
-                            key,
-                            "\"%s\" is about the next cut, but \"cut_again\" lets nothing be cut here".formatted(key)));
+                    .forEach(key -> keys.problem(key, "plan.cutting.nothing-cut", key));
             return Cutting.UNSAID;
         }
         return new Cutting(aim.or(usual::aim), leastCut.or(usual::leastCut), step.or(usual::offsetStep));
@@ -69,7 +66,7 @@ final class CuttingRules {
         return keys.text(AIM).flatMap(word -> {
             Optional<Aim> aim = Aim.ofKey(word);
             if (aim.isEmpty()) {
-                keys.problem(AIM, "\"aim\" is \"middle\", \"third\" or a size, not \"%s\"".formatted(word));
+                keys.problem(AIM, "plan.cutting.aim", word);
             }
             return aim;
         });
@@ -81,10 +78,9 @@ final class CuttingRules {
                         .isPresent())
                 .ifPresent(aim -> keys.problem(
                         AIM,
-                        guardBand.figure().signum() == 0
-                                ? "the aim %s lies outside the limits".formatted(aim)
-                                : "the aim %s lies outside the limits less the guard band %s"
-                                        .formatted(aim, guardBand)));
+                        guardBand.figure().signum() == 0 ? "plan.cutting.aim-outside" : "plan.cutting.aim-guarded",
+                        aim,
+                        guardBand));
         return size.map(Aim.Size::new);
     }
 

@@ -23,10 +23,7 @@ final class DesignationRules {
     static Optional<ThreadDesignation> read(TableKeys keys) {
         List.of("form", "diameter", "pitch", "threads_per_inch", "starts")
                 .forEach(key -> keys.ifAny(key, there -> {
-                    keys.problem(
-                            there,
-                            "\"%s\" stands beside \"%s\", which says it; leave one of them out"
-                                    .formatted(there, DESIGNATION));
+                    keys.problem(there, "plan.thread.said-by-designation", there);
                     return Optional.empty();
                 }));
         return keys.text(DESIGNATION)
@@ -40,9 +37,7 @@ final class DesignationRules {
      */
     static boolean limitsWritten(TableKeys keys) {
         if (keys.has("lower") != keys.has("upper")) {
-            keys.problem(
-                    DESIGNATION,
-                    "beside a \"%s\" write both \"lower\" and \"upper\", or neither".formatted(DESIGNATION));
+            keys.problem(DESIGNATION, "plan.thread.both-limits");
         }
         return keys.has("lower") || keys.has("upper");
     }
@@ -55,21 +50,13 @@ final class DesignationRules {
         String standard = designation.thread().form().limitsStandard();
         return keys.sensible(DESIGNATION, () -> ThreadLimits.of(designation)).flatMap(found -> {
             if (found.unit() != unit) {
-                keys.problem(
-                        DESIGNATION,
-                        ("%s has limits in %s and this plan is in %s; write \"lower\" and \"upper\" as the drawing "
-                                        + "has them")
-                                .formatted(standard, named(found.unit()), named(unit)));
+                keys.problem(DESIGNATION, "plan.thread.other-unit", standard, found.unit(), unit);
                 return Optional.empty();
             }
             Written least = written(found.pitchMin(), found);
             Written most = written(found.pitchMax(), found);
             if (found.standing() == LimitsBasis.PROPOSAL) {
-                keys.problem(
-                        DESIGNATION,
-                        ("%s does not list this thread; write \"lower\" and \"upper\" as the drawing has them (its "
-                                        + "formulas would give %s to %s)")
-                                .formatted(standard, least.text(), most));
+                keys.problem(DESIGNATION, "plan.thread.not-listed", standard, least.text(), most);
                 return Optional.empty();
             }
             String how = (found.standing() == LimitsBasis.TABLE ? "by its tables" : "by its formulas")
@@ -84,9 +71,5 @@ final class DesignationRules {
 
     private static Written written(Length size, ThreadLimits limits) {
         return Written.of(size.in(limits.unit()).setScale(limits.places()), limits.unit());
-    }
-
-    private static String named(Unit unit) {
-        return unit == Unit.INCH ? "inches" : "millimetres";
     }
 }

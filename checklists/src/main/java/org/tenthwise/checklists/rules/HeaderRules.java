@@ -31,11 +31,11 @@ final class HeaderRules {
     static boolean isOfThisFormat(TableKeys keys) {
         Optional<Integer> format = keys.whole(FORMAT);
         if (format.isPresent() && format.get() != THIS_FORMAT) {
-            keys.problem(FORMAT, "format %d is not read here, only format %d".formatted(format.get(), THIS_FORMAT));
+            keys.problem(FORMAT, "plan.format", format.get(), THIS_FORMAT);
             return false;
         }
         if (format.isPresent() && !keys.isFirst(FORMAT)) {
-            keys.problem(FORMAT, "\"format = %d\" must be the first line with a key".formatted(THIS_FORMAT));
+            keys.problem(FORMAT, "plan.format-first", THIS_FORMAT);
         }
         return true;
     }

@@ -23,16 +23,16 @@ final class HoldRules {
         List<Integer> held = new ArrayList<>();
         for (RawValue item : keys.list(HOLD).map(RawList::items).orElse(List.of())) {
             if (!(item instanceof RawValue.Number number && number.figure().scale() == 0)) {
-                keys.problem(item.spot(), "\"hold\" names checks by their number, not by %s".formatted(item.what()));
+                keys.problem(item.spot(), "plan.hold.by-number", item.what());
                 continue;
             }
             int named = number.figure().intValue();
             if (!numbers.contains(named)) {
-                keys.problem(item.spot(), "hold names check %d, which is not in the plan".formatted(named));
+                keys.problem(item.spot(), "plan.hold.not-there", named);
             } else if (own.isPresent() && named > own.get()) {
-                keys.problem(item.spot(), "hold names check %d, which comes later".formatted(named));
+                keys.problem(item.spot(), "plan.hold.later", named);
             } else if (held.contains(named)) {
-                keys.problem(item.spot(), "hold names check %d twice".formatted(named));
+                keys.problem(item.spot(), "plan.hold.twice", named);
             }
             held.add(named);
         }

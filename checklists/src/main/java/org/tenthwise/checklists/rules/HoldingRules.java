@@ -25,19 +25,14 @@ final class HoldingRules {
         Optional<Holding> holding = keys.ifAny(HOLDING, key -> keys.word(key, KNOWN, Holding::key));
         Optional<Integer> jaws = keys.ifAny(JAWS, keys::whole);
         jaws.filter(number -> !CHUCKS.contains(number))
-                .ifPresent(number -> keys.problem(
-                        JAWS, "\"jaws\" must be 3 or 4, or 0 where nothing can be moved, not %d".formatted(number)));
+                .ifPresent(number -> keys.problem(JAWS, "plan.holding.jaws", number));
         jaws.filter(CHUCKS::contains).ifPresent(number -> holding.filter(said -> said.jaws() != number)
-                .ifPresent(said -> keys.problem(
-                        JAWS,
-                        "\"jaws\" is %d, and \"%s\" has %s; leave \"jaws\" out"
-                                .formatted(number, said.key(), said.jaws() == 0 ? "none" : said.jaws()))));
+                .ifPresent(said -> keys.problem(JAWS, "plan.holding.other-jaws", number, said.key(), said.jaws())));
         if (jaws.isPresent() && !keys.has(HOLDING)) {
             keys.problemUnlessKept(
                     JAWS,
-                    "what holds the work says more than \"jaws\"; put \"holding\" there, one of %s"
-                            .formatted(TableKeys.listed(
-                                    KNOWN.stream().map(Holding::key).toList())));
+                    "plan.holding.missing",
+                    TableKeys.quoted(KNOWN.stream().map(Holding::key).toList()));
         }
         return holding.orElseGet(() -> Holding.ofJaws(jaws.orElse(0)));
     }
@@ -46,10 +41,10 @@ final class HoldingRules {
     static BigDecimal firstJaw(TableKeys keys, Holding holding) {
         BigDecimal first = keys.ifAny(FIRST_JAW, keys::number).orElse(BigDecimal.ZERO);
         if (!PlaceRules.isOnTheCircle(first)) {
-            keys.problem(FIRST_JAW, "angle %s° is not from 0 to below 360".formatted(first.toPlainString()));
+            keys.problem(FIRST_JAW, "plan.angle", first);
         }
         if (holding.jaws() == 0 && keys.has(FIRST_JAW)) {
-            keys.problem(FIRST_JAW, "\"first_jaw\" means nothing without jaws");
+            keys.problem(FIRST_JAW, "plan.holding.no-jaws");
         }
         return first;
     }

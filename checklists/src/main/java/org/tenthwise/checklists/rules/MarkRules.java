@@ -23,18 +23,17 @@ final class MarkRules {
     Optional<Mark> onOutline(String key, PlanSoFar soFar) {
         Optional<Mark> mark = keys.any(key).flatMap(this::point);
         if (!soFar.outlineGiven()) {
-            keys.problem(key, "\"%s\" is a spot on the outline, and the plan has no [outline]".formatted(key));
+            keys.problem(key, "plan.mark.no-outline", key);
         }
         if (mark.isPresent()
                 && soFar.outline().isPresent()
                 && !lies(mark.get(), soFar.outline().get())) {
             keys.problem(
                     key,
-                    "\"%s\" lies outside the outline, which is %s long and %s across at most"
-                            .formatted(
-                                    key,
-                                    words(soFar.outline().get().length()),
-                                    words(soFar.outline().get().greatestDiameter())));
+                    "plan.mark.outside",
+                    key,
+                    words(soFar.outline().get().length()),
+                    words(soFar.outline().get().greatestDiameter()));
         }
         return mark;
     }
@@ -47,11 +46,9 @@ final class MarkRules {
             if (diameter.figure().signum() >= 0) {
                 return Optional.of(new Mark(Length.of(at.figure(), unit), Length.of(diameter.figure(), unit)));
             }
-            keys.problem(
-                    value.spot(),
-                    "diameter %s is below nought".formatted(diameter.figure().toPlainString()));
+            keys.problem(value.spot(), "plan.mark.diameter", diameter.figure());
         } else {
-            keys.problem(value.spot(), "a spot is written [axial position, diameter] in plain decimal numbers");
+            keys.problem(value.spot(), "plan.mark.written");
         }
         return Optional.empty();
     }

@@ -16,7 +16,7 @@ final class MeansRules {
     private MeansRules() {}
 
     /**
-     * @param reading what is read, for a person: "a bore"
+     * @param reading what is read: "bore"
      * @param able kinds that can read it
      */
     static Optional<Check.Means> read(TableKeys keys, PlanSoFar soFar, String reading, List<GaugeKind> able) {
@@ -27,13 +27,10 @@ final class MeansRules {
         kind.filter(k -> !able.contains(k))
                 .ifPresent(k -> keys.problem(
                         GAUGE_KIND,
-                        "%s cannot read %s; use one of %s"
-                                .formatted(
-                                        named(k),
-                                        reading,
-                                        TableKeys.listed(able.stream()
-                                                .map(GaugeKind::key)
-                                                .toList()))));
+                        "plan.means.cannot-read",
+                        k.key(),
+                        reading,
+                        TableKeys.quoted(able.stream().map(GaugeKind::key).toList())));
         kind.filter(able::contains).ifPresent(k -> judgeMaster(keys, k));
         return kind.map(k -> new Check.Means(k, gauge, master, uncertainty));
     }
@@ -41,14 +38,9 @@ final class MeansRules {
     private static void judgeMaster(TableKeys keys, GaugeKind kind) {
         boolean compares = kind.reference() == GaugeKind.Reference.MASTER;
         if (compares && !keys.has(MASTER)) {
-            keys.problem(GAUGE_KIND, "%s compares with a master; give its size as \"master\"".formatted(named(kind)));
+            keys.problem(GAUGE_KIND, "plan.means.no-master", kind.key());
         } else if (!compares && keys.has(MASTER)) {
-            keys.problem(MASTER, "%s reads the size itself; it takes no \"master\"".formatted(named(kind)));
+            keys.problem(MASTER, "plan.means.master", kind.key());
         }
-    }
-
-    /** With its article: "an inside-micrometer". */
-    static String named(GaugeKind kind) {
-        return ("aeiou".indexOf(kind.key().charAt(0)) >= 0 ? "an " : "a ") + kind.key();
     }
 }

@@ -22,11 +22,6 @@ final class NearestWord {
                         .thenComparing(word -> word));
     }
 
-    /** {@code ; did you mean "upper"?}, or nothing. */
-    static String question(String written, Collection<String> words) {
-        return to(written, words).map("; did you mean \"%s\"?"::formatted).orElse("");
-    }
-
     /** Edit distance with neighbour swaps (optimal string alignment). */
     private static int slips(String from, String to) {
         int[][] cost = new int[from.length() + 1][to.length() + 1];

@@ -9,6 +9,7 @@ import org.tenthwise.checklists.format.RawTable;
 import org.tenthwise.model.plan.Cutting;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.words.Message;
 
 /** The operations of a plan, numbers rising. */
 final class OperationRules {
@@ -29,7 +30,8 @@ final class OperationRules {
         for (RawTable table : plan.tables("operation")) {
             TableKeys unnamed = plan.inside("operation", table);
             Optional<Integer> number = unnamed.whole("number");
-            TableKeys keys = number.map(n -> unnamed.about("operation " + n)).orElse(unnamed);
+            TableKeys keys = number.map(n -> unnamed.about(Message.of("plan.in.operation", n)))
+                    .orElse(unnamed);
             Optional<String> name = keys.text("name");
             Cutting cuts = CuttingRules.ofOperation(keys, unit);
             keys.finish();
@@ -44,15 +46,15 @@ final class OperationRules {
 
     private static void judgeOrder(TableKeys keys, int number, List<Operation> before) {
         if (number < 1) {
-            keys.problem("number", "operation numbers start at 1");
+            keys.problem("number", "plan.operation.from-one");
         }
         if (before.stream().anyMatch(operation -> operation.number() == number)) {
-            keys.problem("number", "the number stands in the plan twice");
+            keys.problem("number", "plan.operation.twice");
         } else if (!before.isEmpty() && before.get(before.size() - 1).number() > number) {
             keys.problem(
                     "number",
-                    "stands after operation %d; numbers rise through the plan"
-                            .formatted(before.get(before.size() - 1).number()));
+                    "plan.operation.order",
+                    before.get(before.size() - 1).number());
         }
     }
 }

@@ -28,7 +28,7 @@ final class OutlineRules {
     Optional<Outline> read() {
         List<Mark> outside = profile(OUTSIDE);
         if (!outside.isEmpty() && outside.get(0).at().signum() != 0) {
-            keys.problem(OUTSIDE, "the outside profile starts at 0, the left end of the part");
+            keys.problem(OUTSIDE, "plan.outline.start");
         }
         Optional<Length> length = outside.isEmpty()
                 ? Optional.empty()
@@ -39,7 +39,7 @@ final class OutlineRules {
                 .filter(mark -> length.filter(l -> mark.at().isAbove(l)).isPresent()
                         || mark.at().signum() < 0)
                 .findFirst()
-                .ifPresent(mark -> keys.problem("inside", "the inside profile goes beyond the outside"));
+                .ifPresent(mark -> keys.problem("inside", "plan.outline.inside"));
         List<Outline.ThreadedLength> threads = each(
                 "thread",
                 (part, from, to) -> {
@@ -69,7 +69,7 @@ final class OutlineRules {
         int problemsBefore = keys.problemCount();
         List<RawValue> items = keys.list(key).map(RawList::items).orElse(List.of());
         if (items.size() == 1) {
-            keys.problem(key, "a profile has two points at least");
+            keys.problem(key, "plan.outline.two-points");
         }
         for (RawValue item : items) {
             points.point(item).ifPresent(mark -> {
@@ -77,12 +77,10 @@ final class OutlineRules {
                         && mark.at().isBelow(profile.get(profile.size() - 1).at())) {
                     keys.problem(
                             item.spot(),
-                            "the %s profile goes back from %s to %s; it goes from left to right"
-                                    .formatted(
-                                            key,
-                                            words(profile.get(profile.size() - 1)
-                                                    .at()),
-                                            words(mark.at())));
+                            "plan.outline.back",
+                            key,
+                            words(profile.get(profile.size() - 1).at()),
+                            words(mark.at()));
                 }
                 profile.add(mark);
             });
@@ -103,14 +101,11 @@ final class OutlineRules {
             Optional<Length> from = part.figure("from", unit).map(Written::length);
             Optional<Length> to = part.figure("to", unit).map(Written::length);
             if (from.isPresent() && to.isPresent() && !to.get().isAbove(from.get())) {
-                part.problem(
-                        "to",
-                        "it ends at %s, not to the right of its beginning %s"
-                                .formatted(words(to.get()), words(from.get())));
+                part.problem("to", "plan.outline.ends", words(to.get()), words(from.get()));
             } else if (length.isPresent()
                     && (from.filter(f -> f.signum() < 0).isPresent()
                             || to.filter(t -> t.isAbove(length.get())).isPresent())) {
-                part.problem("to", "it goes beyond the part, which is %s long".formatted(words(length.get())));
+                part.problem("to", "plan.outline.beyond", words(length.get()));
             }
             build.read(part, from.orElse(Length.ZERO), to.orElse(Length.ZERO)).ifPresent(parts::add);
             part.finish();
@@ -128,7 +123,7 @@ final class OutlineRules {
             if (at.isPresent()
                     && length.isPresent()
                     && (at.get().signum() < 0 || at.get().isAbove(length.get()))) {
-                hole.problem("at", "it lies beyond the part, which is %s long".formatted(words(length.get())));
+                hole.problem("at", "plan.outline.hole-beyond", words(length.get()));
             }
             at.ifPresent(a -> diameter.ifPresent(d -> holes.add(new Outline.CrossHole(a, d.length()))));
             hole.finish();

@@ -1,5 +1,6 @@
 package org.tenthwise.checklists.rules;
 
+import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.EnumSet;
 import java.util.List;
@@ -87,12 +88,10 @@ final class OverWiresKind implements StepKind {
                 .filter(size -> !SPEAK_FOR_A_ROOT.contains(size.combine()))
                 .ifPresent(size -> keys.problemUnlessKept(
                         key,
-                        ("\"%s\" names check %d, which is judged by the %s of its readings; "
-                                        + "the root of a thread needs \"combine\" \"each\" or \"largest\" there")
-                                .formatted(
-                                        key,
-                                        number.orElseThrow(),
-                                        size.combine().key())));
+                        "plan.minor-step.combined",
+                        key,
+                        number.orElseThrow(),
+                        size.combine().key()));
         return number;
     }
 
@@ -104,11 +103,7 @@ final class OverWiresKind implements StepKind {
                 .filter(size -> size.contact() instanceof Contact.InGrooves grooves
                         && (grooves.starts() != thread.starts()
                                 || grooves.pitch().minus(thread.pitch()).abs().isAbove(ROUNDED)))
-                .ifPresent(check -> keys.problemUnlessKept(
-                        "minor_step",
-                        ("\"minor_step\" names check %d, whose \"grooves\" have another pitch or other starts than "
-                                        + "this thread")
-                                .formatted(number)));
+                .ifPresent(check -> keys.problemUnlessKept("minor_step", "plan.minor-step.grooves", number));
     }
 
     /** A pitch diameter lies between the core and the crest. */
@@ -119,43 +114,32 @@ final class OverWiresKind implements StepKind {
                             || !limit.length().isAbove(thread.basicMinorDiameter()))
                     .ifPresent(limit -> keys.problem(
                             which.name().toLowerCase(Locale.ROOT),
-                            "%s is no pitch diameter of this thread; it lies between %s and %s %s"
-                                    .formatted(
-                                            limit,
-                                            shown(thread.basicMinorDiameter(), limit),
-                                            shown(thread.diameter(), limit),
-                                            limit.unit().symbol())));
+                            "plan.thread.no-pitch-diameter",
+                            limit,
+                            shown(thread.basicMinorDiameter(), limit),
+                            shown(thread.diameter(), limit),
+                            limit.unit().symbol()));
         }
     }
 
-    private static String shown(Length length, Written beside) {
+    private static BigDecimal shown(Length length, Written beside) {
         int places = beside.unit() == Unit.MILLIMETRE ? 3 : 4;
-        return length.in(beside.unit()).setScale(places, RoundingMode.HALF_EVEN).toPlainString();
+        return length.in(beside.unit()).setScale(places, RoundingMode.HALF_EVEN);
     }
 
     /** A wire flush with the crest or touching its very corners will still do. */
     private static void judgeWire(TableKeys keys, ScrewThread thread, Written wire) {
         WireSizes sizes = WireSizes.of(thread);
-        String wrong = wire.length().isBelow(sizes.least())
-                ? "stands below the crest"
-                : wire.length().isAbove(sizes.greatest()) ? "cannot touch the flanks" : "";
-        if (!wrong.isEmpty()) {
+        boolean thin = wire.length().isBelow(sizes.least());
+        if (thin || wire.length().isAbove(sizes.greatest())) {
             int places = wire.unit() == Unit.MILLIMETRE ? 3 : 4;
             keys.problem(
                     "wire",
-                    "a wire of %s %s; this thread takes %s to %s %s"
-                            .formatted(
-                                    wire,
-                                    wrong,
-                                    sizes.least()
-                                            .in(wire.unit())
-                                            .setScale(places, RoundingMode.CEILING)
-                                            .toPlainString(),
-                                    sizes.greatest()
-                                            .in(wire.unit())
-                                            .setScale(places, RoundingMode.FLOOR)
-                                            .toPlainString(),
-                                    wire.unit().symbol()));
+                    thin ? "plan.wire.thin" : "plan.wire.thick",
+                    wire,
+                    sizes.least().in(wire.unit()).setScale(places, RoundingMode.CEILING),
+                    sizes.greatest().in(wire.unit()).setScale(places, RoundingMode.FLOOR),
+                    wire.unit().symbol());
         }
     }
 

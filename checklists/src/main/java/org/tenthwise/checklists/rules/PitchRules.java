@@ -19,11 +19,7 @@ final class PitchRules {
         Optional<Length> pitch = keys.ifAny(PITCH, key -> keys.size(key, unit)).map(Written::length);
         Optional<Length> fromCount = keys.ifAny(THREADS_PER_INCH, keys::number).flatMap(count -> pitch(keys, count));
         if (keys.has(PITCH) == keys.has(THREADS_PER_INCH)) {
-            keys.problem(
-                    THREADS_PER_INCH,
-                    keys.has(PITCH)
-                            ? "\"pitch\" and \"threads_per_inch\" are both given; give one of them"
-                            : "\"pitch\" is missing; give it, or \"threads_per_inch\"");
+            keys.problem(THREADS_PER_INCH, keys.has(PITCH) ? "plan.thread.pitch-twice" : "plan.thread.pitch-missing");
             return Optional.empty();
         }
         return pitch.or(() -> fromCount);
@@ -31,10 +27,7 @@ final class PitchRules {
 
     private static Optional<Length> pitch(TableKeys keys, BigDecimal threadsPerInch) {
         if (threadsPerInch.signum() <= 0) {
-            keys.problem(
-                    THREADS_PER_INCH,
-                    "\"%s\" must be more than nought, not %s"
-                            .formatted(THREADS_PER_INCH, threadsPerInch.toPlainString()));
+            keys.problem(THREADS_PER_INCH, "plan.above-nought", THREADS_PER_INCH, threadsPerInch);
             return Optional.empty();
         }
         return Optional.of(Length.of("1", Unit.INCH).dividedBy(threadsPerInch));
@@ -44,7 +37,7 @@ final class PitchRules {
     static int starts(TableKeys keys) {
         int starts = keys.ifAny(STARTS, keys::whole).orElse(1);
         if (starts < 1) {
-            keys.problem(STARTS, "a thread has one start or more, not %d".formatted(starts));
+            keys.problem(STARTS, "plan.thread.starts", starts);
         }
         return starts;
     }

@@ -14,6 +14,7 @@ import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.Signs;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.words.Message;
 
 /** Where readings are taken: names, or tables of name, depth and angle. */
 final class PlaceRules {
@@ -46,32 +47,23 @@ final class PlaceRules {
     /** Two names that only capitals tell apart are one name to whoever reads them at the machine. */
     private void twice(RawValue item, String name, String other) {
         if (name.equals(other)) {
-            keys.problem(item.spot(), "place \"%s\" stands there twice".formatted(name));
+            keys.problem(item.spot(), "plan.place.twice", name);
         } else {
-            keys.problemUnlessKept(
-                    item.spot(),
-                    "places \"%s\" and \"%s\" differ in capitals only; give one of them another name"
-                            .formatted(other, name));
+            keys.problemUnlessKept(item.spot(), "plan.place.capitals", other, name);
         }
     }
 
     private Optional<Place> place(RawValue item) {
         if (item instanceof RawTable table) {
-            return place(keys.inside("place", table));
+            return place(keys.inside(Message.of("plan.in.place"), table));
         }
         if (item instanceof RawValue.Text text && !text.text().isBlank()) {
             String name = text.text().strip();
-            Signs.hiddenIn(name)
-                    .ifPresent(
-                            sign -> keys.problemUnlessKept(item.spot(), TableKeys.HIDDEN.formatted("a place", sign)));
+            Signs.hiddenIn(name).ifPresent(sign -> keys.problemUnlessKept(item.spot(), "plan.place.hidden", sign));
             return Optional.of(Place.named(name));
         }
         keys.problem(
-                item.spot(),
-                item instanceof RawValue.Text
-                        ? "a place has a blank name"
-                        : "a place is a name in quotes or a table with name, depth and angle, not %s"
-                                .formatted(item.what()));
+                item.spot(), item instanceof RawValue.Text ? "plan.place.blank" : "plan.place.written", item.what());
         return Optional.empty();
     }
 
@@ -79,11 +71,8 @@ final class PlaceRules {
         Optional<String> name = place.text("name");
         Optional<Written> depth = place.ifAny("depth", key -> place.figure(key, unit));
         Optional<BigDecimal> angle = place.ifAny("angle", place::number);
-        depth.filter(d -> d.figure().signum() < 0)
-                .ifPresent(d -> place.problem("depth", "depth %s is below nought".formatted(d)));
-        angle.filter(a -> !isOnTheCircle(a))
-                .ifPresent(a ->
-                        place.problem("angle", "angle %s° is not from 0 to below 360".formatted(a.toPlainString())));
+        depth.filter(d -> d.figure().signum() < 0).ifPresent(d -> place.problem("depth", "plan.place.depth", d));
+        angle.filter(a -> !isOnTheCircle(a)).ifPresent(a -> place.problem("angle", "plan.angle", a));
         place.finish();
         return place.built(() -> new Place(name.orElseThrow(), depth, angle));
     }

@@ -50,7 +50,7 @@ public final class PlanReader {
     }
 
     private static Optional<Plan> plan(RawTable top, PlanSource source, Problems problems) {
-        TableKeys keys = new TableKeys("", top, problems);
+        TableKeys keys = new TableKeys(top, problems);
         if (!HeaderRules.isOfThisFormat(keys)) {
             return Optional.empty();
         }

@@ -91,12 +91,10 @@ final class PlanSoFar {
         return keys.whole(key).filter(number -> {
             Optional<Known> step = step(number);
             if (step.isEmpty()) {
-                keys.problem(key, "\"%s\" names check %d, which does not come before this one".formatted(key, number));
+                keys.problem(key, "plan.step.not-before", key, number);
             } else if (!step.get().kind().equals(kind)) {
                 keys.problem(
-                        key,
-                        "\"%s\" names check %d, which is a %s and not a %s"
-                                .formatted(key, number, step.get().kind(), kind));
+                        key, "plan.step.other-kind", key, number, step.get().kind(), kind);
             }
             return step.filter(known -> known.kind().equals(kind)).isPresent();
         });

@@ -19,7 +19,7 @@ final class PlugFitKind implements StepKind {
         List<Place> places = new PlaceRules(keys, soFar.unit()).read();
         Optional<PlugFeel> feel = keys.word("feel", List.of(PlugFeel.values()), PlugFeel::key);
         Optional<Check.Means> means =
-                MeansRules.read(keys, soFar, "a plug", List.of(GaugeKind.MICROMETER, GaugeKind.CALIPER));
+                MeansRules.read(keys, soFar, "plug", List.of(GaugeKind.MICROMETER, GaugeKind.CALIPER));
         return keys.built(() -> new PlugFitCheck(
                 boreStep.orElseThrow(), clearance.orElseThrow(), places, feel.orElseThrow(), means.orElseThrow()));
     }

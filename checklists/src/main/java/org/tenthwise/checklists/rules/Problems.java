@@ -1,12 +1,17 @@
 package org.tenthwise.checklists.rules;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.tenthwise.checklists.format.Spot;
 import org.tenthwise.checklists.format.TomlReading;
 import org.tenthwise.model.plan.Signs;
+import org.tenthwise.model.words.Message;
 
 /**
  * The problems of one file, as they are found. Signs that nobody sees are written out in them, and what is endless is
@@ -14,8 +19,10 @@ import org.tenthwise.model.plan.Signs;
  */
 final class Problems {
 
-    private static final int LONGEST = 120;
-    private static final Pattern QUOTED_OR_ENDLESS = Pattern.compile("\"[^\"]*\"?|\\S{%d,}".formatted(LONGEST));
+    /** What no person writes: a word of so many letters, a text as long as a page. */
+    private static final Pattern ENDLESS = Pattern.compile("(?s)\\A.{300,}\\z|\\S{118,}");
+
+    private static final int SHORT = 59;
 
     private final List<PlanProblem> found = new ArrayList<>();
     private final boolean kept;
@@ -29,26 +36,37 @@ final class Problems {
         this.kept = kept;
     }
 
-    void add(Spot spot, String words) {
-        found.add(new PlanProblem(spot.line(), spot.column(), shown(words)));
+    void add(Spot spot, Message what) {
+        found.add(new PlanProblem(spot.line(), spot.column(), shown(what)));
     }
 
     /** As {@link #add}, where earlier releases began runs with such a file: those runs can still be opened. */
-    void addUnlessKept(Spot spot, String words) {
+    void addUnlessKept(Spot spot, Message what) {
         if (!kept) {
-            add(spot, words);
+            add(spot, what);
         }
     }
 
-    private static String shown(String words) {
-        return QUOTED_OR_ENDLESS
-                .matcher(Signs.shown(words))
-                .replaceAll(found -> Matcher.quoteReplacement(
-                        found.group().length() < LONGEST ? found.group() : cutShort(found.group())));
+    private static Message shown(Message what) {
+        Map<String, Object> values = new HashMap<>();
+        what.values().forEach((name, value) -> values.put(name, shown(value)));
+        return new Message(what.key(), values);
     }
 
-    private static String cutShort(String word) {
-        return word.substring(0, LONGEST / 2) + "…" + (word.endsWith("\"") ? "\"" : "");
+    /** A figure stays as it is written in the file, with its point. */
+    private static Object shown(Object value) {
+        if (value instanceof Message message) {
+            return shown(message);
+        }
+        if (value instanceof Collection<?> several) {
+            return several.stream().map(Problems::shown).toList();
+        }
+        if (value instanceof Integer || value instanceof Long || value instanceof Enum<?>) {
+            return value;
+        }
+        String text = Signs.shown(value instanceof BigDecimal figure ? figure.toPlainString() : value.toString());
+        return ENDLESS.matcher(text)
+                .replaceAll(found -> Matcher.quoteReplacement(found.group().substring(0, SHORT) + "…"));
     }
 
     int count() {
@@ -62,7 +80,7 @@ final class Problems {
 
     static List<PlanProblem> of(TomlReading.Unreadable unreadable) {
         Problems problems = new Problems();
-        unreadable.flaws().forEach(flaw -> problems.add(flaw.spot(), flaw.words()));
+        unreadable.flaws().forEach(flaw -> problems.add(flaw.spot(), flaw.what()));
         return problems.sorted();
     }
 }

@@ -9,6 +9,7 @@ import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.words.Explained;
 
 /** Figures kept as they were typed from a gauge: text in quotes, so that {@code +0.010} keeps its sign and its zero. */
 final class QuotedFigures {
@@ -45,27 +46,30 @@ final class QuotedFigures {
         try {
             return Optional.of(Degrees.of(text.text(), scale));
         } catch (IllegalArgumentException e) {
-            keys.problem(value.spot(), "\"%s\": %s".formatted(key, e.getMessage()));
+            keys.problem(value.spot(), "plan.refused", key, Explained.why(e));
             return Optional.empty();
         }
     }
 
     /** How a figure with a bare point or a decimal comma is written. */
-    private static String rightly(String typed) {
+    private static Optional<String> rightly(String typed) {
         Matcher slip = SLIP.matcher(typed.strip());
         if (!slip.matches()) {
-            return "";
+            return Optional.empty();
         }
         String before = slip.group(2).isEmpty() ? "0" : slip.group(2);
         String figure = slip.group(1) + (slip.group(3).isEmpty() ? before : before + "." + slip.group(3));
-        return Written.isPlainDecimal(figure) ? "; write \"%s\"".formatted(figure) : "";
+        return Optional.of(figure).filter(Written::isPlainDecimal);
     }
 
     private static void notTyped(TableKeys keys, RawValue value) {
-        keys.problem(
-                value.spot(),
-                value instanceof RawValue.Text text
-                        ? "\"%s\" is not a plain decimal number%s".formatted(text.text(), rightly(text.text()))
-                        : "a figure from a gauge stands in quotes, as typed; here is %s".formatted(value.what()));
+        if (value instanceof RawValue.Text text) {
+            rightly(text.text())
+                    .ifPresentOrElse(
+                            figure -> keys.problem(value.spot(), "readings.figure.write", text.text(), figure),
+                            () -> keys.problem(value.spot(), "readings.figure", text.text()));
+        } else {
+            keys.problem(value.spot(), "readings.figure.unquoted", value.what());
+        }
     }
 }

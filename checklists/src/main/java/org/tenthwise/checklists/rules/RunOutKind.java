@@ -8,7 +8,6 @@ import java.util.stream.IntStream;
 import org.tenthwise.checklists.format.RawList;
 import org.tenthwise.checklists.format.RawValue;
 import org.tenthwise.model.compute.roundness.CircleFit;
-import org.tenthwise.model.compute.roundness.UnfitAngles;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Holding;
@@ -45,30 +44,21 @@ final class RunOutKind implements StepKind {
         List<BigDecimal> angles = new ArrayList<>();
         for (RawValue item : keys.list(ANGLES).map(RawList::items).orElse(List.of())) {
             if (!(item instanceof RawValue.Number number)) {
-                keys.problem(
-                        item.spot(), "an angle is a plain decimal number of degrees, not %s".formatted(item.what()));
+                keys.problem(item.spot(), "plan.angle-number", item.what());
                 continue;
             }
             BigDecimal angle = number.figure();
             if (!PlaceRules.isOnTheCircle(angle)) {
-                keys.problem(item.spot(), "angle %s° is not from 0 to below 360".formatted(angle.toPlainString()));
+                keys.problem(item.spot(), "plan.angle", angle);
             } else if (angles.stream().anyMatch(other -> other.compareTo(angle) == 0)) {
-                keys.problem(item.spot(), "angle %s° stands there twice".formatted(angle.toPlainString()));
+                keys.problem(item.spot(), "plan.angle-twice", angle);
             }
             angles.add(angle);
         }
         boolean sound = keys.problemCount() == before;
         CircleFit.refusal(angles)
                 .filter(why -> sound)
-                .ifPresent(why -> keys.problemUnlessKept(
-                        ANGLES,
-                        ("%s: readings there say nothing of the whole turn; leave "
-                                        + "\"angles\" out and sweep a full turn by highest and lowest, or give "
-                                        + "three or more all round")
-                                .formatted(
-                                        why == UnfitAngles.FEWER_THAN_THREE_ANGLES
-                                                ? "fewer than three angles"
-                                                : "half a turn or more without an angle")));
+                .ifPresent(why -> keys.problemUnlessKept(ANGLES, "plan.angles-unfit", why));
         return angles;
     }
 }

@@ -16,6 +16,7 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.words.Message;
 
 /** The gauges of a readings file, and how one of them is set for a step. */
 final class SampleGauges {
@@ -48,9 +49,9 @@ final class SampleGauges {
         for (RawTable table : tables) {
             TableKeys unnamed = sample.inside(GAUGE, table);
             Optional<String> id = unnamed.text("id");
-            TableKeys keys = id.map(mark -> unnamed.about("gauge " + mark)).orElse(unnamed);
-            id.filter(mark -> !marks.add(mark))
-                    .ifPresent(mark -> keys.problem("id", "the mark stands in the file twice"));
+            TableKeys keys = id.map(mark -> unnamed.about(Message.of("readings.in.gauge", mark)))
+                    .orElse(unnamed);
+            id.filter(mark -> !marks.add(mark)).ifPresent(mark -> keys.problem("id", "readings.gauge.twice"));
             gauge(keys, id).ifPresent(gauge -> gauges.putIfAbsent(gauge.id(), gauge));
         }
         return new SampleGauges(gauges);
@@ -65,10 +66,8 @@ final class SampleGauges {
         if (kind.isPresent() && compares != keys.has(SENSE)) {
             keys.problem(
                     compares ? "kind" : SENSE,
-                    compares
-                            ? "%s needs \"sense\": \"rises\" or \"falls\" as the size grows"
-                                    .formatted(MeansRules.named(kind.get()))
-                            : "%s has no \"sense\"; it reads the size itself".formatted(MeansRules.named(kind.get())));
+                    compares ? "readings.gauge.no-sense" : "readings.gauge.sense",
+                    kind.get().key());
         }
         keys.finish();
         return id.flatMap(mark -> keys.built(() -> new Gauge(mark, kind.orElseThrow(), sense)));
@@ -89,13 +88,15 @@ final class SampleGauges {
         Optional<String> id = step.text(GAUGE);
         Optional<Gauge> gauge = id.map(gauges::get);
         if (id.isPresent() && gauge.isEmpty()) {
-            step.problem(GAUGE, "no sound [[gauge]] in this file is called \"%s\"; add one".formatted(id.get()));
+            step.problem(GAUGE, "readings.gauge.unknown", id.get());
         }
         gauge.filter(g -> g.kind() != means.kind())
                 .ifPresent(g -> step.problem(
                         GAUGE,
-                        "the plan wants %s, and %s is %s"
-                                .formatted(MeansRules.named(means.kind()), g.id(), MeansRules.named(g.kind()))));
+                        "readings.gauge.other-kind",
+                        means.kind().key(),
+                        g.id(),
+                        g.kind().key()));
         return switch (means.kind().reference()) {
             case NONE -> gauge.filter(g -> g.kind() == means.kind()).map(g -> new Laid(Setting.direct(g), false));
             case MASTER ->
@@ -134,8 +135,7 @@ final class SampleGauges {
         Optional<Written> certified = QuotedFigures.figure(keys, "certified", unit);
         certified
                 .filter(size -> size.figure().signum() <= 0)
-                .ifPresent(size ->
-                        keys.problem("certified", "\"certified\" must be more than nought, not %s".formatted(size)));
+                .ifPresent(size -> keys.problem("certified", "plan.above-nought", "certified", size));
         return certified;
     }
 }

@@ -21,9 +21,7 @@ final class SampleMachine {
         Optional<Aim.ByLimits> usual =
                 keys.ifAny(USUAL_AIM, key -> keys.word(key, List.of(Aim.ByLimits.values()), Aim.ByLimits::key));
         if (keys.has(USUAL_AIM) && !keys.has(REGISTER)) {
-            keys.problem(
-                    USUAL_AIM,
-                    "\"%s\" of a machine stands beside its \"%s\", which is missing".formatted(USUAL_AIM, REGISTER));
+            keys.problem(USUAL_AIM, "readings.usual-aim");
         }
         if (machine.isPresent() && register.isPresent()) {
             events.add(new Event.MachineKnown(machine.get(), register.get(), usual.orElse(Aim.ByLimits.MIDDLE)));

@@ -21,6 +21,7 @@ import org.tenthwise.model.plan.ThermalData;
 import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.record.TemperatureEffect;
 import org.tenthwise.model.run.StepEvent;
+import org.tenthwise.model.words.Message;
 
 /**
  * One pass of a step: temperatures, readings, answers. Each stands there alone, or as a table that says more of it:
@@ -111,7 +112,7 @@ final class SamplePass {
             taken++;
         }
         if (taken > slots.size()) {
-            keys.problem(key, "%d readings, and the plan has room for %d".formatted(taken, slots.size()));
+            keys.problem(key, "readings.too-many", taken, slots.size());
         }
     }
 
@@ -144,14 +145,11 @@ final class SamplePass {
         if (means.isEmpty() || !table.values().containsKey(SampleGauges.GAUGE)) {
             where.problem(
                     table.spot(),
-                    means.isEmpty()
-                            ? "\"%s\" is missing".formatted(READING)
-                            : ("a table in \"%s\" has \"reading\", or \"gauge\" where another gauge is taken from "
-                                            + "here on")
-                                    .formatted(key));
+                    means.isEmpty() ? "plan.key.missing" : "readings.table",
+                    means.isEmpty() ? READING : key);
             return;
         }
-        TableKeys keys = where.inside("another gauge", table);
+        TableKeys keys = where.inside(Message.of("readings.in.another-gauge"), table);
         gauges.setting(keys, means.get(), plan.unit()).ifPresent(laid -> events.set(step.number(), laid));
         keys.finish();
     }
@@ -163,7 +161,7 @@ final class SamplePass {
             String key = TEMPERATURES.get(body);
             pass.ifAny(key, pass::any).ifPresent(value -> items(value).forEach(item -> temperature(body, key, item)));
             if (pass.has(key) && !needed) {
-                pass.problem(key, "the plan has no temperature asked for here");
+                pass.problem(key, "readings.no-temperature");
             }
         }
     }
@@ -194,9 +192,7 @@ final class SamplePass {
             taken++;
         }
         if (taken > questions.size()) {
-            pass.problem(
-                    ANSWERS,
-                    "%d answers to %d question%s".formatted(taken, questions.size(), questions.size() == 1 ? "" : "s"));
+            pass.problem(ANSWERS, "readings.answers", taken, questions.size());
         }
     }
 
@@ -222,14 +218,10 @@ final class SamplePass {
         if (answer.isEmpty()) {
             keys.problem(
                     item.spot(),
-                    "an answer here is one of %s%s"
-                            .formatted(
-                                    TableKeys.listed(question.answers().stream()
-                                            .map(possible -> word(question, possible))
-                                            .toList()),
-                                    question == Question.NOT_GO_STAYS_OUT
-                                            ? "; of the not-go end a yes or no could be read either way round"
-                                            : ""));
+                    question == Question.NOT_GO_STAYS_OUT ? "readings.answer.not-go" : "readings.answer",
+                    TableKeys.quoted(question.answers().stream()
+                            .map(possible -> word(question, possible))
+                            .toList()));
         }
         answer.ifPresent(given -> events.add(new StepEvent.Answered(step.number(), question, given)));
     }

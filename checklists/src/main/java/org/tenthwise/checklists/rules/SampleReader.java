@@ -10,6 +10,7 @@ import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.words.Message;
 
 /** Reads a readings file against the plan it belongs to: a sample, or every problem in it. */
 public final class SampleReader {
@@ -31,8 +32,7 @@ public final class SampleReader {
             return new SampleReading.Bad(Problems.of(unreadable));
         }
         Problems problems = new Problems();
-        Optional<ReadingsFile> sample =
-                sample(new TableKeys("", ((TomlReading.Readable) reading).top(), problems), plan);
+        Optional<ReadingsFile> sample = sample(new TableKeys(((TomlReading.Readable) reading).top(), problems), plan);
         return sample.isPresent() ? new SampleReading.Good(sample.get()) : new SampleReading.Bad(problems.sorted());
     }
 
@@ -45,7 +45,7 @@ public final class SampleReader {
         boolean noLot = keys.ifAny(NO_LOT, keys::truth).orElse(false);
         Optional<String> lot = noLot ? keys.ifAny(LOT, keys::text) : keys.text(LOT);
         if (noLot && lot.isPresent()) {
-            keys.problem(NO_LOT, "a \"%s\" stands beside it; leave one of them out".formatted(LOT));
+            keys.problem(NO_LOT, "readings.lot");
         }
         Optional<String> machine = keys.text("machine");
         SampleEvents events = new SampleEvents();
@@ -72,9 +72,7 @@ public final class SampleReader {
         Optional<String> revision = keys.text("revision");
         if (number.isPresent() && revision.isPresent() && !planned.equals(new PartId(number.get(), revision.get()))) {
             keys.problem(
-                    "part",
-                    "these are readings of %s rev %s, and the plan is of %s rev %s"
-                            .formatted(number.get(), revision.get(), planned.number(), planned.revision()));
+                    "part", "readings.other-part", number.get(), revision.get(), planned.number(), planned.revision());
         }
     }
 
@@ -82,20 +80,21 @@ public final class SampleReader {
         Set<Integer> seen = new HashSet<>();
         int furthest = 0;
         for (RawTable table : sample.tables(STEP)) {
-            TableKeys unnamed = sample.inside("check without a number", table);
+            TableKeys unnamed = sample.inside(Message.of("plan.in.check-unnumbered"), table);
             Optional<Integer> number = unnamed.whole(NUMBER);
-            TableKeys keys = number.map(n -> unnamed.about("check " + n)).orElse(unnamed);
+            TableKeys keys = number.map(n -> unnamed.about(Message.of("plan.in.check", n)))
+                    .orElse(unnamed);
             Optional<Step> step = number.flatMap(
                     n -> plan.steps().stream().filter(s -> s.number() == n).findFirst());
             if (number.isPresent() && step.isEmpty()) {
-                keys.problem(NUMBER, "the plan has no such check");
+                keys.problem(NUMBER, "readings.step.unknown");
             }
             if (step.isPresent()) {
                 int own = number.orElseThrow();
                 if (!seen.add(own)) {
-                    keys.problem(NUMBER, "the number stands in the file twice");
+                    keys.problem(NUMBER, "readings.step.twice");
                 } else if (own < furthest) {
-                    keys.problem(NUMBER, "stands after check %d; checks follow the plan".formatted(furthest));
+                    keys.problem(NUMBER, "readings.step.order", furthest);
                 }
                 furthest = Math.max(furthest, own);
                 new SampleStep(keys, step.get(), plan).read(gauges, events);

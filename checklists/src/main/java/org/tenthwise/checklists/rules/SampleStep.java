@@ -25,8 +25,6 @@ final class SampleStep {
     private static final String REWORK = "rework";
     private static final String REPAIR = "repair";
     private static final String SCRAP = "scrap";
-    private static final String OF_DRAWING =
-            "only a check of the drawing is conceded, reworked, repaired or scrapped; write \"carry_on\"";
     /** What stands for the number of a document that departs from the drawing, where the file gives none. */
     private static final String NONE_YET = "None yet";
     /** Those a person chooses; the others come by themselves. */
@@ -80,9 +78,7 @@ final class SampleStep {
                 .filter(SamplePass.word(StepEvent.PassBegun.Why.CUT)::equals)
                 .isPresent();
         if (pass.has(CUT_ON_THESE) && !(cuts && step.check().asSize().isPresent())) {
-            pass.problem(
-                    CUT_ON_THESE,
-                    "\"%s\" is for a pass of a size that ends with \"why\" \"cut\"".formatted(CUT_ON_THESE));
+            pass.problem(CUT_ON_THESE, "readings.cut-on-these");
         }
         return reason.map(words -> new StepEvent.CutOnThese(step.number(), words));
     }
@@ -99,11 +95,7 @@ final class SampleStep {
         boolean carriesOn = disposition == Disposition.CARRY_ON;
         return of.ifAny(key, of::table).flatMap(table -> {
             if (carriesOn == (step.stepClass() == StepClass.DRAWING)) {
-                of.problem(
-                        key,
-                        carriesOn
-                                ? "a check of the drawing cannot be carried on with; write \"concession\""
-                                : OF_DRAWING);
+                of.problem(key, carriesOn ? "readings.carry-on" : "readings.of-drawing-only");
             }
             TableKeys signed = of.inside(key, table);
             Optional<String> by = signed.text("by");

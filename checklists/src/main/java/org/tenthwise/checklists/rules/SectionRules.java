@@ -8,6 +8,7 @@ import org.tenthwise.checklists.format.RawTable;
 import org.tenthwise.model.plan.Section;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.words.Message;
 
 /** {@code sections}: where along the part run-out is read, one place or two, the one nearest to the jaws first. */
 final class SectionRules {
@@ -23,16 +24,14 @@ final class SectionRules {
         List<RawTable> tables =
                 keys.ifAny(SECTIONS, key -> Optional.of(keys.tables(key))).orElse(List.of());
         for (RawTable table : tables) {
-            TableKeys section = keys.inside("section", table);
+            TableKeys section = keys.inside(Message.of("plan.in.section"), table);
             section(section, unit).ifPresent(read -> {
                 sections.stream().reduce((earlier, later) -> later).ifPresent(before -> beyond(section, before, read));
                 sections.add(read);
             });
         }
         if (tables.size() > MOST) {
-            keys.problem(
-                    tables.get(MOST).spot(),
-                    "one section, or two: near the jaws and far out; not %d".formatted(tables.size()));
+            keys.problem(tables.get(MOST).spot(), "plan.sections.too-many", tables.size());
         }
         return sections;
     }
@@ -41,20 +40,17 @@ final class SectionRules {
         Optional<String> name = keys.text("name");
         Optional<Written> at = keys.figure("at", unit);
         at.filter(from -> from.figure().signum() < 0)
-                .ifPresent(from -> keys.problem("at", "distance %s is below nought".formatted(from)));
+                .ifPresent(from -> keys.problem("at", "plan.sections.distance", from));
         keys.finish();
         return keys.built(() -> new Section(name.orElseThrow(), at.orElseThrow()));
     }
 
     private static void beyond(TableKeys keys, Section before, Section section) {
         if (!section.at().length().isAbove(before.at().length())) {
-            keys.problem(
-                    "at",
-                    "\"%s\" at %s does not lie beyond \"%s\" at %s; the one nearest to the jaws stands first"
-                            .formatted(section.name(), section.at(), before.name(), before.at()));
+            keys.problem("at", "plan.sections.order", section.name(), section.at(), before.name(), before.at());
         }
         if (section.name().toLowerCase(Locale.ROOT).equals(before.name().toLowerCase(Locale.ROOT))) {
-            keys.problem("name", "section \"%s\" stands there twice".formatted(section.name()));
+            keys.problem("name", "plan.sections.twice", section.name());
         }
     }
 }

@@ -42,7 +42,7 @@ final class SizeKind implements StepKind {
         Optional<SizeModifier> drawingSays = rules.drawingSays();
         Combine combine = rules.combine(places, readingsEach, drawingSays);
         boolean cutAgain = rules.cutAgain(word, feature.stillCutBeyond(), limits, combine);
-        Optional<Check.Means> means = MeansRules.read(keys, soFar, "a " + word, able);
+        Optional<Check.Means> means = MeansRules.read(keys, soFar, word, able);
         Written guardBand = rules.guardBand(limits, means.flatMap(Check.Means::uncertainty));
         Cutting cutting = CuttingRules.ofStep(keys, soFar.unit(), cutAgain, limits, guardBand, soFar.usualCutting());
         Contact contact = ContactRules.read(keys, feature, soFar.unit(), limits, combine);

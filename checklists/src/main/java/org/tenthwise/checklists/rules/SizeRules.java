@@ -37,9 +37,7 @@ final class SizeRules {
     int readingsEach() {
         int each = keys.ifAny(READINGS_EACH, keys::whole).orElse(1);
         if (each < 1 || each > MOST_READINGS_EACH) {
-            keys.problem(
-                    READINGS_EACH,
-                    "\"%s\" must be from 1 to %d, not %d".formatted(READINGS_EACH, MOST_READINGS_EACH, each));
+            keys.problem(READINGS_EACH, "plan.size.readings-each", MOST_READINGS_EACH, each);
         }
         return each;
     }
@@ -57,26 +55,25 @@ final class SizeRules {
                     if (says.combine() != how) {
                         keys.problem(
                                 COMBINE,
-                                "\"combine\" \"%s\" is not what \"drawing_says\" \"%s\" means, which is \"%s\""
-                                        .formatted(
-                                                how.key(), says, says.combine().key()));
+                                "plan.combine.other",
+                                how.key(),
+                                says.name(),
+                                says.combine().key());
                     }
                 },
                 () -> {
                     if (how != Combine.EACH && !keys.has(DRAWING_SAYS)) {
                         keys.problemUnlessKept(
                                 COMBINE,
-                                ("\"combine\" \"%s\" makes one size of all readings, which the drawing must say: "
-                                                + "\"drawing_says\" \"%s\" where it has that modifier, otherwise "
-                                                + "leave \"combine\" out")
-                                        .formatted(how.key(), SizeModifier.of(how)));
+                                "plan.combine.unsaid",
+                                how.key(),
+                                SizeModifier.of(how).name());
                     }
                 }));
         Combine combine =
                 written.or(() -> drawingSays.map(SizeModifier::combine)).orElse(Combine.EACH);
         if (combine == Combine.RANGE && places.size() == 1 && readingsEach == 1) {
-            keys.problem(
-                    keys.has(COMBINE) ? COMBINE : DRAWING_SAYS, "a range needs two readings at least, here is one");
+            keys.problem(keys.has(COMBINE) ? COMBINE : DRAWING_SAYS, "plan.combine.one-reading");
         }
         return combine;
     }
@@ -93,15 +90,13 @@ final class SizeRules {
             if (limit != stillCutBeyond) {
                 keys.problem(
                         CUT_AGAIN,
-                        "a %s that is %s cannot be cut again"
-                                .formatted(feature, written.get().word()));
+                        "plan.cut-again.feature",
+                        feature,
+                        written.get().word());
             } else if (combine == Combine.RANGE) {
-                keys.problem(CUT_AGAIN, "a range cannot be cut again");
+                keys.problem(CUT_AGAIN, "plan.cut-again.range");
             } else if (limits.isPresent() && limits.get().at(limit).isEmpty()) {
-                keys.problem(
-                        CUT_AGAIN,
-                        "nothing is %s without a%s limit"
-                                .formatted(written.get().word(), limit == Limit.LOWER ? " lower" : "n upper"));
+                keys.problem(CUT_AGAIN, "plan.cut-again.no-limit", written.get().word(), limit);
             }
         });
         return beyond.isPresent();
@@ -113,30 +108,22 @@ final class SizeRules {
                         GUARD_BAND, key -> keys.isText(key) ? asUncertain(uncertainty) : keys.figure(key, unit))
                 .orElse(new Written("0", unit));
         if (guardBand.figure().signum() < 0) {
-            keys.problem(GUARD_BAND, "guard band %s is below nought".formatted(guardBand));
+            keys.problem(GUARD_BAND, "plan.guard-band.negative", guardBand);
         }
         limits.flatMap(Limits::width)
                 .filter(width -> guardBand.figure().signum() > 0
                         && !guardBand.length().times(TWICE).isBelow(width))
-                .ifPresent(width -> keys.problem(
-                        GUARD_BAND,
-                        "guard band %s, taken off inside both limits, leaves nothing of the tolerance %s %s"
-                                .formatted(guardBand, width.in(unit).toPlainString(), unit.symbol())));
+                .ifPresent(width ->
+                        keys.problem(GUARD_BAND, "plan.guard-band.too-wide", guardBand, width.in(unit), unit.symbol()));
         return guardBand;
     }
 
     private Optional<Written> asUncertain(Optional<Uncertainty> uncertainty) {
         return keys.text(GUARD_BAND).flatMap(word -> {
             if (!word.equals(UncertaintyRules.KEY)) {
-                keys.problem(
-                        GUARD_BAND,
-                        "\"%s\" must be a plain decimal number or \"%s\", not \"%s\""
-                                .formatted(GUARD_BAND, UncertaintyRules.KEY, word));
+                keys.problem(GUARD_BAND, "plan.guard-band.word", word);
             } else if (!keys.has(UncertaintyRules.KEY)) {
-                keys.problem(
-                        GUARD_BAND,
-                        "the guard band is to be the uncertainty, but the check names none as \"%s\""
-                                .formatted(UncertaintyRules.KEY));
+                keys.problem(GUARD_BAND, "plan.guard-band.no-uncertainty");
             }
             return uncertainty.map(Uncertainty::expanded);
         });

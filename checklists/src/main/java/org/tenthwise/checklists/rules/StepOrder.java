@@ -22,14 +22,11 @@ final class StepOrder {
     private void judgeNumber(TableKeys keys, int number) {
         Optional<PlanSoFar.Known> same = soFar.step(number);
         if (number < 1) {
-            keys.problem("number", "check numbers start at 1");
+            keys.problem("number", "plan.step.from-one");
         } else if (same.isPresent()) {
-            keys.problem(
-                    "number",
-                    "the number stands in the plan twice, first in line %d"
-                            .formatted(same.get().line()));
+            keys.problem("number", "plan.step.twice", same.get().line());
         } else if (number < highestNumber) {
-            keys.problem("number", "stands after check %d; numbers rise through the plan".formatted(highestNumber));
+            keys.problem("number", "plan.step.order", highestNumber);
         }
         highestNumber = Math.max(highestNumber, number);
     }
@@ -40,14 +37,13 @@ final class StepOrder {
         }
         int place = soFar.operations().stream().map(Operation::number).toList().indexOf(number);
         if (place < 0) {
-            keys.problem("operation", "operation %d is not in the plan".formatted(number));
+            keys.problem("operation", "plan.operation.unknown", number);
         } else if (place < furthestOperation) {
             keys.problem(
                     "operation",
-                    "operation %d is over once a check of operation %d has come"
-                            .formatted(
-                                    number,
-                                    soFar.operations().get(furthestOperation).number()));
+                    "plan.operation.over",
+                    number,
+                    soFar.operations().get(furthestOperation).number());
         }
         furthestOperation = Math.max(furthestOperation, place);
     }

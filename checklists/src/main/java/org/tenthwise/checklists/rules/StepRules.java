@@ -14,6 +14,7 @@ import org.tenthwise.model.plan.Mark;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.plan.TemperatureAsked;
+import org.tenthwise.model.words.Message;
 
 /** The steps of a plan: what all have in common here, the rest with their {@link StepKind}. */
 final class StepRules {
@@ -39,9 +40,10 @@ final class StepRules {
         HoldRules holds = new HoldRules(numbers(tables));
         List<Step> steps = new ArrayList<>();
         for (RawTable table : tables) {
-            TableKeys unnamed = plan.inside("check without a number", table);
+            TableKeys unnamed = plan.inside(Message.of("plan.in.check-unnumbered"), table);
             Optional<Integer> number = unnamed.whole(NUMBER);
-            TableKeys keys = number.map(n -> unnamed.about("check " + n)).orElse(unnamed);
+            TableKeys keys = number.map(n -> unnamed.about(Message.of("plan.in.check", n)))
+                    .orElse(unnamed);
             step(keys, number, holds).ifPresent(steps::add);
         }
         return steps;
@@ -62,14 +64,7 @@ final class StepRules {
         Optional<List<Integer>> hold = keys.ifAny("hold", key -> Optional.of(holds.read(keys, number)));
         Optional<Mark> mark = keys.ifAny("at", key -> new MarkRules(keys, soFar.unit()).onOutline(key, soFar));
         if (kind.isEmpty()) {
-            kindName.ifPresent(n -> keys.problem(
-                    "kind",
-                    "unknown kind \"%s\"; %s"
-                            .formatted(
-                                    n,
-                                    NearestWord.to(n, kinds.names())
-                                            .map("did you mean \"%s\"?"::formatted)
-                                            .orElse("it is one of " + TableKeys.listed(kinds.names())))));
+            kindName.ifPresent(n -> keys.unknown("kind", "plan.kind", n, kinds.names()));
             number.ifPresent(n -> soFar.add(
                     n, new PlanSoFar.Known(kindName.orElse(""), keys.spot().line(), Optional.empty())));
             return Optional.empty();
@@ -104,13 +99,13 @@ final class StepRules {
         Optional<Clamping> clamping = keys.ifAny(CLAMPING, keys::text).flatMap(word -> {
             Optional<Clamping> meant = Clamping.ofKey(word);
             if (meant.isEmpty()) { // the nearest word to "unclamped" is the wrong one
-                keys.problem(CLAMPING, "\"clamping\" is \"clamped\" or \"released\", not \"%s\"".formatted(word));
+                keys.problem(CLAMPING, "plan.clamping", word);
             }
             return meant;
         });
         if (kind.equals(StepKinds.RUN_OUT)
                 && clamping.filter(Clamping.RELEASED::equals).isPresent()) {
-            keys.problem(CLAMPING, "a run-out is read while the part is held, not released");
+            keys.problem(CLAMPING, "plan.clamping.run-out");
         }
         return clamping;
     }

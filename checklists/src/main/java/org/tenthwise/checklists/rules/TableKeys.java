@@ -5,12 +5,10 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import org.tenthwise.checklists.format.RawList;
 import org.tenthwise.checklists.format.RawTable;
 import org.tenthwise.checklists.format.RawValue;
@@ -18,6 +16,8 @@ import org.tenthwise.checklists.format.Spot;
 import org.tenthwise.model.plan.Signs;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.words.Explained;
+import org.tenthwise.model.words.Message;
 
 /**
  * One table as it is read: hands out the value of each key asked for, notes a problem where it is missing or of the
@@ -26,26 +26,36 @@ import org.tenthwise.model.quantity.Written;
  */
 final class TableKeys {
 
-    /** What holds it, and which sign. */
-    static final String HIDDEN = "%s has the sign %s in it, which nobody sees; write it without";
-
-    private final String subject;
+    private final Optional<Message> subject;
     private final RawTable table;
     private final Problems problems;
     private final int problemsBefore;
     private final Set<String> asked = new LinkedHashSet<>();
 
-    /** @param subject what the table is about, put before every problem: "check 7"; empty for the file itself */
-    TableKeys(String subject, RawTable table, Problems problems) {
+    /** Of the file itself. */
+    TableKeys(RawTable table, Problems problems) {
+        this(Optional.empty(), table, problems);
+    }
+
+    /** @param subject what the table is about, put before every problem: "check 7" */
+    private TableKeys(Optional<Message> subject, RawTable table, Problems problems) {
         this.subject = subject;
         this.table = table;
         this.problems = problems;
         this.problemsBefore = problems.count();
     }
 
-    /** A table inside this one. */
-    TableKeys inside(String part, RawTable inner) {
-        return new TableKeys(subject.isEmpty() ? part : subject + ", " + part, inner, problems);
+    /** A table inside this one, under a key of the file or one of {@code plan.in}. */
+    TableKeys inside(String key, RawTable inner) {
+        return inside(Message.of("as-said", key), inner);
+    }
+
+    /** A table inside this one that is called {@code part}. */
+    TableKeys inside(Message part, RawTable inner) {
+        return new TableKeys(
+                subject.map(outer -> Message.of("plan.part-of", outer, part)).or(() -> Optional.of(part)),
+                inner,
+                problems);
     }
 
     boolean has(String key) {
@@ -66,27 +76,33 @@ final class TableKeys {
     }
 
     /** The same table under a name found out meanwhile; what was asked for stays asked for. */
-    TableKeys about(String newSubject) {
-        TableKeys keys = new TableKeys(newSubject, table, problems);
+    TableKeys about(Message newSubject) {
+        TableKeys keys = new TableKeys(Optional.of(newSubject), table, problems);
         keys.asked.addAll(asked);
         return keys;
     }
 
-    void problem(String key, String words) {
-        problem(spot(key), words);
+    /** Notes the text {@code what}, its gaps filled in order, where {@code key} stands. */
+    void problem(String key, String what, Object... values) {
+        problem(spot(key), what, values);
     }
 
-    void problem(Spot spot, String words) {
-        problems.add(spot, subject.isEmpty() ? words : subject + ": " + words);
+    void problem(Spot spot, String what, Object... values) {
+        problems.add(spot, about(what, values));
     }
 
-    /** As {@link #problem(Spot, String)}, but the plan kept with a run begun earlier stays readable. */
-    void problemUnlessKept(Spot spot, String words) {
-        problems.addUnlessKept(spot, subject.isEmpty() ? words : subject + ": " + words);
+    /** As {@link #problem(Spot, String, Object...)}, but the plan kept with a run begun earlier stays readable. */
+    void problemUnlessKept(Spot spot, String what, Object... values) {
+        problems.addUnlessKept(spot, about(what, values));
     }
 
-    void problemUnlessKept(String key, String words) {
-        problemUnlessKept(spot(key), words);
+    void problemUnlessKept(String key, String what, Object... values) {
+        problemUnlessKept(spot(key), what, values);
+    }
+
+    private Message about(String what, Object... values) {
+        Message message = Message.of(what, values);
+        return subject.map(about -> Message.of("plan.about", about, message)).orElse(message);
     }
 
     /** Problems of the whole file so far. */
@@ -98,7 +114,7 @@ final class TableKeys {
         asked.add(key);
         Optional<RawValue> value = Optional.ofNullable(table.values().get(key));
         if (value.isEmpty()) {
-            problem(table.spot(), "\"%s\" is missing".formatted(key));
+            problem(table.spot(), "plan.key.missing", key);
         }
         return value;
     }
@@ -127,15 +143,14 @@ final class TableKeys {
     private Optional<String> text(String key, Function<String, Optional<String>> hidden) {
         return any(key).flatMap(value -> {
             if (!(value instanceof RawValue.Text text)) {
-                return wrong(key, value, "text in quotes");
+                return wrong(key, value, "plan.key.text");
             }
             if (text.text().isBlank()) {
-                problem(key, "\"%s\" is blank".formatted(key));
+                problem(key, "plan.key.blank", key);
                 return Optional.empty();
             }
             String stripped = text.text().strip();
-            hidden.apply(stripped)
-                    .ifPresent(sign -> problemUnlessKept(key, HIDDEN.formatted("\"%s\"".formatted(key), sign)));
+            hidden.apply(stripped).ifPresent(sign -> problemUnlessKept(key, "plan.key.hidden", key, sign));
             return Optional.of(stripped);
         });
     }
@@ -143,7 +158,7 @@ final class TableKeys {
     Optional<BigDecimal> number(String key) {
         return any(key).flatMap(value -> value instanceof RawValue.Number number
                 ? Optional.of(number.figure())
-                : wrong(key, value, "a plain decimal number of at most ten places"));
+                : wrong(key, value, "plan.key.number"));
     }
 
     Optional<Integer> whole(String key) {
@@ -151,13 +166,13 @@ final class TableKeys {
                         && number.figure().scale() == 0
                         && number.figure().precision() <= 9
                 ? Optional.of(number.figure().intValueExact())
-                : wrong(key, value, "a whole number"));
+                : wrong(key, value, "plan.key.whole"));
     }
 
     Optional<Boolean> truth(String key) {
         return any(key).flatMap(value -> value instanceof RawValue.Truth truth
                 ? Optional.of(truth.truth())
-                : wrong(key, value, "true or false"));
+                : wrong(key, value, "plan.key.truth"));
     }
 
     Optional<Written> figure(String key, Unit unit) {
@@ -168,7 +183,7 @@ final class TableKeys {
     Optional<Written> size(String key, Unit unit) {
         Optional<Written> figure = figure(key, unit);
         if (figure.isPresent() && figure.get().figure().signum() <= 0) {
-            problem(key, "\"%s\" must be more than nought, not %s".formatted(key, figure.get()));
+            problem(key, "plan.above-nought", key, figure.get());
             return Optional.empty();
         }
         return figure;
@@ -181,28 +196,30 @@ final class TableKeys {
                     .filter(thing -> words.apply(thing).equals(written))
                     .findFirst();
             if (meant.isEmpty()) {
-                List<String> known = things.stream().map(words).toList();
-                problem(
-                        key,
-                        "\"%s\" cannot be \"%s\"; %s"
-                                .formatted(
-                                        key,
-                                        written,
-                                        NearestWord.to(written, known)
-                                                .map("did you mean \"%s\"?"::formatted)
-                                                .orElse("it is one of " + listed(known))));
+                unknown(key, "plan.word", written, things.stream().map(words).toList());
             }
             return meant;
         });
     }
 
+    /**
+     * Notes that nothing is called {@code written}. Gaps: key, {@code written}, all {@code words}; or in the text that
+     * ends in {@code meant} the one it most likely stands for.
+     */
+    void unknown(String key, String what, String written, Collection<String> words) {
+        NearestWord.to(written, words)
+                .ifPresentOrElse(
+                        meant -> problem(key, what + ".meant", key, written, meant),
+                        () -> problem(key, what, key, written, quoted(words)));
+    }
+
     Optional<RawList> list(String key) {
         return any(key).flatMap(value -> {
             if (!(value instanceof RawList list)) {
-                return wrong(key, value, "a list in square brackets");
+                return wrong(key, value, "plan.key.list");
             }
             if (list.items().isEmpty()) {
-                problem(key, "\"%s\" is empty".formatted(key));
+                problem(key, "plan.key.empty", key);
                 return Optional.empty();
             }
             return Optional.of(list);
@@ -210,8 +227,8 @@ final class TableKeys {
     }
 
     Optional<RawTable> table(String key) {
-        return any(key).flatMap(
-                        value -> value instanceof RawTable inner ? Optional.of(inner) : wrong(key, value, "a table"));
+        return any(key).flatMap(value ->
+                value instanceof RawTable inner ? Optional.of(inner) : wrong(key, value, "plan.key.table"));
     }
 
     /** The tables of {@code [[key]]}; those that are none are noted and left out. */
@@ -221,7 +238,7 @@ final class TableKeys {
             if (item instanceof RawTable inner) {
                 tables.add(inner);
             } else {
-                problem(item.spot(), "\"%s\" must hold tables, not %s".formatted(key, item.what()));
+                problem(item.spot(), "plan.key.no-tables", key, item.what());
             }
         }
         return tables;
@@ -229,11 +246,9 @@ final class TableKeys {
 
     /** Notes every key nobody asked for. */
     void finish() {
-        table.values().forEach((key, value) -> {
-            if (!asked.contains(key)) {
-                problem(value.spot(), "unknown key \"%s\"%s".formatted(key, NearestWord.question(key, asked)));
-            }
-        });
+        table.values().keySet().stream()
+                .filter(key -> !asked.contains(key))
+                .forEach(key -> unknown(key, "plan.key.unknown", key, asked));
     }
 
     /** What {@code make} comes to; a sentence of its own about what makes no sense is noted at {@code key}. */
@@ -241,15 +256,9 @@ final class TableKeys {
         try {
             return Optional.of(make.get());
         } catch (IllegalArgumentException e) {
-            problem(key, begunSmall(e.getMessage()));
+            problem(key, "plan.sensible", Explained.why(e));
             return Optional.empty();
         }
-    }
-
-    /** A sentence as it goes on behind a colon; a sign or a name of one letter stays as it is. */
-    private static String begunSmall(String sentence) {
-        boolean word = sentence.length() > 1 && Character.isLowerCase(sentence.charAt(1));
-        return word ? sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1) : sentence;
     }
 
     /** What {@code build} makes of the answers, if no problem was noted since this table was begun. */
@@ -257,12 +266,12 @@ final class TableKeys {
         return problems.count() == problemsBefore ? Optional.of(build.get()) : Optional.empty();
     }
 
-    private <T> Optional<T> wrong(String key, RawValue value, String wanted) {
-        problem(key, "\"%s\" must be %s, not %s".formatted(key, wanted, value.what()));
+    private <T> Optional<T> wrong(String key, RawValue value, String what) {
+        problem(key, what, key, value.what());
         return Optional.empty();
     }
 
-    static String listed(List<String> words) {
-        return words.stream().map(word -> '"' + word + '"').collect(Collectors.joining(", "));
+    static List<Message> quoted(Collection<?> words) {
+        return words.stream().map(word -> Message.of("plan.quoted", word)).toList();
     }
 }

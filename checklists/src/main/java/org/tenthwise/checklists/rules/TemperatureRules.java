@@ -25,16 +25,14 @@ final class TemperatureRules {
                         ClimateRules.KEY, key -> keys.word(key, List.of("ask", "not-asked"), word -> word))
                 .map(WORDS::get);
         if (keys.has(ClimateRules.KEY) && !plannedFor) {
-            keys.problem(ClimateRules.KEY, "\"temperature\" means nothing without a [temperature] table in the plan");
+            keys.problem(ClimateRules.KEY, "plan.temperature.no-table");
         }
         boolean range = check.filter(of -> of.underWires().isEmpty())
                 .flatMap(Check::asSize)
                 .filter(size -> size.combine() == Combine.RANGE)
                 .isPresent();
         if (range && written.filter(TemperatureAsked.ALWAYS::equals).isPresent()) {
-            keys.problemUnlessKept(
-                    ClimateRules.KEY,
-                    "heat changes the range of the readings by next to nothing; leave \"temperature\" out");
+            keys.problemUnlessKept(ClimateRules.KEY, "plan.temperature.range");
         }
         return plannedFor ? written.orElse(TemperatureAsked.WHERE_IT_MATTERS) : TemperatureAsked.NEVER;
     }

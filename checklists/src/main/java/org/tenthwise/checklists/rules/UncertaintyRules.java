@@ -30,7 +30,7 @@ final class UncertaintyRules {
             Optional<String> name = keys.text("name");
             Optional<Uncertainty> found = read(keys, name, unit);
             name.filter(known -> byName.putIfAbsent(known, found) != null)
-                    .ifPresent(twice -> keys.problem("name", "\"%s\" is there already".formatted(twice)));
+                    .ifPresent(twice -> keys.problem("name", "plan.uncertainty.twice", twice));
         }
         return byName;
     }
@@ -41,9 +41,7 @@ final class UncertaintyRules {
             if (!known.isEmpty()) {
                 return keys.word(key, List.copyOf(known.keySet()), name -> name).flatMap(known::get);
             }
-            keys.text(key)
-                    .ifPresent(name -> keys.problem(
-                            key, "there is no uncertainty \"%s\": the plan has no [[uncertainty]]".formatted(name)));
+            keys.text(key).ifPresent(name -> keys.problem(key, "plan.uncertainty.unknown", name));
             return Optional.empty();
         });
     }
@@ -57,15 +55,12 @@ final class UncertaintyRules {
 
     private static Optional<Uncertainty> given(TableKeys keys, Optional<String> name, Unit unit) {
         if (!keys.has(EXPANDED)) {
-            keys.problem(
-                    keys.spot(), "\"%s\" is missing; give it, or \"%s\"".formatted(EXPANDED, BudgetRules.COMPONENTS));
+            keys.problem(keys.spot(), "plan.uncertainty.missing");
         }
         Optional<Written> expanded = keys.ifAny(EXPANDED, key -> keys.size(key, unit));
         BigDecimal factor = keys.ifAny(COVERAGE_FACTOR, keys::number).orElse(TWO);
         if (factor.signum() <= 0) {
-            keys.problem(
-                    COVERAGE_FACTOR,
-                    "\"%s\" must be more than nought, not %s".formatted(COVERAGE_FACTOR, factor.toPlainString()));
+            keys.problem(COVERAGE_FACTOR, "plan.above-nought", COVERAGE_FACTOR, factor);
         }
         return keys.built(() -> new Uncertainty(name.orElseThrow(), expanded.orElseThrow(), factor));
     }
@@ -73,10 +68,7 @@ final class UncertaintyRules {
     private static Optional<Uncertainty> worked(TableKeys keys, Optional<String> name, Unit unit) {
         for (String both : List.of(EXPANDED, COVERAGE_FACTOR)) {
             keys.ifAny(both, key -> {
-                keys.problem(
-                        key,
-                        "\"%s\" stands beside \"%s\", which it follows from; leave one of them out"
-                                .formatted(key, BudgetRules.COMPONENTS));
+                keys.problem(key, "plan.uncertainty.worked", key);
                 return Optional.empty();
             });
         }

@@ -2,7 +2,6 @@ package org.tenthwise.checklists.rules;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.tenthwise.model.compute.zone.ToleranceZone;
 import org.tenthwise.model.compute.zone.ZoneLimits;
@@ -31,10 +30,7 @@ final class ZoneRules {
     static Optional<Limits> read(TableKeys keys, Unit unit, Feature feature) {
         List.of("lower", "upper")
                 .forEach(key -> keys.ifAny(key, there -> {
-                    keys.problem(
-                            there,
-                            "\"%s\" stands beside \"%s\", which gives both limits; leave one of them out"
-                                    .formatted(there, ZONE));
+                    keys.problem(there, "plan.zone.both-limits", there);
                     return Optional.empty();
                 }));
         Optional<Written> nominal = keys.size(NOMINAL, unit);
@@ -47,20 +43,11 @@ final class ZoneRules {
 
     private static void judge(TableKeys keys, Unit unit, Feature feature, ToleranceZone zone) {
         if (unit != Unit.MILLIMETRE) {
-            keys.problem(
-                    ZONE,
-                    "zones of ISO 286 are for sizes in millimetres, and this plan is in inches; write the limits out");
+            keys.problem(ZONE, "plan.zone.inches");
         }
         boolean hole = feature == Feature.BORE || feature == Feature.WIDTH;
         if (zone.isHole() != hole && feature != Feature.DEPTH) {
-            keys.problem(
-                    ZONE,
-                    "%s is a zone for a %s; a %s takes %s letters"
-                            .formatted(
-                                    zone,
-                                    zone.isHole() ? "hole" : "shaft",
-                                    feature.name().toLowerCase(Locale.ROOT),
-                                    hole ? "capital" : "small"));
+            keys.problem(ZONE, zone.isHole() ? "plan.zone.of-a-hole" : "plan.zone.of-a-shaft", zone, feature);
         }
     }
 

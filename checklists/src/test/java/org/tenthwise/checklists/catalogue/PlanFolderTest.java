@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.tenthwise.checklists.rules.PlanProblem;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Plan;
 
@@ -44,11 +43,9 @@ class PlanFolderTest {
         Catalogue catalogue = new PlanFolder(folder).read();
         assertEquals(
                 List.of(
-                        new Catalogue.RefusedFile(
-                                "a.toml", List.of(new PlanProblem(1, 1, "format 2 is not read here, only format 1"))),
-                        new Catalogue.RefusedFile(
-                                "b.toml", List.of(new PlanProblem(1, 1, "is not UTF-8 text; save it as UTF-8")))),
-                catalogue.refused());
+                        "a.toml: [1:1: format 2 is not read here, only format 1]",
+                        "b.toml: [1:1: is not UTF-8 text; save it as UTF-8]"),
+                refused(catalogue));
         assertEquals(1, catalogue.plans().size());
     }
 
@@ -75,7 +72,7 @@ class PlanFolderTest {
                         "e.toml: is empty",
                         "f.toml: is longer than a plan ever is"),
                 catalogue.refused().stream()
-                        .map(file -> file.file() + ": " + file.problems().get(0).words())
+                        .map(file -> file.file() + ": " + file.problems().get(0).what())
                         .toList());
     }
 
@@ -85,11 +82,7 @@ class PlanFolderTest {
         write("yours.toml", PLAN);
         Catalogue catalogue = new PlanFolder(folder).read().orDemoParts();
         assertEquals(1, catalogue.plans().size());
-        assertEquals(
-                List.of(new Catalogue.RefusedFile(
-                        "yours.toml",
-                        List.of(new PlanProblem(1, 1, "LG-2207 rev C has a plan already, in mine.toml")))),
-                catalogue.refused());
+        assertEquals(List.of("yours.toml: [1:1: LG-2207 rev C has a plan already, in mine.toml]"), refused(catalogue));
     }
 
     @Test
@@ -101,6 +94,12 @@ class PlanFolderTest {
         write("own.toml", PLAN.replace("part = \"LG-2207\"", "part = \"OWN-1\""));
         assertEquals(List.of("OWN-1"), parts());
         assertEquals(1, new PlanFolder(folder).read().orDemoParts().refused().size());
+    }
+
+    private static List<String> refused(Catalogue catalogue) {
+        return catalogue.refused().stream()
+                .map(file -> file.file() + ": " + file.problems())
+                .toList();
     }
 
     private List<String> parts() throws IOException {

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.tenthwise.model.words.Message;
 
 class TomlTextTest {
 
@@ -47,9 +48,10 @@ class TomlTextTest {
             07:30:00, a date or time
             """)
     void whatIsNoPlainDecimalIsOdd(String written, String what) {
-        assertEquals(
-                new RawValue.Odd(new Spot(2, 1), what),
-                values("\nsize = " + written + " # so").get("size"));
+        RawValue.Odd odd = assertInstanceOf(
+                RawValue.Odd.class, values("\nsize = " + written + " # so").get("size"));
+        assertEquals(new Spot(2, 1), odd.spot());
+        assertEquals(what, odd.what().toString());
     }
 
     @Test
@@ -138,7 +140,7 @@ class TomlTextTest {
     void aFigureOfThousandsOfPlacesIsOdd() {
         String figure = "1." + "0".repeat(5000);
         assertEquals(
-                new RawValue.Odd(new Spot(1, 1), figure),
+                new RawValue.Odd(new Spot(1, 1), Message.of("as-said", figure)),
                 values("size = " + figure).get("size"));
     }
 
@@ -146,7 +148,8 @@ class TomlTextTest {
     void aTextBeyondAllPlansIsRefused() {
         TomlReading.Unreadable refused =
                 assertInstanceOf(TomlReading.Unreadable.class, new TomlText().read("# " + "x".repeat(1_000_000)));
-        assertEquals("longer than 1000000 characters", refused.flaws().get(0).words());
+        assertEquals(
+                "longer than 1000000 characters", refused.flaws().get(0).what().toString());
     }
 
     private static Map<String, RawValue> values(String text) {

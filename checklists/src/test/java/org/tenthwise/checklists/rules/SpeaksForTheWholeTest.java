@@ -160,6 +160,6 @@ class SpeaksForTheWholeTest {
         assertInstanceOf(PlanReading.Good.class, new PlanReader().readKept(text), "a run begun with it still opens");
         PlanReading.Bad bad = assertInstanceOf(PlanReading.Bad.class, new PlanReader().read(text));
         assertEquals(1, bad.problems().size(), bad.problems().toString());
-        return bad.problems().get(0).words();
+        return bad.problems().get(0).what().toString();
     }
 }

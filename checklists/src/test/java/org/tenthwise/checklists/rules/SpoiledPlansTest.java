@@ -106,9 +106,10 @@ class SpoiledPlansTest {
         assertFalse(problems.isEmpty());
         for (PlanProblem problem : problems) {
             assertTrue(problem.line() >= 1 && problem.column() >= 1, problem::toString);
-            assertFalse(problem.words().isBlank(), problem::toString);
-            assertEquals(Optional.empty(), Signs.hiddenIn(problem.words()), problem::toString);
-            assertTrue(problem.words().length() <= LONGEST_PROBLEM, problem::toString);
+            String what = problem.what().toString();
+            assertFalse(what.isBlank(), problem::toString);
+            assertEquals(Optional.empty(), Signs.hiddenIn(what), problem::toString);
+            assertTrue(what.length() <= LONGEST_PROBLEM, problem::toString);
         }
     }
 

@@ -2,6 +2,7 @@ package org.tenthwise.model.words;
 
 import com.ibm.icu.text.MessagePattern;
 import com.ibm.icu.text.MessagePattern.Part;
+import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -58,6 +59,7 @@ final class Phrase {
         String shown = words.show(value);
         switch (pattern.getPart(gap).getArgType()) {
             case NONE -> out.append(shown);
+            case SIMPLE -> out.append(begunSmall(shown));
             case SELECT -> {
                 String selector = shown.replace('-', '_');
                 append(chosen(gap + 2, selector, selector), values, shown, words, out);
@@ -69,6 +71,12 @@ final class Phrase {
             default ->
                 throw new IllegalArgumentException("The gap %s of %s is of no kind known here".formatted(name, key));
         }
+    }
+
+    /** A sentence as it goes on behind a colon; a sign or a name of one letter stays as it is. */
+    private static String begunSmall(String sentence) {
+        boolean word = sentence.length() > 1 && Character.isLowerCase(sentence.charAt(1));
+        return word ? sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1) : sentence;
     }
 
     /** Where the text begins that is chosen for a value: that for it exactly, else that of its kind, else any other. */

@@ -23,8 +23,9 @@ import java.util.stream.Collectors;
  * The words of one language, from every {@link Vocabulary} there is.
  *
  * <p>A text is in ICU's message syntax: gaps {@code {0}} or {@code {name}}, and {@code {0, plural, one {…} other {…}}}
- * and {@code {0, select, …}}, where a hyphen of a name is written as an underscore. An apostrophe is an apostrophe, but
- * before a brace, which it makes a plain brace.
+ * and {@code {0, select, …}}, where a hyphen of a name is written as an underscore, and {@code {0, small}} for a
+ * sentence that goes on behind a colon. An apostrophe is an apostrophe, but before a brace, which it makes a plain
+ * brace.
  */
 public final class Words {
 

@@ -82,9 +82,11 @@ public final class AboutViewModel {
     /** One line a file, whatever is wrong in it. */
     private String line(Catalogue.RefusedFile file) {
         PlanProblem first = file.problems().get(0);
-        int more = file.problems().size() - 1;
-        return more == 0
-                ? words.say("about.refused-file", file.file(), first.line(), first.words())
-                : words.say("about.refused-more", file.file(), first.line(), first.words(), more);
+        return words.say(
+                "about.refused-file",
+                file.file(),
+                first.line(),
+                first.what(),
+                file.problems().size() - 1);
     }
 }

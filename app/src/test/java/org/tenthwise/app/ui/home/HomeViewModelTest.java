@@ -21,7 +21,6 @@ import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.checklists.catalogue.Catalogue;
-import org.tenthwise.checklists.rules.PlanProblem;
 import org.tenthwise.model.words.Words;
 
 class HomeViewModelTest {
@@ -98,15 +97,9 @@ class HomeViewModelTest {
 
     @Test
     void planFilesThatAreNotUsedAreOneLineThatNamesWhereTheReasonStands() {
-        Catalogue unsound = new Catalogue(
-                List.of(),
-                List.of(new Catalogue.RefusedFile(
-                        "KX-9.toml",
-                        List.of(new PlanProblem(
-                                7, 3, "check 7: upper limit 30.000 mm is below lower limit 30.021 mm")))));
         assertEquals(
-                "Plan files that are not used: 1. About says why.",
-                model(() -> unsound).refusedProperty().get());
+                "Plan files that are not used: 2. About says why.",
+                model(InventedPlans::unsound).refusedProperty().get());
         assertEquals("", model(Catalogue::ofDemoParts).refusedProperty().get());
     }
 
