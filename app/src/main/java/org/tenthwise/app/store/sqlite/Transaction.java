@@ -21,14 +21,14 @@ final class Transaction {
                 T done = work.done();
                 statement.executeUpdate("COMMIT");
                 return done;
-            } catch (SQLException | RuntimeException e) {
+            } catch (SQLException | RuntimeException | Error e) {
                 takeBack(statement, e);
                 throw e;
             }
         }
     }
 
-    private static void takeBack(Statement statement, Exception cause) {
+    private static void takeBack(Statement statement, Throwable cause) {
         try {
             statement.executeUpdate("ROLLBACK");
         } catch (SQLException e) {
