@@ -8,8 +8,13 @@ import java.util.Optional;
 import org.tenthwise.app.history.History;
 import org.tenthwise.app.history.ReadingQuery;
 import org.tenthwise.app.history.ReadingSummary;
+import org.tenthwise.app.history.RunFacts;
+import org.tenthwise.app.history.StepSummary;
 
-/** The rows of a history, run by run in the order they were begun. */
+/**
+ * The rows of a history, run by run in the order they were begun, some runs at a time: who reads them holds up nobody
+ * who writes, and what is asked once more because somebody wrote is not handed out twice.
+ */
 final class ReadingRows {
 
     private static final String READING =
@@ -20,6 +25,14 @@ final class ReadingRows {
                 LEFT JOIN drawn_reading d ON d.run = c.run AND d.step = c.step
             WHERE (d.seq IS NOT NULL OR c."by" IS NOT NULL)
             """;
+
+    private static final int RUNS = 20;
+
+    /** The rows of the next runs. @param last begun last of them */
+    record Page(long last, List<Row> rows) {}
+
+    /** What {@link History.HistoryRow} takes. */
+    record Row(RunFacts run, StepSummary step, Optional<ReadingSummary> reading) {}
 
     private final Statements statements;
     private final StringBuilder sql = new StringBuilder();
@@ -39,7 +52,6 @@ final class ReadingRows {
         query.characteristic().ifPresent(which -> {
             narrow("? IN (c.step || '', c.name)", which);
         });
-        sql.append("ORDER BY r.begun, c.place, d.seq");
     }
 
     private void narrow(String condition, Object value) {
@@ -47,11 +59,24 @@ final class ReadingRows {
         values.add(value);
     }
 
-    void each(History.HistoryRow each) throws SQLException {
-        statements.each(sql.toString(), values, row -> {
-            each.take(DrawnRows.run(row), DrawnRows.step(row), reading(row));
-            return each;
-        });
+    /** @return the runs begun behind that entry of the ledger; absent where there are no more */
+    Optional<Page> behind(long begun) throws SQLException {
+        List<Long> runs = statements.all(
+                "SELECT begun FROM drawn_run WHERE begun > ? ORDER BY begun LIMIT " + RUNS,
+                List.of(begun),
+                row -> row.getLong(1));
+        if (runs.isEmpty()) {
+            return Optional.empty();
+        }
+        long last = runs.get(runs.size() - 1);
+        narrow("r.begun > ?", begun);
+        narrow("r.begun <= ?", last);
+        return Optional.of(new Page(
+                last,
+                statements.all(
+                        sql.append("ORDER BY r.begun, c.place, d.seq").toString(),
+                        values,
+                        row -> new Row(DrawnRows.run(row), DrawnRows.step(row), reading(row)))));
     }
 
     private static Optional<ReadingSummary> reading(ResultSet row) throws SQLException {

@@ -28,6 +28,10 @@ final class SqliteReading implements KeptEntries {
     private final StoreFile file;
     private final StoreErrors trouble;
     private final Plans plans = new Plans();
+    private Optional<DrawnCopy> copy = Optional.empty();
+
+    /** The store in memory as it was at a head, with tables drawn from it. */
+    private record DrawnCopy(Head head, Connection connection) {}
 
     private SqliteReading(StoreFile file) {
         this.file = file;
@@ -71,23 +75,40 @@ final class SqliteReading implements KeptEntries {
         return answer(connection -> new LedgerTable(connection).runs());
     }
 
-    /** Where the drawn tables are of another form, or none, they are drawn for each question in memory. */
+    /**
+     * Where the drawn tables are of another form, or none, they are drawn in memory for as long as nothing is added.
+     */
     @Override
     public History history() {
         return new SqliteHistory(this::drawn, plans);
     }
 
     private <T> T drawn(Query<T> question) {
-        return answer(connection -> {
-            if (DrawnTables.areUpToDate(connection)) {
-                return question.of(connection);
-            }
-            try (Connection copy = Connections.copyInMemory(connection);
-                    DrawnTables tables = new DrawnTables(copy, plans)) {
+        return answer(
+                connection -> question.of(DrawnTables.areUpToDate(connection) ? connection : inMemory(connection)));
+    }
+
+    private Connection inMemory(Connection connection) throws SQLException {
+        Head head = new LedgerTable(connection).head();
+        if (copy.filter(made -> made.head().equals(head)).isEmpty()) {
+            dropCopy();
+            Connection made = Connections.copyInMemory(connection);
+            copy = Optional.of(new DrawnCopy(head, made));
+            try (DrawnTables tables = new DrawnTables(made, plans)) {
                 tables.makeAnew();
-                return question.of(copy);
+            } catch (SQLException | RuntimeException e) {
+                dropCopy();
+                throw e;
             }
-        });
+        }
+        return copy.get().connection();
+    }
+
+    private void dropCopy() throws SQLException {
+        if (copy.isPresent()) {
+            copy.get().connection().close();
+            copy = Optional.empty();
+        }
     }
 
     @Override
@@ -140,9 +161,14 @@ final class SqliteReading implements KeptEntries {
         return answer(connection -> new Verifying(connection).behind(checked)).orElseGet(this::verify);
     }
 
-    /** There is nothing to close between questions. */
     @Override
-    public void close() {}
+    public void close() {
+        try {
+            dropCopy();
+        } catch (SQLException e) {
+            throw trouble.reading(e);
+        }
+    }
 
     private <T> T answer(Query<T> question) {
         try {
@@ -172,6 +198,7 @@ final class SqliteReading implements KeptEntries {
 
     /** An entry left unfinished, its process killed or the power gone, is taken back first; whoever opens does that. */
     private <T> T share(Query<T> question) throws SQLException {
+        dropCopy();
         try (Connection connection = Connections.toRead(file.urlToShare())) {
             return question.of(connection);
         } catch (SQLException e) {
