@@ -7,7 +7,8 @@ import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Run;
 
 /**
- * What is drawn of one run. With every entry of the run rows are added or change; none ever goes.
+ * What is drawn of one run. With every entry of the run rows are added or change; none ever goes, unless the run can be
+ * judged no more.
  *
  * @param of the run it is drawn from
  * @param sheet of that run; absent where it cannot be judged

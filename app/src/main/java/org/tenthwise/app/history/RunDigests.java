@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -35,8 +34,7 @@ public final class RunDigests {
             return Optional.empty();
         }
         Run run = new Run(entries);
-        return Optional.of(drawn(
-                run, judged(() -> plans.of(run.begun().plan()).map(plan -> Sheet.of(plan, run))), Optional.empty()));
+        return Optional.of(drawn(run, () -> sheet(run), Optional.empty()));
     }
 
     /** The digest of the same run with more entries behind the last. */
@@ -45,7 +43,15 @@ public final class RunDigests {
         for (Entry entry : added) {
             run = run.with(entry);
         }
-        return drawn(run, judged(() -> before.sheet().map(sheet -> with(sheet, added))), Optional.of(before));
+        Run grown = run;
+        return drawn(
+                grown,
+                () -> before.sheet().map(sheet -> with(sheet, added)).or(() -> sheet(grown)),
+                Optional.of(before));
+    }
+
+    private Optional<Sheet> sheet(Run run) {
+        return plans.of(run.begun().plan()).map(plan -> Sheet.of(plan, run));
     }
 
     private static Sheet with(Sheet sheet, List<Entry> added) {
@@ -54,6 +60,17 @@ public final class RunDigests {
             next = next.with(entry);
         }
         return next;
+    }
+
+    /**
+     * No list fails and no entry is refused for a run that cannot be judged, whatever is the matter with its entries.
+     */
+    private static RunDigest drawn(Run run, Supplier<Optional<Sheet>> judging, Optional<RunDigest> before) {
+        try {
+            return drawn(run, judging.get(), before);
+        } catch (RuntimeException e) {
+            return drawn(run, Optional.<Sheet>empty(), before);
+        }
     }
 
     private static RunDigest drawn(Run run, Optional<Sheet> sheet, Optional<RunDigest> before) {
@@ -65,15 +82,6 @@ public final class RunDigests {
                 steps(sheet, before),
                 gauges(run),
                 names(run, List.copyOf(people)));
-    }
-
-    /** A list must not fail for one run that cannot be judged, whatever is the matter with its entries. */
-    private static Optional<Sheet> judged(Supplier<Optional<Sheet>> judging) {
-        try {
-            return judging.get();
-        } catch (IllegalArgumentException | IllegalStateException | NoSuchElementException e) {
-            return Optional.empty();
-        }
     }
 
     private static RunFacts facts(Run run, Optional<Sheet> sheet, Set<String> people) {

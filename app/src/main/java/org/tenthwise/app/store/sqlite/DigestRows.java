@@ -43,6 +43,11 @@ final class DigestRows {
             write(now.run());
         }
         long run = now.run().begun();
+        if (now.steps().isEmpty()
+                && before.filter(there -> !there.steps().isEmpty()).isPresent()) {
+            statements.run("DELETE FROM drawn_characteristic WHERE run = ?", List.of(run));
+            statements.run("DELETE FROM drawn_reading WHERE run = ?", List.of(run));
+        }
         for (int place = 0; place < now.steps().size(); place++) {
             int at = place;
             Optional<RunDigest.OfStep> earlier = before.filter(
@@ -65,7 +70,7 @@ final class DigestRows {
         }
     }
 
-    void drawnUpTo(int form, Head head) throws SQLException {
+    void drawnUpTo(String form, Head head) throws SQLException {
         put("drawn_form (rowid, form, seq, hash)", 1, form, head.seq(), head.hash());
     }
 

@@ -22,8 +22,13 @@ import org.tenthwise.model.run.Event;
  */
 final class DrawnTables implements AutoCloseable {
 
-    /** Rises with every change of what is drawn or how. */
-    static final int FORM = 1;
+    /**
+     * Its number rises with every change of what is drawn or how. What another release drew is of another form: it may
+     * not know what stands in the entries, or judge it otherwise.
+     */
+    static final String FORM = "2 by "
+            + Optional.ofNullable(DrawnTables.class.getPackage().getImplementationVersion())
+                    .orElse("unreleased");
 
     private final Connection connection;
     private final LedgerTable ledger;

@@ -2,7 +2,7 @@
 -- otherwise, no part of the chain, and made anew from the entries wherever its form is another. A change here is a new
 -- form: raise the number in DrawnTables.
 CREATE TABLE drawn_form (
-    form INTEGER NOT NULL,
+    form TEXT NOT NULL,
     seq  INTEGER NOT NULL,
     hash TEXT NOT NULL
 ) STRICT;
