@@ -10,10 +10,14 @@ import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.RunChain;
 import org.tenthwise.app.store.Salvage;
 import org.tenthwise.app.store.StoredEntry;
+import org.tenthwise.app.store.Verification;
 
 /**
  * Takes what still chains out of a damaged store: the entries before the first that is not as it was written go into a
  * new store as they are, and what stands behind it is told run by run.
+ *
+ * <p>Of a store of the first release that was taken over, the entries that vouch for its runs can stand behind the
+ * fault. The new store is one of that release then, and is taken over when it is opened.
  */
 final class Salvaging {
 
@@ -21,11 +25,13 @@ final class Salvaging {
     private static final class Found {
         private final RunChain chain = new RunChain();
         private long kept;
+        private boolean keptAreTied;
         private long behind;
 
         void keep(StoredEntry entry) {
             kept++;
             chain.next(entry);
+            keptAreTied = chain.tied();
         }
 
         void seeBehind(StoredEntry entry) {
@@ -38,7 +44,7 @@ final class Salvaging {
         }
     }
 
-    private final ChainCheck check = new ChainCheck();
+    private ChainCheck check = new ChainCheck();
     private final Map<String, Found> runs = new LinkedHashMap<>();
 
     private Salvaging() {}
@@ -46,15 +52,22 @@ final class Salvaging {
     static Salvage from(StoreFile damaged, StoreFile to) throws CouldNotOpen, CouldNotCopy {
         SqliteReading reading = SqliteReading.open(damaged);
         Salvaging salvaging = new Salvaging();
-        new StoreCopy(to)
+        Verification made = new StoreCopy(to)
                 .make(half -> reading.ask(connection -> {
                     salvaging.take(connection, half);
                     return half;
                 }));
+        made.fault().ifPresent(fault -> {
+            throw new IllegalStateException("What was taken out of a store does not chain: " + fault.why());
+        });
         return salvaging.result();
     }
 
+    /** Begins anew each time: the store is asked once more where somebody wrote to it meanwhile. */
     private void take(Connection damaged, StoreFile half) throws SQLException {
+        StoreCopy.discard(half);
+        check = new ChainCheck();
+        runs.clear();
         try (Connection made = Connections.toWrite(half.urlToMake())) {
             Schema.make(made, Schema.step(damaged));
             LedgerTable table = new LedgerTable(made);
@@ -63,6 +76,9 @@ final class Salvaging {
                     .isEmpty();
             if (!readToItsEnd) {
                 check.cannotBeReadOn();
+            }
+            if (runs.values().stream().anyMatch(run -> run.kept > 0 && !run.keptAreTied)) {
+                Schema.beforeRunsWereTied(made);
             }
         }
     }

@@ -55,6 +55,13 @@ final class Schema {
         }
     }
 
+    /** Leaves a store as one whose runs are still to be tied: no step since changed its tables. */
+    static void beforeRunsWereTied(Connection connection) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            statement.executeUpdate("PRAGMA user_version = " + (RUNS_ARE_TIED - 1));
+        }
+    }
+
     private static void take(Connection connection, int step, OffsetDateTime now) throws SQLException {
         Transaction.in(connection, () -> {
             run(connection, step);

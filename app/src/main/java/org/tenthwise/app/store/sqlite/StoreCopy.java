@@ -103,7 +103,8 @@ final class StoreCopy {
         }
     }
 
-    private static void discard(StoreFile half) throws SQLException {
+    /** Takes away what was begun. */
+    static void discard(StoreFile half) throws SQLException {
         try {
             half.discard();
         } catch (IOException e) {
