@@ -120,7 +120,7 @@ final class Wiring {
     }
 
     private Backups backups(ClientPaths place, Path folder) {
-        return new Backups(stores, place.store(), new BackupBook(folder.resolve(BackupBook.FILE)), clock);
+        return new Backups(stores, place.store(), new BackupBook(folder.resolve(BackupBook.FILE)), words, clock);
     }
 
     private AboutFacts about(ClientPaths place) {

@@ -26,7 +26,7 @@ record BackupName(String store, String at, long entries, String signs) {
     /** @param store file name of the store */
     static BackupName of(String store, Instant at, Head head) {
         String plain = store.endsWith(".db") ? store.substring(0, store.length() - 3) : store;
-        return new BackupName(plain, TIME.format(at), head.seq(), head.hash().substring(0, SIGNS));
+        return new BackupName(plain, TIME.format(at), 0, "").upTo(head);
     }
 
     static Optional<BackupName> in(String file) {
@@ -35,6 +35,11 @@ record BackupName(String store, String at, long entries, String signs) {
                 ? Optional.of(
                         new BackupName(name.group(1), name.group(2), Long.parseLong(name.group(3)), name.group(4)))
                 : Optional.empty();
+    }
+
+    /** The name of what was made under this one and holds more: the ledger was written to until it was copied. */
+    BackupName upTo(Head head) {
+        return new BackupName(store, at, head.seq(), head.hash().substring(0, SIGNS));
     }
 
     String file() {

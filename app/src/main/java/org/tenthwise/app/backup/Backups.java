@@ -1,8 +1,10 @@
 package org.tenthwise.app.backup;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -17,6 +19,7 @@ import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.store.Head;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.Stores;
+import org.tenthwise.model.words.Words;
 
 /**
  * Backups of one store: in a folder beside it, and in one that is named. Each is verified before it has its name; older
@@ -30,12 +33,15 @@ public final class Backups {
     private final Stores stores;
     private final Path store;
     private final BackupBook book;
+    private final Words words;
     private final Clock clock;
 
-    public Backups(Stores stores, Path store, BackupBook book, Clock clock) {
+    /** @param words what goes wrong is said in */
+    public Backups(Stores stores, Path store, BackupBook book, Words words, Clock clock) {
         this.stores = stores;
         this.store = store.toAbsolutePath().normalize();
         this.book = book;
+        this.words = words;
         this.clock = clock;
     }
 
@@ -52,12 +58,13 @@ public final class Backups {
         return book.state();
     }
 
-    /** Whether the last one is a day old, or failed. */
+    /** Whether the last one is a day old, failed, or was made by a clock that is not to be relied on. */
     boolean isDue() {
         BackupState state = book.state();
         return state.failure().isPresent()
                 || state.made()
-                        .filter(made -> Duration.between(made, clock.instant()).compareTo(OFTEN_ENOUGH) < 0)
+                        .filter(made ->
+                                Duration.between(made, clock.instant()).abs().compareTo(OFTEN_ENOUGH) < 0)
                         .isEmpty();
     }
 
@@ -71,9 +78,9 @@ public final class Backups {
                     ? Optional.empty()
                     : make(BackupName.of(store.getFileName().toString(), now, head), kept);
         } catch (CouldNotOpen | CouldNotCopy | CouldNotRead e) {
-            failure = Optional.of(e.getMessage());
-        } catch (IOException e) {
-            failure = Optional.of("A folder of backups cannot be read: %s.".formatted(e.getMessage()));
+            failure = Optional.of(words.say(e.why()));
+        } catch (IOException | UncheckedIOException e) {
+            failure = Optional.of(words.say("backup.not-listed", e.getMessage()));
         }
         BackupState state = new BackupState(
                 failure.isEmpty() ? Optional.of(now) : book.state().made(), failure);
@@ -82,28 +89,28 @@ public final class Backups {
     }
 
     private Optional<String> make(BackupName name, KeptEntries kept) throws CouldNotOpen, CouldNotCopy, IOException {
-        Path made = make(name, store, beside(), kept);
+        BackupName made = make(name, store, beside(), kept);
         Optional<Path> folder = book.settings().folder();
         if (folder.isPresent() && !Files.isDirectory(folder.get())) {
-            return Optional.of("The second copy was not made: the folder %s is not there. The backup in %s was made."
-                    .formatted(folder.get(), beside()));
+            return Optional.of(words.say("backup.no-folder", folder.get(), beside()));
         }
         if (folder.isPresent()) {
-            make(name, made, folder.get(), kept);
+            make(made, beside().resolve(made.file()), folder.get(), kept);
         }
         return Optional.empty();
     }
 
     /** @return the backup that is in the place then */
-    private Path make(BackupName name, Path from, Path place, KeptEntries kept)
+    private BackupName make(BackupName name, Path from, Path place, KeptEntries kept)
             throws CouldNotOpen, CouldNotCopy, IOException {
         List<BackupName> there = in(place, kept);
         Optional<BackupName> same = there.stream().filter(name::holdsTheSameAs).findFirst();
         if (same.isPresent()) {
-            return place.resolve(same.get().file());
+            return same.get();
         }
-        Path made = place.resolve(name.file());
-        stores.copy(from, made);
+        Path copy = place.resolve(name.file());
+        BackupName made = name.upTo(stores.copy(from, copy).head());
+        Files.move(copy, place.resolve(made.file()), StandardCopyOption.ATOMIC_MOVE);
         prune(place, kept);
         return made;
     }

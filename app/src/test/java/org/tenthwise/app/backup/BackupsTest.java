@@ -18,12 +18,14 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.Head;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.Stores;
 import org.tenthwise.app.store.sqlite.Sample;
 import org.tenthwise.app.store.sqlite.SqliteStores;
+import org.tenthwise.model.words.Words;
 
 class BackupsTest {
 
@@ -39,13 +41,19 @@ class BackupsTest {
     private BackupBook book;
     private Backups backups;
     private Ledger ledger;
+    private Runnable meanwhile = () -> {};
 
     @BeforeEach
     void openAStore() throws Exception {
         stick = Files.createDirectory(folder.resolve("stick"));
         book = new BackupBook(folder.resolve("own").resolve(BackupBook.FILE));
         InstantSource time = () -> now;
-        backups = new Backups(stores, folder.resolve("shop.db"), book, time.withZone(ZoneOffset.UTC));
+        backups = new Backups(
+                new StoresWithAHitch(stores, () -> meanwhile.run()),
+                folder.resolve("shop.db"),
+                book,
+                Words.ENGLISH,
+                time.withZone(ZoneOffset.UTC));
         ledger = stores.open(folder.resolve("shop.db"));
     }
 
@@ -100,6 +108,40 @@ class BackupsTest {
             assertTrue(files.get(0).startsWith("shop-20261130-071800-3-"), files.toString());
             assertTrue(files.get(1).startsWith("shop-20261130-071900-4-"), files.toString());
         }
+    }
+
+    /** Its name is all that is asked of a backup before it is taken away: it must not say less than it holds. */
+    @Test
+    void aBackupIsNamedByAllItHoldsThoughSomethingWasReadWhileItWasMade() throws Exception {
+        book.settings(new BackupSettings(Optional.of(stick), 3));
+        Sample.note(ledger, "run-1");
+        meanwhile = () -> {
+            meanwhile = () -> {};
+            try {
+                Sample.note(ledger, "run-1");
+            } catch (CouldNotSave e) {
+                throw new AssertionError(e);
+            }
+        };
+        assertEquals(Optional.empty(), backups.make().failure());
+        String name =
+                "shop-20261130-071500-2-%s.db".formatted(ledger.head().hash().substring(0, 16));
+        for (Path place : List.of(backups.beside(), stick)) {
+            assertEquals(List.of(name), files(place));
+            assertEquals(ledger.head(), head(place.resolve(name)));
+        }
+    }
+
+    @Test
+    void aClockThatIsPutBackKeepsNoBackupFromBeingDue() throws Exception {
+        Sample.note(ledger, "run-1");
+        now = Instant.parse("2099-01-01T00:00:00Z");
+        backups.make();
+        assertFalse(backups.isDue());
+        now = MORNING;
+        assertTrue(backups.isDue());
+        backups.make();
+        assertFalse(backups.isDue());
     }
 
     @Test
