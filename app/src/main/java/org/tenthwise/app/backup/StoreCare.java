@@ -77,6 +77,8 @@ public final class StoreCare {
             notWhole.accept(e);
         } catch (CouldNotRead e) {
             // nothing is found out, and whoever reads next is told
+        } catch (RuntimeException e) {
+            unforeseen(e);
         }
     }
 
@@ -86,12 +88,23 @@ public final class StoreCare {
         }
     }
 
+    /** What nobody foresaw is told as well, and does not keep the next from being made. */
     private void backUp(Consumer<String> notBackedUp) {
-        Optional<String> failure = backups.make().failure();
-        if (failure.isPresent() && !failure.equals(told)) {
-            notBackedUp.accept(failure.get());
+        try {
+            Optional<String> failure = backups.make().failure();
+            if (failure.isPresent() && !failure.equals(told)) {
+                notBackedUp.accept(failure.get());
+            }
+            told = failure;
+        } catch (RuntimeException e) {
+            unforeseen(e);
         }
-        told = failure;
+    }
+
+    /** A scheduled executor keeps it to itself. */
+    private static void unforeseen(RuntimeException failure) {
+        Thread here = Thread.currentThread();
+        here.getUncaughtExceptionHandler().uncaughtException(here, failure);
     }
 
     private static void soon(ScheduledExecutorService worker, Runnable work) {

@@ -22,6 +22,7 @@ import org.tenthwise.app.store.Stores;
 import org.tenthwise.app.store.sqlite.Sample;
 import org.tenthwise.app.store.sqlite.SqliteStores;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.words.Words;
 
 class StoreCareTest {
 
@@ -42,7 +43,12 @@ class StoreCareTest {
         store = folder.resolve("shop.db");
         checked = new CheckedHeads(folder.resolve(CheckedHeads.FILE));
         book = new BackupBook(folder.resolve(BackupBook.FILE));
-        care = new StoreCare(stores, store, checked, new Backups(stores, store, book, Clock.systemUTC()));
+        care = care(stores);
+    }
+
+    private StoreCare care(Stores copied) {
+        return new StoreCare(
+                stores, store, checked, new Backups(copied, store, book, Words.ENGLISH, Clock.systemUTC()));
     }
 
     @Test
@@ -94,6 +100,24 @@ class StoreCareTest {
         }
         assertEquals(1, notBackedUp.size());
         assertTrue(book.state().failure().isPresent());
+    }
+
+    @Test
+    void whatNobodyForesawIsNotKeptToItself() throws Exception {
+        IllegalStateException unforeseen = new IllegalStateException("of a disk nobody knows");
+        care = care(new StoresWithAHitch(stores, () -> {
+            throw unforeseen;
+        }));
+        ConcurrentLinkedQueue<Throwable> told = new ConcurrentLinkedQueue<>();
+        Thread.UncaughtExceptionHandler before = Thread.getDefaultUncaughtExceptionHandler();
+        Thread.setDefaultUncaughtExceptionHandler((thread, failure) -> told.add(failure));
+        try (Ledger ledger = open()) {
+            ledger.append("run-1", Sample.AT, "A. Turner", new Event.Closed("B. Inspector", "accepted"));
+            care.end();
+        } finally {
+            Thread.setDefaultUncaughtExceptionHandler(before);
+        }
+        assertTrue(told.contains(unforeseen));
     }
 
     private Ledger open() throws CouldNotOpen {
