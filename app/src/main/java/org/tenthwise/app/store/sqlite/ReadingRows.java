@@ -29,10 +29,10 @@ final class ReadingRows {
     private static final int RUNS = 20;
 
     /** The rows of the next runs. @param last begun last of them */
-    record Page(long last, List<Row> rows) {}
+    record ReadingPage(long last, List<ReadingRow> rows) {}
 
     /** What {@link History.HistoryRow} takes. */
-    record Row(RunFacts run, StepSummary step, Optional<ReadingSummary> reading) {}
+    record ReadingRow(RunFacts run, StepSummary step, Optional<ReadingSummary> reading) {}
 
     private final Statements statements;
     private final StringBuilder sql = new StringBuilder();
@@ -60,7 +60,7 @@ final class ReadingRows {
     }
 
     /** @return the runs begun behind that entry of the ledger; absent where there are no more */
-    Optional<Page> behind(long begun) throws SQLException {
+    Optional<ReadingPage> behind(long begun) throws SQLException {
         List<Long> runs = statements.all(
                 "SELECT begun FROM drawn_run WHERE begun > ? ORDER BY begun LIMIT " + RUNS,
                 List.of(begun),
@@ -71,12 +71,12 @@ final class ReadingRows {
         long last = runs.get(runs.size() - 1);
         narrow("r.begun > ?", begun);
         narrow("r.begun <= ?", last);
-        return Optional.of(new Page(
+        return Optional.of(new ReadingPage(
                 last,
                 statements.all(
                         sql.append("ORDER BY r.begun, c.place, d.seq").toString(),
                         values,
-                        row -> new Row(DrawnRows.run(row), DrawnRows.step(row), reading(row)))));
+                        row -> new ReadingRow(DrawnRows.run(row), DrawnRows.step(row), reading(row)))));
     }
 
     private static Optional<ReadingSummary> reading(ResultSet row) throws SQLException {

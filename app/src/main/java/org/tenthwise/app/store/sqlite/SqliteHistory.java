@@ -151,14 +151,14 @@ final class SqliteHistory implements History {
 
     @Override
     public void readings(ReadingQuery query, HistoryRow each) {
-        Optional<ReadingRows.Page> page = readings(query, 0);
+        Optional<ReadingRows.ReadingPage> page = readings(query, 0);
         while (page.isPresent()) {
             page.get().rows().forEach(row -> each.take(row.run(), row.step(), row.reading()));
             page = readings(query, page.get().last());
         }
     }
 
-    private Optional<ReadingRows.Page> readings(ReadingQuery query, long behind) {
+    private Optional<ReadingRows.ReadingPage> readings(ReadingQuery query, long behind) {
         return ask(statements -> new ReadingRows(statements, query).behind(behind));
     }
 
