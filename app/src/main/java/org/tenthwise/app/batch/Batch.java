@@ -11,6 +11,8 @@ import org.tenthwise.app.sums.SumReply;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.app.sums.Sums;
 import org.tenthwise.app.sums.written.NotJson;
+import org.tenthwise.model.words.Explained;
+import org.tenthwise.model.words.Message;
 
 /** Answers lines one after the other, and holds no more than one of them. */
 public final class Batch {
@@ -53,7 +55,7 @@ public final class Batch {
         if (line instanceof RawLine.Text text) {
             return reply(number, text.text());
         }
-        return WrittenReply.refused(Id.NONE, number, ((RawLine.Unfit) line).words());
+        return WrittenReply.refused(Id.NONE, number, ((RawLine.Unfit) line).why());
     }
 
     /** The one place where whatever a line may bring about ends as a sentence. */
@@ -65,14 +67,11 @@ public final class Batch {
             SumReply reply = sums.ask(calc, question.given());
             return reply instanceof SumResult answer
                     ? WrittenReply.answered(question.id(), calc, answer)
-                    : WrittenReply.refused(question.id(), number, ((Problem) reply).words());
+                    : WrittenReply.refused(question.id(), number, ((Problem) reply).why());
         } catch (NotJson | CannotAnswer e) {
-            return WrittenReply.refused(question.id(), number, e.getMessage());
+            return WrittenReply.refused(question.id(), number, Explained.why(e));
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
-            return WrittenReply.refused(
-                    question.id(),
-                    number,
-                    "Something went wrong that should not have; no other line is touched. Tell the makers: " + e);
+            return WrittenReply.refused(question.id(), number, Message.of("json.failed", e));
         }
     }
 

@@ -38,7 +38,7 @@ final class BatchRequest {
     /** The name of the sum asked for. */
     String calc() {
         if (!keys.containsKey(CALC.key())) {
-            throw new CannotAnswer(CALC, "calc is missing: it names the sum");
+            throw new CannotAnswer(CALC, "missing");
         }
         return new SumInput(Optional.empty(), keys).get(CALC);
     }
@@ -59,6 +59,6 @@ final class BatchRequest {
         if (value instanceof SumValue.Neither neither && neither.text().equals("null")) {
             return Id.NONE;
         }
-        throw new CannotAnswer(ID, "id is neither a text nor a number: it cannot be given back");
+        throw new CannotAnswer(ID, "unfit");
     }
 }

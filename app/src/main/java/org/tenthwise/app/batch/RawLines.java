@@ -9,6 +9,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import org.tenthwise.model.words.Message;
 
 /**
  * Lines of UTF-8, each ended by a line feed, with or without a carriage return before it; the last may have no end. A
@@ -66,7 +67,7 @@ final class RawLines {
         boolean mayBeMarked = first;
         first = false;
         if (line.tooLong()) {
-            return new RawLine.Unfit("The line is longer than %d bytes".formatted(MOST_BYTES));
+            return new RawLine.Unfit(Message.of("json.too-many-bytes", MOST_BYTES));
         }
         byte[] bytes = line.toByteArray();
         int start = mayBeMarked && isMarked(bytes) ? BYTE_ORDER_MARK.length : 0;
@@ -75,7 +76,7 @@ final class RawLines {
             return new RawLine.Text(
                     decoder.decode(ByteBuffer.wrap(bytes, start, end - start)).toString());
         } catch (CharacterCodingException e) {
-            return new RawLine.Unfit("The line holds bytes that are not UTF-8");
+            return new RawLine.Unfit(Message.of("json.not-utf-8"));
         }
     }
 

@@ -8,11 +8,17 @@ import java.io.UncheckedIOException;
 import java.util.Map;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.app.sums.SumValue;
+import org.tenthwise.model.words.Message;
+import org.tenthwise.model.words.Words;
 
-/** An answer or a refusal as one line of JSON. Every figure is a text of plain digits, so that no reader rounds it. */
+/**
+ * An answer or a refusal as one line of JSON. Every figure is a text of plain digits, so that no reader rounds it; what
+ * is said is in English, and calls things by their keys.
+ */
 final class WrittenReply {
 
     private static final JsonFactory JSON = new JsonFactory();
+    private static final Words WORDS = Words.ENGLISH.byKey();
 
     private WrittenReply() {}
 
@@ -23,21 +29,21 @@ final class WrittenReply {
             to.writeBooleanField("ok", true);
             to.writeFieldName("result");
             write(answer.written(), to);
-            to.writeStringField("basis", answer.basis());
+            to.writeStringField("basis", WORDS.say(answer.basis()));
             to.writeArrayFieldStart("notes");
-            for (String note : answer.notes()) {
-                to.writeString(note);
+            for (Message note : answer.notes()) {
+                to.writeString(WORDS.say(note));
             }
             to.writeEndArray();
         });
     }
 
-    static byte[] refused(Id id, long line, String words) {
+    static byte[] refused(Id id, long line, Message why) {
         return line(to -> {
             id(id, to);
             to.writeNumberField("line", line);
             to.writeBooleanField("ok", false);
-            to.writeStringField("problem", words);
+            to.writeStringField("problem", WORDS.say(why));
         });
     }
 

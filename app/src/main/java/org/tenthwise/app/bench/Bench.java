@@ -3,8 +3,6 @@ package org.tenthwise.app.bench;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.tenthwise.app.sums.Problem;
 import org.tenthwise.app.sums.SumReply;
 import org.tenthwise.app.sums.SumResult;
@@ -28,14 +26,12 @@ public final class Bench {
          * No answer with these figures.
          *
          * @param at what it is about; absent where it is about the whole
-         * @param sentence in the names a person knows
+         * @param sentence in the names a person knows, with a full stop
          */
         record InputRefused(Optional<FormField> at, String sentence) implements FormOutcome {}
 
         record Done(SumResult answer) implements FormOutcome {}
     }
-
-    private static final Pattern KEY = Pattern.compile("\\b[a-z]+(?:_[a-z0-9]+)+\\b");
 
     private final Sums sums;
     private final Words words;
@@ -74,16 +70,13 @@ public final class Bench {
         Optional<FormField> at = problem.key().flatMap(key -> form.fields(filled).stream()
                 .filter(field -> field.id().equals(key))
                 .findFirst());
-        String first = at.filter(field -> problem.words().startsWith(field.id() + " "))
-                .map(field -> name(field) + problem.words().substring(field.id().length()))
-                .orElse(problem.words());
-        for (FormField field : form.fields(filled)) {
-            first = first.replaceAll(
-                    "\\b" + field.id() + "\\b(?= is |, which is)", Matcher.quoteReplacement(name(field)));
-        }
-        String named =
-                KEY.matcher(first).replaceAll(found -> Matcher.quoteReplacement(named(form, filled, found.group())));
-        return new FormOutcome.InputRefused(at, named.endsWith(".") ? named : named + ".");
+        Words named = words.naming(key -> named(form, filled, key));
+        return new FormOutcome.InputRefused(at, sentence(named.say(problem.why())));
+    }
+
+    /** With a full stop, as it stands beside others. */
+    static String sentence(String said) {
+        return said.endsWith(".") ? said : said + ".";
     }
 
     private String named(BenchForm form, FormValues filled, String key) {

@@ -34,7 +34,7 @@ public final class BenchNote {
                 words.say("bench.name", form.kind()),
                 String.join(", ", figures),
                 String.join(", ", results),
-                result.basis());
+                words.say(result.basis()));
         return String.join(
                 " ", Stream.concat(Stream.of(said), read.notes(result).stream()).toList());
     }

@@ -4,8 +4,6 @@ import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.OutputValue;
@@ -16,8 +14,6 @@ import org.tenthwise.model.words.Words;
 
 /** Reads a result out, each value with its name of the trade and its unit. */
 public final class ResultRows {
-
-    private static final Pattern KEY = Pattern.compile("\\b[a-z]+(?:_[a-z0-9]+)+\\b");
 
     private final BenchForm form;
     private final Words words;
@@ -68,11 +64,8 @@ public final class ResultRows {
 
     /** The notes, with results called by their names. */
     public List<String> notes(SumResult result) {
-        return result.notes().stream()
-                .map(note ->
-                        KEY.matcher(note).replaceAll(found -> Matcher.quoteReplacement(named(result, found.group()))))
-                .map(note -> note.endsWith(".") ? note : note + ".")
-                .toList();
+        Words named = words.naming(key -> named(result, key));
+        return result.notes().stream().map(named::say).map(Bench::sentence).toList();
     }
 
     private String named(SumResult result, String key) {

@@ -5,6 +5,7 @@ import java.util.concurrent.Callable;
 import org.tenthwise.app.batch.Batch;
 import org.tenthwise.app.batch.StreamBroke;
 import org.tenthwise.app.sums.SumDescription;
+import org.tenthwise.model.words.Words;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -43,8 +44,11 @@ final class Compute implements Callable<Integer> {
 
     private void list(SumDescription sum) {
         PrintWriter out = spec.commandLine().getOut();
-        out.printf("%s%n  in: %s%n  out: %s%n", sum.name(), plain(sum.takenIn()), plain(sum.givenOut()));
-        sum.basis().forEach(basis -> out.printf("  basis: %s%n", basis));
+        Words words = with.words().byKey();
+        out.printf(
+                "%s%n  in: %s%n  out: %s%n",
+                sum.name(), plain(words.say(sum.takenIn())), plain(words.say(sum.givenOut())));
+        sum.standards().forEach(standard -> out.printf("  basis: %s%n", words.say(standard)));
     }
 
     private static String plain(String guide) {

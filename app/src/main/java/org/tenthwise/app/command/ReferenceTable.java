@@ -28,7 +28,7 @@ final class ReferenceTable {
     private final List<String> lines = new ArrayList<>();
 
     ReferenceTable(Words words) {
-        this.words = words;
+        this.words = words.byKey();
     }
 
     /** Every figure of a topic under its sources. */
@@ -41,7 +41,7 @@ final class ReferenceTable {
                         shortened(row.of().name(), CASE),
                         shortened(row.key(), KEY),
                         shortened(row.published(), FIGURE),
-                        shortened(row.computed(), FIGURE),
+                        shortened(words.say(row.computed()), FIGURE),
                         word(row))));
         List<String> laid = Columns.laid(cells);
         lines.add(GAP + GAP + laid.get(0));
@@ -110,8 +110,8 @@ final class ReferenceTable {
                                         row.of().name(),
                                         row.key(),
                                         row.published(),
-                                        row.computed(),
-                                        row.because())
+                                        words.say(row.computed()),
+                                        row.because().map(words::say).orElse(""))
                                 .strip());
             }
             lines.add("");

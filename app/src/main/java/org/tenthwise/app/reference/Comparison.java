@@ -12,6 +12,7 @@ import org.tenthwise.app.sums.SumReply;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.app.sums.SumValue;
 import org.tenthwise.app.sums.Sums;
+import org.tenthwise.model.words.Message;
 
 /** Runs published cases through the sums and sets what comes out beside what is printed. */
 public final class Comparison {
@@ -44,7 +45,7 @@ public final class Comparison {
         try {
             return sums.ask(one.calc(), SumInput.written(one.given()));
         } catch (CannotAnswer e) {
-            return new Problem(Optional.empty(), e.getMessage());
+            return new Problem(Optional.empty(), e.why());
         }
     }
 
@@ -53,11 +54,14 @@ public final class Comparison {
         Optional<String> worked =
                 reply instanceof SumResult answer ? Path.of(key).in(answer) : Optional.empty();
         if (worked.isEmpty()) {
-            String nothing = reply instanceof Problem problem ? "refused: " + problem.words() : "no " + key;
-            return new ComparedFigure(one, key, published, nothing, Agreement.DISAGREES, "");
+            Message nothing = reply instanceof Problem problem
+                    ? Message.of("reference.refused", problem.why())
+                    : Message.of("reference.nothing", key);
+            return new ComparedFigure(one, key, published, nothing, Agreement.DISAGREES, Optional.empty());
         }
         boolean agrees = agrees(one, key, worked.get());
-        String computed = agrees ? rounded(worked.get(), published) : told(worked.get(), published);
+        Message computed =
+                Message.of("as-said", agrees ? rounded(worked.get(), published) : told(worked.get(), published));
         Optional<String> aside = Optional.ofNullable(one.aside().get(key));
         if (aside.isPresent()) {
             return new ComparedFigure(
@@ -66,7 +70,7 @@ public final class Comparison {
                     published,
                     computed,
                     agrees ? Agreement.DISAGREES : Agreement.ASIDE,
-                    agrees ? "It is set aside, and yet it agrees." : aside.get());
+                    Optional.of(agrees ? Message.of("reference.aside-agrees") : Message.of("as-said", aside.get())));
         }
         return new ComparedFigure(
                 one,
@@ -74,12 +78,9 @@ public final class Comparison {
                 published,
                 computed,
                 agrees ? Agreement.AGREES : Agreement.DISAGREES,
-                one.within().containsKey(key)
-                        ? "within %s: %s"
-                                .formatted(
-                                        one.within().get(key).toPlainString(),
-                                        one.why().orElse(""))
-                        : "");
+                Optional.ofNullable(one.within().get(key))
+                        .map(within ->
+                                Message.of("reference.within", within, one.why().orElseThrow())));
     }
 
     private static boolean agrees(PublishedCase one, String key, String worked) {

@@ -3,6 +3,7 @@ package org.tenthwise.app.sums;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.tenthwise.model.words.Message;
 
 /** Reads a decimal as it was typed; nothing goes through a binary fraction. */
 final class DecimalText {
@@ -17,17 +18,16 @@ final class DecimalText {
 
     /**
      * @param input what is read
-     * @param place the key, with the item where it is in a list, as the sentence of a refusal begins
+     * @param place the key, with the item where it is in a list
      * @throws CannotAnswer if {@code text} is no decimal number, or one no sum of the shop could mean
      */
-    static BigDecimal read(Input<?> input, Supplier<String> place, String text) {
+    static BigDecimal read(Input<?> input, Supplier<Message> place, String text) {
         BigDecimal figure = decimal(text)
-                .orElseThrow(() -> new CannotAnswer(
-                        input, "%s is \"%s\": it is not a decimal number".formatted(place.get(), Quoted.of(text))));
+                .orElseThrow(
+                        () -> new CannotAnswer(input, Message.of("given.no-decimal", place.get(), Quoted.of(text))));
         if (Math.abs((long) figure.precision() - figure.scale()) > MOST_MAGNITUDE
                 || figure.scale() > MOST_MAGNITUDE * 2) {
-            throw new CannotAnswer(
-                    input, "%s is %s: it is out of any range a shop measures in".formatted(place.get(), text));
+            throw new CannotAnswer(input, Message.of("given.out-of-range", place.get(), text));
         }
         return figure;
     }

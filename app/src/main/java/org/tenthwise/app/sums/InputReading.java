@@ -9,6 +9,7 @@ import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.words.Message;
 
 /** Makes figures, words, lists and tables of what was typed, or refuses it with its key and, in a list, its place. */
 final class InputReading {
@@ -16,13 +17,13 @@ final class InputReading {
     private InputReading() {}
 
     static BigDecimal figure(SumInput given, Input<?> input) {
-        return figure(input, input::key, given.value(input));
+        return figure(input, () -> place(input), given.value(input));
     }
 
     static BigDecimal positive(SumInput given, Input<?> input) {
         BigDecimal figure = figure(given, input);
         if (figure.signum() <= 0) {
-            throw new CannotAnswer(input, "%s is %s: it must be more than nought".formatted(input, given.text(input)));
+            throw new CannotAnswer(input, Message.of("given.not-positive", input, given.text(input)));
         }
         return figure;
     }
@@ -30,8 +31,7 @@ final class InputReading {
     static BigDecimal notNegative(SumInput given, Input<?> input) {
         BigDecimal figure = figure(given, input);
         if (figure.signum() < 0) {
-            throw new CannotAnswer(
-                    input, "%s is %s: it must not be less than nought".formatted(input, given.text(input)));
+            throw new CannotAnswer(input, Message.of("given.negative", input, given.text(input)));
         }
         return figure;
     }
@@ -41,19 +41,16 @@ final class InputReading {
         if (figure.stripTrailingZeros().scale() > 0
                 || figure.compareTo(BigDecimal.valueOf(least)) < 0
                 || figure.compareTo(BigDecimal.valueOf(most)) > 0) {
-            throw new CannotAnswer(
-                    input,
-                    "%s is %s: it must be a whole number from %d to %d"
-                            .formatted(input, given.text(input), least, most));
+            throw new CannotAnswer(input, Message.of("given.not-whole", input, given.text(input), least, most));
         }
         return figure.intValueExact();
     }
 
     static List<BigDecimal> figures(SumInput given, Input<?> input) {
-        return figures(input, many(input, given.value(input)), item -> "%s, item %d,".formatted(input, item));
+        return figures(input, many(input, given.value(input)), item -> Message.of("given.item", input, item));
     }
 
-    private static List<BigDecimal> figures(Input<?> input, List<SumValue> values, IntFunction<String> place) {
+    private static List<BigDecimal> figures(Input<?> input, List<SumValue> values, IntFunction<Message> place) {
         List<BigDecimal> figures = new ArrayList<>(values.size());
         for (SumValue value : values) {
             figures.add(figure(input, () -> place.apply(figures.size() + 1), value));
@@ -72,13 +69,13 @@ final class InputReading {
 
     static List<List<List<BigDecimal>>> groups(SumInput given, Input<?> input) {
         List<List<List<BigDecimal>>> parts = new ArrayList<>();
-        for (SumValue part : group(input, input.key(), given.value(input))) {
-            String ofPart = "%s, part %d,".formatted(input, parts.size() + 1);
+        for (SumValue part : group(input, place(input), given.value(input))) {
+            Message ofPart = Message.of("given.part", input, parts.size() + 1);
             List<List<BigDecimal>> persons = new ArrayList<>();
             for (SumValue person : group(input, ofPart, part)) {
-                String ofPerson = "%s person %d,".formatted(ofPart, persons.size() + 1);
+                Message ofPerson = Message.of("given.person", ofPart, persons.size() + 1);
                 persons.add(figures(
-                        input, group(input, ofPerson, person), repeat -> "%s repeat %d,".formatted(ofPerson, repeat)));
+                        input, group(input, ofPerson, person), repeat -> Message.of("given.repeat", ofPerson, repeat)));
             }
             parts.add(persons);
         }
@@ -90,22 +87,19 @@ final class InputReading {
         List<SumInput> tables = new ArrayList<>();
         for (SumValue value : many(input, given.value(input))) {
             if (!(value instanceof SumValue.Fields table)) {
-                throw new CannotAnswer(
-                        input,
-                        "%s, item %d, must be a table with %s"
-                                .formatted(input, tables.size() + 1, String.join(", ", allowed)));
+                throw new CannotAnswer(input, Message.of("given.no-table", input, tables.size() + 1, allowed));
             }
             Set<String> unknown = new TreeSet<>(table.values().keySet());
             unknown.removeAll(allowed);
             if (!unknown.isEmpty()) {
                 throw new CannotAnswer(
                         input,
-                        "%s, item %d, has an unknown key %s: it takes %s"
-                                .formatted(
-                                        input,
-                                        tables.size() + 1,
-                                        Quoted.of(String.join(", ", unknown)),
-                                        String.join(", ", allowed)));
+                        Message.of(
+                                "given.unknown-in-table",
+                                input,
+                                tables.size() + 1,
+                                Quoted.of(String.join(", ", unknown)),
+                                allowed));
             }
             tables.add(new SumInput(given.unit(), table.values()));
         }
@@ -113,59 +107,63 @@ final class InputReading {
     }
 
     static <T> T choice(SumInput given, Input<T> input) {
-        String text = text(input, input.key(), given.value(input), "one of " + words(input));
-        T chosen = input.choices().get(text);
-        if (chosen == null) {
-            throw new CannotAnswer(
-                    input, "%s is \"%s\": it is one of %s".formatted(input, Quoted.of(text), words(input)));
+        SumValue value = given.value(input);
+        if (value instanceof SumValue.Text typed && input.choices().containsKey(typed.text())) {
+            return input.choices().get(typed.text());
         }
-        return chosen;
+        Set<String> words = new TreeSet<>(input.choices().keySet());
+        String text = text(input, value, "one-of", words);
+        throw new CannotAnswer(input, Message.of("given.none-of", input, Quoted.of(text), words));
     }
 
-    private static String words(Input<?> input) {
-        return String.join(", ", new TreeSet<>(input.choices().keySet()));
+    private static Message place(Input<?> input) {
+        return Message.of("as-said", input);
     }
 
-    private static BigDecimal figure(Input<?> input, Supplier<String> place, SumValue value) {
-        String text = value instanceof SumValue.Text typed && !typed.text().isBlank()
-                ? typed.text()
-                : text(input, place.get(), value, "a number");
-        return DecimalText.read(input, place, text);
+    private static BigDecimal figure(Input<?> input, Supplier<Message> place, SumValue value) {
+        return DecimalText.read(input, place, text(input, place, value, "number"));
     }
 
-    /** @param place the key, with the item where it is in a list, as the sentence of a refusal begins */
-    static String text(Input<?> input, String place, SumValue value, String expected) {
+    /** @param expected which words say what should be there, their gaps filled with {@code values} in order */
+    static String text(Input<?> input, SumValue value, String expected, Object... values) {
+        return text(input, () -> place(input), value, expected, values);
+    }
+
+    /** @param place the key, with the item where it is in a list */
+    private static String text(
+            Input<?> input, Supplier<Message> place, SumValue value, String expected, Object... values) {
         if (value instanceof SumValue.Text typed && !typed.text().isBlank()) {
             return typed.text();
         }
-        String found = value instanceof SumValue.Many
-                ? "a list"
+        Message found = value instanceof SumValue.Many
+                ? Message.of("given.found.list")
                 : value instanceof SumValue.Fields
-                        ? "a table"
-                        : value instanceof SumValue.Neither neither ? neither.text() : "blank";
-        throw new CannotAnswer(input, "%s is %s: %s was expected".formatted(place, found, expected));
+                        ? Message.of("given.found.table")
+                        : value instanceof SumValue.Neither neither
+                                ? Message.of("as-said", neither.text())
+                                : Message.of("given.found.blank");
+        throw new CannotAnswer(
+                input,
+                Message.of("given.not-expected", place.get(), found, Message.of("given.expected." + expected, values)));
     }
 
     private static List<SumValue> many(Input<?> input, SumValue value) {
         if (!(value instanceof SumValue.Many many)) {
-            throw new CannotAnswer(input, "%s must be a list".formatted(input));
+            throw new CannotAnswer(input, Message.of("given.no-list", input));
         }
-        return filled(input, input.key(), many);
+        return filled(input, place(input), many);
     }
 
-    private static List<SumValue> group(Input<?> input, String place, SumValue value) {
+    private static List<SumValue> group(Input<?> input, Message place, SumValue value) {
         if (!(value instanceof SumValue.Many many)) {
-            throw new CannotAnswer(
-                    input,
-                    "%s is no list: %s takes lists of lists of lists, part by part, person by person, repeat by repeat"
-                            .formatted(place, input));
+            throw new CannotAnswer(input, Message.of("given.no-groups", place, input));
         }
         return filled(input, place, many);
     }
 
-    private static List<SumValue> filled(Input<?> input, String place, SumValue.Many many) {
+    private static List<SumValue> filled(Input<?> input, Message place, SumValue.Many many) {
         if (many.values().isEmpty()) {
-            throw new CannotAnswer(input, "%s is an empty list".formatted(place));
+            throw new CannotAnswer(input, Message.of("given.empty", place));
         }
         return many.values();
     }

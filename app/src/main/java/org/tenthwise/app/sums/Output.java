@@ -5,10 +5,11 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.words.Keyed;
+import org.tenthwise.model.words.Message;
 
 /**
  * One thing a sum comes to: its key, what it is of, and how it is written down.
@@ -19,7 +20,8 @@ import org.tenthwise.model.quantity.Unit;
  * @param writer writes a value down
  */
 public record Output<T>(
-        String key, Quantity quantity, boolean always, boolean signed, List<String> words, Writer<T> writer) {
+        String key, Quantity quantity, boolean always, boolean signed, List<String> words, Writer<T> writer)
+        implements Keyed {
 
     /** Writes a value down, lengths in a unit. */
     @FunctionalInterface
@@ -151,15 +153,12 @@ public record Output<T>(
     }
 
     /** As the guide has it: with a question mark where it may be absent, and the words it may be in brackets. */
-    public String said() {
-        String each = words.stream().map(word -> "`" + word + "`").collect(Collectors.joining(", "));
-        return "`%s`%s%s"
-                .formatted(
-                        key,
-                        always ? "" : "?",
-                        each.isEmpty()
-                                ? ""
-                                : quantity == Quantity.TABLE ? " (each with " + each + ")" : " (" + each + ")");
+    Message said() {
+        String of = "`" + key + "`" + (always ? "" : "?");
+        List<String> each = words.stream().map(word -> "`" + word + "`").toList();
+        return each.isEmpty()
+                ? Message.of("as-said", of)
+                : Message.of(quantity == Quantity.TABLE ? "found.each" : "guide.with", of, each);
     }
 
     /** Its key, as it stands in a sentence. */

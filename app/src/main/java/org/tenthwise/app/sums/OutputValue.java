@@ -1,13 +1,14 @@
 package org.tenthwise.app.sums;
 
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.words.Message;
 
 /** What a sum comes to in one respect. */
 public record OutputValue<T>(Output<T> output, T value) {
 
     public OutputValue {
         if (value instanceof Double figure && !Double.isFinite(figure)) {
-            throw new CannotAnswer("%s does not come to a number with the figures given".formatted(output));
+            throw new CannotAnswer(Message.of("found.no-number", output));
         }
     }
 

@@ -7,6 +7,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.words.Message;
 
 /**
  * What a sum is called, what it takes and what it comes to; whatever reads, checks, explains or shows a sum is made
@@ -15,11 +16,14 @@ import org.tenthwise.model.quantity.Unit;
  * @param name small letters and hyphens, as the batch calls it
  * @param inputs what it takes beside the unit; of those in one list, one
  * @param outputs what it comes to, in the order in which it is read
- * @param basis the standard and clause it rests on, or <em>common practice</em>; several where that hangs on the inputs
+ * @param basis the standard and clause it rests on, or <em>common practice</em>, by which of its words say it; several
+ *     where that hangs on the inputs
  * @param keys of all inputs, sorted
  */
 public record SumDescription(
         String name, List<List<Input<?>>> inputs, List<Output<?>> outputs, List<String> basis, Set<String> keys) {
+
+    private static final String BASIS = "basis";
 
     private SumDescription(String name, List<List<Input<?>>> inputs, List<Output<?>> outputs, List<String> basis) {
         this(
@@ -31,7 +35,7 @@ public record SumDescription(
     }
 
     public static SumDescription named(String name) {
-        return new SumDescription(name, List.of(), List.of(), List.of());
+        return new SumDescription(name, List.of(), List.of(), List.of(BASIS));
     }
 
     /** The same, taking each of {@code more} as well. */
@@ -57,25 +61,40 @@ public record SumDescription(
                 basis);
     }
 
-    /** The same, resting on {@code standards}, the first of them where the sum does not say another. */
-    public SumDescription on(String... standards) {
-        return new SumDescription(name, inputs, outputs, List.of(standards));
+    /** The same, resting on what {@code words} say, the first of them where the sum does not name another. */
+    public SumDescription on(String... words) {
+        return new SumDescription(name, inputs, outputs, List.of(words));
     }
 
     /** Begins a result of it whose lengths come out in {@code unit}. */
     public SumResult.Writing in(Unit unit) {
-        return new SumResult.Writing(unit, basis.get(0));
+        return new SumResult.Writing(unit, this);
+    }
+
+    /** Each of what it may rest on. */
+    public List<Message> standards() {
+        return basis.stream().map(this::said).toList();
+    }
+
+    /** Its words of that name, their gaps filled in order. */
+    public Message said(String which, Object... values) {
+        return Message.of("sum." + name + "." + which, values);
     }
 
     /** What goes in, as the guide has it. */
-    public String takenIn() {
-        return inputs.stream()
-                .map(either -> either.stream().map(Input::said).collect(Collectors.joining(" \\| ")))
-                .collect(Collectors.joining(", "));
+    public Message takenIn() {
+        return Message.of(
+                "as-said",
+                inputs.stream()
+                        .map(either -> either.stream()
+                                .map(Input::said)
+                                .reduce((one, other) -> Message.of("guide.or", one, other))
+                                .orElseThrow())
+                        .toList());
     }
 
     /** What comes out, as the guide has it. */
-    public String givenOut() {
-        return outputs.stream().map(Output::said).collect(Collectors.joining(", "));
+    public Message givenOut() {
+        return Message.of("as-said", outputs.stream().map(Output::said).toList());
     }
 }

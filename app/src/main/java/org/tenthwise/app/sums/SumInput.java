@@ -8,7 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.words.Explained;
+import org.tenthwise.model.words.Message;
 
 /**
  * What a sum is given: keys, and under each what was typed. A sum asks for what it needs by its {@link Input}; whatever
@@ -33,14 +36,13 @@ public record SumInput(Optional<Unit> unit, Map<String, SumValue> values) {
     }
 
     private static Unit unit(SumValue written) {
-        String text = InputReading.text(UNIT, UNIT.key(), written, "mm or in");
-        return Unit.ofSymbol(text)
-                .orElseThrow(() -> new CannotAnswer(UNIT, "unit is \"%s\": it is mm or in".formatted(Quoted.of(text))));
+        String text = InputReading.text(UNIT, written, "unit");
+        return Unit.ofSymbol(text).orElseThrow(() -> new CannotAnswer(UNIT, "unknown", Quoted.of(text)));
     }
 
     /** The unit of the lengths. */
     public Unit inUnit() {
-        return unit.orElseThrow(() -> new CannotAnswer(UNIT, "unit is missing: it is mm or in"));
+        return unit.orElseThrow(() -> new CannotAnswer(UNIT, "missing"));
     }
 
     /** The unit of figures that are what they are in any, so that none need be given. */
@@ -48,11 +50,15 @@ public record SumInput(Optional<Unit> unit, Map<String, SumValue> values) {
         return unit.orElse(Unit.MILLIMETRE);
     }
 
-    /** A refusal of {@code other}, where the standard of the sum is in another unit. */
-    public void refuse(Unit other, String why) {
+    /** A refusal of {@code other}, where the standard of the sum is in another unit, as its words say. */
+    public void refuse(Unit other, String which) {
         if (unit.isPresent() && unit.get() == other) {
-            throw new CannotAnswer(UNIT, "unit is %s: %s".formatted(other.symbol(), why));
+            throw new CannotAnswer(UNIT, which, other.symbol());
         }
+    }
+
+    Length lengthOf(BigDecimal figure) {
+        return Length.of(figure, inUnit());
     }
 
     public boolean has(Input<?> input) {
@@ -75,7 +81,7 @@ public record SumInput(Optional<Unit> unit, Map<String, SumValue> values) {
 
     /** The figure or the word given as {@code input}, as it was typed. */
     public String text(Input<?> input) {
-        return InputReading.text(input, input.key(), value(input), "a word");
+        return InputReading.text(input, value(input), "word");
     }
 
     /** The decimal given as {@code input}, as it was typed, whatever the input makes of it. */
@@ -86,7 +92,7 @@ public record SumInput(Optional<Unit> unit, Map<String, SumValue> values) {
     SumValue value(Input<?> input) {
         SumValue value = values.get(input.key());
         if (value == null) {
-            throw new CannotAnswer(input, "%s is missing".formatted(input));
+            throw new CannotAnswer(input, Message.of("given.missing", input));
         }
         return value;
     }
@@ -98,7 +104,7 @@ public record SumInput(Optional<Unit> unit, Map<String, SumValue> values) {
             try {
                 all.add(read.apply(table));
             } catch (CannotAnswer | IllegalArgumentException e) {
-                throw new CannotAnswer(input, "%s, item %d: %s".formatted(input, all.size() + 1, e.getMessage()));
+                throw new CannotAnswer(input, Message.of("given.in-table", input, all.size() + 1, Explained.why(e)));
             }
         }
         return all;
@@ -106,19 +112,19 @@ public record SumInput(Optional<Unit> unit, Map<String, SumValue> values) {
 
     /** What {@code asked} comes to; where the model refuses, that is said of {@code input} and what was typed there. */
     public <T> T about(Input<?> input, Supplier<T> asked) {
-        return CannotAnswer.about(input, why -> typed(input) + why, asked);
+        return CannotAnswer.about(input, why -> because(input, why), asked);
     }
 
-    /** The same, with a {@code why} of the sum's own. */
-    public <T> T about(Input<?> input, String why, Supplier<T> asked) {
-        return CannotAnswer.about(input, models -> typed(input) + why, asked);
+    /** The same, with a reason there are words of for {@code input}, its gaps filled with {@code values} in order. */
+    public <T> T about(Input<?> input, String reason, Supplier<T> asked, Object... values) {
+        return CannotAnswer.about(input, models -> because(input, input.said(reason, values)), asked);
     }
 
-    private String typed(Input<?> input) {
+    private Message because(Input<?> input, Message why) {
         if (!(values.get(input.key()) instanceof SumValue.Text typed)) {
-            return input + ": ";
+            return Message.of("given.of", input, why);
         }
-        return (DecimalText.isOne(typed.text()) ? "%s is %s: " : "%s is \"%s\": ")
-                .formatted(input, Quoted.of(typed.text()));
+        return Message.of(
+                DecimalText.isOne(typed.text()) ? "given.is" : "given.is-word", input, Quoted.of(typed.text()), why);
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.words.Message;
 
 /**
  * What a sum comes to.
@@ -14,7 +15,7 @@ import org.tenthwise.model.quantity.Unit;
  * @param basis the standard and clause the sum rests on, or <em>common practice</em>
  * @param notes what the one who asked should know, a sentence each; may be empty
  */
-public record SumResult(Unit unit, OutputValues values, String basis, List<String> notes) implements SumReply {
+public record SumResult(Unit unit, OutputValues values, Message basis, List<Message> notes) implements SumReply {
 
     public SumResult {
         notes = List.copyOf(notes);
@@ -34,18 +35,18 @@ public record SumResult(Unit unit, OutputValues values, String basis, List<Strin
     public static final class Writing {
 
         private final Unit unit;
-        private final String basis;
-        private final OutputValues values = new OutputValues();
-        private final List<String> notes = new ArrayList<>();
+        private final SumDescription sum;
+        private final OutputValues found = new OutputValues();
+        private final List<Message> notes = new ArrayList<>();
 
-        Writing(Unit unit, String basis) {
+        Writing(Unit unit, SumDescription sum) {
             this.unit = unit;
-            this.basis = basis;
+            this.sum = sum;
         }
 
         /** @throws CannotAnswer if it should be a number and is none */
         public <T> Writing put(Output<T> output, T value) {
-            values.put(output, value);
+            found.put(output, value);
             return this;
         }
 
@@ -54,20 +55,30 @@ public record SumResult(Unit unit, OutputValues values, String basis, List<Strin
             return put(Output.to(places, output), length);
         }
 
-        /** Something the one who asked should know, as a sentence. */
-        public Writing note(String sentence) {
+        /** Something the one who asked should know: the sum's words of that name, their gaps filled in order. */
+        public Writing note(String which, Object... values) {
+            return note(sum.said(which, values));
+        }
+
+        /** The same, in words that several sums share. */
+        public Writing note(Message sentence) {
             notes.add(sentence);
             return this;
         }
 
         /** Resting on what the description says first. */
         public SumResult done() {
-            return on(basis);
+            return on(sum.basis().get(0));
+        }
+
+        /** @param which words of the sum say what it rests on with these inputs */
+        public SumResult on(String which, Object... values) {
+            return on(sum.said(which, values));
         }
 
         /** @param other what it rests on with these inputs */
-        public SumResult on(String other) {
-            return new SumResult(unit, values, other, notes);
+        public SumResult on(Message other) {
+            return new SumResult(unit, found, other, notes);
         }
     }
 }

@@ -4,8 +4,11 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.tenthwise.model.words.Explained;
+import org.tenthwise.model.words.Message;
 
 /** All the sums there are. A question always gets a reply. */
 public final class Sums {
@@ -41,7 +44,7 @@ public final class Sums {
         } catch (CannotAnswer e) {
             return e.problem();
         } catch (IllegalArgumentException e) {
-            return e.getMessage() == null ? unforeseen(name, e) : new CannotAnswer(e.getMessage()).problem();
+            return e.getMessage() == null ? unforeseen(name, e) : new Problem(Optional.empty(), Explained.why(e));
         } catch (
                 RuntimeException
                         e) { // whatever a formula does with figures nobody thought of, the one who asked is told
@@ -50,18 +53,16 @@ public final class Sums {
     }
 
     private static Problem unforeseen(String name, RuntimeException e) {
-        String why = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
-        return new CannotAnswer("The sum %s does not come out with the figures given: %s".formatted(name, why))
-                .problem();
+        Message why =
+                e.getMessage() == null ? Message.of("as-said", e.getClass().getSimpleName()) : Explained.why(e);
+        return new Problem(Optional.empty(), Message.of("found.unforeseen", name, why));
     }
 
     private Sum sum(String name, SumInput given) {
         Sum sum = byName.get(name);
         if (sum == null) {
             throw new CannotAnswer(
-                    CALC,
-                    "calc is \"%s\": it is one of %s"
-                            .formatted(Quoted.of(name), String.join(", ", new TreeSet<>(byName.keySet()))));
+                    CALC, Message.of("given.none-of", CALC, Quoted.of(name), new TreeSet<>(byName.keySet())));
         }
         Set<String> keys = sum.description().keys();
         if (!keys.containsAll(given.values().keySet())) {
@@ -69,8 +70,7 @@ public final class Sums {
             unknown.removeAll(keys);
             throw new CannotAnswer(
                     Input.name(unknown.iterator().next()),
-                    "%s takes no %s: it takes %s"
-                            .formatted(name, Quoted.of(String.join(", ", unknown)), String.join(", ", keys)));
+                    Message.of("given.unknown", name, Quoted.of(String.join(", ", unknown)), keys));
         }
         return sum;
     }

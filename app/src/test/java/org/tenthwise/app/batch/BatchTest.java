@@ -30,6 +30,7 @@ import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.app.sums.Sums;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.words.Message;
 
 class BatchTest {
 
@@ -42,7 +43,7 @@ class BatchTest {
 
         @Override
         public SumDescription description() {
-            return SumDescription.named("twice").takes(LENGTH, WORD).on("common practice");
+            return SumDescription.named("twice").takes(LENGTH, WORD);
         }
 
         @Override
@@ -59,8 +60,8 @@ class BatchTest {
                     .in(given.inUnit())
                     .put(Output.length("twice"), length.plus(length), 3)
                     .put(Output.tables("parts", B), List.of(new OutputValues(), new OutputValues().put(B, word)))
-                    .note("Said \"once\" at 20 °C.")
-                    .done();
+                    .note(Message.of("as-said", "Said \"once\" at 20 °C."))
+                    .on(Message.of("as-said", "common practice"));
         }
 
         private static int endless(int depth) {

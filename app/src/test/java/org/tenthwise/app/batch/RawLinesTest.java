@@ -11,10 +11,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.tenthwise.model.words.Message;
 
 class RawLinesTest {
 
-    private static final RawLine TOO_LONG = new RawLine.Unfit("The line is longer than 1000000 bytes");
+    private static final RawLine TOO_LONG = new RawLine.Unfit(Message.of("json.too-many-bytes", 1_000_000));
 
     private static List<RawLine> lines(InputStream in) throws IOException {
         RawLines lines = new RawLines(in, () -> {});
@@ -103,7 +104,7 @@ class RawLinesTest {
                 new byte[] {(byte) 0xED, (byte) 0xA0, (byte) 0x80},
                 new byte[] {(byte) 0xFF})) {
             List<RawLine> lines = lines(new ByteArrayInputStream(wrong));
-            assertEquals(List.of(new RawLine.Unfit("The line holds bytes that are not UTF-8")), lines);
+            assertEquals(List.of(new RawLine.Unfit(Message.of("json.not-utf-8"))), lines);
         }
         assertTrue(lines("\u0000").get(0) instanceof RawLine.Text);
     }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.tenthwise.model.words.Message;
 
 class DecimalTextTest {
 
@@ -26,7 +27,8 @@ class DecimalTextTest {
     void aDecimalIsReadAsItStands(String typed, String plain) {
         assertEquals(
                 plain,
-                DecimalText.read(Input.figure("size"), () -> "size", typed).toPlainString());
+                DecimalText.read(Input.figure("size"), () -> Message.of("as-said", "size"), typed)
+                        .toPlainString());
     }
 
     @ParameterizedTest
@@ -52,8 +54,9 @@ class DecimalTextTest {
                 "1_000"
             })
     void anythingElseIsRefusedWithKeyAndValue(String typed) {
-        CannotAnswer refused =
-                assertThrows(CannotAnswer.class, () -> DecimalText.read(Input.figure("size"), () -> "size", typed));
+        CannotAnswer refused = assertThrows(
+                CannotAnswer.class,
+                () -> DecimalText.read(Input.figure("size"), () -> Message.of("as-said", "size"), typed));
         assertEquals("size is \"%s\": it is not a decimal number".formatted(typed), refused.getMessage());
         assertEquals("size", refused.problem().key().orElseThrow());
     }
@@ -63,7 +66,10 @@ class DecimalTextTest {
     void whatNoShopMeasuresIsRefused(String typed) {
         assertEquals(
                 "size is %s: it is out of any range a shop measures in".formatted(typed),
-                assertThrows(CannotAnswer.class, () -> DecimalText.read(Input.figure("size"), () -> "size", typed))
+                assertThrows(
+                                CannotAnswer.class,
+                                () -> DecimalText.read(
+                                        Input.figure("size"), () -> Message.of("as-said", "size"), typed))
                         .getMessage());
     }
 
@@ -74,11 +80,15 @@ class DecimalTextTest {
         if (read) {
             assertEquals(
                     typed,
-                    DecimalText.read(Input.figure("size"), () -> "size", typed).toPlainString());
+                    DecimalText.read(Input.figure("size"), () -> Message.of("as-said", "size"), typed)
+                            .toPlainString());
         } else {
             assertEquals(
                     "size is \"%s…\": it is not a decimal number".formatted(typed.substring(0, 60)),
-                    assertThrows(CannotAnswer.class, () -> DecimalText.read(Input.figure("size"), () -> "size", typed))
+                    assertThrows(
+                                    CannotAnswer.class,
+                                    () -> DecimalText.read(
+                                            Input.figure("size"), () -> Message.of("as-said", "size"), typed))
                             .getMessage());
         }
     }

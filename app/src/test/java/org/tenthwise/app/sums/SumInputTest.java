@@ -15,6 +15,7 @@ import org.tenthwise.app.sums.written.NotJson;
 import org.tenthwise.app.sums.written.WrittenObject;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.words.Message;
 
 class SumInputTest {
 
@@ -151,13 +152,13 @@ class SumInputTest {
 
     @Test
     void whatTheModelRefusesIsSaidOfTheKeyAndWhatWasTyped() {
-        SumInput given = given("\"f\":\"1.50\",\"w\":\"H7\",\"l\":[1]");
+        SumInput given = given("\"f\":\"1.50\",\"w\":\"H7\",\"l\":[1],\"step\":0.1");
         refused("f is 1.50: not so", () -> given.about(Input.name("f"), SumInputTest::never));
         refused("w is \"H7\": not so", () -> given.about(Input.name("w"), SumInputTest::never));
         refused("l: not so", () -> given.about(Input.name("l"), SumInputTest::never));
         refused(
-                "f is 1.50: it is too small",
-                () -> given.about(Input.name("f"), "it is too small", SumInputTest::never));
+                "step is 0.1: it must not be less than least_step, nor so small that the hole takes a thousand pecks",
+                () -> given.about(Input.name("step"), "too-small", SumInputTest::never));
         assertEquals("done", given.about(Input.name("f"), () -> "done"));
     }
 
@@ -190,7 +191,11 @@ class SumInputTest {
 
     @Test
     void whatIsNotRightIsRefusedWithItsReason() {
-        Input<BigDecimal> flat = Input.figure("k").that(angle -> angle.signum() == 0, "0", "it must be flat");
+        Input<BigDecimal> flat = Input.figure("k")
+                .that(
+                        angle -> angle.signum() == 0,
+                        Message.of("as-said", "0"),
+                        Message.of("as-said", "it must be flat"));
         assertEquals(BigDecimal.ZERO, given("\"k\":0").get(flat));
         refused("k is 1.0: it must be flat", () -> given("\"k\":1.0").get(flat));
         assertEquals("k", given("\"k\":0").get(flat.as(angle -> "k")));

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.words.Message;
 
 class SumResultTest {
 
@@ -20,7 +21,7 @@ class SumResultTest {
     private static final Output<List<Length>> LENGTHS = Output.lengths("l");
 
     private static SumResult.Writing in(Unit unit) {
-        return SumDescription.named("any").on("b").in(unit);
+        return SumDescription.named("any").in(unit);
     }
 
     private static String text(SumResult result, String key) {
@@ -94,16 +95,18 @@ class SumResultTest {
     void resultsAndNotesKeepTheirOrder() {
         SumResult answer = in(Unit.MILLIMETRE)
                 .put(Output.word("z", "pass", "fail"), "pass")
-                .note("One.")
+                .note(Message.of("as-said", "One."))
                 .put(Output.whole("a"), 3)
                 .put(Output.exact("m"), new BigDecimal("1E+2"))
                 .put(LENGTHS, List.of(AN_INCH, Length.ZERO))
-                .note("Two.")
-                .on("ISO 1:2022");
+                .note(Message.of("as-said", "Two."))
+                .on(Message.of("as-said", "ISO 1:2022"));
         assertEquals(
                 List.of("z", "a", "m", "l"),
                 List.copyOf(answer.written().values().keySet()));
-        assertEquals(List.of("One.", "Two."), answer.notes());
+        assertEquals(
+                List.of("One.", "Two."),
+                answer.notes().stream().map(Message::toString).toList());
         assertEquals("100", text(answer, "m"));
         assertEquals(
                 SumValue.Many.of(List.of("25.400000", "0.000000")),

@@ -18,6 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.words.Message;
 
 class SumsTest {
 
@@ -38,9 +39,7 @@ class SumsTest {
             describedAs("fixed").in(Unit.MILLIMETRE).done();
 
     private static SumDescription describedAs(String name) {
-        return SumDescription.named(name)
-                .takes(Input.length("d"), Input.name("zone"))
-                .on("common practice");
+        return SumDescription.named(name).takes(Input.length("d"), Input.name("zone"));
     }
 
     private static Supplier<SumResult> failing(RuntimeException trouble) {
@@ -54,7 +53,7 @@ class SumsTest {
     }
 
     private static String refused(Supplier<SumResult> answer, Map<String, String> given) {
-        return assertInstanceOf(Problem.class, ask(answer, given)).words();
+        return assertInstanceOf(Problem.class, ask(answer, given)).why().toString();
     }
 
     @Test
@@ -66,14 +65,16 @@ class SumsTest {
                                 Problem.class,
                                 new Sums(List.of(new Fixed("fixed", () -> ANSWER)))
                                         .ask("fxied", Asking.given(Unit.MILLIMETRE, Map.of())))
-                        .words());
+                        .why()
+                        .toString());
     }
 
     @Test
     void keysASumDoesNotTakeAreNamedAllAtOnce() {
         Problem problem =
                 assertInstanceOf(Problem.class, ask(() -> ANSWER, Map.of("d", "1", "zoen", "H7", "size", "3")));
-        assertEquals("fixed takes no size, zoen: it takes d, zone", problem.words());
+        assertEquals(
+                "fixed takes no size, zoen: it takes d, zone", problem.why().toString());
         assertEquals(Optional.of("size"), problem.key());
     }
 
@@ -86,7 +87,10 @@ class SumsTest {
     @Test
     void whateverASumThrowsIsARefusal() {
         assertEquals(
-                "zone is \"Q7\"", refused(failing(new CannotAnswer(Input.name("zone"), "zone is \"Q7\"")), Map.of()));
+                "zone is \"Q7\"",
+                refused(
+                        failing(new CannotAnswer(Input.name("zone"), Message.of("as-said", "zone is \"Q7\""))),
+                        Map.of()));
         assertEquals(
                 "Lower limit 2 is above upper limit 1",
                 refused(failing(new IllegalArgumentException("Lower limit 2 is above upper limit 1")), Map.of()));
@@ -114,8 +118,10 @@ class SumsTest {
         Sums sums = Handbook.sums();
         Problem none = assertInstanceOf(
                 Problem.class, sums.ask(name, Asking.given(Unit.MILLIMETRE, Map.of("no-such-key", "1"))));
-        Set<String> keys = new TreeSet<>(List.of(
-                none.words().substring(none.words().indexOf(": it takes ") + 11).split(", ")));
+        Set<String> keys = new TreeSet<>(List.of(none.why()
+                .toString()
+                .substring(none.why().toString().indexOf(": it takes ") + 11)
+                .split(", ")));
         for (SumValue typed : List.of(
                 new SumValue.Text("0"),
                 new SumValue.Text("-1"),
@@ -150,11 +156,12 @@ class SumsTest {
             for (Optional<Unit> unit : List.of(Optional.of(Unit.INCH), Optional.<Unit>empty())) {
                 if (sums.ask(name, new SumInput(unit, given)) instanceof Problem problem) {
                     assertTrue(
-                            !problem.words().isBlank()
-                                    && problem.words().lines().count() == 1
-                                    && !problem.words().contains("Exception")
-                                    && !problem.words().contains("does not come out with"),
-                            () -> "%s given %s: %s".formatted(name, given, problem.words()));
+                            !problem.why().toString().isBlank()
+                                    && problem.why().toString().lines().count() == 1
+                                    && !problem.why().toString().contains("Exception")
+                                    && !problem.why().toString().contains("does not come out with"),
+                            () -> "%s given %s: %s"
+                                    .formatted(name, given, problem.why().toString()));
                 }
             }
         }

@@ -8,8 +8,8 @@ import java.util.Map;
  *
  * @param key which text
  * @param values by the name of the gap; a number fills a gap as a number of the language, a {@link Message} as its
- *     sentence, an enum by its name in small letters with hyphens, several with commas between, anything else as its
- *     own text
+ *     sentence, a {@link Keyed} by its name, an enum by its name in small letters with hyphens, several with commas
+ *     between, anything else as its own text
  */
 public record Message(String key, Map<String, Object> values) {
 
@@ -43,9 +43,9 @@ public record Message(String key, Map<String, Object> values) {
         return of("one-after-another", this, next);
     }
 
-    /** In English, for a log or a test; whoever shows it asks {@link Words}. */
+    /** In English and with keys, for a log or a test; whoever shows it asks {@link Words}. */
     @Override
     public String toString() {
-        return Words.ENGLISH.say(this);
+        return Words.ENGLISH.byKey().say(this);
     }
 }

@@ -54,7 +54,9 @@ final class Phrase {
         String name = pattern.getSubstring(pattern.getPart(gap + 1));
         Object value = values.get(name);
         if (value == null) {
-            throw new IllegalArgumentException("Nothing is given for gap %s of %s".formatted(name, key));
+            value = words.named(name)
+                    .orElseThrow(() ->
+                            new IllegalArgumentException("Nothing is given for gap %s of %s".formatted(name, key)));
         }
         String shown = words.show(value);
         switch (pattern.getPart(gap).getArgType()) {

@@ -12,11 +12,13 @@ import java.util.Collection;
 import java.util.Locale;
 import java.util.Map;
 import java.util.MissingResourceException;
+import java.util.Optional;
 import java.util.Properties;
 import java.util.ServiceLoader;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /**
@@ -36,7 +38,8 @@ public final class Words {
     private final Map<String, String> texts;
     private final PluralRules plurals;
     private final String decimal;
-    private final Map<String, Phrase> phrases = new ConcurrentHashMap<>();
+    private final Optional<UnaryOperator<String>> names;
+    private final Map<String, Phrase> phrases;
 
     /** Words from {@code texts} by key, with the numbers and plurals of {@code locale}. */
     public Words(Locale locale, Map<String, String> texts) {
@@ -44,6 +47,17 @@ public final class Words {
         this.texts = Map.copyOf(texts);
         this.plurals = PluralRules.forLocale(locale);
         this.decimal = DecimalFormatSymbols.getInstance(locale).getDecimalSeparatorString();
+        this.names = Optional.empty();
+        this.phrases = new ConcurrentHashMap<>();
+    }
+
+    private Words(Words same, UnaryOperator<String> names) {
+        this.locale = same.locale;
+        this.texts = same.texts;
+        this.plurals = same.plurals;
+        this.decimal = same.decimal;
+        this.names = Optional.of(names);
+        this.phrases = same.phrases;
     }
 
     /** The words for {@code locale}; English, with English numbers, where there are none in its language. */
@@ -69,6 +83,19 @@ public final class Words {
         Map<String, String> sorted = new TreeMap<>();
         texts.forEach((key, text) -> sorted.put((String) key, (String) text));
         return sorted;
+    }
+
+    /**
+     * The same words for a reader of whom {@code names} tells what to call a thing by its key: each {@link Keyed} that
+     * fills a gap, and what belongs into a gap that nothing is given for, which bears the key as its name.
+     */
+    public Words naming(UnaryOperator<String> names) {
+        return new Words(this, names);
+    }
+
+    /** The same words for whoever knows things by their keys. */
+    public Words byKey() {
+        return naming(UnaryOperator.identity());
     }
 
     public Locale locale() {
@@ -120,8 +147,16 @@ public final class Words {
         return stem + "." + name(value);
     }
 
+    /** What fills a gap of that name where nothing is given for it. */
+    Optional<String> named(String gap) {
+        return names.map(known -> known.apply(gap));
+    }
+
     /** A value as it fills a gap. */
     String show(Object value) {
+        if (value instanceof Keyed thing) {
+            return named(thing.key()).orElse(thing.key());
+        }
         if (value instanceof Message message) {
             return say(message);
         }

@@ -21,9 +21,7 @@ public final class CutInputs {
     static Length lower(SumInput given) {
         Length lower = given.get(LOWER);
         if (given.get(UPPER).isBelow(lower)) {
-            throw new CannotAnswer(
-                    UPPER,
-                    "upper is %s: it is below lower, which is %s".formatted(given.text(UPPER), given.text(LOWER)));
+            throw new CannotAnswer(UPPER, "below-lower", given.text(UPPER), given.text(LOWER));
         }
         return lower;
     }

@@ -24,8 +24,7 @@ public final class CutterWearSum implements Sum {
     public static final Output<Length> WEAR_AFTER = Output.length("wear_after").sometimes();
     private static final SumDescription DESCRIPTION = SumDescription.named("cutter-wear")
             .takes(FEATURE, TARGET, MEASURED, WEAR)
-            .gives(WEAR_CHANGE, WEAR_AFTER)
-            .on("Half of the error of the width for each wall: common practice with cutter radius compensation");
+            .gives(WEAR_CHANGE, WEAR_AFTER);
 
     private static final Map<String, Feature> FEATURES = Map.of("pocket", Feature.WIDTH, "boss", Feature.DIAMETER);
 
@@ -39,8 +38,6 @@ public final class CutterWearSum implements Sum {
         Length change = CutterWear.change(given.get(FEATURE), given.get(MEASURED), given.get(TARGET));
         SumResult.Writing answer = DESCRIPTION.in(given.inUnit()).put(WEAR_CHANGE, change);
         given.find(WEAR).ifPresent(wear -> answer.put(WEAR_AFTER, wear.plus(change)));
-        return answer.note("For a register of the cutter's radius that is added to it: a smaller value cuts nearer to "
-                        + "the wall, a pocket wider and a boss smaller.")
-                .done();
+        return answer.note("register").done();
     }
 }

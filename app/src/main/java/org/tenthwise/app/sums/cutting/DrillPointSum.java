@@ -17,14 +17,11 @@ public final class DrillPointSum implements Sum {
     private static final BigDecimal FLAT = BigDecimal.valueOf(180);
 
     public static final Input<Length> DIAMETER = Input.positiveLength("diameter");
-    public static final Input<BigDecimal> POINT_ANGLE = Input.positive("point_angle")
-            .in(Quantity.ANGLE)
-            .that(angle -> angle.compareTo(FLAT) <= 0, "up to 180", "it must not be more than 180 degrees");
+    public static final Input<BigDecimal> POINT_ANGLE =
+            Input.positive("point_angle").in(Quantity.ANGLE).that(angle -> angle.compareTo(FLAT) <= 0);
     public static final Output<Length> LENGTH = Output.length("length");
-    private static final SumDescription DESCRIPTION = SumDescription.named("drill-point")
-            .takes(DIAMETER, POINT_ANGLE)
-            .gives(LENGTH)
-            .on("Geometry of a cone");
+    private static final SumDescription DESCRIPTION =
+            SumDescription.named("drill-point").takes(DIAMETER, POINT_ANGLE).gives(LENGTH);
 
     @Override
     public SumDescription description() {

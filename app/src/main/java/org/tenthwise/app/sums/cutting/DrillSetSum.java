@@ -1,5 +1,6 @@
 package org.tenthwise.app.sums.cutting;
 
+import java.math.BigDecimal;
 import java.util.List;
 import org.tenthwise.app.sums.CannotAnswer;
 import org.tenthwise.app.sums.Input;
@@ -21,7 +22,7 @@ public final class DrillSetSum implements Sum {
     public static final Input<Length> PER_DRILL = Input.positiveLength("per_drill");
     public static final Input<List<Length>> REACHES = Input.lengths("reaches");
     public static final Input<Length> CHIP_CLEARANCE =
-            Input.lengthNotNegative("chip_clearance").usually("0 with `reaches`");
+            Input.lengthNotNegative("chip_clearance").usually();
     public static final Output<Length> FROM = Output.length("from");
     public static final Output<Length> TO = Output.length("to");
     public static final Output<Length> LEAST_REACH = Output.length("least_reach");
@@ -31,9 +32,7 @@ public final class DrillSetSum implements Sum {
             .takes(DEPTH, START)
             .takesOneOf(PER_DRILL, REACHES)
             .takes(CHIP_CLEARANCE)
-            .gives(STEPS, DRILLS)
-            .on("Each drill runs in the hole of the one before, flutes clear of the hole by the chip clearance: "
-                    + "common practice");
+            .gives(STEPS, DRILLS);
 
     @Override
     public SumDescription description() {
@@ -45,18 +44,12 @@ public final class DrillSetSum implements Sum {
         Length depth = given.get(DEPTH);
         Length start = given.get(START);
         if (!start.isBelow(depth)) {
-            throw new CannotAnswer(
-                    START,
-                    "start is %s: it must be less than depth, which is %s"
-                            .formatted(given.text(START), given.text(DEPTH)));
+            throw new CannotAnswer(START, "beyond", given.text(START), given.text(DEPTH));
         }
         if (given.has(REACHES) == given.has(PER_DRILL)) {
-            throw new CannotAnswer(
-                    PER_DRILL,
-                    given.has(PER_DRILL)
-                            ? "per_drill is %s and reaches are given: one of them is enough"
-                                    .formatted(given.text(PER_DRILL))
-                            : "per_drill is missing: give it with chip_clearance, or reaches");
+            throw given.has(PER_DRILL)
+                    ? new CannotAnswer(PER_DRILL, "both", given.text(PER_DRILL))
+                    : new CannotAnswer(PER_DRILL, "neither");
         }
         DrillSet set = given.has(PER_DRILL) ? ofStages(given, depth, start) : ofReaches(given, depth, start);
         SumResult.Writing answer = DESCRIPTION
@@ -70,27 +63,23 @@ public final class DrillSetSum implements Sum {
     private static DrillSet ofStages(SumInput given, Length depth, Length start) {
         Length perDrill = given.get(PER_DRILL);
         Length clearance = given.get(CHIP_CLEARANCE);
-        return given.about(
-                PER_DRILL,
-                "the hole would take more drills than any set has",
-                () -> DrillSet.ofStages(depth, start, perDrill, clearance));
+        return given.about(PER_DRILL, "too-many", () -> DrillSet.ofStages(depth, start, perDrill, clearance));
     }
 
     private static DrillSet ofReaches(SumInput given, Length depth, Length start) {
         List<Length> reaches = given.get(REACHES);
         reaches.stream().filter(reach -> reach.signum() <= 0).findFirst().ifPresent(reach -> {
-            throw new CannotAnswer(
-                    REACHES, "reaches has %s: each must be more than nought".formatted(plain(given, reach)));
+            throw new CannotAnswer(REACHES, "not-positive", plain(given, reach));
         });
         Length clearance = given.find(CHIP_CLEARANCE).orElse(Length.ZERO);
         if (Length.greatest(reaches).minus(clearance).isBelow(depth)) {
             throw new CannotAnswer(
                     REACHES,
-                    ("reaches go to %s: with a chip clearance of %s the last drill ends at %s and cannot reach "
-                                    + "depth, which is %s")
-                            .formatted(
-                                    plain(given, Length.greatest(reaches)), plain(given, clearance),
-                                    plain(given, Length.greatest(reaches).minus(clearance)), given.text(DEPTH)));
+                    "too-short",
+                    plain(given, Length.greatest(reaches)),
+                    plain(given, clearance),
+                    plain(given, Length.greatest(reaches).minus(clearance)),
+                    given.text(DEPTH));
         }
         return DrillSet.ofReaches(depth, start, reaches, clearance);
     }
@@ -100,31 +89,24 @@ public final class DrillSetSum implements Sum {
     }
 
     private static void notes(SumResult.Writing answer, SumInput given, DrillSet set) {
-        answer.note(
-                "Depths are to where the point ends up: where the drawing gives the depth of the full diameter, add "
-                        + "the length of the point, 0.3 of the diameter for 118°.");
+        answer.note("point");
         if (set.endsShort()) {
-            answer.note("The last stage is short: see whether a little more for each drill, or a longer one, saves a "
-                    + "drill.");
+            answer.note("short-stage");
         }
         if (given.has(REACHES)) {
             int spare = given.get(REACHES).size() - set.stages().size();
             if (spare > 0) {
-                answer.note("Not every drill at hand is needed: %d can stay in the rack.".formatted(spare));
+                answer.note("spare", spare);
             }
             if (!given.has(CHIP_CLEARANCE)) {
-                answer.note("No chip_clearance was given: the reaches are taken as what goes into the hole with the "
-                        + "chips still finding a way out.");
+                answer.note("no-clearance");
             }
         }
-        answer.note(
-                "Clear the chips at every change of drill and every stop, with the spindle stopped and never by hand.");
-        answer.note("A long drill brought up to speed outside the hole whips and can break: lead it into the hole "
-                + "stopped or slow, and only then to speed. The shop's rules and the drill maker's figures "
-                + "go before this.");
+        answer.note("chips");
+        answer.note("lead-in");
     }
 
-    private static String plain(SumInput given, Length length) {
-        return length.in(given.inUnit()).toPlainString();
+    private static BigDecimal plain(SumInput given, Length length) {
+        return length.in(given.inUnit());
     }
 }

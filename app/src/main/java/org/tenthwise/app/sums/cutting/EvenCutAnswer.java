@@ -30,13 +30,10 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.words.Message;
 
 /** One even cut for every size, or why there is none and what may come off at the most. */
 final class EvenCutAnswer {
-
-    static final String BASIS =
-            "One even cut, never more than the size with the least metal left can give: common practice; a size "
-                    + "on a limit is in size, guard band as in ISO 14253-1";
 
     /** Each of them asks for an even cut. */
     private static final List<Input<?>> ASKING = List.of(SIZES, GUARD_BAND, LEAST_CUT, OFFSET_STEP, COMBINE);
@@ -87,34 +84,25 @@ final class EvenCutAnswer {
             refused(answer, (EvenCut.NoCut) cut);
         }
         if (sizes.size() == 1) {
-            answer.note("One size was given: the rest of the wall is taken to be as large.");
+            answer.note("one-size");
         } else if (bound.size() < sizes.size()) {
-            answer.note(
-                    "The limits bind the %s of the sizes, %s, as the drawing must say; single sizes may lie outside."
-                            .formatted(given.text(COMBINE), plain(bound.get(0))));
+            answer.note("combined", given.text(COMBINE), plain(bound.get(0)));
         }
-        return answer.on(BASIS);
+        return answer.on("even");
     }
 
     private void offered(SumResult.Writing answer, EvenCut.Offered cut) {
-        answer.note("The change is as the register counts, for an X offset that counts away from the axis, outside and "
-                + "inside alike.");
-        answer.note("It takes for granted that as much comes off as is asked: the same edge, about the same depth of "
-                + "cut. With a fresh edge or a much lighter cut take half, measure, take the rest.");
+        answer.note("even-register");
+        answer.note("as-asked");
         Length ends = Length.greatest(bound).plus(Length.least(bound)).half().plus(cut.change());
         if (!ends.equals(aim)) {
-            answer.note("%s comes to %s, not to the aim, %s: a limit or the step of the register keeps it from there."
-                    .formatted(bound.size() == 1 ? "The size" : "The middle of the sizes", plain(ends), plain(aim)));
+            answer.note(bound.size() == 1 ? "size-ends" : "middle-ends", plain(ends), plain(aim));
         }
         if (isInside()) {
-            answer.note(
-                    isProven()
-                            ? "In size: the cut is not needed."
-                            : "In size, but within the guard band: a light cut, or a better gauge.");
+            answer.note(isProven() ? "no-need" : "within-band");
         }
         if (!given.has(OFFSET_STEP)) {
-            answer.note(
-                    "No offset_step was given: if the register cannot hold all places, round so that metal is left.");
+            answer.note("no-step");
         }
     }
 
@@ -131,38 +119,30 @@ final class EvenCutAnswer {
                             case PAST_SIZE -> "past-size";
                         });
         answer.put(REASON, no.reason().name().toLowerCase(Locale.ROOT).replace('_', '-'));
-        answer.note(
-                switch (no.reason()) {
-                    case UNEVEN ->
-                        (bound.size() == 1
-                                        ? "No step of the register brings it in between the guard bands."
-                                        : "Uneven by %s: no even cut brings every size in."
-                                                .formatted(plain(
-                                                        Length.greatest(bound).minus(Length.least(bound)))))
-                                + safe(no);
-                    case BELOW_LEAST_CUT ->
-                        inside && !given.has(LEAST_CUT)
-                                ? "In size, and nothing is left to the aim: no cut."
-                                : "Below the least cut: a spring pass at the same offset, a fresh edge, hone, or "
-                                        + "leave it as it is and have it signed for.";
-                    case PAST_SIZE -> "Past size: no cut brings it back. Nothing more may come off.";
-                });
-        answer.note(
-                "The safe cut is on diameter, whatever the register counts: by it no size passes its limit less the "
-                        + "guard band.");
+        switch (no.reason()) {
+            case UNEVEN -> answer.note(uneven(no));
+            case BELOW_LEAST_CUT -> answer.note(inside && !given.has(LEAST_CUT) ? "at-aim" : "below-least-cut");
+            case PAST_SIZE -> answer.note("past");
+        }
+        answer.note("safe");
     }
 
-    private String safe(EvenCut.NoCut no) {
-        return no.safe()
-                .map(safe -> safe.signum() == 0
-                        ? " Nothing more may come off."
-                        : " At most %s may come off without a size passing its limit%s."
-                                .formatted(
-                                        plain(safe),
-                                        side.isTooLittle(safe, given.find(LEAST_CUT))
-                                                ? ": too little for this tool to cut"
-                                                : ""))
-                .orElse("");
+    private Message uneven(EvenCut.NoCut no) {
+        Message why = bound.size() == 1
+                ? said("no-step-in")
+                : said("uneven", plain(Length.greatest(bound).minus(Length.least(bound))));
+        return no.safe().map(safe -> why.and(mostOff(safe))).orElse(why);
+    }
+
+    private Message mostOff(Length safe) {
+        if (safe.signum() == 0) {
+            return said("nothing-more");
+        }
+        return said(side.isTooLittle(safe, given.find(LEAST_CUT)) ? "too-little" : "at-most", plain(safe));
+    }
+
+    private static Message said(String which, Object... values) {
+        return NextCutSum.DESCRIPTION.said(which, values);
     }
 
     private boolean isInside() {
@@ -179,12 +159,9 @@ final class EvenCutAnswer {
 
     private List<Length> sizes() {
         if (given.has(SIZES) == given.has(MEASURED)) {
-            throw new CannotAnswer(
-                    SIZES,
-                    given.has(SIZES)
-                            ? "sizes are given and measured is %s: one of them is enough"
-                                    .formatted(given.text(MEASURED))
-                            : "sizes is missing: give it, or measured");
+            throw given.has(SIZES)
+                    ? new CannotAnswer(SIZES, "both", given.text(MEASURED))
+                    : new CannotAnswer(SIZES, "neither");
         }
         return given.has(SIZES) ? given.get(SIZES) : List.of(given.get(MEASURED));
     }
@@ -192,10 +169,7 @@ final class EvenCutAnswer {
     private Length guardBand() {
         Length band = given.get(GUARD_BAND);
         if (band.plus(band).isAbove(limits.width().orElseThrow())) {
-            throw new CannotAnswer(
-                    GUARD_BAND,
-                    "guard_band is %s: from both limits it leaves nothing between them"
-                            .formatted(given.text(GUARD_BAND)));
+            throw new CannotAnswer(GUARD_BAND, "leaves-zero", given.text(GUARD_BAND));
         }
         return band;
     }
@@ -206,9 +180,7 @@ final class EvenCutAnswer {
         Length size = wanted.of(limits, side.stillCutBeyond());
         if (CutState.of(side, given.get(CutInputs.LOWER), given.get(CutInputs.UPPER), size) != CutState.IN_SIZE) {
             throw new CannotAnswer(
-                    AIM,
-                    "aim is %s: it lies outside the limits, %s to %s"
-                            .formatted(given.text(AIM), given.text(CutInputs.LOWER), given.text(CutInputs.UPPER)));
+                    AIM, "outside", given.text(AIM), given.text(CutInputs.LOWER), given.text(CutInputs.UPPER));
         }
         return size;
     }
@@ -217,7 +189,7 @@ final class EvenCutAnswer {
         return Written.of(given.figure(size), given.inUnit());
     }
 
-    private String plain(Length length) {
-        return length.in(given.inUnit()).toPlainString();
+    private BigDecimal plain(Length length) {
+        return length.in(given.inUnit());
     }
 }

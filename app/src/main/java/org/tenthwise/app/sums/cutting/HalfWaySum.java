@@ -22,8 +22,7 @@ public final class HalfWaySum implements Sum {
     public static final Output<Length> EXPECTED_SIZE = Output.length("expected_size");
     private static final SumDescription DESCRIPTION = SumDescription.named("half-way")
             .takes(CutInputs.SIDE, MEASURED, AIM, CutInputs.REGISTER)
-            .gives(OFFSET_CHANGE, EXPECTED_SIZE)
-            .on("Half of what is left, then the rest: common practice");
+            .gives(OFFSET_CHANGE, EXPECTED_SIZE);
 
     @Override
     public SumDescription description() {
@@ -36,18 +35,14 @@ public final class HalfWaySum implements Sum {
         Length measured = given.get(MEASURED);
         Length aim = given.get(AIM);
         if (NextCut.of(side, measured, aim).stockLeft().signum() == 0) {
-            throw new CannotAnswer(
-                    MEASURED,
-                    "measured is %s: nothing is left to come off before the aim, %s"
-                            .formatted(given.text(MEASURED), given.text(AIM)));
+            throw new CannotAnswer(MEASURED, "done", given.text(MEASURED), given.text(AIM));
         }
         HalfWay half = HalfWay.of(side, measured, aim);
         return DESCRIPTION
                 .in(given.inUnit())
                 .put(OFFSET_CHANGE, given.get(CutInputs.REGISTER).counts(half.changeOnDiameter()))
                 .put(EXPECTED_SIZE, half.expectedSize())
-                .note("Measure after this cut: what differs from expected_size will differ again by as much in "
-                        + "the second, like cut.")
+                .note("measure")
                 .done();
     }
 }

@@ -23,7 +23,7 @@ public final class NextCutSum implements Sum {
     public static final String NAME = "next-cut";
     public static final Input<Length> MEASURED = Input.length("measured");
     public static final Input<List<Length>> SIZES = Input.lengths("sizes");
-    public static final Input<Length> AIM = Input.length("aim").usually("the middle; or `middle`, `third`");
+    public static final Input<Length> AIM = Input.length("aim").usually();
     public static final Input<Length> GUARD_BAND =
             Input.lengthNotNegative("guard_band").usually("0");
     public static final Input<Length> LEAST_CUT =
@@ -44,9 +44,7 @@ public final class NextCutSum implements Sum {
             .takesOneOf(MEASURED, SIZES)
             .takes(CutInputs.REGISTER, GUARD_BAND, LEAST_CUT, OFFSET_STEP, COMBINE)
             .gives(OFFSET_CHANGE, STOCK_LEFT, SAFE_CUT, STATE, REASON)
-            .on(
-                    "Change = aim − measured on diameter, common practice; a size on a limit is in size",
-                    EvenCutAnswer.BASIS);
+            .on("basis", "even");
 
     @Override
     public SumDescription description() {
@@ -66,9 +64,7 @@ public final class NextCutSum implements Sum {
         CutState ofTheAim = CutState.of(side, lower, upper, aim);
         if (ofTheAim == CutState.PAST_SIZE) {
             throw new CannotAnswer(
-                    AIM,
-                    "aim is %s: it lies past the limits, %s to %s"
-                            .formatted(given.text(AIM), given.text(CutInputs.LOWER), given.text(CutInputs.UPPER)));
+                    AIM, "past", given.text(AIM), given.text(CutInputs.LOWER), given.text(CutInputs.UPPER));
         }
         Length measured = given.get(MEASURED);
         NextCut cut = NextCut.of(side, measured, aim);
@@ -78,15 +74,14 @@ public final class NextCutSum implements Sum {
                 .put(OFFSET_CHANGE, given.get(CutInputs.REGISTER).counts(cut.changeOnDiameter()))
                 .put(STOCK_LEFT, cut.stockLeft())
                 .put(STATE, state.name().toLowerCase(Locale.ROOT).replace('_', '-'))
-                .note("The change is for an X offset that counts away from the axis, outside and inside alike; "
-                        + "stock_left is on diameter.");
+                .note("register");
         if (ofTheAim == CutState.CUT_AGAIN) {
-            answer.note("The aim leaves metal on for a later cut: a part at the aim is not in size yet.");
+            answer.note("aim-leaves");
         }
         if (state == CutState.IN_SIZE && cut.changeOnDiameter().signum() != 0) {
-            answer.note("In size: the change is for the next part, not for another cut on this one.");
+            answer.note("in-size");
         } else if (state == CutState.PAST_SIZE) {
-            answer.note("Past size: no cut brings this part back; the change is for the next one.");
+            answer.note("past-size");
         }
         return answer.done();
     }

@@ -11,6 +11,7 @@ import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.drilling.Pecks;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.words.Message;
 
 /** The depths at which a drill is drawn back to clear the chips. */
 public final class PecksSum implements Sum {
@@ -19,7 +20,7 @@ public final class PecksSum implements Sum {
     public static final Input<Length> FIRST = Input.positiveLength("first");
     public static final Input<Length> STEP = Input.positiveLength("step");
     public static final Input<BigDecimal> SHRINK = Input.positive("shrink")
-            .that(shrink -> shrink.compareTo(BigDecimal.ONE) <= 0, "up to 1", "it must not be more than 1")
+            .that(shrink -> shrink.compareTo(BigDecimal.ONE) <= 0)
             .optional();
     public static final Input<Length> LEAST_STEP =
             Input.positiveLength("least_step").optional();
@@ -27,8 +28,7 @@ public final class PecksSum implements Sum {
     public static final Output<List<Length>> DEPTHS = Output.lengths("depths");
     private static final SumDescription DESCRIPTION = SumDescription.named("pecks")
             .takes(DEPTH, FIRST, STEP, SHRINK, LEAST_STEP)
-            .gives(COUNT, DEPTHS)
-            .on("Arithmetic; first peck and steps by common practice");
+            .gives(COUNT, DEPTHS);
 
     @Override
     public SumDescription description() {
@@ -42,20 +42,16 @@ public final class PecksSum implements Sum {
         Length step = given.get(STEP);
         if (given.has(SHRINK) != given.has(LEAST_STEP)) {
             Input<?> missing = given.has(SHRINK) ? LEAST_STEP : SHRINK;
-            throw new CannotAnswer(missing, "%s is missing: shrink and least_step go together".formatted(missing));
+            throw new CannotAnswer(missing, Message.of("given.pecks-together", missing));
         }
         BigDecimal shrink = given.find(SHRINK).orElse(BigDecimal.ONE);
         Length least = given.find(LEAST_STEP).orElse(step);
-        Pecks pecks = given.about(
-                STEP,
-                "it must not be less than least_step, nor so small that the hole takes a thousand pecks",
-                () -> Pecks.of(depth, first, step, shrink, least));
+        Pecks pecks = given.about(STEP, "too-small", () -> Pecks.of(depth, first, step, shrink, least));
         return DESCRIPTION
                 .in(given.inUnit())
                 .put(COUNT, pecks.depths().size())
                 .put(DEPTHS, pecks.depths())
-                .note("Draw the drill back far enough at each for the chips to leave and the coolant to reach the "
-                        + "point; clear them with the spindle stopped, as the shop's rules say.")
+                .note("draw-back")
                 .done();
     }
 }

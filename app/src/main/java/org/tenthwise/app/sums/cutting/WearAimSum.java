@@ -20,9 +20,7 @@ public final class WearAimSum implements Sum {
     public static final Output<Length> WEAR_ROOM = Output.length("wear_room");
     private static final SumDescription DESCRIPTION = SumDescription.named("wear-aim")
             .takes(CutInputs.SIDE, CutInputs.LOWER, CutInputs.UPPER, SD, EXPANDED_UNCERTAINTY)
-            .gives(START, RESET, WEAR_ROOM)
-            .on("Three standard deviations and the expanded uncertainty from each limit: common practice "
-                    + "with charts of tool wear, ISO 14253-1");
+            .gives(START, RESET, WEAR_ROOM);
 
     @Override
     public SumDescription description() {
@@ -36,20 +34,14 @@ public final class WearAimSum implements Sum {
         Length deviation = given.get(SD);
         Length uncertainty = given.get(EXPANDED_UNCERTAINTY);
         WearAim aim = given.about(
-                SD,
-                "three times that and the expanded uncertainty, kept from each limit, leave no room for wear",
-                () -> WearAim.of(side, lower, given.get(CutInputs.UPPER), deviation, uncertainty));
+                SD, "no-room", () -> WearAim.of(side, lower, given.get(CutInputs.UPPER), deviation, uncertainty));
         return DESCRIPTION
                 .in(given.inUnit())
                 .put(START, aim.start())
                 .put(RESET, aim.reset())
                 .put(WEAR_ROOM, aim.room())
-                .note(
-                        side == Feature.BORE
-                                ? "An inside shrinks as the edge wears: start is near the upper limit."
-                                : "An outside grows as the edge wears: start is near the lower limit.")
-                .note("This counts on wear alone: look at the edge as the shop's rules say, for one that chips "
-                        + "does not warn.")
+                .note(side == Feature.BORE ? "inside" : "outside")
+                .note("edge")
                 .done();
     }
 }

@@ -21,8 +21,7 @@ public final class GuardBandSum implements Sum {
     public static final Output<Length> GUARD_BAND = Output.length("guard_band");
     private static final SumDescription DESCRIPTION = SumDescription.named("guard-band")
             .takes(EXPANDED_UNCERTAINTY, COVERAGE_FACTOR, PROBABILITY)
-            .gives(GUARD_BAND)
-            .on("JCGM 106:2012, 8.3.2; 95 % unless agreed otherwise, ISO 14253-1:2017");
+            .gives(GUARD_BAND);
 
     private static final BigDecimal USUAL_PROBABILITY = new BigDecimal("0.95");
 
@@ -39,9 +38,7 @@ public final class GuardBandSum implements Sum {
         return DESCRIPTION
                 .in(given.inUnit())
                 .put(GUARD_BAND, given.about(PROBABILITY, () -> GuardBand.width(probability, standard)))
-                .note(("A size inside a limit by this much or more conforms with a probability of %s or more, "
-                                + "while the other limit is far.")
-                        .formatted(probability.toPlainString()))
+                .note("probability", probability)
                 .done();
     }
 }

@@ -40,9 +40,7 @@ public final class JudgeSum implements Sum {
                     EXPANDED_UNCERTAINTY,
                     COVERAGE_FACTOR,
                     LimitInputs.GUARD_BAND)
-            .gives(VERDICT, DISTANCE, CONFORMANCE_PROBABILITY, TEST_UNCERTAINTY_RATIO)
-            .on("ISO 14253-1 and JCGM 106:2012, 8.3 (guard band); JCGM 106:2012, 7 (probability); ANSI/NCSL Z540.3 "
-                    + "(ratio)");
+            .gives(VERDICT, DISTANCE, CONFORMANCE_PROBABILITY, TEST_UNCERTAINTY_RATIO);
 
     private static final BigDecimal TWO = BigDecimal.valueOf(2);
     private static final double USUAL_RATIO = 4;
@@ -63,12 +61,15 @@ public final class JudgeSum implements Sum {
                 .in(given.inUnit())
                 .put(VERDICT, verdict.standing().name().toLowerCase(Locale.ROOT))
                 .put(DISTANCE, margin.distance(), places(margin.distance(), given.inUnit()))
-                .note(where(margin, given.inUnit()));
+                .note(
+                        margin.distance().signum() == 0 ? "on-limit" : margin.inside() ? "inside" : "outside",
+                        margin.limit(),
+                        margin.distance().in(given.inUnit()),
+                        given.inUnit().symbol());
         Optional<Length> expanded = given.find(EXPANDED_UNCERTAINTY);
         BigDecimal factor = given.find(COVERAGE_FACTOR).orElse(TWO);
         if (expanded.isEmpty() && given.has(COVERAGE_FACTOR)) {
-            answer.note("No expanded_uncertainty was given, so the coverage_factor of %s was not used."
-                    .formatted(factor.toPlainString()));
+            answer.note("no-uncertainty", factor);
         }
         expanded.ifPresent(known -> uncertain(answer, limits, size, margin, known, factor));
         return answer.done();
@@ -83,36 +84,18 @@ public final class JudgeSum implements Sum {
             BigDecimal factor) {
         Length standard = expanded.dividedBy(factor);
         if (standard.signum() == 0) {
-            throw new CannotAnswer(
-                    COVERAGE_FACTOR,
-                    "coverage_factor is %s: it leaves nothing of the expanded_uncertainty"
-                            .formatted(factor.toPlainString()));
+            throw new CannotAnswer(COVERAGE_FACTOR, "too-large", factor);
         }
         answer.put(CONFORMANCE_PROBABILITY, Conformance.probability(limits, size, standard));
         UncertaintyRatio.of(limits, expanded).ifPresent(ratio -> {
             answer.put(TEST_UNCERTAINTY_RATIO, ratio);
             if (ratio < USUAL_RATIO) {
-                answer.note("The uncertainty is more than an eighth of the tolerance: the usual ratio of 4 : 1 is not "
-                        + "met.");
+                answer.note("ratio");
             }
         });
         if (margin.distance().isBelow(expanded)) {
-            answer.note("The limit is nearer than the uncertainty: neither conforming nor not conforming is proven by "
-                    + "the whole of it.");
+            answer.note("near");
         }
-    }
-
-    private static String where(Verdict.Margin margin, Unit unit) {
-        String limit = margin.limit().name().toLowerCase(Locale.ROOT);
-        if (margin.distance().signum() == 0) {
-            return "The size is on the %s limit.".formatted(limit);
-        }
-        return "The size is %s %s %s the %s limit."
-                .formatted(
-                        margin.distance().in(unit).toPlainString(),
-                        unit.symbol(),
-                        margin.inside() ? "inside" : "outside",
-                        limit);
     }
 
     /** As exact as the figures were typed, and never shorter than any other length. */

@@ -20,10 +20,8 @@ public final class ResolutionSum implements Sum {
     public static final Output<BigDecimal> SHARE = Output.exact("share");
     public static final Output<Length> TENTH = Output.length("tenth");
     public static final Output<String> VERDICT = Output.word("verdict", "fine-enough", "too-coarse");
-    private static final SumDescription DESCRIPTION = SumDescription.named("resolution")
-            .takes(LOWER, UPPER, DIVISION)
-            .gives(SHARE, TENTH, VERDICT)
-            .on("common practice, rule of ten; GB/T 3177");
+    private static final SumDescription DESCRIPTION =
+            SumDescription.named("resolution").takes(LOWER, UPPER, DIVISION).gives(SHARE, TENTH, VERDICT);
 
     @Override
     public SumDescription description() {
@@ -35,10 +33,7 @@ public final class ResolutionSum implements Sum {
         Length lower = given.get(LOWER);
         Length upper = given.get(UPPER);
         if (!upper.isAbove(lower)) {
-            throw new CannotAnswer(
-                    UPPER,
-                    "lower is %s and upper is %s: the upper limit must be above the lower one"
-                            .formatted(given.text(LOWER), given.text(UPPER)));
+            throw new CannotAnswer(UPPER, "not-above", given.text(LOWER), given.text(UPPER));
         }
         RuleOfTen found = RuleOfTen.of(lower, upper, given.get(DIVISION));
         SumResult.Writing answer = DESCRIPTION
@@ -47,10 +42,8 @@ public final class ResolutionSum implements Sum {
                 .put(TENTH, found.tenth())
                 .put(VERDICT, found.fineEnough() ? "fine-enough" : "too-coarse");
         if (!found.fineEnough()) {
-            answer.note("One division is more than a tenth of the tolerance: take a finer gauge.");
+            answer.note("too-coarse");
         }
-        return answer.note("The whole tolerance, upper less lower, is meant. The rule is about the display, not about "
-                        + "the uncertainty, which is larger.")
-                .done();
+        return answer.note("whole").done();
     }
 }

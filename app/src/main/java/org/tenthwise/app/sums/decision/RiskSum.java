@@ -23,8 +23,7 @@ public final class RiskSum implements Sum {
     public static final Output<Double> PRODUCER = Output.figure("producer");
     private static final SumDescription DESCRIPTION = SumDescription.named("risk")
             .takes(LOWER, UPPER, PROCESS_MEAN, PROCESS_SD, STANDARD_UNCERTAINTY, GUARD_BAND)
-            .gives(CONSUMER, PRODUCER)
-            .on("JCGM 106:2012, 9.3 and 9.5, normal process and normal measurement");
+            .gives(CONSUMER, PRODUCER);
 
     private static final BigDecimal TWO = BigDecimal.valueOf(2);
 
@@ -39,17 +38,11 @@ public final class RiskSum implements Sum {
         BigDecimal lower = given.get(LOWER);
         BigDecimal tolerance = given.get(UPPER).subtract(lower);
         if (tolerance.signum() <= 0) {
-            throw new CannotAnswer(
-                    UPPER,
-                    "lower is %s and upper is %s: the upper limit must be above the lower one"
-                            .formatted(given.text(LOWER), given.text(UPPER)));
+            throw new CannotAnswer(UPPER, "not-above", given.text(LOWER), given.text(UPPER));
         }
         BigDecimal guardBand = given.get(GUARD_BAND);
         if (guardBand.multiply(TWO).compareTo(tolerance) > 0) {
-            throw new CannotAnswer(
-                    GUARD_BAND,
-                    "guard_band is %s: it is wider than half of the tolerance, and no size would pass"
-                            .formatted(given.text(GUARD_BAND)));
+            throw new CannotAnswer(GUARD_BAND, "too-wide", given.text(GUARD_BAND));
         }
         GlobalRisk risk = GlobalRisk.of(
                 new GlobalRisk.Zone(0, tolerance.doubleValue(), guardBand.doubleValue()),
@@ -60,8 +53,7 @@ public final class RiskSum implements Sum {
                 .in(given.anyUnit())
                 .put(CONSUMER, risk.consumer())
                 .put(PRODUCER, risk.producer())
-                .note("Consumer: of all parts, those outside the limits that are accepted. Producer: of all "
-                        + "parts, those inside that are not.")
+                .note("meaning")
                 .done();
     }
 }

@@ -21,8 +21,7 @@ public final class RoundingMethodSum implements Sum {
     public static final Output<BigDecimal> ROUNDED = Output.exact("rounded");
     private static final SumDescription DESCRIPTION = SumDescription.named("rounding-method")
             .takes(VALUE, LOWER, UPPER, PLACE)
-            .gives(VERDICT_ABSOLUTE, VERDICT_ROUNDED, ROUNDED)
-            .on("ASTM E29, absolute and rounding method, half to even");
+            .gives(VERDICT_ABSOLUTE, VERDICT_ROUNDED, ROUNDED);
 
     @Override
     public SumDescription description() {
@@ -39,8 +38,7 @@ public final class RoundingMethodSum implements Sum {
                 .put(VERDICT_ROUNDED, word(found.byRounding()))
                 .put(ROUNDED, found.rounded());
         if (found.absolute() != found.byRounding()) {
-            answer.note("The two methods do not agree: the order must say which one holds. Without a word on it, the "
-                    + "absolute method counts.");
+            answer.note("differ");
         }
         return answer.done();
     }

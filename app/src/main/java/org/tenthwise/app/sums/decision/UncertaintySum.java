@@ -13,6 +13,7 @@ import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.uncertainty.Budget;
 import org.tenthwise.model.compute.uncertainty.Component;
+import org.tenthwise.model.words.Message;
 
 /** An uncertainty from its components. */
 public final class UncertaintySum implements Sum {
@@ -42,8 +43,7 @@ public final class UncertaintySum implements Sum {
     public static final Output<Double> COVERAGE_FACTOR_USED = Output.figure("coverage_factor");
     private static final SumDescription DESCRIPTION = SumDescription.named("uncertainty")
             .takes(COMPONENTS, COVERAGE_FACTOR)
-            .gives(STANDARD, EXPANDED, COVERAGE_FACTOR_USED)
-            .on("JCGM 100:2008 (GUM), 4.3, 5.1.2 and G; EA-4/02, S9 and S10, where rectangles outweigh the rest");
+            .gives(STANDARD, EXPANDED, COVERAGE_FACTOR_USED);
 
     @Override
     public SumDescription description() {
@@ -63,9 +63,7 @@ public final class UncertaintySum implements Sum {
                 .put(EXPANDED, budget.expandedBy(factor))
                 .put(COVERAGE_FACTOR_USED, factor);
         if (agreed.isPresent()) {
-            answer.note(
-                    "The coverage factor is the one given, %s; the next sentence is about the one chosen without it."
-                            .formatted(agreed.get().toPlainString()));
+            answer.note("agreed", agreed.get());
         }
         notes(answer, budget, tables);
         tables.stream()
@@ -74,12 +72,10 @@ public final class UncertaintySum implements Sum {
                 .distinct()
                 .forEach(answer::note);
         if (of(ComponentKind.RESOLUTION, tables) && of(ComponentKind.REPEAT, tables)) {
-            answer.note(
-                    "Where the repeats were read from the same display, their scatter holds its resolution already: "
-                            + "the larger of the two is enough.");
+            answer.note("same-display");
         }
         if (tables.stream().anyMatch(table -> table.get(KIND) == ComponentKind.NORMAL && !table.has(K))) {
-            answer.note("A normal component without k is taken as a standard uncertainty.");
+            answer.note("no-k");
         }
         return answer.done();
     }
@@ -87,27 +83,13 @@ public final class UncertaintySum implements Sum {
     private static void notes(SumResult.Writing answer, Budget budget, List<SumInput> tables) {
         String factor = String.format(Locale.ROOT, "%.2f", budget.coverage().factor());
         switch (budget.coverage().rule()) {
-            case USUAL_TWO ->
-                answer.note(
-                        tables.size() == 1
-                                ? "Coverage factor 2, about 95 % for a spread like the normal distribution's: one "
-                                        + "source counts, and it is no rectangle."
-                                : "Coverage factor 2, about 95 %: no source is a rectangle that outweighs the rest, "
-                                        + "and none rests on too few readings.");
-            case FEW_READINGS ->
-                answer.note(
-                        ("Coverage factor %s, the t factor for 95.45 %%: few readings leave ten effective degrees of "
-                                        + "freedom or fewer.")
-                                .formatted(factor));
-            case ONE_RECTANGLE ->
-                answer.note("Coverage factor %s for 95 %%: one rectangle outweighs the rest.".formatted(factor));
-            case TWO_RECTANGLES ->
-                answer.note(
-                        "Coverage factor %s for 95 %%: two rectangles together outweigh the rest.".formatted(factor));
+            case USUAL_TWO -> answer.note(tables.size() == 1 ? "two-one" : "two");
+            case FEW_READINGS -> answer.note("few", factor);
+            case ONE_RECTANGLE -> answer.note("rectangle", factor);
+            case TWO_RECTANGLES -> answer.note("rectangles", factor);
         }
         budget.effectiveDegreesOfFreedom()
-                .ifPresent(degrees ->
-                        answer.note(String.format(Locale.ROOT, "Effective degrees of freedom: %.1f.", degrees)));
+                .ifPresent(degrees -> answer.note("degrees", String.format(Locale.ROOT, "%.1f", degrees)));
     }
 
     private static Component component(SumInput given) {
@@ -124,14 +106,9 @@ public final class UncertaintySum implements Sum {
         return given.find(SENSITIVITY).map(component::times).orElse(component);
     }
 
-    private static String howRepeated(SumInput repeat) {
+    private static Message howRepeated(SumInput repeat) {
         int n = readings(repeat);
-        return n == 1
-                ? "A repeat with n = 1 is the scatter of one reading, known well from before: it has no degrees of "
-                        + "freedom of its own."
-                : ("A repeat with n = %d is the scatter of single readings, %d of them averaged: divided by √%d, "
-                                + "with %d degrees of freedom.")
-                        .formatted(n, n, n, n - 1);
+        return n == 1 ? DESCRIPTION.said("repeated-once") : DESCRIPTION.said("repeated", n, n - 1);
     }
 
     private static int readings(SumInput repeat) {
@@ -148,10 +125,7 @@ public final class UncertaintySum implements Sum {
 
     private static SumInput without(Input<?> other, SumInput given) {
         if (given.has(other)) {
-            throw new CannotAnswer(
-                    other,
-                    "%s %s does not go with kind %s: k belongs to normal, n to repeat"
-                            .formatted(other, given.text(other), given.text(KIND)));
+            throw new CannotAnswer(other, Message.of("given.not-of-kind", other, given.text(other), given.text(KIND)));
         }
         return given;
     }

@@ -17,6 +17,7 @@ import org.tenthwise.model.compute.fit.FitKind;
 import org.tenthwise.model.compute.fit.SizeAtTemperature;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.words.Message;
 
 /** The play of a plug in a bore from their sizes or from a diameter and two zones, at 20 °C and as warm as they are. */
 public final class FitSum implements Sum {
@@ -75,7 +76,7 @@ public final class FitSum implements Sum {
                     BORE_LEAST_FOUND,
                     PLUG_GREATEST_FOUND,
                     PLUG_LEAST_FOUND)
-            .on("ISO 286-1:2010, limits of fits", "ISO 286-1:2010, limits of fits; zones from its Tables 1 to 5");
+            .on("sizes", "zones");
 
     private static final List<Input<?>> BY_ZONES = List.of(DIAMETER, HOLE_ZONE, SHAFT_ZONE);
     private static final List<Input<?>> BY_SIZES = List.of(BORE_GREATEST, BORE_LEAST, PLUG_GREATEST, PLUG_LEAST);
@@ -89,9 +90,7 @@ public final class FitSum implements Sum {
     public SumResult of(SumInput given) {
         boolean byZones = BY_ZONES.stream().anyMatch(given::has);
         if (byZones && BY_SIZES.stream().anyMatch(given::has)) {
-            throw new CannotAnswer(
-                    "A fit is given by diameter, %s and %s, or by the sizes of bore and plug, not by both"
-                            .formatted(HOLE_ZONE, SHAFT_ZONE));
+            throw new CannotAnswer(Message.of("given.fit-by-both"));
         }
         return byZones ? byZones(given) : bySizes(given);
     }
@@ -102,8 +101,7 @@ public final class FitSum implements Sum {
         PartSizes plug = PartSizes.of(ZoneInputs.at(given, SHAFT_ZONE, diameter, false));
         SumResult.Writing answer = write(given, Unit.MILLIMETRE, bore, plug);
         bore.write(answer, BORE_GREATEST_FOUND, BORE_LEAST_FOUND);
-        return plug.write(answer, PLUG_GREATEST_FOUND, PLUG_LEAST_FOUND)
-                .on(DESCRIPTION.basis().get(1));
+        return plug.write(answer, PLUG_GREATEST_FOUND, PLUG_LEAST_FOUND).on("zones");
     }
 
     private static SumResult bySizes(SumInput given) {
@@ -127,8 +125,7 @@ public final class FitSum implements Sum {
                     .with(plug.at(ofPlug.orElseGet(SizeAtTemperature::atReference)));
             writeNow(answer, clearance, now);
             if (Stream.of(ofBore, ofPlug).flatMap(Optional::stream).anyMatch(SizeAtTemperature::burns)) {
-                answer.note("A part this hot or this cold burns the skin: gloves for it and a clear place, and your "
-                        + "local rules for fitting hot or chilled parts");
+                answer.note("burns");
             }
         }
         return answer;
@@ -138,15 +135,12 @@ public final class FitSum implements Sum {
         answer.put(CLEARANCE_NOW, now.least())
                 .put(CLEARANCE_NOW_GREATEST, now.greatest())
                 .put(CLEARANCE_NOW_LEAST, now.least())
-                .note("clearance_now is the least the play can be at the temperatures given; a part without a "
-                        + "temperature counts as at 20 °C");
+                .note("now");
         if (now.least().signum() >= 0 && clearance.least().signum() < 0) {
-            answer.note("The plug goes in only because of the temperatures: at 20 °C the tightest pair is squeezed, so "
-                    + "this is no proof of the size");
+            answer.note("only-warm");
         }
         if (now.least().signum() < 0 && clearance.least().signum() >= 0) {
-            answer.note(
-                    "The tightest pair has play at 20 °C but none now: it may stick; let both come to one temperature");
+            answer.note("not-now");
         }
     }
 

@@ -16,8 +16,8 @@ import org.tenthwise.model.quantity.Unit;
 /** Limits and play of an inch size with a class of fit behind it. */
 public final class InchFitSum implements Sum {
 
-    public static final Input<BigDecimal> DIAMETER = ZoneInputs.DIAMETER.bounded("in in, > 0");
-    public static final Input<String> CLASS = Input.name("class").bounded("`RC1` to `FN5`");
+    public static final Input<BigDecimal> DIAMETER = ZoneInputs.DIAMETER.bounded("in-inches");
+    public static final Input<String> CLASS = Input.name("class").bounded("bound");
     public static final Output<Length> HOLE_GREATEST = Output.length("hole_greatest");
     public static final Output<Length> HOLE_LEAST = Output.length("hole_least");
     public static final Output<Length> SHAFT_GREATEST = Output.length("shaft_greatest");
@@ -29,8 +29,7 @@ public final class InchFitSum implements Sum {
     public static final Output<FitKind> KIND = Output.word("kind", FitKind.values());
     private static final SumDescription DESCRIPTION = SumDescription.named("inch-fit")
             .takes(DIAMETER, CLASS)
-            .gives(HOLE_GREATEST, HOLE_LEAST, SHAFT_GREATEST, SHAFT_LEAST, CLEARANCE_GREATEST, CLEARANCE_LEAST, KIND)
-            .on("ANSI B4.1-1967 (R2009), tables of preferred fits");
+            .gives(HOLE_GREATEST, HOLE_LEAST, SHAFT_GREATEST, SHAFT_LEAST, CLEARANCE_GREATEST, CLEARANCE_LEAST, KIND);
 
     @Override
     public SumDescription description() {
@@ -39,7 +38,7 @@ public final class InchFitSum implements Sum {
 
     @Override
     public SumResult of(SumInput given) {
-        given.refuse(Unit.MILLIMETRE, "the classes of ANSI B4.1 stand behind a size in inches, so give diameter in in");
+        given.refuse(Unit.MILLIMETRE, "inch-fit");
         Length diameter = Length.of(given.get(ZoneInputs.DIAMETER), Unit.INCH);
         InchFit fit = given.about(CLASS, () -> InchFit.read(given.text(CLASS)));
         PartSizes hole = given.about(ZoneInputs.DIAMETER, () -> PartSizes.of(fit.hole(diameter)));

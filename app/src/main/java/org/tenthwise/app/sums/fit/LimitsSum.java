@@ -15,7 +15,7 @@ import org.tenthwise.model.quantity.Unit;
 public final class LimitsSum implements Sum {
 
     public static final String NAME = "limits";
-    public static final Input<String> ZONE = Input.name("zone").bounded("`H7`, `js6`");
+    public static final Input<String> ZONE = Input.name("zone").bounded("bound");
     public static final Output<Length> UPPER_DEVIATION =
             Output.length("upper_deviation").withSign();
     public static final Output<Length> LOWER_DEVIATION =
@@ -24,8 +24,7 @@ public final class LimitsSum implements Sum {
     public static final Output<Length> LEAST = Output.length("least");
     private static final SumDescription DESCRIPTION = SumDescription.named(NAME)
             .takes(ZoneInputs.DIAMETER, ZONE)
-            .gives(UPPER_DEVIATION, LOWER_DEVIATION, GREATEST, LEAST)
-            .on("ISO 286-1:2010, Tables 1 to 5; ISO 286-2:2010");
+            .gives(UPPER_DEVIATION, LOWER_DEVIATION, GREATEST, LEAST);
 
     @Override
     public SumDescription description() {
@@ -43,8 +42,7 @@ public final class LimitsSum implements Sum {
                 .put(GREATEST, zone.greatest())
                 .put(LEAST, zone.least());
         if (ToleranceZone.read(given.text(ZONE)).mayBeRoundedDown(diameter)) {
-            answer.note("ISO 286 lets js and JS of grades 7 to 11 be rounded down to whole micrometres: these are not, "
-                    + "a drawing or its table may be");
+            answer.note("rounded-down");
         }
         return answer.done();
     }

@@ -10,6 +10,7 @@ import org.tenthwise.model.compute.fit.Clearance;
 import org.tenthwise.model.compute.fit.SizeAtTemperature;
 import org.tenthwise.model.compute.zone.ZoneLimits;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.words.Message;
 
 /** A greatest and a least size of one part of a fit, at 20 °C. */
 record PartSizes(Length greatest, Length least) {
@@ -23,8 +24,7 @@ record PartSizes(Length greatest, Length least) {
         if (sizes.greatest.isBelow(sizes.least)) {
             throw new CannotAnswer(
                     greatest,
-                    "%s %s is below %s %s: the limits are the wrong way round"
-                            .formatted(greatest, given.text(greatest), least, given.text(least)));
+                    Message.of("given.wrong-way-round", greatest, given.text(greatest), least, given.text(least)));
         }
         return sizes;
     }

@@ -17,7 +17,7 @@ import org.tenthwise.model.quantity.Unit;
 /** How wide a grade is at a size, and what the standard builds its tables from there. */
 public final class StandardToleranceSum implements Sum {
 
-    public static final Input<String> GRADE = Input.name("grade").bounded("`IT01` to `IT18`, or `7`");
+    public static final Input<String> GRADE = Input.name("grade").bounded("bound");
     public static final Output<Length> TOLERANCE = Output.length("tolerance");
     public static final Output<Length> STEP_OVER = Output.length("step_over");
     public static final Output<Length> STEP_UP_TO = Output.length("step_up_to");
@@ -25,8 +25,7 @@ public final class StandardToleranceSum implements Sum {
     public static final Output<Length> DELTA = Output.length("delta").sometimes();
     private static final SumDescription DESCRIPTION = SumDescription.named("standard-tolerance")
             .takes(ZoneInputs.DIAMETER, GRADE)
-            .gives(TOLERANCE, STEP_OVER, STEP_UP_TO, FACTOR, DELTA)
-            .on("ISO 286-1:2010, Table 1; delta from Table 3");
+            .gives(TOLERANCE, STEP_OVER, STEP_UP_TO, FACTOR, DELTA);
 
     @Override
     public SumDescription description() {
@@ -38,8 +37,7 @@ public final class StandardToleranceSum implements Sum {
         Length diameter = ZoneInputs.diameter(given);
         String name = given.text(GRADE);
         Grade grade = Grade.ofNumber(name.startsWith("IT") ? name.substring(2) : name)
-                .orElseThrow(() ->
-                        new CannotAnswer(GRADE, "%s is \"%s\": it is IT01, IT0 or IT1 to IT18".formatted(GRADE, name)));
+                .orElseThrow(() -> new CannotAnswer(GRADE, "unknown", GRADE, name));
         SumResult.Writing answer = DESCRIPTION
                 .in(Unit.MILLIMETRE)
                 .put(TOLERANCE, given.about(GRADE, () -> StandardTolerance.of(grade, diameter)))
@@ -49,7 +47,6 @@ public final class StandardToleranceSum implements Sum {
         if (Delta.isFor(grade)) {
             answer.put(DELTA, Delta.of(grade, diameter));
         }
-        return answer.note("factor is i of the standard, from which its table was once rounded; the table counts")
-                .done();
+        return answer.note("factor").done();
     }
 }

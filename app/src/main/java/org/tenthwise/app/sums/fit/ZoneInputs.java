@@ -10,18 +10,19 @@ import org.tenthwise.model.compute.zone.ToleranceZone;
 import org.tenthwise.model.compute.zone.ZoneLimits;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.words.Message;
 
 /** What a sum about ISO zones is given: a diameter in millimetres and zones by name. */
 public final class ZoneInputs {
 
     public static final Input<BigDecimal> DIAMETER =
-            Input.positive("diameter").in(Quantity.LENGTH).bounded("in mm, > 0 and up to 500");
+            Input.positive("diameter").in(Quantity.LENGTH).bounded("in-millimetres");
 
     private ZoneInputs() {}
 
     /** @throws CannotAnswer if the tables of the standard do not reach it */
     static Length diameter(SumInput given) {
-        given.refuse(Unit.INCH, "ISO 286 zones stand behind a size in millimetres, so give diameter in mm");
+        given.refuse(Unit.INCH, "zones");
         Length diameter = Length.of(given.get(DIAMETER), Unit.MILLIMETRE);
         given.about(DIAMETER, () -> StandardTolerance.stepUpTo(diameter));
         return diameter;
@@ -36,9 +37,7 @@ public final class ZoneInputs {
         ZoneLimits limits = at(given, zone, diameter);
         if (ToleranceZone.read(given.get(zone)).isHole() != hole) {
             throw new CannotAnswer(
-                    zone,
-                    "%s is \"%s\": a zone of a %s is written with %s letters"
-                            .formatted(zone, given.get(zone), hole ? "hole" : "shaft", hole ? "capital" : "small"));
+                    zone, Message.of(hole ? "given.zone-of-hole" : "given.zone-of-shaft", zone, given.get(zone)));
         }
         return limits;
     }

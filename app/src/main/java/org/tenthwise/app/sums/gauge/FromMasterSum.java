@@ -30,8 +30,7 @@ public final class FromMasterSum implements Sum {
     public static final Output<Length> SIZE = Output.length("size");
     private static final SumDescription DESCRIPTION = SumDescription.named("from-master")
             .takes(MASTER, READING, ZERO, SENSE)
-            .gives(SIZE)
-            .on("common practice; comparison with a standard as in JCGM 100:2008, H.1");
+            .gives(SIZE);
 
     @Override
     public SumDescription description() {
@@ -47,9 +46,8 @@ public final class FromMasterSum implements Sum {
                 given.find(ZERO).orElse(Length.ZERO));
         SumResult.Writing answer = DESCRIPTION.in(given.inUnit()).put(SIZE, size);
         if (!given.has(ZERO)) {
-            answer.note("No zero was given: the gauge is taken to have read nought on the master.");
+            answer.note("no-zero");
         }
-        return answer.note("The master counts with the size on its certificate, not with its nominal one.")
-                .done();
+        return answer.note("certificate").done();
     }
 }

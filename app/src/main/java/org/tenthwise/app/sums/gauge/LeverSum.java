@@ -17,10 +17,8 @@ public final class LeverSum implements Sum {
     public static final Input<Length> READING = Input.length("reading");
     public static final Input<BigDecimal> ANGLE = Input.figure("angle").in(Quantity.ANGLE);
     public static final Output<Length> TRUE_READING = Output.length("true_reading");
-    private static final SumDescription DESCRIPTION = SumDescription.named("lever")
-            .takes(READING, ANGLE)
-            .gives(TRUE_READING)
-            .on("geometry of a lever with a ball tip, exact cosine");
+    private static final SumDescription DESCRIPTION =
+            SumDescription.named("lever").takes(READING, ANGLE).gives(TRUE_READING);
 
     @Override
     public SumDescription description() {
@@ -33,13 +31,11 @@ public final class LeverSum implements Sum {
         SumResult.Writing answer =
                 DESCRIPTION.in(given.inUnit()).put(TRUE_READING, LeverIndicator.trueReading(given.get(READING), angle));
         if (LeverIndicator.isSteep(angle)) {
-            answer.note("Above 30 degrees an error in the angle weighs more than the correction helps: set the lever "
-                    + "flatter.");
+            answer.note("steep");
         }
         if (LeverIndicator.hardlyMatters(angle)) {
-            answer.note("Below 10 degrees the correction hardly matters: less than 1.6 % of the reading.");
+            answer.note("flat");
         }
-        return answer.note("For a ball tip and a lever scaled for 0 degrees; a pear-shaped tip corrects itself.")
-                .done();
+        return answer.note("tip").done();
     }
 }

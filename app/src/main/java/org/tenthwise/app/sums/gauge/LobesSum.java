@@ -1,7 +1,6 @@
 package org.tenthwise.app.sums.gauge;
 
 import java.math.BigDecimal;
-import java.util.stream.Collectors;
 import org.tenthwise.app.sums.Input;
 import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.Quantity;
@@ -18,12 +17,10 @@ public final class LobesSum implements Sum {
 
     public static final Input<Integer> LOBES = Input.whole("lobes", 2, MOST_LOBES);
     public static final Input<BigDecimal> V_ANGLE =
-            Input.figure("v_angle").in(Quantity.ANGLE).bounded("180 for two points");
+            Input.figure("v_angle").in(Quantity.ANGLE).bounded("bound");
     public static final Output<Double> MAGNIFICATION = Output.figure("magnification");
-    private static final SumDescription DESCRIPTION = SumDescription.named("lobes")
-            .takes(LOBES, V_ANGLE)
-            .gives(MAGNIFICATION)
-            .on("Journal of the Japan Society of Precision Engineering 43 (514), 1977, p. 1167; ISO 4292");
+    private static final SumDescription DESCRIPTION =
+            SumDescription.named("lobes").takes(LOBES, V_ANGLE).gives(MAGNIFICATION);
 
     private static final BigDecimal TWO_POINTS = BigDecimal.valueOf(180);
 
@@ -38,17 +35,12 @@ public final class LobesSum implements Sum {
         BigDecimal angle = given.get(V_ANGLE);
         Lobes lobes = new Lobes(angle);
         SumResult.Writing answer = DESCRIPTION.in(given.anyUnit()).put(MAGNIFICATION, lobes.magnification(number));
-        String gauge = angle.compareTo(TWO_POINTS) == 0
-                ? "Two points"
-                : "A vee of %s degrees".formatted(angle.toPlainString());
+        boolean twoPoints = angle.compareTo(TWO_POINTS) == 0;
         if (lobes.misses(number)) {
-            answer.note("%s does not show %d lobes: turn the work against a fixed centre, or use another gauge."
-                    .formatted(gauge.replace("Two points", "A gauge of two points"), number));
+            answer.note(twoPoints ? "two-points-miss" : "vee-misses", number, angle);
         }
         if (!lobes.missed().isEmpty()) {
-            answer.note("%s: of two to nine lobes, %s do not show."
-                    .formatted(
-                            gauge, lobes.missed().stream().map(String::valueOf).collect(Collectors.joining(", "))));
+            answer.note(twoPoints ? "two-points" : "vee", lobes.missed(), angle);
         }
         return answer.done();
     }

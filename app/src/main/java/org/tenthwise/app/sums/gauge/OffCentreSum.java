@@ -16,10 +16,8 @@ public final class OffCentreSum implements Sum {
     public static final Input<Length> DIAMETER = Input.positiveLength("diameter");
     public static final Input<Length> OFF_CENTRE = Input.length("off_centre");
     public static final Output<Length> READS_LESS = Output.length("reads_less");
-    private static final SumDescription DESCRIPTION = SumDescription.named("off-centre")
-            .takes(DIAMETER, OFF_CENTRE)
-            .gives(READS_LESS)
-            .on("geometry of a chord; common practice");
+    private static final SumDescription DESCRIPTION =
+            SumDescription.named("off-centre").takes(DIAMETER, OFF_CENTRE).gives(READS_LESS);
 
     @Override
     public SumDescription description() {
@@ -31,16 +29,12 @@ public final class OffCentreSum implements Sum {
         Length diameter = given.get(DIAMETER);
         Length offCentre = given.get(OFF_CENTRE);
         if (!OffCentre.touches(diameter, offCentre)) {
-            throw new CannotAnswer(
-                    OFF_CENTRE,
-                    "off_centre is %s: points that far off the middle do not touch a bore of %s"
-                            .formatted(given.text(OFF_CENTRE), given.text(DIAMETER)));
+            throw new CannotAnswer(OFF_CENTRE, "too-far", given.text(OFF_CENTRE), given.text(DIAMETER));
         }
         return DESCRIPTION
                 .in(given.inUnit())
                 .put(READS_LESS, OffCentre.readsLess(diameter, offCentre))
-                .note("Swing the gauge across the bore and take the greatest reading: there the points stand on "
-                        + "the middle.")
+                .note("swing")
                 .done();
     }
 }

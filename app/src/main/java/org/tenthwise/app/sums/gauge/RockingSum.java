@@ -17,10 +17,8 @@ public final class RockingSum implements Sum {
     public static final Input<Length> DIAMETER = Input.positiveLength("diameter");
     public static final Input<BigDecimal> TILT = Input.figure("tilt").in(Quantity.ANGLE);
     public static final Output<Length> READS_MORE = Output.length("reads_more");
-    private static final SumDescription DESCRIPTION = SumDescription.named("rocking")
-            .takes(DIAMETER, TILT)
-            .gives(READS_MORE)
-            .on("geometry; common practice");
+    private static final SumDescription DESCRIPTION =
+            SumDescription.named("rocking").takes(DIAMETER, TILT).gives(READS_MORE);
 
     @Override
     public SumDescription description() {
@@ -32,7 +30,7 @@ public final class RockingSum implements Sum {
         return DESCRIPTION
                 .in(given.inUnit())
                 .put(READS_MORE, Rocking.readsMore(given.get(DIAMETER), given.get(TILT)))
-                .note("Rock the gauge through square and read where the needle turns back: there the tilt is nought.")
+                .note("rock")
                 .done();
     }
 }

@@ -17,8 +17,8 @@ import org.tenthwise.model.compute.roundness.JawMove;
 import org.tenthwise.model.compute.roundness.JawMoves;
 import org.tenthwise.model.compute.roundness.Opposites;
 import org.tenthwise.model.compute.roundness.Rechucking;
-import org.tenthwise.model.compute.roundness.UnfitAngles;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.words.Message;
 
 /** Run-out, how far off centre the work sits, and what to do at the jaws. */
 public final class RunOutByAngleSum implements Sum {
@@ -54,9 +54,7 @@ public final class RunOutByAngleSum implements Sum {
                     ECCENTRIC_RUN_OUT,
                     OVALITY,
                     OPPOSITES_DIFFER,
-                    JAW_MOVES)
-            .on("ISO 1101, circular run-out; least-squares circle as in ISO 12181-1 and NBSIR 79-1758; moves at the "
-                    + "jaws: common practice");
+                    JAW_MOVES);
 
     @Override
     public SumDescription description() {
@@ -68,13 +66,10 @@ public final class RunOutByAngleSum implements Sum {
         List<BigDecimal> angles = given.get(ANGLES);
         List<Length> readings = given.get(READINGS);
         if (angles.size() != readings.size()) {
-            throw new CannotAnswer(
-                    READINGS,
-                    "angles has %d figures and readings has %d: there is one angle for each reading"
-                            .formatted(angles.size(), readings.size()));
+            throw new CannotAnswer(READINGS, "not-as-many", angles.size(), readings.size());
         }
         CircleFit.refusal(angles).ifPresent(refusal -> {
-            throw new CannotAnswer(ANGLES, words(refusal));
+            throw new CannotAnswer(ANGLES, Message.ofValue("given.angles", refusal));
         });
         CircleFit fit = CircleFit.of(angles, readings);
         Length movement = FullIndicatorMovement.of(readings);
@@ -97,40 +92,24 @@ public final class RunOutByAngleSum implements Sum {
 
     private static void jaws(SumResult.Writing answer, List<JawMove> moves) {
         answer.put(JAW_MOVES, moves.stream().map(JawMove::in).toList());
-        answer.note(
-                moves.size() == 4
-                        ? "More than nought goes in at its jaw and pushes the work away from it; the jaw opposite "
-                                + "backs out first. Spindle stopped, and the work held."
-                        : "More than nought is the shim under that jaw of a scroll chuck. Spindle stopped, and the "
-                                + "work held.");
+        answer.note(moves.size() == 4 ? "four-jaws" : "three-jaws");
     }
 
     private static void notes(SumResult.Writing answer, CircleFit fit, Length movement, Optional<Opposites> opposites) {
         if (fit.leftOver().size() == 3) {
-            answer.note("Three readings fit any circle exactly: whether the work is round is not known.");
+            answer.note("three-readings");
         }
         if (fit.leftOver().size() == 4) {
-            answer.note("Four readings take three lobes for an eccentricity: where the work may be three-lobed, read "
-                    + "eight.");
+            answer.note("four-readings");
         }
         if (fit.eccentricity().signum() == 0) {
-            answer.note("The work runs true: no side is high.");
+            answer.note("true");
         }
         if (Rechucking.isInVain(fit.residual(), movement)) {
-            answer.note("More than half of the movement is out-of-round: re-chucking will not fix this.");
+            answer.note("in-vain");
         }
         if (opposites.filter(found -> found.sumsDiffer().signum() != 0).isPresent()) {
-            answer.note(
-                    "The sums of opposite readings differ: the work is oval by half of that, or a reading is wrong.");
+            answer.note("opposites");
         }
-    }
-
-    private static String words(UnfitAngles refusal) {
-        return switch (refusal) {
-            case FEWER_THAN_THREE_ANGLES ->
-                "angles has fewer than three different directions: any of many circles would go through the readings";
-            case GAP_OF_HALF_A_TURN ->
-                "angles leaves 180 degrees or more of the turn without a reading: the centre would be a guess";
-        };
     }
 }

@@ -17,10 +17,8 @@ public final class ZeroDriftSum implements Sum {
     public static final Input<Length> DIVISION = Input.positiveLength("division");
     public static final Output<Length> DRIFT = Output.length("drift");
     public static final Output<String> VERDICT = Output.word("verdict", "stands", "read-again");
-    private static final SumDescription DESCRIPTION = SumDescription.named("zero-drift")
-            .takes(ZERO, ZERO_AGAIN, DIVISION)
-            .gives(DRIFT, VERDICT)
-            .on("common practice");
+    private static final SumDescription DESCRIPTION =
+            SumDescription.named("zero-drift").takes(ZERO, ZERO_AGAIN, DIVISION).gives(DRIFT, VERDICT);
 
     @Override
     public SumDescription description() {
@@ -35,8 +33,7 @@ public final class ZeroDriftSum implements Sum {
                 .put(DRIFT, found.drift())
                 .put(VERDICT, found.readAgain() ? "read-again" : "stands");
         if (found.readAgain()) {
-            answer.note("The zero has gone by more than one division: set the gauge on the master again and repeat the "
-                    + "readings.");
+            answer.note("again");
         }
         return answer.done();
     }

@@ -36,11 +36,7 @@ public final class CapabilitySum implements Sum {
     private static final SumDescription DESCRIPTION = SumDescription.named("capability")
             .takesOneOf(SampleInputs.VALUES, SampleInputs.N)
             .takes(SampleInputs.MEAN, SampleInputs.SD, LOWER, UPPER, SampleInputs.CONFIDENCE, REQUIRED)
-            .gives(CP, CPK, CP_LOW, CP_HIGH, CPK_LOW, CPK_HIGH, ONE_SIDED_LOW, VERDICT)
-            .on("NIST/SEMATECH e-Handbook 6.1.6; Cp by chi-square, Cpk by Bissell (1990), one_sided_low by "
-                    + "non-central t "
-                    + "(Chou, Owen and Borrego 1990); ISO 22514-1 calls them Pp and Ppk until the process is "
-                    + "shown to be stable");
+            .gives(CP, CPK, CP_LOW, CP_HIGH, CPK_LOW, CPK_HIGH, ONE_SIDED_LOW, VERDICT);
 
     private static final int A_BAR_NOT_A_NUMBER = 30;
 
@@ -79,15 +75,15 @@ public final class CapabilitySum implements Sum {
         CapabilityVerdict verdict = CapabilityVerdict.of(interval, n, required);
         answer.put(VERDICT, verdict);
         if (n < CapabilityVerdict.FEWEST_PARTS) {
-            answer.note("%d parts: too few for any statement about the next ones".formatted(n));
+            answer.note("too-few", n);
         } else if (verdict == CapabilityVerdict.TOO_FEW) {
-            answer.note("%d parts: with %s confidence the index lies between %s and %s; whether it is %s is not decided"
-                    .formatted(
-                            n,
-                            Wording.percent(confidence),
-                            Wording.about(interval.low()),
-                            Wording.about(interval.high()),
-                            required.toPlainString()));
+            answer.note(
+                    "open",
+                    n,
+                    Wording.percent(confidence),
+                    Wording.about(interval.low()),
+                    Wording.about(interval.high()),
+                    required);
         }
     }
 
@@ -96,26 +92,23 @@ public final class CapabilitySum implements Sum {
         if (given.has(SampleInputs.VALUES) && given.has(LOWER) && given.has(UPPER)) {
             BigDecimal share =
                     ToleranceUsed.byFurthest(given.get(SampleInputs.VALUES), given.get(LOWER), given.get(UPPER));
-            answer.note("The reading furthest from the middle of the tolerance takes %s of the way to a limit"
-                    .formatted(Wording.atMostPercent(share)));
+            answer.note("used", Wording.atMostPercent(share));
         }
     }
 
     private static void cautions(
             SumResult.Writing answer, Sample sample, Capability index, Optional<List<BigDecimal>> values) {
         if (index.cp().isEmpty()) {
-            answer.note("With one limit there is no Cp; cpk is the index to that limit");
+            answer.note("one-limit");
         }
         if (sample.n() >= CapabilityVerdict.FEWEST_PARTS && sample.n() < A_BAR_NOT_A_NUMBER) {
-            answer.note("%d parts: go by the lower bound, not by the index; estimates settle from about 50 parts on"
-                    .formatted(sample.n()));
+            answer.note("few", sample.n());
         }
         if (values.isPresent() && Summary.of(values.get()).coarse()) {
-            answer.note("Fewer than five different values: the gauge is too coarse, and sd is mostly its rounding");
+            answer.note("coarse");
         }
         if (values.isPresent() && Steadiness.unsteady(values.get())) {
-            answer.note(
-                    "The readings drift or jump: sd has the drift in it, and the index is that of the drifting series");
+            answer.note("unsteady");
         }
     }
 }

@@ -18,10 +18,8 @@ public final class ChartConstantsSum implements Sum {
     public static final Output<Double> D3_LOWER = Output.figure("d3_lower");
     public static final Output<Double> D4_UPPER = Output.figure("d4_upper");
     public static final Output<Double> E2 = Output.figure("e2");
-    private static final SumDescription DESCRIPTION = SumDescription.named("chart-constants")
-            .takes(N)
-            .gives(D2, D3, A2, D3_LOWER, D4_UPPER, E2)
-            .on("ASTM E2587 and ISO 7870-2, worked out from the distribution of the range");
+    private static final SumDescription DESCRIPTION =
+            SumDescription.named("chart-constants").takes(N).gives(D2, D3, A2, D3_LOWER, D4_UPPER, E2);
 
     @Override
     public SumDescription description() {

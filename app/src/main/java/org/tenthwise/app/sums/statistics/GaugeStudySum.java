@@ -39,11 +39,7 @@ public final class GaugeStudySum implements Sum {
     private static final SumDescription DESCRIPTION = SumDescription.named("gauge-study")
             .takes(READINGS, TOLERANCE, METHOD)
             .gives(REPEATABILITY, REPRODUCIBILITY, GAUGE, PART, TOTAL, PERCENT_OF_TOTAL, PERCENT_OF_TOLERANCE, DISTINCT)
-            .on(
-                    "Measurement Systems Analysis reference manual, 4th ed., analysis of variance; "
-                            + "interaction pooled where its probability is above 0.25; distinct = 1.41 part / gauge",
-                    "Measurement Systems Analysis reference manual, 4th ed., average and range, factors to "
-                            + "four places; distinct = 1.41 part / gauge");
+            .on("variance", "range");
 
     @Override
     public SumDescription description() {
@@ -71,33 +67,29 @@ public final class GaugeStudySum implements Sum {
                         answer.put(PERCENT_OF_TOLERANCE, study.percentOfTolerance(tolerance.doubleValue())));
         study.distinct().ifPresent(distinct -> answer.put(DISTINCT, distinct));
         remarks(answer, study, readings, given);
-        return answer.on(DESCRIPTION.basis().get(method == StudyMethod.VARIANCE ? 0 : 1));
+        return answer.on(method == StudyMethod.VARIANCE ? "variance" : "range");
     }
 
     private static void remarks(SumResult.Writing answer, GaugeStudy study, GaugeReadings readings, SumInput given) {
         if (study.interaction() == GaugeStudy.Interaction.POOLED) {
-            answer.note("Persons and parts have no significant interaction: it is counted with the repeatability");
+            answer.note("pooled");
         } else if (study.interaction() == GaugeStudy.Interaction.KEPT) {
-            answer.note("Some persons read some parts differently: that is counted with the reproducibility");
+            answer.note("kept");
         }
         if (readings.byPart().get(0).size() == 1) {
-            answer.note("One person read the parts: there is no reproducibility to find");
+            answer.note("one-person");
         }
         if (study.cutAtZero()) {
-            answer.note("A variance came out below nought and counts as nought: there are too few readings to tell it "
-                    + "from nought");
+            answer.note("cut");
         }
         if (study.total() == 0) {
-            answer.note("All readings are the same: the gauge is too coarse for a study");
+            answer.note("same");
         } else if (study.gauge() == 0) {
-            answer.note(
-                    "No repeat differs: the gauge is too coarse to show its own spread, and distinct has no number");
+            answer.note("no-repeat");
         } else if (given.has(TOLERANCE)) {
-            answer.note("Common practice calls a gauge that takes up to 10 % of the tolerance good, "
-                    + "up to 30 % usable where the part allows it, and more not usable");
+            answer.note("practice");
         } else {
-            answer.note("The percentage of the total hangs on which parts were chosen; give tolerance for the one that "
-                    + "matters to the parts");
+            answer.note("of-total");
         }
     }
 }

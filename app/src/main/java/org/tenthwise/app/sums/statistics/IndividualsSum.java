@@ -28,10 +28,7 @@ public final class IndividualsSum implements Sum {
     private static final SumDescription DESCRIPTION = SumDescription.named("individuals")
             .takes(SampleInputs.VALUES, FACTORS)
             .gives(CENTRE, MEAN_MOVING_RANGE, UPPER, LOWER, MOVING_RANGE_UPPER, STANDING)
-            .on(
-                    "NIST/SEMATECH e-Handbook 6.3.2.2: centre ± 3 × mean moving range / 1.128, ranges up to "
-                            + "3.267 × their mean",
-                    "NIST/SEMATECH e-Handbook 6.3.2.2 with the factors 2/√π and 1 + 3 d3/d2 in full");
+            .on("printed", "full");
 
     @Override
     public SumDescription description() {
@@ -52,22 +49,15 @@ public final class IndividualsSum implements Sum {
                 .put(MOVING_RANGE_UPPER, limits.movingRangeUpper()));
         answer.put(STANDING, chart.standing());
         switch (chart.standing()) {
-            case NONE ->
-                answer.note(
-                        "%d readings: too few for limits; from ten on there are trial limits".formatted(values.size()));
-            case TRIAL ->
-                answer.note(("Trial limits from %d readings: false alarms may be many times the usual 0.27 %%, until "
-                                + "there are 25")
-                        .formatted(values.size()));
-            default ->
-                answer.note("These limits judge the process; whether a part is good is for its tolerance to say");
+            case NONE -> answer.note("none", values.size());
+            case TRIAL -> answer.note("trial", values.size());
+            default -> answer.note("usual");
         }
         if (chart.meanMovingRange().signum() == 0) {
-            answer.note("All readings are the same: the gauge is too coarse to show the process");
+            answer.note("same");
         } else if (Steadiness.unsteady(values)) {
-            answer.note("The readings spread over half as much again as neighbours differ: they drift or jump, so look "
-                    + "at the trend before the limits");
+            answer.note("unsteady");
         }
-        return answer.on(DESCRIPTION.basis().get(factors == Factors.PRINTED ? 0 : 1));
+        return answer.on(factors == Factors.PRINTED ? "printed" : "full");
     }
 }

@@ -21,8 +21,7 @@ public final class OutlierSum implements Sum {
     public static final Output<String> OUTLYING = Output.word("outlying", "true", "false");
     private static final SumDescription DESCRIPTION = SumDescription.named("outlier")
             .takes(SampleInputs.VALUES, SIDES, ALPHA)
-            .gives(G, CRITICAL, INDEX, OUTLYING)
-            .on("Grubbs (1969); NIST/SEMATECH e-Handbook 1.3.5.17.1; ASTM E178");
+            .gives(G, CRITICAL, INDEX, OUTLYING);
 
     private static final BigDecimal USUAL_ALPHA = new BigDecimal("0.05");
     private static final int BLUNT = 5;
@@ -44,21 +43,15 @@ public final class OutlierSum implements Sum {
                 .put(CRITICAL, test.critical())
                 .put(INDEX, test.place())
                 .put(OUTLYING, Boolean.toString(test.outlying()))
-                .note("index counts from 1: reading %d is %s"
-                        .formatted(test.place(), values.get(test.place() - 1).toPlainString()));
+                .note("index", test.place(), values.get(test.place() - 1));
         if (sides == 1) {
-            answer.note("One side: holds only if no reading at the other end was in question before they were read");
+            answer.note("one-side");
         }
         if (test.outlying()) {
-            answer.note(
-                    "Measure again and look for a chip or a misread; a reading is never dropped because a test says "
-                            + "so");
+            answer.note("again");
         }
         if (values.size() <= BLUNT) {
-            answer.note(
-                    "%d readings: the test misses most misreads; where the range is a few steps of the gauge or more, "
-                                    .formatted(values.size())
-                            + "read again and take the median");
+            answer.note("blunt", values.size());
         }
         return answer.done();
     }

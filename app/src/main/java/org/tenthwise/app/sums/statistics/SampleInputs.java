@@ -6,6 +6,7 @@ import org.tenthwise.app.sums.CannotAnswer;
 import org.tenthwise.app.sums.Input;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.model.compute.statistics.Sample;
+import org.tenthwise.model.words.Message;
 
 /** What several of these sums are given in the same way. */
 public final class SampleInputs {
@@ -26,7 +27,7 @@ public final class SampleInputs {
     static Sample sample(SumInput given) {
         if (!given.has(VALUES)) {
             if (!given.has(N)) {
-                throw new CannotAnswer(VALUES, "values is missing: give the readings, or n, mean and sd");
+                throw new CannotAnswer(VALUES, "sample");
             }
             int n = given.get(N);
             BigDecimal mean = given.get(MEAN);
@@ -35,7 +36,7 @@ public final class SampleInputs {
         }
         for (Input<?> inShort : List.of(MEAN, N, SD)) {
             if (given.has(inShort)) {
-                throw new CannotAnswer(inShort, "%s is given beside values: it is one or the other".formatted(inShort));
+                throw new CannotAnswer(inShort, Message.of("given.beside-values", inShort));
             }
         }
         List<BigDecimal> values = given.get(VALUES);
@@ -45,7 +46,7 @@ public final class SampleInputs {
     /** A share between 0 and 1. */
     static Input<BigDecimal> share(String key) {
         return Input.figure(key)
-                .that(SampleInputs::isShare, "between 0 and 1", "it is a share between 0 and 1, such as 0.95");
+                .that(SampleInputs::isShare, Message.of("given.share.bound"), Message.of("given.share.wrong"));
     }
 
     private static boolean isShare(BigDecimal share) {

@@ -21,8 +21,7 @@ public final class SummarySum implements Sum {
             Output.full("autocorrelation").sometimes();
     private static final SumDescription DESCRIPTION = SumDescription.named("summary")
             .takes(SampleInputs.VALUES)
-            .gives(N, MEAN, SD, LEAST, GREATEST, RANGE, AUTOCORRELATION)
-            .on("NIST/SEMATECH e-Handbook 1.3.5.1, 1.3.5.6 and 1.3.5.12; sd with n - 1; exact decimal sums");
+            .gives(N, MEAN, SD, LEAST, GREATEST, RANGE, AUTOCORRELATION);
 
     @Override
     public SumDescription description() {
@@ -38,16 +37,13 @@ public final class SummarySum implements Sum {
         answer.put(LEAST, summary.least()).put(GREATEST, summary.greatest()).put(RANGE, summary.range());
         summary.autocorrelation().ifPresent(lag -> answer.put(AUTOCORRELATION, lag));
         if (summary.n() == 1) {
-            answer.note("One reading has no spread: sd and autocorrelation need two or more");
+            answer.note("one");
         } else if (summary.range().signum() == 0) {
-            answer.note("All %d readings are the same: that is the step of the gauge, not the spread of the parts"
-                    .formatted(summary.n()));
+            answer.note("same", summary.n());
         } else if (summary.n() == 2) {
-            answer.note("From two readings the true spread may be anything from about half of sd to 32 times it");
+            answer.note("two");
         } else if (summary.coarse()) {
-            answer.note(
-                    "Only %d different values in %d readings: the gauge is too coarse, and sd is mostly its rounding"
-                            .formatted(summary.different(), summary.n()));
+            answer.note("coarse", summary.different(), summary.n());
         }
         return answer.done();
     }

@@ -25,9 +25,7 @@ public final class ToleranceIntervalSum implements Sum {
             .takesOneOf(SampleInputs.VALUES, SampleInputs.N)
             .takes(SampleInputs.MEAN, SampleInputs.SD, COVER, CONFIDENCE, SIDES)
             .gives(K, LOW, HIGH)
-            .on(
-                    "Exact, by an integral over mean and spread; ISO 16269-6:2014, Annex F",
-                    "Exact, by non-central t; ISO 16269-6:2014");
+            .on("both", "one");
 
     private static final int FEW = 10;
 
@@ -44,9 +42,7 @@ public final class ToleranceIntervalSum implements Sum {
         boolean factorOnly =
                 !given.has(SampleInputs.VALUES) && !given.has(SampleInputs.MEAN) && !given.has(SampleInputs.SD);
         if (factorOnly && !given.has(SampleInputs.N)) {
-            throw new CannotAnswer(
-                    SampleInputs.VALUES,
-                    "values is missing: give the readings, or n, mean and sd, or n alone for the factor");
+            throw new CannotAnswer(SampleInputs.VALUES, "factor");
         }
         int n = factorOnly
                 ? given.get(SampleInputs.N)
@@ -62,31 +58,23 @@ public final class ToleranceIntervalSum implements Sum {
                     .put(HIGH, sample.mean().add(reach).doubleValue());
         }
         if (sides == 1) {
-            answer.note(
-                    "One side: low alone, or high alone, holds with %s confidence for %s of the parts, not both at once"
-                            .formatted(Wording.percent(confidence), Wording.percent(cover)));
+            answer.note("one-side", Wording.percent(confidence), Wording.percent(cover));
         }
         if (sides == 2) {
-            answer.note(howe(ToleranceFactor.byHowe(n, cover.doubleValue(), confidence.doubleValue()), k));
+            howe(answer, ToleranceFactor.byHowe(n, cover.doubleValue(), confidence.doubleValue()), k);
         }
         if (n < FEW) {
-            answer.note("%d parts: the interval is wide because so few say little, and it holds for normal spread only"
-                    .formatted(n));
+            answer.note("few", n);
         }
-        return answer.on(DESCRIPTION.basis().get(sides == 2 ? 0 : 1));
+        return answer.on(sides == 2 ? "both" : "one");
     }
 
     /** How far off the factor is that many tables print. */
-    private static String howe(double approximate, double exact) {
+    private static void howe(SumResult.Writing answer, double approximate, double exact) {
         double percent = 100 * (approximate / exact - 1);
-        return "k is the exact factor; Howe's approximation, which many tables print, is %s, %s %% %s"
-                .formatted(
-                        BigDecimal.valueOf(approximate)
-                                .setScale(4, RoundingMode.HALF_EVEN)
-                                .toPlainString(),
-                        BigDecimal.valueOf(Math.abs(percent))
-                                .setScale(2, RoundingMode.HALF_EVEN)
-                                .toPlainString(),
-                        percent < 0 ? "less" : "more");
+        answer.note(
+                percent < 0 ? "howe-less" : "howe-more",
+                BigDecimal.valueOf(approximate).setScale(4, RoundingMode.HALF_EVEN),
+                BigDecimal.valueOf(Math.abs(percent)).setScale(2, RoundingMode.HALF_EVEN));
     }
 }

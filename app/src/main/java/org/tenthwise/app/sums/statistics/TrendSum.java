@@ -61,9 +61,7 @@ public final class TrendSum implements Sum {
                     REACHED_LOW,
                     REACHED_HIGH,
                     SINGLE_LOW,
-                    SINGLE_HIGH)
-            .on("NIST/SEMATECH e-Handbook 4.1.4.1; Natrella, NBS Handbook 91, 5-3 and 5-4; interval of x at the "
-                    + "limit by Fieller (1954)");
+                    SINGLE_HIGH);
 
     /** The drift a shop would want to hear of: three standard deviations over the run. */
     private static final double DRIFT = 3;
@@ -94,13 +92,12 @@ public final class TrendSum implements Sum {
         given.find(LIMIT)
                 .ifPresent(limit -> predict(answer, x, trend, LimitReached.of(trend, limit, confidence.doubleValue())));
         if (Summary.of(y).range().signum() == 0) {
-            answer.note("Every y is the same: no drift the gauge could show");
+            answer.note("level");
         } else {
             drift(answer, x, trend, confidence);
         }
         if (Summary.of(y).coarse()) {
-            answer.note("Fewer than five different values of y: the gauge is too coarse for the drift, and the scatter "
-                    + "is mostly its rounding");
+            answer.note("coarse");
         }
         return answer.done();
     }
@@ -109,14 +106,7 @@ public final class TrendSum implements Sum {
         reached.g().ifPresent(g -> answer.put(G, g));
         if (reached.prediction().isEmpty()) {
             answer.put(PREDICTION, "none")
-                    .note(
-                            trend.n() < 3
-                                    ? "Two points always lie on a line: nothing can be said of when the limit is "
-                                            + "reached"
-                                    : trend.slope().signum() == 0
-                                            ? "The line is level: nothing can be said of when the limit is reached"
-                                            : "The slope cannot be told from none (g is 1 or more): nothing can be "
-                                                    + "said of when the limit is reached");
+                    .note(trend.n() < 3 ? "none-of-two" : trend.slope().signum() == 0 ? "none-level" : "none");
             return;
         }
         LimitReached.Prediction prediction = reached.prediction().get();
@@ -128,43 +118,33 @@ public final class TrendSum implements Sum {
         BigDecimal last = Collections.max(x);
         BigDecimal length = last.subtract(Collections.min(x));
         if (prediction.at().compareTo(Collections.min(x)) < 0) {
-            answer.note("The line runs away from the limit: it would have met it before the first reading");
+            answer.note("away");
         } else if (prediction.singleLow().compareTo(last) > 0) {
-            answer.note("Measure again at x = %s, before a single part may reach the limit"
-                    .formatted(prediction
-                            .singleLow()
-                            .setScale(0, RoundingMode.FLOOR)
-                            .toPlainString()));
+            answer.note("measure-at", prediction.singleLow().setScale(0, RoundingMode.FLOOR));
         } else if (prediction.at().compareTo(last) > 0) {
-            answer.note("The very next part may reach the limit: measure every one");
+            answer.note("next-part");
         }
         if (prediction.at().compareTo(last.add(length)) > 0) {
-            answer.note("The limit lies further ahead than the series is long: wear does not stay on a straight line "
-                    + "that far");
+            answer.note("far-ahead");
         }
         if (reached.uncertain()) {
-            answer.note(
-                    "The slope is barely shown (g is above 0.2): the far ends of the intervals are not to be relied "
-                            + "on");
+            answer.note("barely");
         }
     }
 
     private static void drift(SumResult.Writing answer, List<BigDecimal> x, Trend trend, BigDecimal confidence) {
         if (trend.n() < 3) {
-            answer.note("Two points always lie on a line: there is no scatter to judge it by");
+            answer.note("two-points");
             return;
         }
         Interval slope = trend.slopeInterval(confidence.doubleValue()).orElseThrow();
         if (slope.low() <= 0 && slope.high() >= 0) {
-            answer.note(("No drift shown by %d readings; a drift of three standard deviations over the run would be "
-                            + "missed %s of the time")
-                    .formatted(
-                            trend.n(),
-                            Wording.atMostPercent(1 - DriftPower.of(trend, x, DRIFT, confidence.doubleValue()))));
-        } else if (trend.n() < SHORT_SERIES) {
             answer.note(
-                    "%d readings: if neighbours hang together, the intervals are too narrow, and so few cannot show it"
-                            .formatted(trend.n()));
+                    "no-drift",
+                    trend.n(),
+                    Wording.atMostPercent(1 - DriftPower.of(trend, x, DRIFT, confidence.doubleValue())));
+        } else if (trend.n() < SHORT_SERIES) {
+            answer.note("short", trend.n());
         }
     }
 }

@@ -26,8 +26,7 @@ public final class TypeOneSum implements Sum {
     public static final Output<Double> CGK = Output.figure("cgk");
     private static final SumDescription DESCRIPTION = SumDescription.named("type-1")
             .takes(SampleInputs.VALUES, REFERENCE, TOLERANCE, SHARE, SPREAD)
-            .gives(MEAN, SD, BIAS, T_BIAS, CG, CGK)
-            .on("ISO 22514-7, type-1 study; cg = %s T / (%s s)");
+            .gives(MEAN, SD, BIAS, T_BIAS, CG, CGK);
 
     private static final BigDecimal USUAL_SHARE = new BigDecimal("0.2");
     private static final BigDecimal USUAL_SPREAD = BigDecimal.valueOf(6);
@@ -54,9 +53,8 @@ public final class TypeOneSum implements Sum {
                 .put(CG, study.cg())
                 .put(CGK, study.cgk());
         if (sample.n() < TypeOneStudy.USUAL_READINGS) {
-            answer.note(
-                    "%d readings: a study should have %d or more".formatted(sample.n(), TypeOneStudy.USUAL_READINGS));
+            answer.note("few", sample.n(), TypeOneStudy.USUAL_READINGS);
         }
-        return answer.on(DESCRIPTION.basis().get(0).formatted(share.toPlainString(), spread.toPlainString()));
+        return answer.on(DESCRIPTION.said("basis").with(SHARE.key(), share).with(SPREAD.key(), spread));
     }
 }

@@ -12,30 +12,27 @@ final class Wording {
     private Wording() {}
 
     /** Three figures, for a sentence. */
-    static String about(double figure) {
-        return new BigDecimal(figure).round(SHORT).toPlainString();
+    static BigDecimal about(double figure) {
+        return new BigDecimal(figure).round(SHORT);
     }
 
     /** A share as a percentage, rounded away from what one would like: up. */
-    static String atMostPercent(double share) {
+    static BigDecimal atMostPercent(double share) {
         return atMostPercent(new BigDecimal(share));
     }
 
     /** A share as a percentage, rounded away from what one would like: up. */
-    static String atMostPercent(BigDecimal share) {
-        return share.movePointRight(2).setScale(1, RoundingMode.CEILING).toPlainString() + " %";
+    static BigDecimal atMostPercent(BigDecimal share) {
+        return share.movePointRight(2).setScale(1, RoundingMode.CEILING);
     }
 
     /** A share as a percentage, rounded away from what one would like where every part is a reject: down. */
-    static String atLeastPercent(double share) {
-        return new BigDecimal(share)
-                        .movePointRight(2)
-                        .setScale(1, RoundingMode.FLOOR)
-                        .toPlainString() + " %";
+    static BigDecimal atLeastPercent(double share) {
+        return new BigDecimal(share).movePointRight(2).setScale(1, RoundingMode.FLOOR);
     }
 
     /** A share as a percentage with the figures it was given. */
-    static String percent(BigDecimal share) {
-        return share.movePointRight(2).stripTrailingZeros().toPlainString() + " %";
+    static BigDecimal percent(BigDecimal share) {
+        return share.movePointRight(2).stripTrailingZeros();
     }
 }

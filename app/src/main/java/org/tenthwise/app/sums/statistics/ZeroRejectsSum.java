@@ -21,10 +21,7 @@ public final class ZeroRejectsSum implements Sum {
     private static final SumDescription DESCRIPTION = SumDescription.named("zero-rejects")
             .takes(N, REJECTS, SampleInputs.CONFIDENCE)
             .gives(UPPER, LOWER)
-            .on(
-                    "Clopper and Pearson (1934); all of 1 - confidence above the upper bound",
-                    "Clopper and Pearson (1934); NIST/SEMATECH e-Handbook 7.2.4.2; half of 1 - "
-                            + "confidence at either end");
+            .on("one-sided", "two-sided");
 
     @Override
     public SumDescription description() {
@@ -36,8 +33,7 @@ public final class ZeroRejectsSum implements Sum {
         int n = given.get(N);
         int rejects = given.find(REJECTS).orElse(0);
         if (rejects > n) {
-            throw new CannotAnswer(
-                    REJECTS, "rejects is %d: there are no more than the %d parts of n".formatted(rejects, n));
+            throw new CannotAnswer(REJECTS, "beyond", rejects, n);
         }
         BigDecimal confidence = given.find(SampleInputs.CONFIDENCE).orElse(SampleInputs.USUAL_CONFIDENCE);
         RejectRate rate = RejectRate.of(n, rejects, confidence.doubleValue());
@@ -45,14 +41,12 @@ public final class ZeroRejectsSum implements Sum {
                 .in(given.anyUnit())
                 .put(UPPER, rate.upper())
                 .put(LOWER, rate.lower())
-                .note("%d rejects in %d parts: with %s confidence the reject rate of parts made alike is at %s"
-                        .formatted(
-                                rejects,
-                                n,
-                                Wording.percent(confidence),
-                                rejects == n
-                                        ? "least " + Wording.atLeastPercent(rate.lower())
-                                        : "most " + Wording.atMostPercent(rate.upper())))
-                .on(DESCRIPTION.basis().get(rejects == 0 ? 0 : 1));
+                .note(
+                        rejects == n ? "at-least" : "at-most",
+                        rejects,
+                        n,
+                        Wording.percent(confidence),
+                        rejects == n ? Wording.atLeastPercent(rate.lower()) : Wording.atMostPercent(rate.upper()))
+                .on(rejects == 0 ? "one-sided" : "two-sided");
     }
 }

@@ -34,9 +34,7 @@ public final class AtTwentySum implements Sum {
     public static final Output<Length> U = Output.length("u").sometimes();
     private static final SumDescription DESCRIPTION = SumDescription.named(NAME)
             .takes(READING, PART_TEMP, PART_ALPHA, GAUGE_TEMP, GAUGE_ALPHA, U_TEMP, U_ALPHA)
-            .gives(SIZE, CORRECTION, U)
-            .on("ISO 1 (20 °C); JCGM 100:2008, H.1, solved for the part: L20 = m·[1 + αg(tg − 20)] / [1 + αp(tp − "
-                    + "20)]");
+            .gives(SIZE, CORRECTION, U);
 
     /**
      * A picometre, and a hundredth of a millionth of a thousandth of an inch: an uncertainty is small beside its size.
@@ -71,11 +69,10 @@ public final class AtTwentySum implements Sum {
                             ofTemperature.orElse(BigDecimal.ZERO),
                             ofExpansion.orElse(BigDecimal.ZERO)),
                     given.inUnit() == Unit.INCH ? PLACES_IN_INCHES : PLACES_IN_MILLIMETRES);
-            answer.note("u is the standard uncertainty that comes from the temperature and the expansion of the part; "
-                    + "what the gauge and its own temperature add is not in it.");
+            answer.note("uncertainty");
         }
         if (correction.signum() == 0) {
-            answer.note("Part and gauge have grown by the same: there is nothing to correct.");
+            answer.note("alike");
         }
         return answer.done();
     }

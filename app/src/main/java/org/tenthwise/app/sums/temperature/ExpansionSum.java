@@ -16,6 +16,7 @@ import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.checklists.materials.Material;
 import org.tenthwise.checklists.materials.Materials;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.words.Message;
 
 /** <em>expansion</em>: how much a material grows, from the table of materials. */
 public final class ExpansionSum implements Sum {
@@ -29,8 +30,7 @@ public final class ExpansionSum implements Sum {
     public static final Output<String> BETWEEN = Output.word("between");
     private static final SumDescription DESCRIPTION = SumDescription.named("expansion")
             .takes(MATERIAL, CONDITION)
-            .gives(ALPHA, CONDITION_FOUND, LEAST, GREATEST, BETWEEN)
-            .on("The source that the table names with each material");
+            .gives(ALPHA, CONDITION_FOUND, LEAST, GREATEST, BETWEEN);
 
     private final Materials materials = Materials.known();
 
@@ -49,8 +49,8 @@ public final class ExpansionSum implements Sum {
                 .put(LEAST, material.least().millionths())
                 .put(GREATEST, material.greatest().millionths())
                 .put(BETWEEN, material.between())
-                .note("In 1e-6 per °C. Melts of one designation differ by about a tenth: least and greatest say so.")
-                .on(material.source());
+                .note("melts")
+                .on(Message.of("as-said", material.source()));
     }
 
     private Material material(SumInput given) {
@@ -59,19 +59,15 @@ public final class ExpansionSum implements Sum {
         if (alike.isEmpty()) {
             throw new CannotAnswer(
                     MATERIAL,
-                    "material is \"%s\": the table has %s"
-                            .formatted(
-                                    designation,
-                                    listed(materials.all().stream()
-                                            .map(Material::designation)
-                                            .collect(Collectors.toCollection(LinkedHashSet::new)))));
+                    "unknown",
+                    designation,
+                    listed(materials.all().stream()
+                            .map(Material::designation)
+                            .collect(Collectors.toCollection(LinkedHashSet::new))));
         }
         if (!given.has(CONDITION)) {
             if (alike.size() > 1) {
-                throw new CannotAnswer(
-                        CONDITION,
-                        "condition is missing: the table has \"%s\" in more than one, as %s"
-                                .formatted(designation, conditions(alike)));
+                throw new CannotAnswer(CONDITION, "missing", designation, conditions(alike));
             }
             return alike.get(0);
         }
@@ -79,10 +75,7 @@ public final class ExpansionSum implements Sum {
         return alike.stream()
                 .filter(material -> material.condition().equals(condition))
                 .findFirst()
-                .orElseThrow(() -> new CannotAnswer(
-                        CONDITION,
-                        "condition is \"%s\": the table has \"%s\" as %s"
-                                .formatted(condition, designation, conditions(alike))));
+                .orElseThrow(() -> new CannotAnswer(CONDITION, "unknown", condition, designation, conditions(alike)));
     }
 
     private static String conditions(List<Material> alike) {

@@ -7,6 +7,7 @@ import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Expansion;
 import org.tenthwise.model.quantity.TemperatureRange;
+import org.tenthwise.model.words.Message;
 
 /** Temperatures and expansions as they are given under a key. */
 final class TemperatureInputs {
@@ -25,7 +26,7 @@ final class TemperatureInputs {
         Celsius from = given.get(least);
         Celsius to = given.get(greatest);
         if (from.isAbove(to)) {
-            throw new CannotAnswer(greatest, "%s is %s: that is below %s, %s".formatted(greatest, to, least, from));
+            throw new CannotAnswer(greatest, Message.of("given.below", greatest, to, least, from));
         }
         return new TemperatureRange(from, to);
     }

@@ -15,6 +15,7 @@ import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Expansion;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.TemperatureRange;
+import org.tenthwise.model.words.Message;
 
 /** <em>temperature-matters</em>: whether the largest correction a shop can need is felt by a tolerance. */
 public final class TemperatureMattersSum implements Sum {
@@ -34,8 +35,7 @@ public final class TemperatureMattersSum implements Sum {
     public static final Output<String> MATTERS = Output.word("matters", "yes", "no");
     private static final SumDescription DESCRIPTION = SumDescription.named("temperature-matters")
             .takes(SIZE, TOLERANCE, PART_ALPHA, GAUGE_ALPHA, PART_LEAST, PART_GREATEST, GAUGE_LEAST, GAUGE_GREATEST)
-            .gives(WORST, SHARE, MATTERS)
-            .on("JCGM 100:2008, H.1, at the corners of both ranges; the twentieth is common practice");
+            .gives(WORST, SHARE, MATTERS);
 
     private static final MathContext FIGURES = new MathContext(12, RoundingMode.HALF_EVEN);
 
@@ -57,15 +57,9 @@ public final class TemperatureMattersSum implements Sum {
                 .put(WORST, worst.worst())
                 .put(SHARE, share.signum() == 0 ? BigDecimal.ZERO : share)
                 .put(MATTERS, matters ? "yes" : "no")
-                .note(
-                        matters
-                                ? "Read the temperature of the part and of the gauge and correct: the shop can "
-                                        + "shift the size by more than a twentieth of the tolerance."
-                                : "Temperature does not matter here: the shop cannot shift the size by more than a "
-                                        + "twentieth of the tolerance.");
+                .note(matters ? "yes" : "no");
         if (!given.has(GAUGE_LEAST)) {
-            answer.note(
-                    "Nothing is said of the gauge: it was taken to be anywhere in the range of the part, by itself.");
+            answer.note("no-gauge");
         }
         return answer.done();
     }
@@ -74,8 +68,7 @@ public final class TemperatureMattersSum implements Sum {
     private static TemperatureRange gauge(SumInput given, TemperatureRange part) {
         if (given.has(GAUGE_LEAST) != given.has(GAUGE_GREATEST)) {
             Input<Celsius> there = given.has(GAUGE_LEAST) ? GAUGE_LEAST : GAUGE_GREATEST;
-            throw new CannotAnswer(
-                    there, "%s stands alone: give %s and %s, or neither".formatted(there, GAUGE_LEAST, GAUGE_GREATEST));
+            throw new CannotAnswer(there, Message.of("given.stands-alone", there, GAUGE_LEAST, GAUGE_GREATEST));
         }
         return given.has(GAUGE_LEAST) ? TemperatureInputs.range(given, GAUGE_LEAST, GAUGE_GREATEST) : part;
     }

@@ -23,6 +23,7 @@ import org.tenthwise.model.thread.ThreadClass;
 import org.tenthwise.model.thread.ThreadDesignation;
 import org.tenthwise.model.thread.ThreadForm;
 import org.tenthwise.model.thread.ThreadSide;
+import org.tenthwise.model.words.Message;
 
 /** The thread that is asked about: by its designation in one piece, or by form, diameter, pitch and class. */
 public final class DesignationInputs {
@@ -39,8 +40,7 @@ public final class DesignationInputs {
     public static final Input<Integer> STARTS =
             Input.whole("starts", 1, MOST_STARTS).usually("1");
     public static final Input<String> CLASS = Input.name("class");
-    static final Input<String> SERIES =
-            Input.name("series").bounded("`UNC`, `UNF`, `UNEF`, `UN`, `UNS`").optional();
+    static final Input<String> SERIES = Input.name("series").bounded("bound").optional();
     public static final Input<ThreadSide> SIDE = Input.choice(
                     "side", Stream.of(ThreadSide.values()).collect(ordered(ThreadSide::key)))
             .optional();
@@ -62,10 +62,7 @@ public final class DesignationInputs {
     private static ThreadDesignation read(SumInput given) {
         for (Input<?> input : IN_A_DESIGNATION) {
             if (given.has(input)) {
-                throw new CannotAnswer(
-                        input,
-                        "%s is %s: the designation already says it, so give one or the other"
-                                .formatted(input, given.text(input)));
+                throw new CannotAnswer(input, Message.of("given.said-already", input, given.text(input)));
             }
         }
         return about(DESIGNATION, () -> ThreadDesignation.read(given.get(DESIGNATION)));
@@ -82,13 +79,12 @@ public final class DesignationInputs {
     }
 
     private static ScrewThread thread(SumInput given, ThreadForm form, Length diameter, Length pitch, int starts) {
-        return given.about(DIAMETER, noCore(given), () -> new ScrewThread(form, diameter, pitch, starts).nominal());
+        return withCore(given, () -> new ScrewThread(form, diameter, pitch, starts).nominal());
     }
 
-    /** Why a diameter will not do. */
-    static String noCore(SumInput given) {
-        return "it leaves no core under a thread with %s %s"
-                .formatted(pitchOrTpi(given), given.text(pitchOrTpi(given)));
+    /** What {@code asked} comes to, unless the diameter is refused as too small for the pitch. */
+    static <T> T withCore(SumInput given, Supplier<T> asked) {
+        return given.about(DIAMETER, "no-core", asked, pitchOrTpi(given), given.text(pitchOrTpi(given)));
     }
 
     private static Input<?> pitchOrTpi(SumInput given) {
@@ -102,19 +98,14 @@ public final class DesignationInputs {
 
     static Length pitch(SumInput given) {
         if (given.has(PITCH) == given.has(TPI)) {
-            throw new CannotAnswer(
-                    PITCH,
-                    given.has(PITCH)
-                            ? "pitch is %s and tpi is %s: give one of them"
-                                    .formatted(given.text(PITCH), given.text(TPI))
-                            : "pitch is missing: give pitch, or tpi for threads to the inch");
+            throw given.has(PITCH)
+                    ? new CannotAnswer(PITCH, "both", given.text(PITCH), given.text(TPI))
+                    : new CannotAnswer(PITCH, "neither");
         }
         Length pitch = given.has(PITCH) ? given.get(PITCH) : ScrewThread.pitchOf(given.get(TPI));
         if (pitch.isBelow(FINEST)) {
             throw new CannotAnswer(
-                    pitchOrTpi(given),
-                    "%s is %s: so fine a thread is not cut"
-                            .formatted(pitchOrTpi(given), given.text(pitchOrTpi(given))));
+                    pitchOrTpi(given), Message.of("given.too-fine", pitchOrTpi(given), given.text(pitchOrTpi(given))));
         }
         return pitch;
     }

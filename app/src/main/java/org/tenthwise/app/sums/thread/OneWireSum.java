@@ -30,9 +30,7 @@ public final class OneWireSum implements Sum {
                     WireInputs.BEST_WIRE,
                     WireInputs.WIRE_LEAST,
                     WireInputs.WIRE_GREATEST,
-                    WireInputs.ROOT_CLEARANCE)
-            .on("Over wires = 2 × over one wire − measured major diameter, geometry and common practice; then as "
-                    + "over wires");
+                    WireInputs.ROOT_CLEARANCE);
 
     @Override
     public SumDescription description() {
@@ -51,18 +49,11 @@ public final class OneWireSum implements Sum {
         Length ofTheLead = basic.orElse(major)
                 .minus(thread.form().majorLessPitchDiameter(thread.groove().pitch()));
         MeasurementOverWires sum = new MeasurementOverWires(thread.groove(), wire, ofTheLead);
-        Length pitchDiameter = given.about(
-                OVER_ONE_WIRE,
-                "with that wire and crest it leaves no room for a thread",
-                () -> sum.pitchDiameter(over));
+        Length pitchDiameter = given.about(OVER_ONE_WIRE, "no-room", () -> sum.pitchDiameter(over));
         answer.put(OVER_WIRES, over).put(PITCH_DIAMETER, pitchDiameter);
         writing.write(sum, pitchDiameter, over, Optional.of(major), ofTheLead);
-        answer.note("One wire counts on a crest that runs true to the thread: turn the part half round, measure again, "
-                + "and take the mean.");
-        basic.filter(major::isAbove)
-                .ifPresent(size ->
-                        answer.note("major_diameter is above the basic diameter of %s: look for a burr on the crest."
-                                .formatted(WiresWriting.plain(size, given.inUnit()))));
+        answer.note("crest");
+        basic.filter(major::isAbove).ifPresent(size -> answer.note("burr", WiresWriting.plain(size, given.inUnit())));
         return answer.done();
     }
 }

@@ -40,9 +40,7 @@ public final class OverWiresSum implements Sum {
                     WireInputs.BEST_WIRE,
                     WireInputs.WIRE_LEAST,
                     WireInputs.WIRE_GREATEST,
-                    WireInputs.ROOT_CLEARANCE)
-            .on("Exact solution for flanks straight in axial section; simple and corrected formulas, "
-                    + "ASME B1.2 and Machinery's Handbook, 31st ed., p. 2127");
+                    WireInputs.ROOT_CLEARANCE);
 
     @Override
     public SumDescription description() {
@@ -57,28 +55,22 @@ public final class OverWiresSum implements Sum {
         WiresWriting writing = new WiresWriting(given, answer, thread, wire);
         Optional<Length> wantedOver = given.find(PITCH_DIAMETER);
         if (wantedOver.isPresent() == given.has(OVER_WIRES)) {
-            throw new CannotAnswer(
-                    OVER_WIRES,
-                    wantedOver.isPresent()
-                            ? "over_wires is %s and pitch_diameter is %s: give the one that is known"
-                                    .formatted(given.text(OVER_WIRES), given.text(PITCH_DIAMETER))
-                            : "over_wires is missing: give it, or pitch_diameter");
+            throw wantedOver.isPresent()
+                    ? new CannotAnswer(OVER_WIRES, "both", given.text(OVER_WIRES), given.text(PITCH_DIAMETER))
+                    : new CannotAnswer(OVER_WIRES, "neither");
         }
         Optional<Length> diameter = given.find(WireInputs.DIAMETER);
         if (diameter.isEmpty() && wantedOver.isEmpty()) {
-            throw new CannotAnswer(WireInputs.DIAMETER, "diameter is missing: it is needed beside over_wires");
+            throw new CannotAnswer(WireInputs.DIAMETER, "missing");
         }
         Length ofTheLead = diameter.map(crest -> basicPitchDiameter(given, thread, crest))
                 .or(() -> wantedOver)
                 .orElseThrow();
         MeasurementOverWires sum = new MeasurementOverWires(thread.groove(), wire, ofTheLead);
-        Length pitchDiameter = wantedOver.orElseGet(() -> given.about(
-                OVER_WIRES,
-                "with that wire it leaves no room for a thread",
-                () -> sum.pitchDiameter(given.get(OVER_WIRES))));
+        Length pitchDiameter = wantedOver.orElseGet(
+                () -> given.about(OVER_WIRES, "no-room", () -> sum.pitchDiameter(given.get(OVER_WIRES))));
         Length over = wantedOver
-                .map(wanted -> given.about(
-                        PITCH_DIAMETER, "the wire finds no rest in such a thread", () -> sum.overWires(wanted)))
+                .map(wanted -> given.about(PITCH_DIAMETER, "no-rest", () -> sum.overWires(wanted)))
                 .orElseGet(() -> given.get(OVER_WIRES));
 
         answer.put(PITCH_DIAMETER_FOUND, pitchDiameter)
@@ -89,14 +81,13 @@ public final class OverWiresSum implements Sum {
                         wantedOver.map(sum::correctedOverWires).orElseGet(() -> sum.correctedPitchDiameter(over)));
         writing.write(sum, pitchDiameter, over, diameter, ofTheLead);
         if (given.has(WIRES) && given.get(WIRES) < THREE) {
-            answer.note("Two wires stand half a pitch apart along the axis: the anvils must be kept square to the axis "
-                    + "and one of them free to float along it.");
+            answer.note("two");
         }
         return answer.done();
     }
 
     private static Length basicPitchDiameter(SumInput given, ThreadInputs thread, Length diameter) {
-        return given.about(WireInputs.DIAMETER, DesignationInputs.noCore(given), () -> new ScrewThread(
+        return DesignationInputs.withCore(given, () -> new ScrewThread(
                         thread.form(),
                         diameter,
                         thread.groove().pitch(),

@@ -8,6 +8,7 @@ import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.thread.MeasurementOverWires;
 import org.tenthwise.model.compute.thread.RootClearance;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.words.Message;
 
 /** Writes down how the wire stands to the root: to the one measured, or else to that of the basic form. */
 final class RootWriting {
@@ -41,17 +42,12 @@ final class RootWriting {
 
     private void measured(Length minor, Length pitchDiameter, Length over) {
         if (!minor.isBelow(pitchDiameter)) {
-            throw new CannotAnswer(
-                    WireInputs.MINOR_DIAMETER,
-                    "minor_diameter is %s: it must be below the pitch diameter, %s"
-                            .formatted(plain(minor), plain(pitchDiameter)));
+            throw new CannotAnswer(WireInputs.MINOR_DIAMETER, "too-large", plain(minor), plain(pitchDiameter));
         }
         Length clearance = RootClearance.of(over, wire, minor);
         answer.put(WireInputs.ROOT_CLEARANCE, clearance);
         if (clearance.signum() <= 0) {
-            answer.note(("The wire bottoms on the root by %s on radius: it does not rest on the flanks, the reading is "
-                            + "too large and the pitch diameter is not known; take a thicker wire.")
-                    .formatted(plain(clearance.abs())));
+            answer.note(Message.of("sum.wires.bottoms", plain(clearance.abs())));
         }
     }
 
@@ -61,20 +57,15 @@ final class RootWriting {
         Length deepest =
                 root.minus(thread.groove().pitch().times(MOST_CLEARANCE).times(TWO));
         if (contact.isBelow(deepest)) {
-            throw new CannotAnswer(
-                    WireInputs.WIRE,
-                    "wire is %s: it lies on the root and cannot touch the flanks, which end near a diameter of %s"
-                            .formatted(plain(wire), plain(root)));
+            throw new CannotAnswer(WireInputs.WIRE, "on-the-root", plain(wire), plain(root));
         }
         Length lowest = over.minus(wire.times(TWO));
         if (lowest.isBelow(root)) {
-            answer.note(("The wire reaches down to a diameter of %s, below the basic root at %s: measure the minor "
-                            + "diameter, for the wire may rest on the root.")
-                    .formatted(plain(lowest), plain(root)));
+            answer.note(Message.of("sum.wires.below-root", plain(lowest), plain(root)));
         }
     }
 
-    private String plain(Length length) {
+    private Message plain(Length length) {
         return WiresWriting.plain(length, given.inUnit());
     }
 }

@@ -28,7 +28,7 @@ record ThreadInputs(ThreadForm form, Groove groove) {
     /** The form, for what only a crest can tell; absent where flanks of its own are all that is said. */
     static Optional<ThreadForm> form(SumInput given) {
         if (!given.has(DesignationInputs.FORM) && !given.has(HALF_ANGLE)) {
-            throw new CannotAnswer(DesignationInputs.FORM, "form is missing: give form, or half_angle");
+            throw new CannotAnswer(DesignationInputs.FORM, "missing");
         }
         return given.find(DesignationInputs.FORM);
     }
@@ -52,8 +52,7 @@ record ThreadInputs(ThreadForm form, Groove groove) {
     private static BigDecimal halfAngle(SumInput given) {
         BigDecimal angle = given.get(HALF_ANGLE);
         if (angle.compareTo(RIGHT_ANGLE) >= 0) {
-            throw new CannotAnswer(
-                    HALF_ANGLE, "half_angle is %s: it must be less than 90 degrees".formatted(angle.toPlainString()));
+            throw new CannotAnswer(HALF_ANGLE, "too-large", angle);
         }
         return angle;
     }

@@ -42,9 +42,7 @@ public final class WireConstantsSum implements Sum {
                     PITCH_FACTOR,
                     PITCH_CONSTANT,
                     BEST_WIRE_AT_LEAD,
-                    OVER_LESS_PITCH_DIAMETER)
-            .on("ASME B1.2 and Machinery's Handbook, 31st ed., pp. 2127 to 2136; at the lead, the exact solution "
-                    + "for flanks straight in axial section");
+                    OVER_LESS_PITCH_DIAMETER);
 
     @Override
     public SumDescription description() {
@@ -61,9 +59,7 @@ public final class WireConstantsSum implements Sum {
         form.map(crest -> WireSizes.of(crest, groove))
                 .ifPresentOrElse(
                         sizes -> answer.put(WIRE_LEAST, sizes.least()).put(WIRE_GREATEST, sizes.greatest()),
-                        () -> answer.note(
-                                "wire_least and wire_greatest hang on the crest, which half_angle does not tell: "
-                                        + "give form as well"));
+                        () -> answer.note("no-crest"));
         answer.put(WIRE_FACTOR, -sensitivity.byWire())
                 .put(PITCH_FACTOR, sensitivity.byPitch())
                 .put(PITCH_CONSTANT, groove.pitchConstant());

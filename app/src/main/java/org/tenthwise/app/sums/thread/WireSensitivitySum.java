@@ -25,9 +25,7 @@ public final class WireSensitivitySum implements Sum {
             .takesOneOf(DesignationInputs.FORM, ThreadInputs.HALF_ANGLE)
             .takesOneOf(DesignationInputs.PITCH, DesignationInputs.TPI)
             .takes(WireInputs.WIRE, U_OVER_WIRES, U_WIRE, U_PITCH)
-            .gives(BY_WIRE, BY_PITCH, BY_HALF_ANGLE, STANDARD, EXPANDED)
-            .on("Derivatives of the three-wire formula, ASME B1.2 and Machinery's Handbook, 31st ed., p. "
-                    + "2127; combined by JCGM 100:2008, 5.1.2");
+            .gives(BY_WIRE, BY_PITCH, BY_HALF_ANGLE, STANDARD, EXPANDED);
 
     private static final BigDecimal COVERAGE = BigDecimal.valueOf(2);
 
@@ -47,8 +45,7 @@ public final class WireSensitivitySum implements Sum {
                 .put(BY_HALF_ANGLE, sensitivity.byHalfAngle())
                 .put(STANDARD, standard)
                 .put(EXPANDED, standard.times(COVERAGE))
-                .note("by_half_angle is for one degree of error of the half angle, and nought with the best wire. "
-                        + "The expanded uncertainty is twice the standard one.")
+                .note("meaning")
                 .done();
     }
 }

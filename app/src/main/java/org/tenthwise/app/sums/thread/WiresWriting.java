@@ -15,6 +15,7 @@ import org.tenthwise.model.compute.thread.WireSeat;
 import org.tenthwise.model.compute.thread.WireSizes;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.words.Message;
 
 /** Writes down what is to be said about the wires and the lead, whichever way the sum went. */
 final class WiresWriting {
@@ -38,8 +39,10 @@ final class WiresWriting {
         if (wire.isAbove(sizes.greatest())) {
             throw new CannotAnswer(
                     WireInputs.WIRE,
-                    "wire is %s: it rests on the crests and cannot touch the flanks; this thread takes %s to %s"
-                            .formatted(given.text(WireInputs.WIRE), plain(sizes.least()), plain(sizes.greatest())));
+                    "on-the-crests",
+                    given.text(WireInputs.WIRE),
+                    plain(sizes.least()),
+                    plain(sizes.greatest()));
         }
     }
 
@@ -56,9 +59,7 @@ final class WiresWriting {
             Input<Length> ofCrest =
                     given.has(OneWireSum.MAJOR_DIAMETER) ? OneWireSum.MAJOR_DIAMETER : WireInputs.DIAMETER;
             throw new CannotAnswer(
-                    ofCrest,
-                    "%s is %s: the pitch diameter would be %s, which is not below it"
-                            .formatted(ofCrest, plain(crest), plain(pitchDiameter)));
+                    ofCrest, Message.of("given.not-above-pitch", ofCrest, plain(crest), plain(pitchDiameter)));
         }
         BigDecimal leadAngle = LeadAngle.degrees(thread.groove().lead(), ofTheLead);
         answer.put(WireInputs.LEAD_ANGLE, leadAngle.round(EIGHT_FIGURES))
@@ -72,35 +73,28 @@ final class WiresWriting {
 
     private void seat(WireSeat seat, MeasurementOverWires sum, Length pitchDiameter, Length crest, Length over) {
         if (seat == WireSeat.BELOW_THE_CREST) {
-            answer.note(("The wire stands below the crest: %s over wires on a major diameter of %s. Anvils wider than "
-                            + "the groove rest on the crests; take a thicker wire.")
-                    .formatted(plain(over), plain(crest)));
+            answer.note(Message.of("sum.wires.below-crest", plain(over), plain(crest)));
         } else if (seat == WireSeat.ON_THE_CRESTS) {
-            answer.note(
-                    ("The wire would touch the flanks on a diameter of %s, outside the crest at %s: it rests on the "
-                                    + "crests instead, and the pitch diameter is not known; take a thinner wire.")
-                            .formatted(plain(sum.contact(pitchDiameter)), plain(crest)));
+            answer.note(Message.of("sum.wires.on-crests", plain(sum.contact(pitchDiameter)), plain(crest)));
         }
     }
 
     private void lead(Length correction, BigDecimal leadAngle) {
         if (LeadCorrection.matters(correction)) {
-            answer.note(("The lead angle matters: it lifts the reading by %s, more than the 0.00015 in up to which the "
-                            + "simple formula is used.")
-                    .formatted(plain(correction)));
+            answer.note(Message.of("sum.wires.lead", plain(correction)));
         }
         if (leadAngle.compareTo(STEEP) > 0) {
-            answer.note("Above 5° of lead the corrected formula goes wrong as well: use the exact answer.");
+            answer.note(Message.of("sum.wires.steep"));
         }
     }
 
     /** To 0.1 µm, or a millionth of an inch. */
-    private String plain(Length length) {
+    private Message plain(Length length) {
         return WiresWriting.plain(length, given.inUnit());
     }
 
-    static String plain(Length length, Unit unit) {
+    static Message plain(Length length, Unit unit) {
         int places = unit == Unit.INCH ? 6 : 4;
-        return length.in(unit).setScale(places, RoundingMode.HALF_EVEN).toPlainString() + " " + unit.symbol();
+        return Message.of("sum.wires.length", length.in(unit).setScale(places, RoundingMode.HALF_EVEN), unit.symbol());
     }
 }

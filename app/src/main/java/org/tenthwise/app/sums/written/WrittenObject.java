@@ -21,6 +21,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.tenthwise.app.sums.SumValue;
+import org.tenthwise.model.words.Message;
 
 /**
  * One JSON object (RFC 8259) in one text, gone through key by key. A number is handed on as its digits stand; it is
@@ -60,10 +61,7 @@ public final class WrittenObject {
             throw new UncheckedIOException(e);
         }
         if (next() != JsonToken.START_OBJECT) {
-            throw new NotJson(
-                    text.isBlank()
-                            ? "The line is blank: one JSON object was expected"
-                            : "The line is no JSON object: it begins with %s".formatted(near(0)));
+            throw text.isBlank() ? new NotJson("json.blank") : new NotJson("json.no-object", near(0));
         }
     }
 
@@ -81,7 +79,7 @@ public final class WrittenObject {
     public Optional<String> nextKey() throws NotJson {
         if (next() == JsonToken.END_OBJECT) {
             if (next() != null) {
-                throw new NotJson("Something stands behind the end of the object: %s".formatted(near(offset())));
+                throw new NotJson("json.behind", near(offset()));
             }
             last = Optional.empty();
             return last;
@@ -104,7 +102,7 @@ public final class WrittenObject {
     private SumValue value(int depth) throws NotJson {
         JsonToken token = parser.currentToken();
         if (token.isStructStart() && depth >= MOST_NESTING) {
-            throw new NotJson("%s is nested more than %d deep: no sum takes that".formatted(named(last), MOST_NESTING));
+            throw new NotJson("json.nested", named(last), MOST_NESTING);
         }
         return switch (token) {
             case START_ARRAY -> many(depth);
@@ -136,7 +134,7 @@ public final class WrittenObject {
     private String key(Set<String> before) throws NotJson {
         String key = characters();
         if (!before.add(key)) {
-            throw new NotJson("%s stands twice: say which one is meant".formatted(shortened(key)));
+            throw new NotJson("json.twice", shortened(key));
         }
         return key;
     }
@@ -145,7 +143,7 @@ public final class WrittenObject {
         try {
             String characters = parser.getText();
             if (hasHalf(characters)) {
-                throw new NotJson("%s holds half of a character".formatted(named(last)));
+                throw new NotJson("json.half", named(last));
             }
             return characters;
         } catch (JsonProcessingException e) {
@@ -183,8 +181,7 @@ public final class WrittenObject {
         boolean isBare = !inAText && !parser.getParsingContext().inRoot() && bare.lookingAt();
         if (e instanceof StreamConstraintsException) {
             boolean isTheValue = isBare && bare.group(1).length() > NAMED;
-            return new NotJson("%s is longer than anything a sum takes"
-                    .formatted(named(isTheValue ? keyInHand() : Optional.empty())));
+            return new NotJson("json.too-long", named(isTheValue ? keyInHand() : Optional.empty()));
         }
         boolean isNoValue = isBare
                 && !(e instanceof JsonEOFException)
@@ -192,21 +189,17 @@ public final class WrittenObject {
         int at = (int) Math.min(
                 text.length(),
                 Math.max(0, isNoValue ? bare.start(1) : e.getLocation().getCharOffset()));
-        String where = e instanceof JsonEOFException
-                ? "it ends in the middle"
-                : "something is wrong at character %d, near %s"
-                        .formatted(Math.min(at + 1, text.length()), near(at - NEAR / 2));
+        Message where = e instanceof JsonEOFException
+                ? Message.of("json.ends")
+                : Message.of("json.wrong-at", Math.min(at + 1, text.length()), near(at - NEAR / 2));
         boolean under = inAText
                 || isNoValue
                 || parser.currentToken() == JsonToken.FIELD_NAME
                 || parser.getParsingContext().inArray();
-        return new NotJson("The line is not JSON: %s%s%s"
-                .formatted(
-                        where,
-                        keyInHand()
-                                .map(name -> (under ? ", under the key " : ", behind the key ") + shortened(name))
-                                .orElse(""),
-                        isNoValue ? ": a figure is written as 3, 0.5 or -2.5, and a word stands in quotes" : ""));
+        Message placed = keyInHand()
+                .map(name -> Message.of(under ? "json.under" : "json.behind-key", where, shortened(name)))
+                .orElse(where);
+        return new NotJson("json.not-json", isNoValue ? Message.of("json.no-value", placed) : placed);
     }
 
     /** The key whose value is being read; the parser may be further on than what was handed out. */
@@ -232,8 +225,8 @@ public final class WrittenObject {
         return "\"" + (from > 0 ? "…" : "") + rest + (from + NEAR < text.length() ? "…" : "") + "\"";
     }
 
-    private static String named(Optional<String> key) {
-        return key.map(WrittenObject::shortened).orElse("A key");
+    private static Message named(Optional<String> key) {
+        return key.map(name -> Message.of("as-said", shortened(name))).orElse(Message.of("json.a-key"));
     }
 
     private static String shortened(String key) {

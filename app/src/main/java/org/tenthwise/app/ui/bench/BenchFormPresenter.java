@@ -138,7 +138,11 @@ final class BenchFormPresenter {
         SumResult answer = ((FormOutcome.Done) outcome).answer();
         ResultRows results = new ResultRows(sum, words);
         return new Found(
-                "", false, results.of(answer, filled), results.notes(answer), words.say("bench.basis", answer.basis()));
+                "",
+                false,
+                results.of(answer, filled),
+                results.notes(answer),
+                words.say("bench.basis", words.say(answer.basis())));
     }
 
     private KeyShown unit(FormValues filled) {

@@ -56,7 +56,7 @@ public final class ReferenceViewModel {
     public ReferenceViewModel(Comparison comparison, LedgerTasks errands, Words words) {
         this.comparison = comparison;
         this.errands = errands;
-        this.words = words;
+        this.words = words.byKey();
     }
 
     /** How many cases were run and how many figures agree; until then, that they are being run. */
@@ -150,19 +150,19 @@ public final class ReferenceViewModel {
         shown.set(new Shown(
                 finding.topic().word(),
                 source,
-                rows.stream().map(this::figure).toList(),
+                rows.stream().map(row -> figure(row.of().name(), row)).toList(),
                 Optional.of(() -> sources(finding))));
     }
 
-    private ReferenceLine figure(ComparedFigure row) {
+    private ReferenceLine figure(String name, ComparedFigure row) {
         return new ReferenceLine.Figure(
-                row.of().name(),
+                name,
                 row.key(),
                 row.published(),
-                row.computed(),
+                words.say(row.computed()),
                 row.agreement(),
                 words.say("reference.agreement", row.agreement()),
-                row.because());
+                row.because().map(words::say).orElse(""));
     }
 
     private void aside(Ran all) {
@@ -171,14 +171,8 @@ public final class ReferenceViewModel {
                 words.say("reference.aside"),
                 all.findings().stream()
                         .flatMap(finding -> finding.rows(Agreement.ASIDE).stream())
-                        .<ReferenceLine>map(row -> new ReferenceLine.Figure(
-                                words.say("reference.of", source(row), row.of().name()),
-                                row.key(),
-                                row.published(),
-                                row.computed(),
-                                row.agreement(),
-                                words.say("reference.agreement", row.agreement()),
-                                row.because()))
+                        .map(row -> figure(
+                                words.say("reference.of", source(row), row.of().name()), row))
                         .toList(),
                 Optional.empty()));
     }

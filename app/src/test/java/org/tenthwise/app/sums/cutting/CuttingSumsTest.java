@@ -49,7 +49,7 @@ class CuttingSumsTest {
                 "next-cut",
                 "side=outside; register=diameter; lower=0.9990; upper=1.0000; aim=1.0120; measured=1.0500");
         assertEquals("-0.03800000", at(answer, "offset_change"));
-        assertTrue(answer.notes().stream().anyMatch(note -> note.startsWith("The aim leaves metal on")));
+        assertTrue(answer.notes().stream().anyMatch(note -> note.toString().startsWith("The aim leaves metal on")));
     }
 
     @ParameterizedTest
@@ -138,7 +138,8 @@ class CuttingSumsTest {
     void notesSayWhatIsTakenForGranted(String given, String note) {
         SumResult answer = sums.answer(
                 Unit.MILLIMETRE, "next-cut", "side=inside; register=diameter; lower=30.000; upper=30.021; " + given);
-        assertTrue(answer.notes().stream().anyMatch(said -> said.startsWith(note)), answer.notes()::toString);
+        assertTrue(
+                answer.notes().stream().anyMatch(said -> said.toString().startsWith(note)), answer.notes()::toString);
     }
 
     /** By hand: stages of 100 from 30, 20 of flute outside. */
@@ -151,10 +152,10 @@ class CuttingSumsTest {
         assertEquals("130.000000", at(answer, "steps.0.to"));
         assertEquals("150.000000", at(answer, "steps.0.least_reach"));
         assertEquals("250.000000", at(answer, "steps.2.to"));
-        assertTrue(answer.notes().stream().anyMatch(note -> note.startsWith("The last stage is short")));
-        assertTrue(answer.notes().stream().anyMatch(note -> note.startsWith("Clear the chips")));
+        assertTrue(answer.notes().stream().anyMatch(note -> note.toString().startsWith("The last stage is short")));
+        assertTrue(answer.notes().stream().anyMatch(note -> note.toString().startsWith("Clear the chips")));
         assertTrue(answer.notes().stream()
-                .anyMatch(note -> note.startsWith("A long drill brought up to speed outside the hole")));
+                .anyMatch(note -> note.toString().startsWith("A long drill brought up to speed outside the hole")));
     }
 
     @Test
@@ -163,7 +164,7 @@ class CuttingSumsTest {
         assertEquals("3", at(answer, "drills"));
         assertEquals("75.000000", at(answer, "steps.2.from"));
         assertEquals("100.000000", at(answer, "steps.2.least_reach"));
-        assertTrue(answer.notes().contains("Not every drill at hand is needed: 1 can stay in the rack."));
+        assertTrue(answer.notes().toString().contains("Not every drill at hand is needed: 1 can stay in the rack."));
     }
 
     /** By hand, in inches: 0.0100 too small, half for each wall. */
@@ -230,7 +231,7 @@ class CuttingSumsTest {
         """)
     void whatMakesNoSenseIsRefusedByItsKey(String sum, String given, String key, String words) {
         Problem problem = sums.problem(Unit.MILLIMETRE, sum, given);
-        assertEquals(key, problem.key().orElseThrow(), problem.words());
-        assertTrue(problem.words().contains(words), problem.words());
+        assertEquals(key, problem.key().orElseThrow(), problem.why().toString());
+        assertTrue(problem.why().toString().contains(words), problem.why().toString());
     }
 }

@@ -34,11 +34,11 @@ class DecisionSumsTest {
     }
 
     private static String words(SumReply reply) {
-        return assertInstanceOf(Problem.class, reply).words();
+        return assertInstanceOf(Problem.class, reply).why().toString();
     }
 
     private static boolean notes(SumResult answer, String part) {
-        return answer.notes().stream().anyMatch(note -> note.contains(part));
+        return answer.notes().stream().anyMatch(note -> note.toString().contains(part));
     }
 
     /** The rule of ISO 14253-1, and on a limit a pass under no guard band. */
@@ -116,7 +116,7 @@ class DecisionSumsTest {
         uncertainty     | components=3                                     | components must be a list
         """)
     void whatMakesNoSenseIsRefusedWithKeyAndValue(String sum, String given, String words) {
-        assertEquals(words, asking.problem(Unit.MILLIMETRE, sum, given).words());
+        assertEquals(words, asking.problem(Unit.MILLIMETRE, sum, given).why().toString());
     }
 
     @Test
@@ -178,7 +178,7 @@ class DecisionSumsTest {
         assertEquals(
                 1,
                 one.notes().stream()
-                        .filter(note -> note.startsWith("A repeat with n = 1 is the scatter of one reading"))
+                        .filter(note -> note.toString().startsWith("A repeat with n = 1 is the scatter of one reading"))
                         .count());
     }
 

@@ -20,7 +20,7 @@ class GaugeSumsTest {
     }
 
     private static boolean notes(SumResult answer, String part) {
-        return answer.notes().stream().anyMatch(note -> note.contains(part));
+        return answer.notes().stream().anyMatch(note -> note.toString().contains(part));
     }
 
     @Test
@@ -76,7 +76,7 @@ class GaugeSumsTest {
         from-master | master=12; sense=1                               | reading is missing
         """)
     void whatMakesNoSenseIsRefusedWithKeyAndValue(String sum, String given, String words) {
-        assertEquals(words, asking.problem(Unit.MILLIMETRE, sum, given).words());
+        assertEquals(words, asking.problem(Unit.MILLIMETRE, sum, given).why().toString());
     }
 
     @Test

@@ -41,7 +41,10 @@ class OverWiresSumTest {
                         .toPlainString());
         assertEquals(8, new BigDecimal(at(answer, "lead_angle")).precision());
         assertTrue(
-                answer.notes().get(0).startsWith("The lead angle matters: it lifts the reading by 0.000967 in"),
+                answer.notes()
+                        .get(0)
+                        .toString()
+                        .startsWith("The lead angle matters: it lifts the reading by 0.000967 in"),
                 answer.notes()::toString);
     }
 
@@ -90,7 +93,8 @@ class OverWiresSumTest {
         """)
     void whatIsAmissIsSaid(String given, String words) {
         SumResult answer = sums.answer(Unit.INCH, "over-wires", given);
-        assertTrue(answer.notes().stream().anyMatch(note -> note.startsWith(words)), answer.notes()::toString);
+        assertTrue(
+                answer.notes().stream().anyMatch(note -> note.toString().startsWith(words)), answer.notes()::toString);
     }
 
     @Test
@@ -126,8 +130,8 @@ class OverWiresSumTest {
         """)
     void whatMakesNoSenseIsRefusedByItsKey(String given, String key, String words) {
         var problem = sums.problem(Unit.INCH, "over-wires", given);
-        assertEquals(key, problem.key().orElseThrow(), problem.words());
-        assertTrue(problem.words().contains(words), problem.words());
+        assertEquals(key, problem.key().orElseThrow(), problem.why().toString());
+        assertTrue(problem.why().toString().contains(words), problem.why().toString());
     }
 
     /** By hand: cot 20° = 2.747477, 1 + csc 20° = 3.923804; M = 20 − 1.8 · 2.747477 + 1.9 · 3.923804. */
@@ -149,7 +153,7 @@ class OverWiresSumTest {
         assertEquals("1.03000000", at(one, "over_wires"));
         SumResult three = sums.answer(Unit.INCH, "over-wires", ACME + "diameter=1; wire=0.10329; over_wires=1.03");
         assertEquals(at(three, "pitch_diameter"), at(one, "pitch_diameter"));
-        assertTrue(one.notes().stream().anyMatch(note -> note.contains("burr")), one.notes()::toString);
+        assertTrue(one.notes().stream().anyMatch(note -> note.toString().contains("burr")), one.notes()::toString);
         for (String reading : new String[] {"-1", "0.3"}) {
             assertEquals(
                     "over_one_wire",
@@ -164,7 +168,8 @@ class OverWiresSumTest {
                 Unit.INCH, "one-wire", ACME + "diameter=1; wire=0.10329; over_one_wire=1.0151; major_diameter=0.5");
         assertEquals("major_diameter", crest.key().orElseThrow());
         assertTrue(
-                crest.words().startsWith("major_diameter is 0.500000 in: the pitch diameter would be"), crest::words);
+                crest.why().toString().startsWith("major_diameter is 0.500000 in: the pitch diameter would be"),
+                () -> crest.why().toString());
     }
 
     @Test
@@ -175,7 +180,7 @@ class OverWiresSumTest {
         assertEquals(named.written(), typed.written());
         assertEquals(
                 "form is missing: give form, or half_angle",
-                sums.problem(Unit.INCH, "wire-sensitivity", rest).words());
+                sums.problem(Unit.INCH, "wire-sensitivity", rest).why().toString());
         assertEquals(2, number(named, "expanded") / number(named, "standard"), 0.001);
         assertEquals(
                 "form", sums.problem(Unit.INCH, "wire-sensitivity", rest).key().orElseThrow());

@@ -14,6 +14,7 @@ import org.tenthwise.app.sums.Asking;
 import org.tenthwise.app.sums.Problem;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.words.Message;
 
 /** What is asked and how it is answered; the figures of the standards are run with the published cases. */
 class ThreadLimitsSumTest {
@@ -36,7 +37,7 @@ class ThreadLimitsSumTest {
                         at(answer, "allowance"),
                         at(answer, "standing")));
         assertTrue(Asking.found(answer, "minor_min").isEmpty());
-        assertTrue(answer.basis().startsWith("ASME B1.1"));
+        assertTrue(answer.basis().toString().startsWith("ASME B1.1"));
     }
 
     /** ASME B1.13M, external limits of class 6g. */
@@ -89,14 +90,14 @@ class ThreadLimitsSumTest {
     void aProposalAsksForTheDrawing(String given) {
         SumResult answer = sums.answer(Unit.INCH, "thread-limits", given);
         assertEquals("proposal", at(answer, "standing"));
-        assertTrue(answer.notes().get(0).contains("a proposal; confirm"), answer.notes()::toString);
+        assertTrue(answer.notes().get(0).toString().contains("a proposal; confirm"), answer.notes()::toString);
     }
 
     @Test
     void aListedThreadDoesNot() {
         SumResult answer = sums.answer(Unit.INCH, "thread-limits", "designation=3/8-12ACME-2G; side=internal");
         assertEquals("formula", at(answer, "standing"));
-        assertFalse(answer.notes().stream().anyMatch(note -> note.contains("proposal")));
+        assertFalse(answer.notes().stream().anyMatch(note -> note.toString().contains("proposal")));
     }
 
     /** Where the figures of a standard are recalled, the answer says so; where printed limits agree, it does not. */
@@ -110,8 +111,9 @@ class ThreadLimitsSumTest {
         "designation=M10-6g, false"
     })
     void recalledFiguresAreSaidToBe(String given, boolean recalled) {
-        List<String> notes = sums.answer(Unit.INCH, "thread-limits", given).notes();
-        assertEquals(recalled, notes.stream().anyMatch(note -> note.contains("from memory")), notes::toString);
+        List<Message> notes = sums.answer(Unit.INCH, "thread-limits", given).notes();
+        assertEquals(
+                recalled, notes.stream().anyMatch(note -> note.toString().contains("from memory")), notes::toString);
     }
 
     @ParameterizedTest
@@ -139,6 +141,7 @@ class ThreadLimitsSumTest {
     void whatDoesNotGoTogetherIsRefusedByItsKey(String given, String key, String words) {
         Problem problem = sums.problem(Unit.INCH, "thread-limits", given);
         assertEquals(Optional.of(key), problem.key());
-        assertTrue(problem.words().startsWith(words), problem::words);
+        assertTrue(
+                problem.why().toString().startsWith(words), () -> problem.why().toString());
     }
 }

@@ -31,9 +31,9 @@ class WireConstantsSumTest {
                 Asking.found(answer, "wire_least").isEmpty()
                         && Asking.found(answer, "wire_greatest").isEmpty(),
                 answer::toString);
-        assertTrue(answer.notes()
-                .contains("wire_least and wire_greatest hang on the crest, which half_angle does not tell: "
-                        + "give form as well"));
+        assertEquals(
+                "[wire_least and wire_greatest hang on the crest, which half_angle does not tell: give form as well]",
+                answer.notes().toString());
     }
 
     @Test
@@ -61,13 +61,15 @@ class WireConstantsSumTest {
             """)
     void whatIsMissingIsNamed(String given, String words) {
         assertEquals(
-                words, sums.problem(Unit.MILLIMETRE, "wire-constants", given).words());
+                words,
+                sums.problem(Unit.MILLIMETRE, "wire-constants", given).why().toString());
     }
 
     @Test
     void aPitchDiameterNoWireTouchesAtIsBlamed() {
         assertTrue(sums.problem(Unit.MILLIMETRE, "wire-constants", "form=metric; pitch=1e20; pitch_diameter=3")
-                .words()
+                .why()
+                .toString()
                 .startsWith("pitch_diameter is 3: No wire touches a thread of lead 100000000000000000000 mm"));
     }
 }
