@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
 
 /** One row of the table in the making. */
 final class CsvRow {
@@ -56,6 +57,10 @@ final class CsvRow {
         cells.put(column, number.toPlainString());
     }
 
+    void figure(CsvColumn column, Written written) {
+        cells.put(column, written.unit().text(written.figure()));
+    }
+
     void number(CsvColumn column, long number) {
         number(column, BigDecimal.valueOf(number));
     }
@@ -65,7 +70,7 @@ final class CsvRow {
     }
 
     void size(CsvColumn column, Length length, int known) {
-        number(column, WorkedOut.figure(length, unit, known));
+        cells.put(column, WorkedOut.figure(length, unit, known));
     }
 
     void time(CsvColumn column, OffsetDateTime time) {

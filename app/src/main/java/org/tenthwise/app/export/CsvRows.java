@@ -148,18 +148,16 @@ final class CsvRows {
         row.text(REPAIRED, line.repaired() ? "yes" : "");
         step.limits().ifPresent(limits -> {
             row.text(UNIT, limits.unit().symbol());
-            limits.lower().ifPresent(lower -> row.number(LOWER_LIMIT, lower.figure()));
-            limits.upper().ifPresent(upper -> row.number(UPPER_LIMIT, upper.figure()));
+            limits.lower().ifPresent(lower -> row.figure(LOWER_LIMIT, lower));
+            limits.upper().ifPresent(upper -> row.figure(UPPER_LIMIT, upper));
             limits.origin().ifPresent(origin -> {
                 row.text(LIMITS_OF, origin.designation());
                 row.text(LIMITS_BY, origin.standard());
             });
         });
-        step.check()
-                .asSize()
-                .ifPresent(size -> row.number(GUARD_BAND, size.guardBand().figure()));
+        step.check().asSize().ifPresent(size -> row.figure(GUARD_BAND, size.guardBand()));
         step.check().means().flatMap(Check.Means::uncertainty).ifPresent(uncertainty -> {
-            row.number(UNCERTAINTY, uncertainty.expanded().figure());
+            row.figure(UNCERTAINTY, uncertainty.expanded());
             row.number(COVERAGE_FACTOR, uncertainty.coverageFactor());
             row.text(UNCERTAINTY_OF, uncertainty.name());
         });

@@ -26,9 +26,9 @@ final class CsvTaken {
         row.number(REPEAT, slot.repeat());
         story.step().check().asTurn().flatMap(turn -> turn.section(slot)).ifPresent(section -> {
             row.text(SECTION, section.name());
-            row.number(FROM_JAWS, section.at().figure());
+            row.figure(FROM_JAWS, section.at());
         });
-        row.number(READING, reading.typed().figure());
+        row.figure(READING, reading.typed());
         row.text(READING_UNIT, reading.typed().unit().symbol());
         if (taken.counts()) {
             story.measured(reading).ifPresent(measured -> {
@@ -105,11 +105,11 @@ final class CsvTaken {
         row.text(GAUGE_KIND, setting.gauge().kind().key());
         setting.reference().ifPresent(reference -> row.text(SET_ON, reference));
         setting.certified().ifPresent(certified -> {
-            row.number(CERTIFIED, certified.figure());
+            row.figure(CERTIFIED, certified);
             row.text(CERTIFIED_UNIT, certified.unit().symbol());
         });
         setting.zero().ifPresent(zero -> {
-            row.number(ZERO, zero.figure());
+            row.figure(ZERO, zero);
             row.text(ZERO_UNIT, zero.unit().symbol());
         });
         setting.gauge().sense().ifPresent(sense -> row.text(SENSE, Codes.of(sense)));

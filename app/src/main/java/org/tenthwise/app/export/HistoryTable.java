@@ -86,7 +86,7 @@ public final class HistoryTable implements History.HistoryRow {
         cells.add(String.valueOf(reading.pass()));
         cells.add(CsvText.safe(reading.place()));
         cells.add(String.valueOf(reading.repeat()));
-        cells.add(reading.typed().figure().toPlainString());
+        cells.add(figure(Optional.of(reading.typed())));
         cells.add(reading.typed().unit().symbol());
         cells.add(size(step, reading.value(), step.places()));
         cells.add(reading.alone().map(Codes::of).orElse(""));
@@ -109,12 +109,11 @@ public final class HistoryTable implements History.HistoryRow {
     }
 
     private static String figure(Optional<Written> written) {
-        return written.map(of -> of.figure().toPlainString()).orElse("");
+        return written.map(of -> of.unit().text(of.figure())).orElse("");
     }
 
     private static String size(StepSummary step, Optional<Length> size, int places) {
         Unit unit = step.limits().map(Limits::unit).orElse(Unit.MILLIMETRE);
-        return size.map(length -> WorkedOut.figure(length, unit, places).toPlainString())
-                .orElse("");
+        return size.map(length -> WorkedOut.figure(length, unit, places)).orElse("");
     }
 }

@@ -259,6 +259,6 @@ final class JsonPass {
     }
 
     private void put(String key, Length length, int known, ObjectNode to) {
-        to.put(key, WorkedOut.figure(length, unit, known).toPlainString());
+        to.put(key, WorkedOut.figure(length, unit, known));
     }
 }

@@ -63,7 +63,7 @@ final class JsonSheet {
         List<Signature> all = sheet.run().signatures();
         all.forEach(signature -> write(signature, signature.standsAgainst(all), signatures.addObject()));
         ArrayNode characteristics = result.putArray("characteristics");
-        sheet.lines().forEach(line -> write(sheet.run(), line, plan.unit(), characteristics.addObject()));
+        sheet.lines().forEach(line -> write(sheet.run(), line, plan.unit(line.step()), characteristics.addObject()));
         notes(sheet.run(), result.putArray("notes"));
         return result;
     }

@@ -8,11 +8,6 @@ import org.tenthwise.model.quantity.Unit;
 /** A size that was worked out, as files that programs read have it. */
 final class WorkedOut {
 
-    /** A millimetre to the nanometre sums are rounded to; an inch to the eighth place, which is finer. */
-    private static final int PLACES_OF_MM = 6;
-
-    private static final int PLACES_OF_IN = 8;
-
     private WorkedOut() {}
 
     /**
@@ -20,12 +15,21 @@ final class WorkedOut {
      *
      * @param known places it is known to: those of what it was worked out from
      */
-    static BigDecimal figure(Length length, Unit unit, int known) {
+    static String figure(Length length, Unit unit, int known) {
         BigDecimal figure = length.in(unit);
-        int most = Math.max(known, unit == Unit.MILLIMETRE ? PLACES_OF_MM : PLACES_OF_IN);
+        int most = Math.max(known, places(unit));
         if (figure.scale() > most) {
             figure = figure.setScale(most, RoundingMode.HALF_UP).stripTrailingZeros();
         }
-        return figure.scale() < known ? figure.setScale(known) : figure;
+        return unit.text(figure.scale() < known ? figure.setScale(known) : figure);
+    }
+
+    /** A millimetre to the nanometre sums are rounded to; an inch to the eighth place, which is finer, as a degree. */
+    private static int places(Unit unit) {
+        return switch (unit) {
+            case MILLIMETRE, MINUTE_OF_ARC -> 6;
+            case INCH, DEGREE -> 8;
+            case SECOND_OF_ARC -> 4;
+        };
     }
 }

@@ -90,14 +90,15 @@ final class StripScale {
                 .min(Length::compareTo)
                 .orElse(
                         limits.get(0).signum() == 0
-                                ? Length.of("0.01", Unit.MILLIMETRE)
+                                ? leastWidth(picture)
                                 : limits.get(0).abs().times(new BigDecimal("0.01")));
         return Length.greatest(List.of(found, leastWidth(picture)));
     }
 
     /** Ten steps of the last place the limit is written with: lines finer than a tenth of that place say nothing. */
     private static Length leastWidth(SizePicture picture) {
-        String limit = picture.lower().or(picture::upper).orElseThrow().figures();
+        String limit =
+                picture.lower().or(picture::upper).orElseThrow().figures().replaceAll("[^0-9.]", "");
         int places = limit.indexOf('.') < 0 ? 0 : limit.length() - limit.indexOf('.') - 1;
         return Length.of(BigDecimal.TEN.scaleByPowerOfTen(-places), picture.unit());
     }

@@ -34,51 +34,53 @@ final class EntryCheck {
     }
 
     /** Against the certified size of a master or of wires whose nominal is {@code nominal}. */
-    Optional<Objection> certified(Step step, String text, Unit unit, Written nominal) {
-        if (!Written.isPlainDecimal(text)) {
-            return Optional.of(new Objection(Objection.Kind.NOT_A_NUMBER, text));
-        }
-        Length size = new Written(text, unit).length();
+    Optional<Objection> certified(Step step, Written typed, Written nominal) {
+        Length size = typed.length();
         if (size.signum() <= 0) {
-            return Optional.of(new Objection(Objection.Kind.NOT_ABOVE_ZERO, text));
+            return Optional.of(new Objection(Objection.Kind.NOT_ABOVE_ZERO, typed.text()));
         }
-        return unfitWires(step, size).or(() -> farOff(text, unit, List.of(Plausible.certified(nominal.length()))));
+        return unfitWires(step, size)
+                .or(() -> farOff(typed, plan.unit(step), List.of(Plausible.certified(nominal.length()))));
     }
 
     /** Against what a gauge reads on a master of that size. */
-    Optional<Objection> zero(String text, Unit unit, Written certified) {
-        return Written.isPlainDecimal(text)
-                ? farOff(text, unit, Plausible.zero(certified.length()))
-                : Optional.of(new Objection(Objection.Kind.NOT_A_NUMBER, text));
+    Optional<Objection> zero(Step step, Written typed, Written certified) {
+        return farOff(typed, plan.unit(step), Plausible.zero(certified.length()));
     }
 
     /**
      * Whether a figure nobody asked for is plainly the first reading of {@code step}: within a few tolerances of it.
      */
     boolean opens(Step step, String text, Optional<Setting> setting) {
-        return Written.isPlainDecimal(text)
-                && Plausible.opening(plan, step.check(), setting)
-                        .filter(expected -> expected.fits(new Written(text, plan.unit()).length()))
-                        .isPresent();
+        return Written.typed(text, plan.unit(step))
+                .filter(typed -> Plausible.opening(plan, step.check(), setting)
+                        .filter(expected -> expected.fits(typed.length()))
+                        .isPresent())
+                .isPresent();
     }
 
-    /** Where a figure fits none of what is expected, the last of them is named. */
-    private Optional<Objection> farOff(String text, Unit unit, List<Plausible.Expected> expected) {
-        Length figure = new Written(text, unit).length();
+    /** Where a figure fits none of what is expected, the last of them is named, in {@code unit}. */
+    private static Optional<Objection> farOff(Written typed, Unit unit, List<Plausible.Expected> expected) {
+        Length figure = typed.length();
         boolean fits = expected.isEmpty() || expected.stream().anyMatch(one -> one.fits(figure));
         return fits
                 ? Optional.empty()
                 : Optional.of(new Objection(
                         Objection.Kind.FAR_OFF,
-                        text,
-                        about(expected.get(expected.size() - 1).about())));
+                        typed.text(),
+                        about(expected.get(expected.size() - 1).about(), unit)));
     }
 
     /** To the places a gauge shows. */
-    private String about(Length length) {
-        return length.in(plan.unit())
-                .setScale(plan.unit() == Unit.MILLIMETRE ? 3 : 4, RoundingMode.HALF_UP)
-                .toPlainString();
+    private static String about(Length length, Unit unit) {
+        int places =
+                switch (unit) {
+                    case MILLIMETRE -> 3;
+                    case INCH -> 4;
+                    case DEGREE -> 2;
+                    case MINUTE_OF_ARC, SECOND_OF_ARC -> 0;
+                };
+        return unit.text(length.in(unit).setScale(places, RoundingMode.HALF_UP));
     }
 
     private static Optional<Objection> unfitWires(Step step, Length size) {
@@ -91,15 +93,12 @@ final class EntryCheck {
     }
 
     /** Against a reading with a gauge set as {@code setting} says. */
-    Optional<Objection> reading(Step step, String text, Unit unit, Optional<Setting> setting, Pass pass) {
-        if (!Written.isPlainDecimal(text)) {
-            return Optional.of(new Objection(Objection.Kind.NOT_A_NUMBER, text));
-        }
-        Length read = new Written(text, unit).length();
+    Optional<Objection> reading(Step step, Written typed, Optional<Setting> setting, Pass pass) {
+        Length read = typed.length();
         Optional<Length> zero = setting.flatMap(Setting::zero).map(Written::length);
         boolean signed = zero.isPresent() || step.check().asTurn().isPresent();
         if (!signed && read.signum() <= 0) {
-            return Optional.of(new Objection(Objection.Kind.NOT_ABOVE_ZERO, text));
+            return Optional.of(new Objection(Objection.Kind.NOT_ABOVE_ZERO, typed.text()));
         }
         if (zero.isPresent()
                 && FromMaster.size(
@@ -109,7 +108,7 @@ final class EntryCheck {
                                         zero.get())
                                 .signum()
                         <= 0) {
-            return Optional.of(new Objection(Objection.Kind.NO_SUCH_SIZE, text));
+            return Optional.of(new Objection(Objection.Kind.NO_SUCH_SIZE, typed.text()));
         }
         boolean possible = signed
                 || step.check()
@@ -117,14 +116,14 @@ final class EntryCheck {
                         .map(size -> read.isAbove(Touch.most(size.contact())))
                         .orElse(true);
         if (!possible) {
-            return Optional.of(new Objection(Objection.Kind.NO_SUCH_SIZE, text));
+            return Optional.of(new Objection(Objection.Kind.NO_SUCH_SIZE, typed.text()));
         }
         List<Length> before = pass.standing().values().stream()
                 .map(reading -> reading.typed().length())
                 .toList();
         return farOff(
-                text,
-                unit,
+                typed,
+                plan.unit(step),
                 Plausible.reading(plan, step.check(), setting, before).stream().toList());
     }
 

@@ -9,6 +9,7 @@ import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Degrees;
+import org.tenthwise.model.quantity.QuantityKind;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.TemperatureEffect;
@@ -51,6 +52,11 @@ final class FigureVerbs {
         Reply reply() throws CouldNotSave;
     }
 
+    /** Takes a figure that is one. */
+    private interface Taker {
+        Reply take(Written figure) throws CouldNotSave;
+    }
+
     /** What a figure is, by what is asked. */
     private final class Taking implements Prompt.FigureCases<Taken> {
 
@@ -69,18 +75,19 @@ final class FigureVerbs {
         @Override
         public Taken certified(Prompt.Certified wanted) {
             String figure = text.isEmpty() ? wanted.known().map(Written::text).orElse("") : text;
-            return () -> FigureVerbs.this.certified(state.inHand(), figure, unit, wanted, onPurpose);
+            return written(
+                    figure, certified -> FigureVerbs.this.certified(state.inHand(), certified, wanted, onPurpose));
         }
 
         @Override
         public Taken zero(Prompt.Zero wanted) {
             String figure = text.isEmpty() ? wanted.suggested().text() : text;
-            return () -> FigureVerbs.this.zero(state.inHand(), figure, unit, wanted, onPurpose);
+            return written(figure, zero -> FigureVerbs.this.zero(state.inHand(), zero, wanted, onPurpose));
         }
 
         @Override
         public Taken reading(Prompt.Reading wanted) {
-            return () -> FigureVerbs.this.reading(state, text, unit, wanted.slot(), onPurpose);
+            return written(text, typed -> FigureVerbs.this.reading(state, typed, wanted.slot(), onPurpose));
         }
 
         @Override
@@ -89,34 +96,42 @@ final class FigureVerbs {
                     text.isEmpty() ? wanted.suggested().map(Degrees::text).orElse("") : text;
             return () -> FigureVerbs.this.temperature(wanted.of(), figure, onPurpose);
         }
+
+        /** What is no figure in a unit of the step, a length where an angle is read, is not taken. */
+        private Taken written(String figure, Taker taker) {
+            QuantityKind kind = book.plan().unit(state.inHand()).kind();
+            return Written.typed(figure, unit)
+                    .filter(written -> written.unit().kind() == kind)
+                    .<Taken>map(written -> () -> taker.take(written))
+                    .orElse(() -> session.replied(Optional.of(new Objection(Objection.Kind.NOT_A_NUMBER, figure))));
+        }
     }
 
-    private Reply certified(Step step, String text, Unit unit, Prompt.Certified wanted, boolean onPurpose)
-            throws CouldNotSave {
-        Optional<Objection> against = standing(gate.certified(step, text, unit, wanted.nominal()), onPurpose);
+    private Reply certified(Step step, Written typed, Prompt.Certified wanted, boolean onPurpose) throws CouldNotSave {
+        Optional<Objection> against = standing(gate.certified(step, typed, wanted.nominal()), onPurpose);
         if (against.isEmpty()) {
-            gauge.certify(step, new Written(text, unit));
+            gauge.certify(step, typed);
         }
         return session.replied(against);
     }
 
-    private Reply zero(Step step, String text, Unit unit, Prompt.Zero wanted, boolean onPurpose) throws CouldNotSave {
-        Optional<Objection> against = standing(gate.zero(text, unit, wanted.certified()), onPurpose);
+    private Reply zero(Step step, Written typed, Prompt.Zero wanted, boolean onPurpose) throws CouldNotSave {
+        Optional<Objection> against = standing(gate.zero(step, typed, wanted.certified()), onPurpose);
         if (against.isEmpty()) {
-            gauge.zero(step, new Written(text, unit));
+            gauge.zero(step, typed);
         }
         return session.replied(against);
     }
 
-    private Reply reading(State state, String text, Unit unit, Slot slot, boolean onPurpose) throws CouldNotSave {
+    private Reply reading(State state, Written typed, Slot slot, boolean onPurpose) throws CouldNotSave {
         Step step = state.inHand();
         Optional<Setting> toSet = gauge.settingToMake(step);
         Optional<Setting> setting = toSet.or(state::setting);
-        Optional<Objection> against = standing(gate.reading(step, text, unit, setting, state.pass()), onPurpose);
+        Optional<Objection> against = standing(gate.reading(step, typed, setting, state.pass()), onPurpose);
         if (against.isPresent()) {
             return session.replied(against);
         }
-        StepEvent.ReadingTaken taken = new StepEvent.ReadingTaken(step.number(), slot.key(), new Written(text, unit));
+        StepEvent.ReadingTaken taken = new StepEvent.ReadingTaken(step.number(), slot.key(), typed);
         List<NewEntry> entries = book.happening(gauge.withItsSetting(step, taken));
         Optional<Objection> beside =
                 EntryCheck.turn(step, state.pass(), setting, taken).or(() -> EntryCheck.sum(book, entries));

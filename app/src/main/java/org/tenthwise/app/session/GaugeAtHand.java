@@ -93,7 +93,7 @@ final class GaugeAtHand {
                 half.zero().isEmpty()
                         ? new Prompt.Zero(
                                 half.certified().get(),
-                                new Written("0", book.plan().unit()))
+                                new Written("0", book.plan().unit(step)))
                         : Prompt.SenseInFigures.of(
                                 onMaster(step, half.zero().get()), rack.find(mark.get(), means.kind())));
     }

@@ -106,7 +106,7 @@ public final class RunSession {
      * @param text as typed; empty takes what is suggested, where something is
      */
     public Reply enter(String text) throws CouldNotSave {
-        return figures.take(text, plan.unit(), false);
+        return figures.take(text, plan.unit(inHand), false);
     }
 
     /** The same for a step as whoever typed it saw it: where another is in hand by now, nothing is taken. */
@@ -135,7 +135,7 @@ public final class RunSession {
 
     /** Takes a figure on purpose although it is far off; in everything else as {@link #enter}. */
     public Reply keep(String text) throws CouldNotSave {
-        return figures.take(text, plan.unit(), true);
+        return figures.take(text, plan.unit(inHand), true);
     }
 
     /** As {@link #enter(String)}, read on a gauge in that unit; kept as typed, with its unit. */

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.QuantityKind;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.Sheet;
@@ -69,12 +70,17 @@ public record State(
 
     /**
      * Whether a figure typed now begins the next check: nothing is asked here any more, it is settled, the next is
-     * measured.
+     * measured, and a length or an angle as this one.
      */
     public boolean figureBeginsNext() {
         return asked.isNothing()
                 && line().settled()
-                && next.filter(step -> !step.check().slots().isEmpty()).isPresent();
+                && next.filter(step -> !step.check().slots().isEmpty() && kind(step) == kind(inHand))
+                        .isPresent();
+    }
+
+    private QuantityKind kind(Step step) {
+        return sheet.plan().unit(step).kind();
     }
 
     /**

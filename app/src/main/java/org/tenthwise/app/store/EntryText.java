@@ -43,8 +43,8 @@ public final class EntryText {
 
     static String write(NewEntry added, Before before, EventKind<?> kind) {
         ObjectNode entry = JsonNodeFactory.instance.objectNode();
-        if (kind.format() > EventKinds.FORMAT_UNSAID) {
-            entry.put("format", kind.format());
+        if (kind.format(added.event()) > EventKinds.FORMAT_UNSAID) {
+            entry.put("format", kind.format(added.event()));
         }
         entry.put("run", added.run());
         before.write(entry.putObject("before"));

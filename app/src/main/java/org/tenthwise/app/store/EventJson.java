@@ -9,6 +9,7 @@ import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.quantity.Degrees;
+import org.tenthwise.model.quantity.QuantityKind;
 import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -17,7 +18,18 @@ import org.tenthwise.model.words.Message;
 /** What events are made of, as JSON objects: sizes, gauges, settings, parts. */
 final class EventJson {
 
+    /** What it takes to read a figure in degrees, or of a gauge that reads them. */
+    static final int FORMAT_OF_ANGLES = 4;
+
     private EventJson() {}
+
+    static int format(Written written) {
+        return written.unit().isOfAngle() ? FORMAT_OF_ANGLES : 1;
+    }
+
+    static int format(Gauge gauge) {
+        return gauge.kind().reads() == QuantityKind.ANGLE ? FORMAT_OF_ANGLES : 1;
+    }
 
     static void write(Written written, ObjectNode to) {
         to.put("figure", written.text());

@@ -45,6 +45,7 @@ final class EventKinds {
     private static final EventKind<Event.GaugeKnown> GAUGE_KNOWN = new EventKind<>(
             "gauge-known",
             1,
+            known -> EventJson.format(known.gauge()),
             Event.GaugeKnown.class,
             (known, to) -> EventJson.write(known.gauge(), to.putObject("gauge")),
             from -> new Event.GaugeKnown(EventJson.gauge(from.object("gauge"))));
@@ -81,6 +82,7 @@ final class EventKinds {
     private static final EventKind<StepEvent.GaugeSet> GAUGE_SET = new EventKind<>(
             "gauge-set",
             1,
+            set -> EventJson.format(set.setting().gauge()),
             StepEvent.GaugeSet.class,
             (set, to) -> {
                 to.put("step", set.step());
@@ -91,6 +93,7 @@ final class EventKinds {
     private static final EventKind<StepEvent.ReadingTaken> READING_TAKEN = new EventKind<>(
             "reading-taken",
             1,
+            taken -> EventJson.format(taken.typed()),
             StepEvent.ReadingTaken.class,
             (taken, to) -> {
                 to.put("step", taken.step());
@@ -212,8 +215,9 @@ final class EventKinds {
     /**
      * The newest format of an entry this release reads: it rises with each kind, and with each word or field of one.
      */
-    static final int NEWEST_FORMAT =
-            ALL.stream().mapToInt(EventKind::format).max().orElseThrow();
+    static final int NEWEST_FORMAT = Math.max(
+            EventJson.FORMAT_OF_ANGLES,
+            ALL.stream().mapToInt(EventKind::format).max().orElseThrow());
 
     private static final Map<String, EventKind<?>> BY_NAME =
             ALL.stream().collect(Collectors.toMap(EventKind::name, kind -> kind));

@@ -9,9 +9,9 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 
 /**
- * Lengths as figures to read. Rounded half-up to the places asked for, but never so that a size seems to lie on a limit
- * or on its other side when it does not: places are added until it reads as it is. The minus is the sign, not the
- * hyphen.
+ * Lengths and angles as figures to read. Rounded half-up to the places asked for, but never so that a size seems to lie
+ * on a limit or on its other side when it does not: places are added until it reads as it is. The minus is the sign,
+ * not the hyphen.
  */
 public final class Figures {
 
@@ -26,14 +26,12 @@ public final class Figures {
      * zero.
      */
     public static String plain(Length length, Unit unit, int places) {
-        return beside(List.of(Length.ZERO), length, unit, places);
+        return beside(List.of(length.zero()), length, unit, places);
     }
 
     /** A length to be read beside others, its limits above all. */
     public static String beside(List<Length> neighbours, Length length, Unit unit, int places) {
-        return sign(length.in(unit)
-                .setScale(places(neighbours, length, unit, places), RoundingMode.HALF_UP)
-                .toPlainString());
+        return number(length.in(unit).setScale(places(neighbours, length, unit, places), RoundingMode.HALF_UP), unit);
     }
 
     /** With a plus where it is more than zero. */
@@ -43,24 +41,42 @@ public final class Figures {
 
     /** As it was written, to the last zero. */
     public static String written(Written written) {
-        return sign(written.text());
+        return sign(marked(written.text(), written.unit()));
+    }
+
+    /** The same with its unit. */
+    public static String withUnit(Written written) {
+        return withUnit(written(written), written.unit());
+    }
+
+    /** A figure with its unit; that of an angle has its marks already. */
+    public static String withUnit(String figure, Unit unit) {
+        return unit.isOfAngle() ? figure : figure + " " + unit.symbol();
     }
 
     /** A reading as it was typed, among figures of {@code unit}: one in the other unit says so. */
     public static String read(Written typed, Unit unit) {
-        return typed.unit() == unit
-                ? written(typed)
-                : written(typed) + " " + typed.unit().symbol();
+        return typed.unit() == unit ? written(typed) : withUnit(typed);
     }
 
-    /** An angle, or any other plain number. */
+    /** A figure in that unit. */
+    public static String number(BigDecimal figure, Unit unit) {
+        return sign(marked(unit.text(figure), unit));
+    }
+
+    /** A length among others of its unit goes without it; an angle never does. */
+    private static String marked(String figure, Unit unit) {
+        return unit.isOfAngle() ? unit.behind(figure) : figure;
+    }
+
+    /** Any other plain number. */
     public static String number(BigDecimal number) {
         return sign(number.toPlainString());
     }
 
     /** How many places keep a length that is not zero from reading as zero. */
     static int places(Length length, Unit unit, int places) {
-        return places(List.of(Length.ZERO), length, unit, places);
+        return places(List.of(length.zero()), length, unit, places);
     }
 
     /** How many places a length is shown with beside others, where {@code places} are asked for. */

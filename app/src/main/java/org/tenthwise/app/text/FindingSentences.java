@@ -90,8 +90,7 @@ abstract class FindingSentences {
                     case LOWER -> "distance.below";
                     case UPPER -> "distance.above";
                 };
-        return words.say(
-                key, figures.distance(margin.distance()) + " " + figures.unit().symbol(), limit);
+        return words.say(key, Figures.withUnit(figures.distance(margin.distance()), figures.unit()), limit);
     }
 
     /** What the limit is called. */

@@ -33,8 +33,7 @@ abstract class OfSizeSentences extends FindingSentences {
 
     final void guardBand(Written band, List<String> said) {
         if (band.length().signum() > 0) {
-            said.add(words.say(
-                    "form.guard-band", Figures.written(band) + " " + band.unit().symbol()));
+            said.add(words.say("form.guard-band", Figures.withUnit(band)));
         }
     }
 }

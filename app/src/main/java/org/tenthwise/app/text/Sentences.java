@@ -2,7 +2,6 @@ package org.tenthwise.app.text;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.tenthwise.model.compute.uncertainty.UncertaintyRatio;
 import org.tenthwise.model.plan.Check;
@@ -104,8 +103,7 @@ public final class Sentences {
                     String said = words.say(
                             "uncertainty",
                             uncertainty.name(),
-                            Figures.written(uncertainty.expanded()),
-                            uncertainty.expanded().unit().symbol(),
+                            Figures.withUnit(uncertainty.expanded()),
                             Figures.number(uncertainty.coverageFactor()));
                     OptionalDouble ratio = step.limits()
                             .map(limits -> UncertaintyRatio.of(
@@ -123,14 +121,16 @@ public final class Sentences {
     }
 
     private String limits(Limits limits) {
-        String unit = limits.unit().symbol();
-        Optional<String> lower = limits.lower().map(Figures::written);
-        Optional<String> upper = limits.upper().map(Figures::written);
-        if (lower.isPresent() && upper.isPresent()) {
-            return words.say("limits.between", lower.get(), upper.get(), unit);
+        if (limits.lower().isPresent() && limits.upper().isPresent()) {
+            return words.say(
+                    "limits.between",
+                    Figures.written(limits.lower().get()),
+                    Figures.withUnit(limits.upper().get()));
         }
-        return upper.map(most -> words.say("limits.at-most", most, unit))
-                .orElseGet(() -> words.say("limits.at-least", lower.orElseThrow(), unit));
+        return limits.upper()
+                .map(most -> words.say("limits.at-most", Figures.withUnit(most)))
+                .orElseGet(() -> words.say(
+                        "limits.at-least", Figures.withUnit(limits.lower().orElseThrow())));
     }
 
     /** What was signed for a characteristic that did not pass; empty where nothing was. */

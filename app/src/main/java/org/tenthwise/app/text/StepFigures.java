@@ -15,7 +15,7 @@ import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.tolerance.Limits;
 
 /**
- * How the lengths of one step are written: in the unit of its limits, with the places of its limits or of its readings,
+ * How the sizes of one step are written: in the unit of its limits, with the places of its limits or of its readings,
  * whichever are more. A figure that a verdict hangs on gets the places more that keep it on its own side of every limit
  * and of every edge of the guard band.
  */
@@ -48,7 +48,7 @@ public final class StepFigures {
                 .orElseThrow(() -> new IllegalArgumentException(
                         "Step %d measures nothing".formatted(finding.step().number())));
         int read = finding.measured().stream()
-                .mapToInt(m -> m.reading().typed().places())
+                .mapToInt(m -> places(m.reading().typed(), limits.unit()))
                 .max()
                 .orElse(0);
         return of(finding.step(), Math.max(limits.places(), read));
@@ -65,7 +65,7 @@ public final class StepFigures {
         return step.check()
                 .asSize()
                 .map(size -> new StepFigures(limits, size.guardBand().length(), places, size.combine() == Combine.MEAN))
-                .orElseGet(() -> new StepFigures(limits, Length.ZERO, places, false));
+                .orElseGet(() -> new StepFigures(limits, Length.of(BigDecimal.ZERO, limits.unit()), places, false));
     }
 
     /** The same for one of the readings, with the places its own figures are known to. */
@@ -91,10 +91,7 @@ public final class StepFigures {
 
     /** A place of an inch is 25 times as coarse as the same place of a millimetre. */
     private static int places(Written written, Unit unit) {
-        if (written.unit() == unit) {
-            return written.places();
-        }
-        return unit == Unit.INCH ? written.places() + 2 : Math.max(0, written.places() - 1);
+        return Math.max(0, written.places() + unit.placesMoreThan(written.unit()));
     }
 
     public Unit unit() {
@@ -124,7 +121,7 @@ public final class StepFigures {
      */
     public String distance(Length distance) {
         return Figures.beside(
-                List.of(Length.ZERO, guardBand), distance, unit(), mean ? placesOfAMean(distance) : places);
+                List.of(distance.zero(), guardBand), distance, unit(), mean ? placesOfAMean(distance) : places);
     }
 
     /** Where a verdict changes. */
@@ -163,8 +160,8 @@ public final class StepFigures {
         return new CorrectionAndValue(
                 measured.correction().signum() == 0
                         ? "0"
-                        : (correction.signum() > 0 ? "+" : "") + Figures.number(correction),
-                Figures.number(value));
+                        : (correction.signum() > 0 ? "+" : "") + Figures.number(correction, unit()),
+                Figures.number(value, unit()));
     }
 
     /**
@@ -205,6 +202,6 @@ public final class StepFigures {
     }
 
     public String withUnit(Length length) {
-        return plain(length) + " " + unit().symbol();
+        return Figures.withUnit(plain(length), unit());
     }
 }

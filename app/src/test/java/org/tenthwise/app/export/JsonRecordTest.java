@@ -162,10 +162,7 @@ class JsonRecordTest {
         "30.0000004,MILLIMETRE,3,30.000"
     })
     void aSizeWorkedOutHasThePlacesItIsKnownTo(String millimetres, Unit unit, int known, String figure) {
-        assertEquals(
-                figure,
-                WorkedOut.figure(Length.of(millimetres, Unit.MILLIMETRE), unit, known)
-                        .toPlainString());
+        assertEquals(figure, WorkedOut.figure(Length.of(millimetres, Unit.MILLIMETRE), unit, known));
     }
 
     private static JsonNode tree(Evidence evidence) {

@@ -4,9 +4,11 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.OffsetDateTime;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -16,6 +18,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.tenthwise.model.gauge.Gauge;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.StepEvent;
@@ -48,6 +55,27 @@ class EntryTextTest {
         byte[] text = text("run-1", AT, "A. Turner", example.event()).getBytes(UTF_8);
 
         assertEquals(new Entry(7, "run-1", AT, "A. Turner", example.event()), EntryText.read(7, text));
+    }
+
+    /** An older release keeps what says a format above its own, and does not take it for damage. */
+    @Test
+    void whatIsReadInDegreesSaysThatItTakesANewerFormat() throws UnreadableEntry {
+        Gauge protractor = new Gauge("BP-1", GaugeKind.BEVEL_PROTRACTOR, Optional.empty());
+        for (Event event : List.of(
+                new StepEvent.ReadingTaken(3, "1.1", new Written("29°30′", Unit.MINUTE_OF_ARC)),
+                new StepEvent.ReadingTaken(3, "1.1", new Written("29.5", Unit.DEGREE)),
+                new StepEvent.GaugeSet(3, Setting.direct(protractor)),
+                new Event.GaugeKnown(protractor))) {
+            String text = text("run-1", AT, "A. Turner", event);
+            assertTrue(text.startsWith("{\"format\":4,"), text);
+            assertEquals(event, EntryText.read(7, text.getBytes(UTF_8)).event());
+        }
+        assertFalse(text(
+                        "run-1",
+                        AT,
+                        "A. Turner",
+                        new StepEvent.ReadingTaken(3, "1.1", new Written("29.5", Unit.MILLIMETRE)))
+                .contains("format"));
     }
 
     /** Releases that did not tie the entries of a run together wrote no "before". */
@@ -232,8 +260,7 @@ class EntryTextTest {
                 IntStream.rangeClosed(EventKinds.FORMAT_UNSAID + 1, EventKinds.NEWEST_FORMAT)
                         .boxed()
                         .toList(),
-                EventKinds.ALL.stream()
-                        .map(EventKind::format)
+                Stream.concat(EventKinds.ALL.stream().map(EventKind::format), Stream.of(EventJson.FORMAT_OF_ANGLES))
                         .filter(format -> format > EventKinds.FORMAT_UNSAID)
                         .sorted()
                         .toList());

@@ -1,8 +1,8 @@
 package org.tenthwise.checklists.rules;
 
-import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.plan.PartId;
+import org.tenthwise.model.quantity.QuantityKind;
 import org.tenthwise.model.quantity.Unit;
 
 /** What stands at the head of a plan file. */
@@ -49,7 +49,7 @@ final class HeaderRules {
                 keys.text("name"),
                 keys.text("material"),
                 keys.text("drawing"),
-                keys.word("unit", List.of(Unit.values()), Unit::symbol),
+                keys.word("unit", Unit.of(QuantityKind.LENGTH), Unit::symbol),
                 keys.ifAny("remark", keys::prose).orElse(""),
                 keys.ifAny("lot", keys::truth).orElse(false));
     }

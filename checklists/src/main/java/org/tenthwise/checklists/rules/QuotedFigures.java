@@ -1,6 +1,5 @@
 package org.tenthwise.checklists.rules;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -24,17 +23,20 @@ final class QuotedFigures {
     }
 
     static Optional<Written> figure(TableKeys keys, RawValue value, Unit unit) {
-        if (value instanceof RawValue.Text text && Written.isPlainDecimal(text.text())) {
-            return Optional.of(new Written(text.text(), unit));
+        Optional<Written> typed =
+                value instanceof RawValue.Text text ? Written.typed(text.text(), unit) : Optional.empty();
+        if (typed.isEmpty() && unit.isOfAngle() && value instanceof RawValue.Text text) {
+            keys.problem(value.spot(), "readings.angle", text.text());
+        } else if (typed.isEmpty()) {
+            notTyped(keys, value);
         }
-        notTyped(keys, value);
-        return Optional.empty();
+        return typed;
     }
 
-    /** The unit a table names for its figures; the plan's where it names none. */
-    static Unit unit(TableKeys keys, Unit ofThePlan) {
-        return keys.ifAny("unit", key -> keys.word(key, List.of(Unit.values()), Unit::symbol))
-                .orElse(ofThePlan);
+    /** The unit a table names for its figures; that of the step where it names none. */
+    static Unit unit(TableKeys keys, Unit ofTheStep) {
+        return keys.ifAny("unit", key -> keys.word(key, Unit.of(ofTheStep.kind()), Unit::symbol))
+                .orElse(ofTheStep);
     }
 
     /** A temperature as read from a thermometer. */

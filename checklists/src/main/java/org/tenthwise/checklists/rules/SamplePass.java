@@ -119,12 +119,12 @@ final class SamplePass {
     /** @return whether it was struck out, so that its place is still free */
     private boolean reading(TableKeys where, RawValue item, Slot slot) {
         if (!(item instanceof RawTable table)) {
-            QuotedFigures.figure(where, item, plan.unit())
+            QuotedFigures.figure(where, item, plan.unit(step))
                     .ifPresent(typed -> events.add(new StepEvent.ReadingTaken(step.number(), slot.key(), typed)));
             return false;
         }
         TableKeys keys = where.inside(READING, table);
-        QuotedFigures.figure(keys, READING, QuotedFigures.unit(keys, plan.unit()))
+        QuotedFigures.figure(keys, READING, QuotedFigures.unit(keys, plan.unit(step)))
                 .ifPresent(typed -> events.add(new StepEvent.ReadingTaken(step.number(), slot.key(), typed)));
         return more(keys);
     }
@@ -150,7 +150,7 @@ final class SamplePass {
             return;
         }
         TableKeys keys = where.inside(Message.of("readings.in.another-gauge"), table);
-        gauges.setting(keys, means.get(), plan.unit()).ifPresent(laid -> events.set(step.number(), laid));
+        gauges.setting(keys, means.get(), plan.unit(step)).ifPresent(laid -> events.set(step.number(), laid));
         keys.finish();
     }
 

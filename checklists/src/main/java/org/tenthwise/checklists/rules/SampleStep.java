@@ -68,7 +68,7 @@ final class SampleStep {
     }
 
     private Optional<SampleGauges.Laid> setting(TableKeys of, SampleGauges gauges) {
-        return step.check().means().flatMap(means -> gauges.setting(of, means, plan.unit()));
+        return step.check().means().flatMap(means -> gauges.setting(of, means, plan.unit(step)));
     }
 
     /** Why a pass with places or temperatures missing was cut on all the same. */

@@ -2,6 +2,7 @@ package org.tenthwise.model.gauge;
 
 import java.util.Arrays;
 import java.util.Optional;
+import org.tenthwise.model.quantity.QuantityKind;
 
 /** The kinds of gauge a plan can ask for. Which kind can make which reading is the plan rules' business. */
 public enum GaugeKind {
@@ -15,7 +16,10 @@ public enum GaugeKind {
     DEPTH_MICROMETER("depth-micrometer", Reference.NONE),
     GAUGE_BLOCKS("gauge-blocks", Reference.NONE),
     MICROMETER_OVER_WIRES("micrometer-over-wires", Reference.WIRES),
-    LIMIT_GAUGE("limit-gauge", Reference.NONE);
+    LIMIT_GAUGE("limit-gauge", Reference.NONE),
+    BEVEL_PROTRACTOR("bevel-protractor", QuantityKind.ANGLE),
+    /** Set up with gauge blocks until an indicator shows the face level; the angle of the bar is read. */
+    SINE_BAR("sine-bar", QuantityKind.ANGLE);
 
     /** What a gauge of the kind is read against. */
     public enum Reference {
@@ -29,10 +33,19 @@ public enum GaugeKind {
 
     private final String key;
     private final Reference reference;
+    private final QuantityKind reads;
 
     GaugeKind(String key, Reference reference) {
         this.key = key;
         this.reference = reference;
+        this.reads = QuantityKind.LENGTH;
+    }
+
+    /** One that reads what it measures itself. */
+    GaugeKind(String key, QuantityKind reads) {
+        this.key = key;
+        this.reference = Reference.NONE;
+        this.reads = reads;
     }
 
     /** How plan files name the kind. */
@@ -42,6 +55,11 @@ public enum GaugeKind {
 
     public Reference reference() {
         return reference;
+    }
+
+    /** What its figures are of. */
+    public QuantityKind reads() {
+        return reads;
     }
 
     public static Optional<GaugeKind> ofKey(String key) {

@@ -6,6 +6,7 @@ import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.Set;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.tolerance.Limits;
 
 /**
  * One part's check plan.
@@ -14,7 +15,7 @@ import org.tenthwise.model.quantity.Unit;
  * @param name what the shop calls the part
  * @param material designation and condition
  * @param drawing drawing the limits were taken from
- * @param unit what the sizes are written in
+ * @param unit what lengths are written in
  * @param remark a sentence for every screen and record of the part; empty if there is none
  * @param operations in the order they are done; not empty
  * @param steps in the order they are done, numbers rising; not empty
@@ -82,6 +83,11 @@ public record Plan(
             Optional<Outline> outline,
             PlanSource source) {
         this(part, issue, name, material, drawing, unit, remark, operations, steps, outline, source, Optional.empty());
+    }
+
+    /** What figures of {@code step} are written in: the unit of its limits, or that of the plan where it has none. */
+    public Unit unit(Step step) {
+        return step.limits().map(Limits::unit).orElse(unit);
     }
 
     /** @throws NoSuchElementException if the plan has no such step */

@@ -7,15 +7,15 @@ import java.util.Comparator;
 import org.tenthwise.model.words.Refused;
 
 /**
- * A length, held exactly, in millimetres.
+ * A length or an angle, held exactly, in millimetres or in seconds of arc. One of each is never added or compared.
  *
- * <p>25.40 mm, 25.4 mm and 1 in are the same value and are {@code equals}. How many places were written is a fact about
- * the {@link Written} figure and is kept there. There is no way in from a {@code double}: sums that need roots or
- * angles go through {@link Nanometres}.
+ * <p>25.40 mm, 25.4 mm and 1 in are the same value and are {@code equals}, and so are 29.5° and 29°30′. How many places
+ * were written is a fact about the {@link Written} figure and is kept there. There is no way in from a {@code double}:
+ * sums that need roots or angles go through {@link Nanometres}.
  *
- * @param millimetres any sign; trailing zeros are dropped
+ * @param base in millimetres or seconds of arc, any sign; trailing zeros are dropped
  */
-public record Length(BigDecimal millimetres) implements Comparable<Length> {
+public record Length(BigDecimal base, QuantityKind kind) implements Comparable<Length> {
 
     public static final Length ZERO = new Length(BigDecimal.ZERO);
 
@@ -23,11 +23,16 @@ public record Length(BigDecimal millimetres) implements Comparable<Length> {
     private static final int PLACES_OF_A_QUOTIENT = 12;
 
     public Length {
-        millimetres = millimetres.signum() == 0 ? BigDecimal.ZERO : millimetres.stripTrailingZeros();
+        base = base.signum() == 0 ? BigDecimal.ZERO : base.stripTrailingZeros();
+    }
+
+    /** A length in millimetres. */
+    public Length(BigDecimal millimetres) {
+        this(millimetres, QuantityKind.LENGTH);
     }
 
     public static Length of(BigDecimal figure, Unit unit) {
-        return new Length(figure.multiply(unit.millimetres()));
+        return new Length(figure.multiply(unit.size()), unit.kind());
     }
 
     /** @throws NumberFormatException if {@code figure} is not a plain decimal number */
@@ -35,24 +40,26 @@ public record Length(BigDecimal millimetres) implements Comparable<Length> {
         return of(new BigDecimal(figure), unit);
     }
 
+    /** @throws IllegalArgumentException if one is a length and the other an angle */
     public Length plus(Length other) {
-        return new Length(millimetres.add(other.millimetres));
+        return with(base.add(other.sameKind(kind).base));
     }
 
+    /** @throws IllegalArgumentException if one is a length and the other an angle */
     public Length minus(Length other) {
-        return new Length(millimetres.subtract(other.millimetres));
+        return with(base.subtract(other.sameKind(kind).base));
     }
 
     public Length negated() {
-        return new Length(millimetres.negate());
+        return with(base.negate());
     }
 
     public Length abs() {
-        return new Length(millimetres.abs());
+        return with(base.abs());
     }
 
     public Length times(BigDecimal factor) {
-        return new Length(millimetres.multiply(factor));
+        return with(base.multiply(factor));
     }
 
     /** Half of this, exactly. */
@@ -60,13 +67,34 @@ public record Length(BigDecimal millimetres) implements Comparable<Length> {
         return times(new BigDecimal("0.5"));
     }
 
-    /** This divided by {@code divisor}, to 1e-12 mm, half-even. */
+    /** This divided by {@code divisor}, to 1e-12 mm or seconds of arc, half-even. */
     public Length dividedBy(BigDecimal divisor) {
-        return new Length(millimetres.divide(divisor, PLACES_OF_A_QUOTIENT, RoundingMode.HALF_EVEN));
+        return with(base.divide(divisor, PLACES_OF_A_QUOTIENT, RoundingMode.HALF_EVEN));
     }
 
     public int signum() {
-        return millimetres.signum();
+        return base.signum();
+    }
+
+    /** Zero of the same kind. */
+    public Length zero() {
+        return with(BigDecimal.ZERO);
+    }
+
+    /** @throws IllegalArgumentException for an angle */
+    public BigDecimal millimetres() {
+        return sameKind(QuantityKind.LENGTH).base;
+    }
+
+    private Length with(BigDecimal other) {
+        return new Length(other, kind);
+    }
+
+    private Length sameKind(QuantityKind wanted) {
+        if (kind != wanted) {
+            throw new IllegalArgumentException("%s is no %s".formatted(this, wanted));
+        }
+        return this;
     }
 
     public boolean isAbove(Length other) {
@@ -78,16 +106,19 @@ public record Length(BigDecimal millimetres) implements Comparable<Length> {
     }
 
     /**
-     * The figure in {@code unit}. Exact in millimetres, and in inches for whatever was written in inches; any other
-     * length comes out to 1e-12 in, half-even. Trailing zeros are dropped.
+     * The figure in {@code unit}. Exact in millimetres and seconds of arc, and in any other unit for whatever was
+     * written in it; where it has no end there, it comes out to 1e-12, half-even. Trailing zeros are dropped.
+     *
+     * @throws IllegalArgumentException for a length in a unit of angle, and the other way round
      */
     public BigDecimal in(Unit unit) {
-        if (unit == Unit.MILLIMETRE) {
-            return millimetres;
+        sameKind(unit.kind());
+        if (unit.size().equals(BigDecimal.ONE)) {
+            return base;
         }
-        BigDecimal figure = millimetres.divide(
-                unit.millimetres(), Math.max(PLACES_OF_A_QUOTIENT, millimetres.scale()), RoundingMode.HALF_EVEN);
-        if (figure.multiply(unit.millimetres()).compareTo(millimetres) != 0) {
+        BigDecimal figure =
+                base.divide(unit.size(), Math.max(PLACES_OF_A_QUOTIENT, base.scale()), RoundingMode.HALF_EVEN);
+        if (figure.multiply(unit.size()).compareTo(base) != 0) {
             figure = figure.setScale(PLACES_OF_A_QUOTIENT, RoundingMode.HALF_EVEN);
         }
         return figure.signum() == 0 ? BigDecimal.ZERO : figure.stripTrailingZeros();
@@ -98,7 +129,7 @@ public record Length(BigDecimal millimetres) implements Comparable<Length> {
         if (lengths.isEmpty()) {
             throw new Refused("model.length.mean-lengths");
         }
-        return lengths.stream().reduce(ZERO, Length::plus).dividedBy(BigDecimal.valueOf(lengths.size()));
+        return lengths.stream().reduce(Length::plus).orElseThrow().dividedBy(BigDecimal.valueOf(lengths.size()));
     }
 
     /** @throws java.util.NoSuchElementException if {@code lengths} is empty */
@@ -111,13 +142,14 @@ public record Length(BigDecimal millimetres) implements Comparable<Length> {
         return lengths.stream().min(Comparator.naturalOrder()).orElseThrow();
     }
 
+    /** @throws IllegalArgumentException if one is a length and the other an angle */
     @Override
     public int compareTo(Length other) {
-        return millimetres.compareTo(other.millimetres);
+        return base.compareTo(other.sameKind(kind).base);
     }
 
     @Override
     public String toString() {
-        return millimetres.toPlainString() + " mm";
+        return base.toPlainString() + (kind == QuantityKind.LENGTH ? " mm" : "″");
     }
 }

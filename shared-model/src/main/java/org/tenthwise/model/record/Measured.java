@@ -1,6 +1,7 @@
 package org.tenthwise.model.record;
 
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tenthwise.model.compute.comparison.FromMaster;
 import org.tenthwise.model.compute.temperature.AtTwenty;
 import org.tenthwise.model.gauge.Setting;
@@ -73,7 +74,7 @@ public record Measured(
      * constant of wires make a size of a reading; they correct nothing (JCGM 200:2012, 2.53, from memory).
      */
     public Length correction() {
-        return forTemperature.orElse(Length.ZERO).plus(forContact.orElse(Length.ZERO));
+        return Stream.of(forTemperature, forContact).flatMap(Optional::stream).reduce(value.zero(), Length::plus);
     }
 
     /** What the gauge showed the size to be, before any correction. */

@@ -187,7 +187,7 @@ public final class Plausible {
                 .map(width -> Length.least(List.of(ONE_TURN, nominal.abs().half())))
                 .orElse(ONE_TURN);
         return new Expected(
-                nominal, Length.greatest(List.of(quarter, small, limits.width().orElse(Length.ZERO))));
+                nominal, Length.greatest(List.of(quarter, small, limits.width().orElse(nominal.zero()))));
     }
 
     /** Where the certified size of a master or of wires is looked for. */

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.tenthwise.app.text.Advice;
+import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.Heat;
 import org.tenthwise.app.text.Remarks;
 import org.tenthwise.model.gauge.Setting;
@@ -116,8 +117,8 @@ final class Facts {
                                 .map(reference -> matter.say(
                                         setting.zero().isPresent() ? "record.master" : "record.wires",
                                         reference,
-                                        FigureText.written(setting.certified().orElseThrow()))),
-                        setting.zero().map(zero -> matter.say("record.zero", FigureText.written(zero))),
+                                        Figures.withUnit(setting.certified().orElseThrow()))),
+                        setting.zero().map(zero -> matter.say("record.zero", Figures.withUnit(zero))),
                         setting.gauge().sense().map(sense -> matter.words().say("record.sense", sense)))
                 .flatMap(Optional::stream)
                 .reduce((a, b) -> a + ", " + b)

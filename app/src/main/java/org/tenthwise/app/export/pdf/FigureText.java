@@ -9,7 +9,6 @@ import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Unit;
-import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
@@ -136,10 +135,5 @@ final class FigureText {
             return words.say("record.inside", distance);
         }
         return words.say(words.key("record.outside", margin.limit()), distance);
-    }
-
-    /** A length as it was written, with its unit. */
-    static String written(Written written) {
-        return Figures.written(written) + " " + written.unit().symbol();
     }
 }

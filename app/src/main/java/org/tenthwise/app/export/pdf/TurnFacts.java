@@ -3,6 +3,7 @@ package org.tenthwise.app.export.pdf;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.record.AtSection;
 import org.tenthwise.model.record.RunOutFinding;
@@ -24,8 +25,8 @@ final class TurnFacts {
             String movement = movement(at, figures);
             if (!movement.isEmpty()) {
                 said.add(at.section()
-                        .map(section -> matter.say(
-                                "record.turn.at", section.name(), FigureText.written(section.at()), movement))
+                        .map(section ->
+                                matter.say("record.turn.at", section.name(), Figures.withUnit(section.at()), movement))
                         .orElse(movement));
             }
         }

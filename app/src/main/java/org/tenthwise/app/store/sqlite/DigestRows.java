@@ -161,9 +161,9 @@ final class DigestRows {
                 reading.struck());
     }
 
-    /** In millimetres, exact. */
+    /** In millimetres or seconds of arc, exact. */
     private static String figure(Length length) {
-        return length.millimetres().toPlainString();
+        return length.base().toPlainString();
     }
 
     private void put(String table, Object... values) throws SQLException {

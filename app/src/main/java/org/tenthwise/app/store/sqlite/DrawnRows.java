@@ -85,7 +85,7 @@ final class DrawnRows {
                                 written(text(row, "lower"), unit.get()), written(text(row, "upper"), unit.get()))),
                 row.getInt("places"),
                 new Verdict(VerdictKind.valueOf(row.getString("step_verdict")), margin(row)),
-                text(row, "step_value").map(DrawnRows::length),
+                text(row, "step_value").map(base -> length(base, unit.orElseThrow())),
                 disposition.isEmpty()
                         ? Optional.empty()
                         : Optional.of(new StepSummary.Disposed(
@@ -101,19 +101,22 @@ final class DrawnRows {
         return distance.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Verdict.Margin(
-                        length(distance.get()), Limit.valueOf(row.getString("limit")), row.getBoolean("inside")));
+                        length(distance.get(), row.getString("step_unit")),
+                        Limit.valueOf(row.getString("limit")),
+                        row.getBoolean("inside")));
     }
 
     static ReadingSummary reading(ResultSet row) throws SQLException {
         Optional<String> gauge = text(row, "gauge");
+        String unit = row.getString("reading_unit");
         return new ReadingSummary(
                 row.getLong("seq"),
                 row.getInt("step"),
                 row.getInt("pass"),
                 row.getString("place"),
                 row.getInt("repeat"),
-                new Written(row.getString("figure"), unit(row.getString("reading_unit"))),
-                text(row, "reading_value").map(DrawnRows::length),
+                new Written(row.getString("figure"), unit(unit)),
+                text(row, "reading_value").map(base -> length(base, unit)),
                 text(row, "reading_verdict").map(VerdictKind::valueOf),
                 gauge.isEmpty()
                         ? Optional.empty()
@@ -136,7 +139,8 @@ final class DrawnRows {
         return Unit.ofSymbol(symbol).orElseThrow();
     }
 
-    private static Length length(String millimetres) {
-        return new Length(new BigDecimal(millimetres));
+    /** @param unit of the limits, or of the reading, which is of the same kind */
+    private static Length length(String base, String unit) {
+        return new Length(new BigDecimal(base), unit(unit).kind());
     }
 }

@@ -58,8 +58,7 @@ public final class StoodForm extends StepForm {
     }
 
     private static String figure(Measured read) {
-        return Figures.written(read.reading().typed()) + " "
-                + read.reading().typed().unit().symbol();
+        return Figures.withUnit(read.reading().typed());
     }
 
     @Override

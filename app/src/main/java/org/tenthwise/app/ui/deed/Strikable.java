@@ -56,8 +56,7 @@ record Strikable(long entry, String reads) {
     }
 
     private static String reading(Words words, Step step, Pass.Reading reading) {
-        String figure =
-                Figures.written(reading.typed()) + " " + reading.typed().unit().symbol();
+        String figure = Figures.withUnit(reading.typed());
         return step.check()
                 .slot(reading.slot())
                 .map(slot -> {

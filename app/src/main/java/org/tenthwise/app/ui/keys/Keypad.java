@@ -1,5 +1,7 @@
 package org.tenthwise.app.ui.keys;
 
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.value.ObservableValue;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
@@ -11,15 +13,21 @@ public final class Keypad extends GridPane {
 
     /** The pad of a view model that takes figures at any time. */
     public Keypad(KeypadViewModel model, Words words, Key commit) {
-        this(model, model::sign, words, commit);
+        this(model, model::sign, model.signKeyProperty(), words, commit);
+    }
+
+    /** A pad for lengths and other plain numbers. */
+    public Keypad(Typing typed, Runnable sign, Words words, Key commit) {
+        this(typed, sign, new ReadOnlyStringWrapper(KeypadViewModel.SIGN), words, commit);
     }
 
     /**
      * @param typed is handed figures, point and take-back
-     * @param sign turns the sign
+     * @param sign turns the sign, or puts the next mark of an angle
+     * @param signs what stands on the key for that
      * @param commit a key of {@link Key.Kind#COMMIT}; takes two places of the lowest row
      */
-    public Keypad(Typing typed, Runnable sign, Words words, Key commit) {
+    public Keypad(Typing typed, Runnable sign, ObservableValue<String> signs, Words words, Key commit) {
         getStyleClass().add("keypad");
         setHgap(8);
         setVgap(8);
@@ -32,8 +40,11 @@ public final class Keypad extends GridPane {
         for (int digit = 1; digit <= 9; digit++) {
             add(digit(typed, words, digit), (digit - 1) % 3, 2 - (digit - 1) / 3);
         }
-        Key signKey = new Key(Key.Kind.PLAIN, "±", sign);
-        signKey.speak(words.say("keypad.sign"));
+        Key signKey = new Key(Key.Kind.PLAIN, "", sign);
+        signs.subscribe(shown -> {
+            signKey.setText(shown);
+            signKey.speak(words.say(shown.equals(KeypadViewModel.SIGN) ? "keypad.sign" : "keypad.mark"));
+        });
         Key point = new Key(Key.Kind.PLAIN, ".", () -> typed.touched("."));
         point.speak(words.say("keypad.point"));
         signKey.setId("sign");

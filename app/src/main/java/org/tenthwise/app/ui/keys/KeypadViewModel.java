@@ -9,6 +9,7 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import javafx.beans.value.ObservableValue;
 
 /**
  * What has been typed on the number pad, and whether it can be entered.
@@ -30,14 +31,18 @@ public final class KeypadViewModel implements Typing {
         NO_FIGURE
     }
 
+    static final String SIGN = "±";
+
     private final ReadOnlyStringWrapper typed = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<PadState> state = new ReadOnlyObjectWrapper<>(PadState.EMPTY);
+    private final ReadOnlyStringWrapper signKey = new ReadOnlyStringWrapper();
     private final StringProperty unit = new SimpleStringProperty("");
     private final Consumer<String> onEnter;
 
     /** @param onEnter is handed a plain decimal number as typed */
     public KeypadViewModel(Consumer<String> onEnter) {
         this.onEnter = onEnter;
+        signKey.bind(Bindings.createStringBinding(() -> nextMark().orElse(SIGN), typed, unit));
         state.bind(Bindings.createObjectBinding(() -> typedFigure().state(), typed, unit));
     }
 
@@ -63,8 +68,22 @@ public final class KeypadViewModel implements Typing {
         return new TypedFigure(typed.get(), unit.get());
     }
 
-    /** Turns the sign: none or plus to minus, minus to none. */
+    /** What the key beside zero does now: turns the sign, or puts the mark an angle goes on with. */
+    public ObservableValue<String> signKeyProperty() {
+        return signKey;
+    }
+
+    /** The mark an angle goes on with; absent for a length. */
+    public Optional<String> nextMark() {
+        return typedFigure().nextMark();
+    }
+
+    /** Turns the sign: none or plus to minus, minus to none. For an angle, which has none, puts its next mark. */
     public void sign() {
+        nextMark().ifPresentOrElse(this::character, this::turnSign);
+    }
+
+    private void turnSign() {
         String text = typed.get();
         if (text.startsWith("-")) {
             typed.set(text.substring(1));

@@ -17,6 +17,7 @@ import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Slot;
+import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.words.Words;
@@ -26,19 +27,19 @@ final class PromptPanels implements Prompt.Cases<PromptPanel> {
 
     private final Words words;
     private final State state;
-    private final String unit;
+    private final Unit unit;
 
     PromptPanels(Words words, State state) {
         this.words = words;
         this.state = state;
-        this.unit = state.sheet().plan().unit().symbol();
+        this.unit = state.sheet().plan().unit(state.inHand());
     }
 
     @Override
     public PromptPanel reading(Prompt.Reading reading) {
         return new PromptPanel.Pad(
                 words.say("run.reading", reading.taken() + 1, reading.of(), place(reading.slot())),
-                unit,
+                unit.symbol(),
                 last().map(measured -> words.say("run.last", comesTo(measured))).orElse(""),
                 "");
     }
@@ -47,7 +48,7 @@ final class PromptPanels implements Prompt.Cases<PromptPanel> {
     public PromptPanel certified(Prompt.Certified certified) {
         return new PromptPanel.Pad(
                 words.say(words.key("run.certified", certified.reference()), certified.mark()),
-                unit,
+                unit.symbol(),
                 certified
                         .known()
                         .map(known -> words.say("run.last", known.text()))
@@ -60,7 +61,7 @@ final class PromptPanels implements Prompt.Cases<PromptPanel> {
     public PromptPanel zero(Prompt.Zero zero) {
         return new PromptPanel.Pad(
                 words.say("run.zero"),
-                unit,
+                unit.symbol(),
                 words.say("run.zero.master", zero.certified().text()),
                 "");
     }
@@ -165,10 +166,9 @@ final class PromptPanels implements Prompt.Cases<PromptPanel> {
         }
         return last().<PromptPanel>map(measured -> new PromptPanel.Pad(
                         words.say("run.taken", place(measured.slot())),
-                        unit,
+                        unit.symbol(),
                         corrected(measured),
-                        Figures.read(
-                                measured.reading().typed(), state.sheet().plan().unit())))
+                        Figures.read(measured.reading().typed(), unit)))
                 .orElseGet(() -> new PromptPanel.Ask(words.say("run.taken-all"), List.of()));
     }
 
@@ -191,10 +191,8 @@ final class PromptPanels implements Prompt.Cases<PromptPanel> {
     }
 
     private String comesTo(Measured measured) {
-        String typed =
-                Figures.read(measured.reading().typed(), state.sheet().plan().unit());
-        boolean asRead = measured.isAsRead()
-                && measured.reading().typed().unit() == state.sheet().plan().unit();
+        String typed = Figures.read(measured.reading().typed(), unit);
+        boolean asRead = measured.isAsRead() && measured.reading().typed().unit() == unit;
         return asRead
                 ? typed
                 : words.say(

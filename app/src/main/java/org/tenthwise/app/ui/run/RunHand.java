@@ -31,7 +31,7 @@ final class RunHand {
         this.model = model;
         Key commit = commit("commit");
         Key answered = commit("commit-answered");
-        Keypad keypad = new Keypad(model, model::sign, words, commit);
+        Keypad keypad = new Keypad(model, model::sign, model.pad().signKeyProperty(), words, commit);
         keypadDeaf = new Deaf(keypad);
         model.takesFiguresProperty().subscribe(keypad::takeFigures);
         Readout readout = new Readout(

@@ -146,7 +146,9 @@ final class TypedFigures implements Typing {
 
     void sign() {
         lift();
-        if (isBegun()) {
+        if (pad.nextMark().isPresent()) {
+            touched(pad.nextMark().get());
+        } else if (isBegun()) {
             refusal.lift();
             pad.sign();
         } else {

@@ -77,6 +77,49 @@ class KeypadViewModelTest {
         assertEquals(List.of("12.50"), entered);
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            quoteCharacter = '|',
+            textBlock =
+                    """
+            # typed where degrees and minutes are read, state,  what is wrong, next mark
+            30,               ENTERABLE,  ,                   °
+            30°,              ENTERABLE,  ,                   ′
+            30°15,            ENTERABLE,  ,                   ′
+            30°15′7.5,        ENTERABLE,  ,                   ″
+            30°15',           ENTERABLE,  ,                   ″
+            30.25°,           ENTERABLE,  ,                   ′
+            30°15.,           UNFINISHED, ,                   ′
+            30.,              UNFINISHED, ,                   °
+            ||,               EMPTY,      ,                   °
+            30.10,            NO_FIGURE,  DEGREES_OR_MINUTES, °
+            30°60,            NO_FIGURE,  NO_ANGLE,           ′
+            30°15x,           NO_FIGURE,  NO_ANGLE,           ′
+            30mm,             NO_FIGURE,  OTHER_UNIT,         °
+            """)
+    void anAngleHasItsMarksInside(
+            String typed, KeypadViewModel.PadState state, TypedFigure.Unfit why, String nextMark) {
+        pad.unitProperty().set("° ′");
+        type(typed);
+        assertEquals(state, pad.stateProperty().get());
+        assertEquals(Optional.ofNullable(why), pad.unfit());
+        assertEquals(nextMark, pad.signKeyProperty().getValue());
+    }
+
+    @Test
+    void theKeyOfTheSignPutsTheMarksOfAnAngle() {
+        assertEquals("±", pad.signKeyProperty().getValue());
+        pad.unitProperty().set("°");
+        type("30");
+        pad.sign();
+        type("15");
+        pad.sign();
+        type("07");
+        pad.sign();
+        pad.enter();
+        assertEquals(List.of("30°15′07″"), entered);
+    }
+
     @Test
     void onlyAFigureIsEntered() {
         type("30.");
