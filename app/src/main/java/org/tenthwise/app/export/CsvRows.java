@@ -152,7 +152,7 @@ final class CsvRows {
             limits.upper().ifPresent(upper -> row.figure(UPPER_LIMIT, upper));
             limits.origin().ifPresent(origin -> {
                 row.text(LIMITS_OF, origin.designation());
-                row.text(LIMITS_BY, origin.standard());
+                row.text(LIMITS_BY, origin.standard().toString());
             });
         });
         step.check().asSize().ifPresent(size -> row.figure(GUARD_BAND, size.guardBand()));

@@ -55,9 +55,9 @@ final class CsvTaken {
             TemperatureScale scale = warmth.climate().scale();
             row.text(DEGREES, scale.symbol());
             row.number(PART_EXPANSION, scale.perDegree(warmth.climate().part().expansion()));
-            row.text(PART_EXPANSION_FROM, warmth.climate().part().source());
+            row.text(PART_EXPANSION_FROM, warmth.climate().part().source().toString());
             row.number(GAUGE_EXPANSION, scale.perDegree(warmth.climate().gauge().expansion()));
-            row.text(GAUGE_EXPANSION_FROM, warmth.climate().gauge().source());
+            row.text(GAUGE_EXPANSION_FROM, warmth.climate().gauge().source().toString());
         });
     }
 

@@ -108,7 +108,7 @@ final class JsonPass {
                                         ? "expansion-1e-6"
                                         : "expansion-1e-6-per-fahrenheit",
                                 read.scale().perDegree(growth.expansion()).toPlainString())
-                        .put("expansion-from", growth.source());
+                        .put("expansion-from", growth.source().toString());
             }
         });
     }

@@ -163,6 +163,6 @@ final class JsonSheet {
         written.put("unit", limits.unit().symbol());
         limits.origin().ifPresent(origin -> written.putObject("from")
                 .put("designation", origin.designation())
-                .put("standard", origin.standard()));
+                .put("standard", origin.standard().toString()));
     }
 }

@@ -15,6 +15,7 @@ import org.tenthwise.model.quantity.TemperatureRange;
 import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.words.Explained;
+import org.tenthwise.model.words.Message;
 
 /** {@code [temperature]}: how part and gauges grow with heat, and how cold and how warm the shop gets. */
 final class ClimateRules {
@@ -27,7 +28,8 @@ final class ClimateRules {
     private static final String SHOP_LEAST = "shop_least";
     private static final String SHOP_GREATEST = "shop_greatest";
 
-    private static final Growth STEEL = new Growth(Expansion.of("11.5"), "steel, as the plan says nothing else");
+    private static final Message THE_PLAN = Message.of("plan.grows.said");
+    private static final Growth STEEL = new Growth(Expansion.of("11.5"), Message.of("plan.grows.unsaid"));
     /** Colder or warmer is no shop to measure in; 68 in °C is one in °F, and 20 in °F one in °C. */
     private static final Celsius COLDEST = Celsius.of("0");
 
@@ -63,7 +65,7 @@ final class ClimateRules {
     private Optional<ThermalData> read() {
         Optional<Growth> part = part();
         Optional<Growth> gauge =
-                keys.ifAny(GAUGE_EXPANSION, this::expansion).map(written -> new Growth(written, "the plan"));
+                keys.ifAny(GAUGE_EXPANSION, this::expansion).map(written -> new Growth(written, THE_PLAN));
         Optional<Degrees> least = degrees(SHOP_LEAST);
         Optional<Degrees> greatest = degrees(SHOP_GREATEST);
         if (least.isPresent()
@@ -82,7 +84,7 @@ final class ClimateRules {
 
     private Optional<Growth> part() {
         Optional<Growth> written =
-                keys.ifAny(PART_EXPANSION, this::expansion).map(expansion -> new Growth(expansion, "the plan"));
+                keys.ifAny(PART_EXPANSION, this::expansion).map(expansion -> new Growth(expansion, THE_PLAN));
         Optional<Growth> named = keys.ifAny(PART_MATERIAL, keys::text).flatMap(this::material);
         if (keys.has(PART_EXPANSION) == keys.has(PART_MATERIAL)) {
             keys.problem(
@@ -110,7 +112,8 @@ final class ClimateRules {
                 keys.problem(PART_MATERIAL, "plan.climate.condition", name, TableKeys.quoted(conditions));
             }
         }
-        return material.map(found -> new Growth(found.expansion(), found.name() + ": " + found.source()));
+        return material.map(found ->
+                new Growth(found.expansion(), Message.of("plan.grows.material", found.name(), found.source())));
     }
 
     private Optional<Expansion> expansion(String key) {

@@ -12,6 +12,7 @@ import org.tenthwise.model.thread.ThreadDesignation;
 import org.tenthwise.model.thread.ThreadSide;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.tolerance.Origin;
+import org.tenthwise.model.words.Message;
 
 /** An external thread by its designation, in place of its form, sizes and, if it stands in the standard, limits. */
 final class DesignationRules {
@@ -59,13 +60,12 @@ final class DesignationRules {
                 keys.problem(DESIGNATION, "plan.thread.not-listed", standard, least.text(), most);
                 return Optional.empty();
             }
-            String how = (found.standing() == LimitsBasis.TABLE ? "by its tables" : "by its formulas")
-                    + (found.remarks().contains(LimitsRemark.RECALLED) ? " as recalled: check them" : "");
+            Message by = Message.ofValue("plan.limits-by", found.standing(), standard);
+            Message from =
+                    found.remarks().contains(LimitsRemark.RECALLED) ? Message.of("plan.limits-recalled", by) : by;
             return keys.text(DESIGNATION)
-                    .map(text -> new Limits(
-                            Optional.of(least),
-                            Optional.of(most),
-                            Optional.of(new Origin(text, "%s, %s".formatted(standard, how)))));
+                    .map(text ->
+                            new Limits(Optional.of(least), Optional.of(most), Optional.of(new Origin(text, from))));
         });
     }
 

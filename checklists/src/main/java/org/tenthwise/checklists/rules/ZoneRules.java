@@ -11,13 +11,14 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.tolerance.Origin;
+import org.tenthwise.model.words.Message;
 
 /** Limits by a nominal size and a zone of ISO 286, in place of limits written out. */
 final class ZoneRules {
 
     private static final String ZONE = "zone";
     private static final String NOMINAL = "nominal";
-    private static final String STANDARD = "ISO 286-2";
+    private static final Message STANDARD = Message.of("as-said", "ISO 286-2");
     /** The standard has micrometres, and half ones here and there. */
     private static final int LEAST_PLACES = 3;
 

@@ -39,6 +39,7 @@ import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.tolerance.Origin;
+import org.tenthwise.model.words.Message;
 
 class PlanReaderTest {
 
@@ -236,10 +237,11 @@ class PlanReaderTest {
                 .orElseThrow();
         assertEquals(Expansion.of("16.2"), climate.part().expansion());
         assertEquals(Expansion.of("11.5"), climate.gauge().expansion());
-        assertEquals("steel, as the plan says nothing else", climate.gauge().source());
+        assertEquals(
+                "steel, as the plan says nothing else", climate.gauge().source().toString());
         assertEquals(new TemperatureRange(Celsius.of("18"), Celsius.of("23.5")), climate.shop());
         assertEquals(
-                new ThermalData.Growth(Expansion.of("13.0"), "the plan"),
+                new ThermalData.Growth(Expansion.of("13.0"), Message.of("plan.grows.said")),
                 heated("part_expansion = 13.0", "").climate().orElseThrow().part());
     }
 
@@ -310,7 +312,7 @@ class PlanReaderTest {
                 new Limits(
                         Optional.of(new Written("0.4435", Unit.INCH)),
                         Optional.of(new Written("0.4485", Unit.INCH)),
-                        Optional.of(new Origin("1/2-13 UNC-2A", "ASME B1.1, by its formulas"))),
+                        Optional.of(new Origin("1/2-13 UNC-2A", Message.of("plan.limits-by.formula", "ASME B1.1")))),
                 over.pitchDiameter());
     }
 
@@ -358,7 +360,7 @@ class PlanReaderTest {
                 new Limits(
                         Optional.of(new Written(lower, Unit.MILLIMETRE)),
                         Optional.of(new Written(upper, Unit.MILLIMETRE)),
-                        Optional.of(new Origin(designation, "ISO 286-2"))),
+                        Optional.of(new Origin(designation, Message.of("as-said", "ISO 286-2")))),
                 ((SizeCheck) plan.step(5).check()).limits());
     }
 

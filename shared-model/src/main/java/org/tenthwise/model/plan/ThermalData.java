@@ -3,6 +3,7 @@ package org.tenthwise.model.plan;
 import org.tenthwise.model.quantity.Expansion;
 import org.tenthwise.model.quantity.TemperatureRange;
 import org.tenthwise.model.quantity.TemperatureScale;
+import org.tenthwise.model.words.Message;
 
 /**
  * What a plan says of heat: how part and gauges grow, and how cold and how warm it gets where they are measured.
@@ -17,9 +18,9 @@ public record ThermalData(Growth part, Growth gauge, TemperatureRange shop, Temp
     /**
      * How much something grows, and who says so.
      *
-     * @param source for a person, not blank: a material of the table with its source, or the plan itself
+     * @param source a material of the table with its source, or the plan itself
      */
-    public record Growth(Expansion expansion, String source) {}
+    public record Growth(Expansion expansion, Message source) {}
 
     public Growth of(MeasuredBody body) {
         return body == MeasuredBody.PART ? part : gauge;

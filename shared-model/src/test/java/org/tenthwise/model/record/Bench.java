@@ -41,14 +41,15 @@ import org.tenthwise.model.run.Run;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.words.Message;
 
 /** A plan made of the given checks, numbered from 1, and a run on it. In millimetres. */
 final class Bench {
 
     /** A shop of 18 to 25 °C, a part of bronze and gauges of steel. */
     static final ThermalData BRONZE = new ThermalData(
-            new ThermalData.Growth(Expansion.of("16.2"), "the plan"),
-            new ThermalData.Growth(Expansion.of("11.5"), "the plan"),
+            new ThermalData.Growth(Expansion.of("16.2"), Message.of("as-said", "the plan")),
+            new ThermalData.Growth(Expansion.of("11.5"), Message.of("as-said", "the plan")),
             new TemperatureRange(Celsius.of("18"), Celsius.of("25")),
             TemperatureScale.CELSIUS);
 

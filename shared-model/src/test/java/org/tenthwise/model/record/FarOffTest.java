@@ -36,6 +36,7 @@ import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
 import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.words.Message;
 
 /** Where far off begins, on the bound and one last digit beyond it, and in which findings it is told. By hand. */
 class FarOffTest {
@@ -256,6 +257,6 @@ class FarOffTest {
     }
 
     private static ThermalData.Growth growth() {
-        return new ThermalData.Growth(Expansion.of("16.2"), "by hand");
+        return new ThermalData.Growth(Expansion.of("16.2"), Message.of("as-said", "by hand"));
     }
 }

@@ -33,6 +33,7 @@ import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.words.Message;
 
 /** What is far off, and that nothing is advised from it. Figures are reckoned by hand from the limits beside them. */
 class PlausibleTest {
@@ -279,6 +280,6 @@ class PlausibleTest {
     }
 
     private static ThermalData.Growth growth(String millionths) {
-        return new ThermalData.Growth(Expansion.of(millionths), "by hand");
+        return new ThermalData.Growth(Expansion.of(millionths), Message.of("as-said", "by hand"));
     }
 }

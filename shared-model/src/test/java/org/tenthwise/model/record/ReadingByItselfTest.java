@@ -31,6 +31,7 @@ import org.tenthwise.model.thread.ThreadForm;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Verdict;
 import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.words.Message;
 
 /** What is said of one place beside the verdict of its check. Bores of 20.000 to 20.021, guard band 0.002. By hand. */
 class ReadingByItselfTest {
@@ -55,7 +56,7 @@ class ReadingByItselfTest {
 
     @Test
     void whatHasNoSizeForWantOfATemperatureIsOpenAtEveryPlace() {
-        ThermalData.Growth growth = new ThermalData.Growth(Expansion.of("16.2"), "by hand");
+        ThermalData.Growth growth = new ThermalData.Growth(Expansion.of("16.2"), Message.of("as-said", "by hand"));
         ThermalData shop = new ThermalData(
                 growth, growth, new TemperatureRange(Celsius.of("18"), Celsius.of("35")), TemperatureScale.CELSIUS);
         Bench bench = new Bench().in(shop).step(bore(Combine.EACH)).read(1, "20.010", "20.050");

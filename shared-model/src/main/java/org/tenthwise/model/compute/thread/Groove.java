@@ -23,8 +23,8 @@ public record Groove(BigDecimal halfAngle, Length pitch, Length width, int start
         if (halfAngle.signum() <= 0 || halfAngle.compareTo(RIGHT_ANGLE) >= 0) {
             throw new Refused("model.groove.half-angle", halfAngle.toPlainString());
         }
-        Positive.size("Pitch", pitch);
-        Positive.size("Groove width", width);
+        Positive.size("pitch", pitch);
+        Positive.size("groove-width", width);
         if (!width.isBelow(pitch)) {
             throw new Refused("model.groove.groove-width", width, pitch);
         }

@@ -32,7 +32,7 @@ public final class LeadAngle {
     /** @throws IllegalArgumentException if the pitch diameter is not more than zero */
     public static BigDecimal degrees(Length lead, Length pitchDiameter) {
         double tangent =
-                Nanometres.of(lead) / (Math.PI * Nanometres.of(Positive.size("Pitch diameter", pitchDiameter)));
+                Nanometres.of(lead) / (Math.PI * Nanometres.of(Positive.size("pitch-diameter", pitchDiameter)));
         return BigDecimal.valueOf(Math.toDegrees(Math.atan(tangent)))
                 .setScale(PLACES_OF_A_DEGREE, RoundingMode.HALF_EVEN);
     }

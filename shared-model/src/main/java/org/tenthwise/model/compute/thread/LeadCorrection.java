@@ -27,7 +27,7 @@ public final class LeadCorrection {
     /** @throws IllegalArgumentException if the pitch diameter is not more than zero */
     public static Length of(Groove groove, Length wire, Length pitchDiameter) {
         double tangentOfLead = Nanometres.of(groove.lead())
-                / (Math.PI * Nanometres.of(Positive.size("Pitch diameter", pitchDiameter)));
+                / (Math.PI * Nanometres.of(Positive.size("pitch-diameter", pitchDiameter)));
         return Nanometres.round(Nanometres.of(wire)
                 / 2
                 * tangentOfLead

@@ -40,7 +40,7 @@ public final class MeasurementOverWires {
      */
     public MeasurementOverWires(Groove groove, Length wire, Length pitchDiameterOfTheLead) {
         this.groove = groove;
-        this.wire = Positive.size("Wire diameter", wire);
+        this.wire = Positive.size("wire-diameter", wire);
         this.pitchDiameterOfTheLead = pitchDiameterOfTheLead;
         this.ball = new BallInGroove(
                 groove.tangent(), groove.risePerTurn(), Nanometres.of(groove.width()), Nanometres.of(wire));
@@ -95,7 +95,7 @@ public final class MeasurementOverWires {
      * @throws IllegalArgumentException if the wire finds no rest in a thread of that pitch diameter
      */
     public Length overWires(Length pitchDiameter) {
-        return over(rest(Positive.size("Pitch diameter", pitchDiameter)));
+        return over(rest(Positive.size("pitch-diameter", pitchDiameter)));
     }
 
     /** The pitch diameter without regard to the lead angle. */

@@ -26,8 +26,8 @@ public final class OneWire {
 
     /** @throws IllegalArgumentException if one of the two sizes is not more than zero */
     public static Length overWires(Length overOneWire, Length majorDiameter) {
-        return Positive.size("Over one wire", overOneWire)
+        return Positive.size("over-one-wire", overOneWire)
                 .times(TWO)
-                .minus(Positive.size("Major diameter", majorDiameter));
+                .minus(Positive.size("major-diameter", majorDiameter));
     }
 }

@@ -35,7 +35,7 @@ public record TouchingWire(Length diameter, Length overLessPitchDiameter) {
 
     /** @throws IllegalArgumentException if the lead is too steep for a wire to touch there */
     public static TouchingWire of(Groove groove, Length pitchDiameter) {
-        double radius = Nanometres.of(Positive.size("Pitch diameter", pitchDiameter)) / 2;
+        double radius = Nanometres.of(Positive.size("pitch-diameter", pitchDiameter)) / 2;
         double tangent = groove.tangent();
         double rise = groove.risePerTurn();
         double half = Nanometres.of(groove.width()) / 2;

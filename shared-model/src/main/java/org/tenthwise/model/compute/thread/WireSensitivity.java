@@ -29,7 +29,7 @@ public final class WireSensitivity {
     /** @param groove half a pitch wide at the pitch diameter */
     public WireSensitivity(Groove groove, Length wire) {
         this.groove = groove;
-        this.wire = Positive.size("Wire diameter", wire);
+        this.wire = Positive.size("wire-diameter", wire);
     }
 
     /** Less than zero: a larger wire under the same reading means a smaller thread. */
