@@ -1,5 +1,7 @@
 package org.tenthwise.app;
 
+import static java.util.stream.Collectors.joining;
+
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -195,22 +197,20 @@ final class DesktopClient implements Client {
 
     /** @param record the name of its files without their endings */
     private List<String> said(Sheet sheet, Path store, Path record, Path pictures, List<Path> taken) {
+        String files = Stream.of(".pdf", ".csv", ".json")
+                .map(ending -> record + ending)
+                .collect(joining(", "));
         return List.of(
-                "%s rev %s, serial %s: %d steps. %s"
-                        .formatted(
-                                sheet.plan().part().number(),
-                                sheet.plan().part().revision(),
-                                sheet.run().begun().serial(),
-                                sheet.lines().size(),
-                                new Sentences(words).outcome(sheet)),
-                "Store:    %s".formatted(store),
-                "Record:   %s"
-                        .formatted(String.join(
-                                ", ",
-                                Stream.of(".pdf", ".csv", ".json")
-                                        .map(ending -> record + ending)
-                                        .toList())),
-                "Pictures: %s (%d, by day and by night)".formatted(pictures, taken.size()));
+                words.say(
+                        "demo.walked",
+                        sheet.plan().part().number(),
+                        sheet.plan().part().revision(),
+                        sheet.run().begun().serial(),
+                        sheet.lines().size(),
+                        new Sentences(words).outcome(sheet)),
+                words.say("demo.walked.store", store),
+                words.say("demo.walked.record", files),
+                words.say("demo.walked.pictures", pictures, taken.size()));
     }
 
     /** A name nothing lies under yet, so that no walk gets into the store of another. */

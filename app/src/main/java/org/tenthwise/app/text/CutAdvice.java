@@ -197,7 +197,7 @@ final class CutAdvice {
     private String stillToRead(Finding finding) {
         int places = finding.step().check().slots().size() - finding.measured().size();
         if (places > 0) {
-            return places == 1 ? words.say("next.cut.unread-one") : words.say("next.cut.unread", places);
+            return words.say("next.cut.unread", places);
         }
         return finding.warmth()
                 .map(TemperatureEffect::missing)

@@ -67,7 +67,7 @@ abstract class FindingSentences {
             if (finding.missing() == 0) {
                 return words.say("distance.waits-for", finding.check().restsOn().get(0));
             }
-            return words.say(finding.missing() == 1 ? "distance.one-missing" : "distance.missing", finding.missing());
+            return words.say("distance.missing", finding.missing());
         }
         return finding.verdict()
                 .margin()

@@ -52,7 +52,7 @@ public final class OutcomeWords {
         if (outcome != Outcome.CONFORMS_WITH_CONCESSIONS) {
             return words.say("outcome", outcome);
         }
-        return concessions == 1 ? words.say("outcome.one-concession") : words.say("outcome.concessions", concessions);
+        return words.say("outcome.concessions", concessions);
     }
 
     /** The same in short, for a list: what the characteristics come to, and who closed the run with what words. */
@@ -117,7 +117,7 @@ public final class OutcomeWords {
     }
 
     private String steps(StepClass of, long count) {
-        return count == 1 ? words.say("one-step", of) : words.say(words.key("steps", of), count);
+        return words.say(words.key("steps", of), count);
     }
 
     /** Who signed what: what speaks against the part first, then who accepted it, else what else is signed. */

@@ -67,7 +67,7 @@ class JarIT {
                     .lines()
                     .filter(line -> !line.startsWith("#"))
                     .map(line -> line.split("\t"))
-                    .forEach(values -> Stream.of(values[0].split(" ")).forEach(name -> texts.put(name, values[4])));
+                    .forEach(values -> Stream.of(values[0].split(" ")).forEach(name -> texts.put(name, values[3])));
             assertEquals(listed, texts.keySet());
             for (String name : texts.values().stream()
                     .flatMap(names -> Stream.of(names.split(" ")))

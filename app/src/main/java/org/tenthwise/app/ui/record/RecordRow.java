@@ -77,7 +77,7 @@ public record RecordRow(
         }
         long struck = line.passes().stream().flatMap(Pass::struckOut).count();
         if (struck > 0) {
-            said.add(words.say(struck == 1 ? "sheet.struck.one" : "sheet.struck", struck));
+            said.add(words.say("sheet.struck", struck));
         }
         new Course(words).remarks(run, line.step()).forEach(said::add);
         return String.join(" ", said);
