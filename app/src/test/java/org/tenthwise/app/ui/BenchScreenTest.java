@@ -7,16 +7,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.app.bench.Bench;
 import org.tenthwise.app.bench.BenchKind;
-import org.tenthwise.app.picture.TextMetrics;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.ui.bench.BenchFormState;
 import org.tenthwise.app.ui.bench.BenchView;
 import org.tenthwise.app.ui.bench.BenchViewModel;
 import org.tenthwise.app.ui.bench.SumViewModel;
-import org.tenthwise.app.ui.picture.ScreenFaces;
 import org.tenthwise.app.ui.shell.Screen;
-import org.tenthwise.app.ui.theme.PictureFrames;
 
 /** The list of bench sums and every sum with an answer, on every display. */
 class BenchScreenTest extends ScreenTest {
@@ -29,7 +26,7 @@ class BenchScreenTest extends ScreenTest {
     }
 
     private Screen view(Window window, BenchViewModel model) {
-        return new BenchView(model, new PictureFrames(new ScreenFaces(), new TextMetrics(), window.look()), words);
+        return new BenchView(model, window.pictures(), words);
     }
 
     private Screen alone(Window window, BenchKind kind, String figures) {

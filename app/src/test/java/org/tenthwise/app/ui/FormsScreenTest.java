@@ -5,7 +5,6 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.InventedPlans;
-import org.tenthwise.app.picture.TextMetrics;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.ui.about.AboutFacts;
@@ -28,12 +27,10 @@ import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormView;
 import org.tenthwise.app.ui.form.FormViewModel;
 import org.tenthwise.app.ui.form.StepForm;
-import org.tenthwise.app.ui.picture.ScreenFaces;
 import org.tenthwise.app.ui.shell.Navigator.Saying;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.sign.SignView;
 import org.tenthwise.app.ui.sign.SignViewModel;
-import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.plan.Answer;
@@ -49,10 +46,6 @@ class FormsScreenTest extends ScreenTest {
     @RegisterExtension
     private final Workshop workshop = new Workshop(words);
 
-    private static PictureFrames pictures(Window window) {
-        return new PictureFrames(new ScreenFaces(), new TextMetrics(), window.look());
-    }
-
     private static void type(FormViewModel form, String text) {
         text.chars().mapToObj(Character::toString).forEach(form::character);
     }
@@ -67,7 +60,7 @@ class FormsScreenTest extends ScreenTest {
 
     private Screen strike(Window window, RunSession session, int presses) {
         StepForm model = new StrikeForm(workshop.inHand(session), words, workshop);
-        FormView view = FormView.of(model, words, pictures(window));
+        FormView view = FormView.of(model, words, window.pictures());
         model.load();
         for (int i = 0; i < presses; i++) {
             choose(model.form(), 0);
@@ -83,7 +76,7 @@ class FormsScreenTest extends ScreenTest {
         seen("strike", "why", window -> strike(window, session, 1));
         seen("strike", "typed", window -> {
             StepForm model = new StrikeForm(workshop.inHand(session), words, workshop);
-            FormView view = FormView.of(model, words, pictures(window));
+            FormView view = FormView.of(model, words, window.pictures());
             model.load();
             choose(model.form(), 1);
             model.form().goOn();
@@ -102,7 +95,7 @@ class FormsScreenTest extends ScreenTest {
         }
         seen("stood", "where", window -> {
             StepForm model = new StoodForm(workshop.inHand(session), words, workshop);
-            FormView view = FormView.of(model, words, pictures(window));
+            FormView view = FormView.of(model, words, window.pictures());
             model.load();
             choose(model.form(), 2);
             return view;
@@ -122,7 +115,7 @@ class FormsScreenTest extends ScreenTest {
         Workshop.must(() -> session.enter("48.032"));
         seen("cut", "on-these", window -> {
             StepForm model = new CutOnTheseForm(workshop.inHand(session), words, workshop);
-            FormView view = FormView.of(model, words, pictures(window));
+            FormView view = FormView.of(model, words, window.pictures());
             model.load();
             choose(model.form(), 0);
             return view;
@@ -136,7 +129,7 @@ class FormsScreenTest extends ScreenTest {
         for (int presses : new int[] {0, 1}) {
             seen("cut", presses == 0 ? "machine" : "aim", window -> {
                 StepForm model = new MachineForm(workshop.inHand(session), words, workshop);
-                FormView view = FormView.of(model, words, pictures(window));
+                FormView view = FormView.of(model, words, window.pictures());
                 model.load();
                 choose(model.form(), 0);
                 model.form().goTo(model.form().fields().get(presses));
@@ -156,7 +149,7 @@ class FormsScreenTest extends ScreenTest {
 
     private Screen dispose(Window window, RunSession session, int presses) {
         StepForm model = new DisposeForm(workshop.inHand(session), words, workshop);
-        FormView view = FormView.of(model, words, pictures(window));
+        FormView view = FormView.of(model, words, window.pictures());
         model.load();
         for (int i = 0; i < presses; i++) {
             choose(model.form(), i == 0 ? 1 : 0);
@@ -171,7 +164,7 @@ class FormsScreenTest extends ScreenTest {
         for (Saying saying : Saying.values()) {
             seen("words", saying.name().toLowerCase(Locale.ROOT), window -> {
                 StepForm model = new WordsForm(saying, workshop.inHand(session), words, workshop);
-                FormView view = FormView.of(model, words, pictures(window));
+                FormView view = FormView.of(model, words, window.pictures());
                 if (saying == Saying.NOTE) {
                     type(model.form(), LONG_WORDS);
                 }
@@ -187,7 +180,7 @@ class FormsScreenTest extends ScreenTest {
                 "gauge",
                 "known",
                 window -> FormView.of(
-                        new OtherGaugeForm(workshop.inHand(session), words, workshop), words, pictures(window)));
+                        new OtherGaugeForm(workshop.inHand(session), words, workshop), words, window.pictures()));
     }
 
     @Test
@@ -196,8 +189,8 @@ class FormsScreenTest extends ScreenTest {
         seen(
                 "gauge",
                 "card",
-                window ->
-                        FormView.of(new GaugeForm(workshop.inHand(session), words, workshop), words, pictures(window)));
+                window -> FormView.of(
+                        new GaugeForm(workshop.inHand(session), words, workshop), words, window.pictures()));
     }
 
     @Test
@@ -216,7 +209,7 @@ class FormsScreenTest extends ScreenTest {
                                 words,
                                 workshop),
                         words,
-                        pictures(window)));
+                        window.pictures()));
     }
 
     @Test
@@ -227,7 +220,7 @@ class FormsScreenTest extends ScreenTest {
         seen("begin", "machine", window -> {
             BeginViewModel model =
                     new BeginViewModel(DemoPart.SCREW_CARRIER.plan(), workshop.shop, workshop.errands, words, workshop);
-            BeginView view = new BeginView(model, words, pictures(window), workshop);
+            BeginView view = new BeginView(model, words, window.pictures(), workshop);
             model.load();
             type(model.form(), "016");
             model.form().goTo(model.form().fields().get(2));
@@ -237,7 +230,7 @@ class FormsScreenTest extends ScreenTest {
 
     private Screen begin(Window window, DemoPart part, String serial) {
         BeginViewModel model = new BeginViewModel(part.plan(), workshop.shop, workshop.errands, words, workshop);
-        BeginView view = new BeginView(model, words, pictures(window), workshop);
+        BeginView view = new BeginView(model, words, window.pictures(), workshop);
         model.load();
         type(model.form(), serial);
         return view;
@@ -261,7 +254,7 @@ class FormsScreenTest extends ScreenTest {
 
     private Screen sign(Window window, RunSession session, boolean closed, int presses) {
         SignViewModel model = new SignViewModel(workshop.inHand(session), closed, words, workshop, Workshop.CLOCK);
-        SignView view = new SignView(model, words, pictures(window), workshop);
+        SignView view = new SignView(model, words, window.pictures(), workshop);
         model.load();
         choose(model.form(), 0);
         for (int i = 0; i < presses; i++) {

@@ -4,7 +4,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.InventedPlans;
-import org.tenthwise.app.picture.TextMetrics;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.form.FormView;
@@ -15,10 +14,8 @@ import org.tenthwise.app.ui.home.HomeView;
 import org.tenthwise.app.ui.home.HomeViewModel;
 import org.tenthwise.app.ui.home.RecordsView;
 import org.tenthwise.app.ui.home.RunListViewModel;
-import org.tenthwise.app.ui.picture.ScreenFaces;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Screen;
-import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.plan.Answer;
@@ -33,7 +30,7 @@ class HomeScreenTest extends ScreenTest {
     private Screen home(Window window, Catalogue catalogue) {
         HomeViewModel model =
                 new HomeViewModel(workshop.shop, () -> catalogue, workshop.errands, words, workshop, Workshop.CLOCK);
-        return new HomeView(model, words, new PictureFrames(new ScreenFaces(), new TextMetrics(), window.look()));
+        return new HomeView(model, words, window.pictures());
     }
 
     @Test
@@ -89,7 +86,7 @@ class HomeScreenTest extends ScreenTest {
         return new RecordsView(
                 new RunListViewModel(true, workshop.shop, workshop.errands, words, workshop, Workshop.CLOCK),
                 words,
-                new PictureFrames(new ScreenFaces(), new TextMetrics(), window.look()),
+                window.pictures(),
                 workshop);
     }
 
@@ -119,7 +116,7 @@ class HomeScreenTest extends ScreenTest {
                         new HomeViewModel(
                                 workshop.shop, Catalogue::ofDemoParts, never, words, workshop, Workshop.CLOCK),
                         words,
-                        new PictureFrames(new ScreenFaces(), new TextMetrics(), window.look())));
+                        window.pictures()));
     }
 
     @Test

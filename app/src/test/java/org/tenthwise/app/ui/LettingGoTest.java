@@ -21,7 +21,6 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.tenthwise.app.bench.Bench;
 import org.tenthwise.app.bench.BenchKind;
-import org.tenthwise.app.picture.TextMetrics;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
@@ -29,10 +28,8 @@ import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.ui.about.AboutFacts;
 import org.tenthwise.app.ui.bench.BenchView;
 import org.tenthwise.app.ui.bench.BenchViewModel;
-import org.tenthwise.app.ui.picture.ScreenFaces;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Screen;
-import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.checklists.catalogue.Catalogue;
 
 /** A screen that is gone leaves nothing behind, however often it was opened, and does no more work. */
@@ -164,9 +161,7 @@ class LettingGoTest extends ScreenTest {
 
     private void eachTimeTheSumIsShown(Window window, Runnable then) {
         BenchViewModel model = BenchViewModel.alone(new Bench(Handbook.sums(), words), words, workshop);
-        run(() -> window.shell()
-                .show(new BenchView(
-                        model, new PictureFrames(new ScreenFaces(), new TextMetrics(), window.look()), words)));
+        run(() -> window.shell().show(new BenchView(model, window.pictures(), words)));
         for (int i = 0; i < OFTEN; i++) {
             run(() -> {
                 model.choose(BenchKind.FIT);

@@ -3,13 +3,10 @@ package org.tenthwise.app.ui;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
-import org.tenthwise.app.picture.TextMetrics;
 import org.tenthwise.app.session.RunSession;
-import org.tenthwise.app.ui.picture.ScreenFaces;
 import org.tenthwise.app.ui.record.RecordView;
 import org.tenthwise.app.ui.record.RecordViewModel;
 import org.tenthwise.app.ui.shell.Screen;
-import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.SignedAs;
 
@@ -22,8 +19,7 @@ class RecordScreenTest extends ScreenTest {
     private Screen record(Window window, String run) {
         RecordViewModel model =
                 new RecordViewModel(run, workshop.shop, (id, as) -> Path.of(id), workshop.errands, words, workshop);
-        return new RecordView(
-                model, words, new PictureFrames(new ScreenFaces(), new TextMetrics(), window.look()), workshop);
+        return new RecordView(model, words, window.pictures(), workshop);
     }
 
     @Test

@@ -2,9 +2,6 @@ package org.tenthwise.app.ui;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.awt.image.BufferedImage;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,18 +17,18 @@ import javafx.event.Event;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
-import javafx.scene.image.PixelFormat;
-import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeAll;
+import org.tenthwise.app.picture.TextMetrics;
 import org.tenthwise.app.text.MadeUpLanguage;
 import org.tenthwise.app.ui.picture.ScreenFaces;
+import org.tenthwise.app.ui.picture.Shots;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.shell.Shell;
 import org.tenthwise.app.ui.theme.Look;
 import org.tenthwise.app.ui.theme.LookStore;
+import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.app.ui.theme.Theme;
 import org.tenthwise.model.words.Words;
 
@@ -43,6 +40,10 @@ import org.tenthwise.model.words.Words;
  */
 public abstract class ScreenTest {
 
+    /** Read once for all tests: that takes longer than a screen takes to be drawn. */
+    private static final ScreenFaces FACES = new ScreenFaces();
+
+    private static final TextMetrics LETTERING = new TextMetrics();
     private static final Path PICTURES = Path.of("target", "screens");
 
     protected final Words words = isMadeUp() ? MadeUpLanguage.words() : Words.ENGLISH;
@@ -66,6 +67,11 @@ public abstract class ScreenTest {
 
         public Scene scene() {
             return shell.scene();
+        }
+
+        /** The frames of the pictures on it. */
+        public PictureFrames pictures() {
+            return new PictureFrames(FACES, LETTERING, look);
         }
     }
 
@@ -117,8 +123,7 @@ public abstract class ScreenTest {
     /** A shell on {@code display}; on the screen thread only. */
     protected final Window window(Display display) {
         Look look = new Look(LookStore.inMemory(display.look()));
-        return new Window(
-                new Shell(new Theme(look, new ScreenFaces()), words, display.width(), display.height()), look, words);
+        return new Window(new Shell(new Theme(look, FACES), words, display.width(), display.height()), look, words);
     }
 
     /**
@@ -169,7 +174,7 @@ public abstract class ScreenTest {
     protected final List<String> lookAt(Window window, String name) {
         Scene scene = window.scene();
         settle(scene);
-        save(scene.snapshot(null), PICTURES.resolve((isMadeUp() ? "made-up-" : "") + name + ".png"));
+        Shots.save(Shots.image(scene.snapshot(null)), PICTURES.resolve((isMadeUp() ? "made-up-" : "") + name + ".png"));
         List<String> faults = new ArrayList<>(Faults.of(scene));
         if (isMadeUp()) {
             faults.addAll(Faults.plainEnglish(scene, data()));
@@ -235,22 +240,5 @@ public abstract class ScreenTest {
 
     private static boolean shown(Node node) {
         return node == null || node.isVisible() && shown(node.getParent());
-    }
-
-    private static void save(WritableImage picture, Path file) {
-        int width = (int) picture.getWidth();
-        int height = (int) picture.getHeight();
-        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-        int[] row = new int[width];
-        for (int y = 0; y < height; y++) {
-            picture.getPixelReader().getPixels(0, y, width, 1, PixelFormat.getIntArgbInstance(), row, 0, width);
-            image.setRGB(0, y, width, 1, row, 0, width);
-        }
-        try {
-            Files.createDirectories(PICTURES);
-            ImageIO.write(image, "png", file.toFile());
-        } catch (IOException e) {
-            throw new AssertionError(e);
-        }
     }
 }

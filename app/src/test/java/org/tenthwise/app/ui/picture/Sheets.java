@@ -1,18 +1,13 @@
 package org.tenthwise.app.ui.picture;
 
 import java.awt.image.BufferedImage;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.function.Consumer;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.image.PixelFormat;
-import javafx.scene.image.WritableImage;
 import javafx.scene.paint.Color;
-import javax.imageio.ImageIO;
 import org.tenthwise.app.picture.Drawing;
 import org.tenthwise.app.picture.Frame;
 import org.tenthwise.app.picture.Palette;
@@ -31,16 +26,7 @@ public final class Sheets {
     /** Saves {@code name-day.png} or {@code name-night.png}. */
     public BufferedImage save(String name, Picture picture, Frame frame, Palette palette) {
         BufferedImage image = Toolkit.on(() -> draw(picture, frame, palette));
-        try {
-            Files.createDirectories(TO);
-            ImageIO.write(
-                    image,
-                    "png",
-                    TO.resolve(name + "-" + palette.name().toLowerCase(Locale.ROOT) + ".png")
-                            .toFile());
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        Shots.save(image, TO.resolve(name + "-" + palette.name().toLowerCase(Locale.ROOT) + ".png"));
         return image;
     }
 
@@ -60,25 +46,12 @@ public final class Sheets {
         canvas.getGraphicsContext2D().setFill(Color.web(palette.hex(ground)));
         canvas.getGraphicsContext2D().fillRect(0, 0, width, height);
         ink.accept(canvas.getGraphicsContext2D());
-        WritableImage shot = canvas.snapshot(null, null);
-        int across = (int) shot.getWidth();
-        int down = (int) shot.getHeight();
-        int[] pixels = new int[across * down];
-        shot.getPixelReader().getPixels(0, 0, across, down, PixelFormat.getIntArgbInstance(), pixels, 0, across);
-        BufferedImage image = new BufferedImage(across, down, BufferedImage.TYPE_INT_RGB);
-        image.setRGB(0, 0, across, down, pixels, 0, across);
-        return image;
+        return Shots.image(canvas.snapshot(null, null));
     }
 
     /** Pixels that differ from the one in the corner. */
     public static int inked(BufferedImage image) {
-        int ground = image.getRGB(0, 0);
-        int inked = 0;
-        for (int y = 0; y < image.getHeight(); y++) {
-            for (int x = 0; x < image.getWidth(); x++) {
-                inked += image.getRGB(x, y) == ground ? 0 : 1;
-            }
-        }
-        return inked;
+        int[] pixels = Shots.pixels(image);
+        return (int) Arrays.stream(pixels).filter(pixel -> pixel != pixels[0]).count();
     }
 }

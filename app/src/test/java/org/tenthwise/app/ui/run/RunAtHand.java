@@ -9,14 +9,11 @@ import javafx.scene.control.Label;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
-import org.tenthwise.app.picture.TextMetrics;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.ui.Display;
 import org.tenthwise.app.ui.ScreenTest;
 import org.tenthwise.app.ui.Ways;
-import org.tenthwise.app.ui.picture.ScreenFaces;
 import org.tenthwise.app.ui.shell.LedgerTasks;
-import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.model.plan.Plan;
 
 /** A run screen on a run of the demo's screw carrier, for the tests of its looks and of its handling. */
@@ -47,7 +44,7 @@ abstract class RunAtHand extends ScreenTest {
     }
 
     final RunScreen screen(Window window) {
-        return new RunScreen(atOnce(), new PictureFrames(new ScreenFaces(), new TextMetrics(), window.look()), words);
+        return new RunScreen(atOnce(), window.pictures(), words);
     }
 
     final Window opened() {

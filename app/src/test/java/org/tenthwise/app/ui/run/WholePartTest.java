@@ -13,7 +13,6 @@ import javafx.scene.control.Button;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.tenthwise.app.picture.TextMetrics;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.Prompt;
 import org.tenthwise.app.session.Runs;
@@ -22,9 +21,7 @@ import org.tenthwise.app.store.sqlite.SqliteStores;
 import org.tenthwise.app.ui.Display;
 import org.tenthwise.app.ui.ScreenTest;
 import org.tenthwise.app.ui.Ways;
-import org.tenthwise.app.ui.picture.ScreenFaces;
 import org.tenthwise.app.ui.shell.LedgerTasks;
-import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.rules.ReadingsFile;
 import org.tenthwise.checklists.rules.SampleReader;
@@ -182,9 +179,7 @@ class WholePartTest extends ScreenTest {
         Window window = window(Display.DAY);
         LedgerTasks errands = new LedgerTasks(new Background(Runnable::run, Runnable::run), words, ways);
         RunViewModel model = new RunViewModel(run.session, run.session.state(), errands, ways, words, new Watch());
-        window.shell()
-                .show(new RunScreen(
-                        model, new PictureFrames(new ScreenFaces(), new TextMetrics(), window.look()), words));
+        window.shell().show(new RunScreen(model, window.pictures(), words));
         settle(window.scene());
         return window.scene();
     }
