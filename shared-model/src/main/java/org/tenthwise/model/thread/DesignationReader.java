@@ -23,6 +23,9 @@ final class DesignationReader {
     private static final String COUNT = "(\\d{1,4}(?:\\.\\d{1,5})?|\\.\\d{1,5}|\\d{1,2}(?: | ?- ?)\\d/\\d)";
     private static final String SIZE = "((?:#|No\\.? ?)?[\\d ./]+?(?: ?- ?\\d{1,3}/\\d{1,3})?)";
     private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<=\\d),(?=\\d)");
+    private static final Pattern TIMES = Pattern.compile("[×*]");
+    private static final Pattern DASH = Pattern.compile("[‐‑–—−]");
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
     private static final Pattern LEFT_HAND = anyCase("^(.*?)[- ]?(?<![A-Z])LH(?![A-Z0-9])(.*)$");
     private static final Pattern METRIC =
             anyCase("M ?" + FIGURE + "(?: ?x ?(?:Ph ?" + FIGURE + " ?P ?)?" + FIGURE + ")?[- ]+(\\w+)");
@@ -43,8 +46,9 @@ final class DesignationReader {
                     text,
                     DECIMAL_COMMA.matcher(text).replaceAll("."));
         }
-        String tidy =
-                text.strip().replaceAll("[×*]", "x").replaceAll("[‐‑–—−]", "-").replaceAll("\\s+", " ");
+        String tidy = BLANKS.matcher(DASH.matcher(TIMES.matcher(text.strip()).replaceAll("x"))
+                        .replaceAll("-"))
+                .replaceAll(" ");
         Matcher left = LEFT_HAND.matcher(tidy);
         boolean leftHand = left.matches();
         String rest = leftHand ? left.group(1) + left.group(2) : tidy;

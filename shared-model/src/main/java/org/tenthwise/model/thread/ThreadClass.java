@@ -1,9 +1,11 @@
 package org.tenthwise.model.thread;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.tenthwise.model.words.Message;
 import org.tenthwise.model.words.Refused;
 
@@ -16,9 +18,21 @@ import org.tenthwise.model.words.Refused;
  */
 public record ThreadClass(ThreadForm form, String text, int pitchGrade, char letter, int crestGrade) {
 
+    /** Groups: grade of the pitch diameter, letter, and for metric threads the grade of the crest if it is written. */
+    private static final Map<ThreadForm, List<Pattern>> PATTERNS = Map.of(
+            ThreadForm.UNIFIED, patterns("([1-3])([AB])"),
+            ThreadForm.METRIC, patterns("([3-9])([e-h])(?:([3-9])\\2)?", "([4-8])([GH])(?:([4-8])\\2)?"),
+            ThreadForm.ACME, patterns("([2-4])(G)"),
+            ThreadForm.STUB_ACME, patterns("([2-4])(G)"),
+            ThreadForm.TRAPEZOIDAL, patterns("([78])(e)", "([89])(c)", "([7-9])(H)"));
+
+    private static List<Pattern> patterns(String... each) {
+        return Stream.of(each).map(Pattern::compile).toList();
+    }
+
     /** @throws IllegalArgumentException if threads of that form have no such class */
     public static ThreadClass of(ThreadForm form, String text) {
-        for (Pattern pattern : patterns(form)) {
+        for (Pattern pattern : PATTERNS.get(form)) {
             Matcher matcher = pattern.matcher(text);
             if (matcher.matches()) {
                 int grade = Integer.parseInt(matcher.group(1));
@@ -47,19 +61,5 @@ public record ThreadClass(ThreadForm form, String text, int pitchGrade, char let
     @Override
     public String toString() {
         return text;
-    }
-
-    /** Groups: grade of the pitch diameter, letter, and for metric threads the grade of the crest if it is written. */
-    private static List<Pattern> patterns(ThreadForm form) {
-        return switch (form) {
-            case UNIFIED -> List.of(Pattern.compile("([1-3])([AB])"));
-            case METRIC ->
-                List.of(
-                        Pattern.compile("([3-9])([e-h])(?:([3-9])\\2)?"),
-                        Pattern.compile("([4-8])([GH])(?:([4-8])\\2)?"));
-            case ACME, STUB_ACME -> List.of(Pattern.compile("([2-4])(G)"));
-            case TRAPEZOIDAL ->
-                List.of(Pattern.compile("([78])(e)"), Pattern.compile("([89])(c)"), Pattern.compile("([7-9])(H)"));
-        };
     }
 }

@@ -1,6 +1,5 @@
 package org.tenthwise.model.compute.statistics;
 
-import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.tenthwise.model.words.Refused;
 
@@ -28,10 +27,8 @@ public final class CapabilityInterval {
     public static Interval ofCp(double cp, int n, double confidence) {
         double tail = (1 - checked(n, confidence)) / 2;
         double nu = n - 1;
-        ChiSquaredDistribution chiSquared = ChiSquaredDistribution.of(nu);
-        return new Interval(
-                cp * Math.sqrt(Quantile.below(chiSquared, tail) / nu),
-                cp * Math.sqrt(Quantile.exceeded(chiSquared, tail) / nu));
+        Interval chiSquared = Quantile.ofChiSquared(nu, tail);
+        return new Interval(cp * Math.sqrt(chiSquared.low() / nu), cp * Math.sqrt(chiSquared.high() / nu));
     }
 
     /** @throws IllegalArgumentException if n is below 2 or confidence is not between 0 and 1 */

@@ -2,7 +2,6 @@ package org.tenthwise.model.compute.statistics;
 
 import java.math.BigDecimal;
 import java.util.List;
-import org.apache.commons.statistics.distribution.TDistribution;
 import org.tenthwise.model.words.Refused;
 
 /**
@@ -37,10 +36,11 @@ public record Grubbs(double g, double critical, int place, boolean outlying) {
             throw new Refused("model.grubbs.readings-among", readings.size());
         }
         Sample sample = Sample.of(readings);
+        double sd = sample.sd().doubleValue();
         int furthest = 0;
         double g = -1;
         for (int i = 0; i < readings.size(); i++) {
-            double out = Math.abs(sample.standardDeviationsTo(readings.get(i)));
+            double out = Math.abs(readings.get(i).subtract(sample.mean()).doubleValue() / sd);
             if (out > g) {
                 g = out;
                 furthest = i;
@@ -56,7 +56,7 @@ public record Grubbs(double g, double critical, int place, boolean outlying) {
             throw new Refused("model.grubbs.critical-value", n, sides);
         }
         Share.check("alpha", alpha);
-        double t = Quantile.exceeded(TDistribution.of(n - 2.0), alpha / sides / n);
+        double t = Quantile.ofStudent(n - 2.0, alpha / sides / n);
         return (n - 1) / Math.sqrt(n) / Math.sqrt((n - 2) / (t * t) + 1);
     }
 }

@@ -75,15 +75,8 @@ public record Individuals(
      * @throws IllegalArgumentException if there are fewer than two
      */
     public static Individuals of(List<BigDecimal> readings, Factors factors) {
-        if (readings.size() < 2) {
-            throw new Refused("model.individuals.moving-range");
-        }
-        BigDecimal ranges = BigDecimal.ZERO;
-        for (int i = 1; i < readings.size(); i++) {
-            ranges = ranges.add(readings.get(i).subtract(readings.get(i - 1)).abs());
-        }
+        BigDecimal meanRange = meanMovingRange(readings);
         BigDecimal centre = Summary.of(readings).mean();
-        BigDecimal meanRange = Precision.quotient(ranges, BigDecimal.valueOf(readings.size() - 1L));
         LimitsStanding standing = LimitsStanding.of(readings.size());
         BigDecimal reach = THREE.multiply(meanRange).divide(factors.d2, Precision.WORKING);
         Optional<ChartLimits> limits = standing == LimitsStanding.NONE
@@ -93,5 +86,16 @@ public record Individuals(
                         centre.subtract(reach).round(Precision.RESULT),
                         factors.d4.multiply(meanRange).round(Precision.RESULT)));
         return new Individuals(centre, meanRange, limits, standing);
+    }
+
+    static BigDecimal meanMovingRange(List<BigDecimal> readings) {
+        if (readings.size() < 2) {
+            throw new Refused("model.individuals.moving-range");
+        }
+        BigDecimal ranges = BigDecimal.ZERO;
+        for (int i = 1; i < readings.size(); i++) {
+            ranges = ranges.add(readings.get(i).subtract(readings.get(i - 1)).abs());
+        }
+        return Precision.quotient(ranges, BigDecimal.valueOf(readings.size() - 1L));
     }
 }

@@ -29,9 +29,7 @@ public final class Steadiness {
         if (readings.size() < FEWEST) {
             return OptionalDouble.empty();
         }
-        double meanRange = Individuals.of(readings, Individuals.Factors.EXACT)
-                .meanMovingRange()
-                .doubleValue();
+        double meanRange = Individuals.meanMovingRange(readings).doubleValue();
         double sd = Summary.of(readings).sd().orElse(BigDecimal.ZERO).doubleValue();
         return meanRange == 0 ? OptionalDouble.empty() : OptionalDouble.of(sd * RangeOfNormal.d2(2) / meanRange);
     }

@@ -21,7 +21,7 @@ import org.tenthwise.model.words.Refused;
  * <p>Source: NIST/SEMATECH e-Handbook 1.3.5.1, 1.3.5.6 and 1.3.5.12. The sums run over exact decimal differences from
  * the first reading, so neither a large mean nor the binary fraction of a decimal reading costs a figure.
  *
- * @param different how many different readings there are
+ * @param different how many different readings there are; counted up to five
  */
 public record Summary(
         int n,
@@ -70,10 +70,20 @@ public record Summary(
                 greatest,
                 greatest.subtract(least),
                 autocorrelation,
-                (int) readings.stream()
-                        .map(BigDecimal::stripTrailingZeros)
-                        .distinct()
-                        .count());
+                different(readings));
+    }
+
+    private static int different(List<BigDecimal> readings) {
+        List<BigDecimal> found = new ArrayList<>(FEW_VALUES);
+        for (BigDecimal reading : readings) {
+            if (found.stream().noneMatch(other -> other.compareTo(reading) == 0)) {
+                found.add(reading);
+            }
+            if (found.size() == FEW_VALUES) {
+                break;
+            }
+        }
+        return found.size();
     }
 
     /** So few different readings that s is mostly the rounding of the gauge. */

@@ -25,12 +25,19 @@ import org.tenthwise.model.words.Refused;
 public final class ToleranceFactor {
 
     private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
+    private static final Remembered<Asked, Double> BOTH_SIDES =
+            new Remembered<>(asked -> new BothSides(asked.n, asked.cover)
+                    .factor(1 - asked.confidence, byHowe(asked.n, asked.cover, asked.confidence)));
+    private static final Remembered<Asked, Double> ONE_SIDE = new Remembered<>(ToleranceFactor::ofOneSide);
+
+    private record Asked(int n, double cover, double confidence) {}
 
     private ToleranceFactor() {}
 
     /** @throws IllegalArgumentException if n is below 2, or cover or confidence is not between 0 and 1 */
     public static double bothSides(int n, double cover, double confidence) {
-        return new BothSides(n, cover).factor(1 - confidence, byHowe(n, cover, confidence));
+        check(n, cover, confidence);
+        return BOTH_SIDES.of(new Asked(n, cover, confidence));
     }
 
     /**
@@ -48,9 +55,13 @@ public final class ToleranceFactor {
     /** @throws IllegalArgumentException if n is below 2, or cover or confidence is not between 0 and 1 */
     public static double oneSide(int n, double cover, double confidence) {
         check(n, cover, confidence);
-        double root = Math.sqrt(n);
-        return new NonCentralT(n - 1).exceeded(1 - confidence, NORMAL.inverseCumulativeProbability(cover) * root)
-                / root;
+        return ONE_SIDE.of(new Asked(n, cover, confidence));
+    }
+
+    private static double ofOneSide(Asked asked) {
+        double root = Math.sqrt(asked.n);
+        double offset = NORMAL.inverseCumulativeProbability(asked.cover) * root;
+        return new NonCentralT(asked.n - 1).exceeded(1 - asked.confidence, offset) / root;
     }
 
     private static void check(int n, double cover, double confidence) {

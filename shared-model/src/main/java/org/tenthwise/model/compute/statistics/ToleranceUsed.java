@@ -35,8 +35,8 @@ public final class ToleranceUsed {
 
     /** Without its sign, of the reading that lies furthest from the middle; {@code readings} has one or more. */
     public static BigDecimal byFurthest(List<BigDecimal> readings, BigDecimal lower, BigDecimal upper) {
-        return Collections.max(readings.stream()
-                .map(reading -> of(reading, lower, upper).abs())
-                .toList());
+        return of(Collections.min(readings), lower, upper)
+                .abs()
+                .max(of(Collections.max(readings), lower, upper).abs());
     }
 }

@@ -3,7 +3,6 @@ package org.tenthwise.model.compute.statistics;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.statistics.distribution.TDistribution;
 import org.tenthwise.model.words.Refused;
 
 /**
@@ -79,7 +78,7 @@ public record Trend(
 
     /** The quantile of Student's distribution that leaves half of what is not confidence at either end. */
     double t(double confidence) {
-        return Quantile.exceeded(TDistribution.of(n - 2.0), (1 - Share.check("confidence", confidence)) / 2);
+        return Quantile.ofStudent(n - 2.0, (1 - Share.check("confidence", confidence)) / 2);
     }
 
     /** The sums come n times too large, so that they are exact. */
