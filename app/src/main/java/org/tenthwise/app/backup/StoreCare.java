@@ -116,7 +116,7 @@ public final class StoreCare {
     }
 
     private static Thread thread(Runnable work) {
-        Thread thread = new Thread(work, "care of the store");
+        Thread thread = new Thread(work, "store-care");
         thread.setPriority(Thread.MIN_PRIORITY);
         return thread;
     }
