@@ -162,11 +162,11 @@ final class LedgerTable {
         return List.copyOf(stored);
     }
 
-    /** So many entries behind one, in order, with their texts as stored. */
-    void page(long behind, int most, Consumer<LedgerWalk.StoredRow> taken) throws SQLException {
+    /** So many entries from a place on, in order, with their texts as stored. */
+    void page(long from, int most, Consumer<LedgerWalk.StoredRow> taken) throws SQLException {
         each(
-                COLUMNS + "WHERE seq > CAST(? AS INTEGER) ORDER BY seq LIMIT " + most,
-                Optional.of(Long.toString(behind)),
+                COLUMNS + "WHERE seq >= CAST(? AS INTEGER) ORDER BY seq LIMIT " + most,
+                Optional.of(Long.toString(from)),
                 row -> {
                     byte[] body = bytes(row);
                     taken.accept(new LedgerWalk.StoredRow(stored(row, body), body));

@@ -37,14 +37,14 @@ final class LedgerWalk {
     }
 
     /** @param failure why no more rows could be read than these */
-    private record Page(long behind, List<StoredRow> rows, Optional<SQLException> failure) {
+    private record Page(long from, List<StoredRow> rows, Optional<SQLException> failure) {
 
-        long last() {
-            return rows.stream().mapToLong(row -> row.entry().seq()).max().orElse(behind);
+        long next() {
+            return rows.stream().mapToLong(row -> row.entry().seq()).max().orElse(from) + 1;
         }
 
         boolean isTheLast() {
-            return failure.isPresent() || rows.size() < PAGE || last() <= behind;
+            return failure.isPresent() || rows.size() < PAGE || next() <= from;
         }
     }
 
@@ -54,17 +54,18 @@ final class LedgerWalk {
     }
 
     /**
-     * @param behind seq of an entry; what stands behind it is walked
+     * @param from place in the ledger to begin at; {@link Long#MIN_VALUE} for all there is, also where nothing should
+     *     be
      * @return why the file could not be read to its end; absent if it could
      * @throws SQLException if what is done with an entry does
      */
-    Optional<SQLException> behind(long behind, Each each) throws SQLException {
+    Optional<SQLException> from(long from, Each each) throws SQLException {
         Deque<CompletableFuture<Seen>> ahead = new ArrayDeque<>();
-        CompletableFuture<Page> read = CompletableFuture.supplyAsync(() -> page(behind));
+        CompletableFuture<Page> read = CompletableFuture.supplyAsync(() -> page(from));
         while (true) {
             while (ahead.size() < AHEAD) {
                 ahead.add(read.thenApplyAsync(Seen::of));
-                read = read.thenApplyAsync(page -> page.isTheLast() ? page : page(page.last()));
+                read = read.thenApplyAsync(page -> page.isTheLast() ? page : page(page.next()));
             }
             Seen seen = ahead.remove().join();
             for (ChainCheck.Looked entry : seen.entries()) {
@@ -84,13 +85,13 @@ final class LedgerWalk {
         }
     }
 
-    private Page page(long behind) {
+    private Page page(long from) {
         List<StoredRow> rows = new ArrayList<>(PAGE);
         try {
-            new LedgerTable(connection).page(behind, PAGE, rows::add);
-            return new Page(behind, rows, Optional.empty());
+            new LedgerTable(connection).page(from, PAGE, rows::add);
+            return new Page(from, rows, Optional.empty());
         } catch (SQLException e) {
-            return new Page(behind, rows, Optional.of(e));
+            return new Page(from, rows, Optional.of(e));
         }
     }
 }

@@ -72,7 +72,7 @@ final class Salvaging {
             Schema.make(made, Schema.step(damaged));
             LedgerTable table = new LedgerTable(made);
             boolean readToItsEnd = Transaction.in(
-                            made, () -> new LedgerWalk(damaged).behind(Long.MIN_VALUE, entry -> take(entry, table)))
+                            made, () -> new LedgerWalk(damaged).from(Long.MIN_VALUE, entry -> take(entry, table)))
                     .isEmpty();
             if (!readToItsEnd) {
                 check.cannotBeReadOn();

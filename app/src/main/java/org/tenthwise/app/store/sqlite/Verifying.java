@@ -44,13 +44,13 @@ final class Verifying {
             runs.put(run, table.runHead(run, checked.seq()));
         }
         ChainCheck check = new ChainCheck(checked, runs);
-        look(check, checked.seq());
+        look(check, checked.seq() + 1);
         return Optional.of(check.result());
     }
 
-    private void look(ChainCheck check, long behind) throws SQLException {
+    private void look(ChainCheck check, long from) throws SQLException {
         try {
-            Optional<SQLException> broken = new LedgerWalk(connection).behind(behind, check::next);
+            Optional<SQLException> broken = new LedgerWalk(connection).from(from, check::next);
             if (broken.isPresent()) {
                 throw broken.get();
             }

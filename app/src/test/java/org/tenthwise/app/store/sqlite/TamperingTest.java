@@ -155,6 +155,20 @@ class TamperingTest {
     }
 
     @Test
+    void anEntryPutBeforeTheFirstIsNamedWhereverItStands() throws Exception {
+        Sample.behindItsBack(store, PROTECTION);
+        for (long place : new long[] {0, -1, Long.MIN_VALUE}) {
+            Sample.behindItsBack(
+                    store,
+                    ("INSERT INTO ledger SELECT %d, run, kind, at, \"by\", body, previous, hash FROM ledger "
+                                    + "WHERE seq = 2")
+                            .formatted(place));
+            names(place, "Entry %d stands where entry 1 is due.".formatted(place));
+            Sample.behindItsBack(store, "DELETE FROM ledger WHERE seq = " + place);
+        }
+    }
+
+    @Test
     void anIndexThatHidesAnEntryIsNoticed() throws IOException, CouldNotOpen {
         byte[] file = Files.readAllBytes(store);
         for (int page = 0; page < file.length; page += PAGE) {
