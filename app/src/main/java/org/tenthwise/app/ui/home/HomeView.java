@@ -33,7 +33,7 @@ public final class HomeView extends Screen {
     private final PagedRows parts;
     private final VBox right;
     private final BorderPane body = new BorderPane();
-    /** A finger on its way to where nothing stood must not begin or go on with what came there meanwhile. */
+    /** A finger on its way to where nothing stood must not begin what came there meanwhile. */
     private final Deaf deaf = new Deaf(body);
 
     private boolean wide = true;
@@ -61,7 +61,6 @@ public final class HomeView extends Screen {
         owns(runs::letGo);
         owns(model.partsProperty().subscribe(this::fill));
         owns(model.folderProperty().subscribe(this::fill));
-        owns(model.runs().lookedProperty().subscribe((before, now) -> deaf.forAMoment()));
         owns(model.folderProperty().subscribe((before, now) -> deaf.forAMoment()));
     }
 

@@ -10,11 +10,15 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.Subscription;
+import org.tenthwise.app.ui.keys.Deaf;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.PagedRows;
 import org.tenthwise.model.words.Words;
 
-/** Runs under a title, with the key to find one. What they are found by stands above them. */
+/**
+ * Runs under a title, with the key to find one. What they are found by stands above them. A finger on its way to a row
+ * must not go on with another that came to stand there meanwhile.
+ */
 final class RunList extends VBox {
 
     private final RunListViewModel model;
@@ -46,6 +50,13 @@ final class RunList extends VBox {
         line.getStyleClass().addAll("lined-below", "home-title");
         getStyleClass().addAll("on-sheet", "home-side");
         getChildren().addAll(line, found(), pages);
+        Deaf deaf = new Deaf(pages);
+        following.add(model.lookedProperty().subscribe((before, now) -> deaf.forAMoment()));
+        following.add(model.rowsProperty().subscribe((before, now) -> {
+            if (!RunListViewModel.isMoreOf(before, now)) {
+                deaf.forAMoment();
+            }
+        }));
         following.add(model.rowsProperty().subscribe(this::fill));
         following.add(model.lookedProperty().subscribe(this::fill));
         following.add(model.foundByProperty().subscribe(this::fill));

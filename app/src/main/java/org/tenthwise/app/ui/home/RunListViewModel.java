@@ -102,6 +102,17 @@ public final class RunListViewModel {
         return rows.getReadOnlyProperty();
     }
 
+    /**
+     * Whether other rows only follow those there were, so that each of these stays where a finger is coming down on it.
+     */
+    static boolean isMoreOf(List<RunRow> before, List<RunRow> now) {
+        return ids(now).subList(0, Math.min(before.size(), now.size())).equals(ids(before));
+    }
+
+    private static List<String> ids(List<RunRow> rows) {
+        return rows.stream().map(row -> row.summary().id()).toList();
+    }
+
     /** Whether the rows are those of the store: nothing is said about runs before it was read. */
     public ReadOnlyObjectProperty<LoadingState> lookedProperty() {
         return looked.getReadOnlyProperty();

@@ -1,6 +1,7 @@
 package org.tenthwise.app.ui.home;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayDeque;
@@ -64,6 +65,23 @@ class RunListViewModelTest {
         assertEquals(
                 List.of("On Lathe 4", "", "On other machines", ""),
                 list.rowsProperty().get().stream().map(list::above).toList());
+    }
+
+    @Test
+    void aRowStaysInItsPlaceUnlessItIsKnownToHaveMoved() {
+        on("Lathe 4", "001");
+        RunSession second = on("Lathe 4", "002");
+        RunListViewModel list = list(false);
+        List<RunRow> before = list.rowsProperty().get();
+        Workshop.must(() -> second.note("seen"));
+        list.load();
+        assertTrue(RunListViewModel.isMoreOf(before, list.rowsProperty().get()));
+        RunSession first = Workshop.must(() -> workshop.shop.open("LG-2207-C-001"));
+        Workshop.must(() -> first.note("seen"));
+        list.load();
+        assertFalse(RunListViewModel.isMoreOf(before, list.rowsProperty().get()));
+        assertTrue(RunListViewModel.isMoreOf(List.of(), before));
+        assertFalse(RunListViewModel.isMoreOf(before, before.subList(0, 1)));
     }
 
     @Test
