@@ -22,7 +22,7 @@ public final class CommandLines {
         line.addSubcommand(new CheckPlans(with));
         line.addSubcommand(new WalkPlan(with));
         line.addSubcommand(new ExportRecord(with));
-        line.addSubcommand(new ShowHistory(with.stores()));
+        line.addSubcommand(new ShowHistory(with));
         line.addSubcommand(new VerifyKept(with));
         line.addSubcommand(new BackUpStore(with));
         line.addSubcommand(new RestoreStore(with));

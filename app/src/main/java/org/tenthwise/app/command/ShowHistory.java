@@ -4,13 +4,13 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.tenthwise.app.export.HistoryTable;
 import org.tenthwise.app.history.ReadingQuery;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.KeptEntries;
-import org.tenthwise.app.store.Stores;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -23,7 +23,7 @@ import picocli.CommandLine.Spec;
                 + "[--to DAY] [--characteristic C]")
 final class ShowHistory implements Callable<Integer> {
 
-    private final Stores stores;
+    private final Tools with;
 
     @Option(names = "--store", paramLabel = "DB", required = true)
     private Path store = Path.of("");
@@ -52,20 +52,23 @@ final class ShowHistory implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    ShowHistory(Stores stores) {
-        this.stores = stores;
+    ShowHistory(Tools with) {
+        this.with = with;
     }
 
     @Override
     public Integer call() throws CouldNotOpen, IOException {
         PrintWriter out = spec.commandLine().getOut();
-        try (KeptEntries kept = stores.openToRead(store)) {
+        try (KeptEntries kept = with.stores().openToRead(store)) {
             kept.history()
                     .readings(
                             new ReadingQuery(part, serial, gauge, person, from, to, characteristic),
                             new HistoryTable(out));
+            out.flush();
+            List<String> unjudged = kept.history().unjudged();
+            unjudged.forEach(
+                    run -> spec.commandLine().getErr().println(with.words().say("command.history.unjudged", run)));
+            return unjudged.isEmpty() ? Exit.WELL : Exit.NOT_WELL;
         }
-        out.flush();
-        return Exit.WELL;
     }
 }

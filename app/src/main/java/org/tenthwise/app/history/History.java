@@ -46,6 +46,12 @@ public interface History {
     /** Every reading, run by run and step by step, and every step that was only answered. */
     void readings(ReadingQuery query, HistoryRow each);
 
+    /**
+     * The runs that are in the store and whose readings are not among these: this release cannot tell what they came
+     * to.
+     */
+    List<String> unjudged();
+
     /** One row of a history. */
     @FunctionalInterface
     interface HistoryRow {

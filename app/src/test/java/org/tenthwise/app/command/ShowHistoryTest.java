@@ -18,6 +18,9 @@ import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.sqlite.Sample;
 import org.tenthwise.app.store.sqlite.SqliteStores;
+import org.tenthwise.model.plan.PartId;
+import org.tenthwise.model.plan.PlanSource;
+import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.StepEvent;
 
 class ShowHistoryTest {
@@ -131,6 +134,24 @@ class ShowHistoryTest {
                             .orElseThrow());
         }
         assertTrue(column(history(), "person").contains("'=1+1"));
+    }
+
+    @Test
+    void aRunThatCannotBeJudgedIsNamedAndNotLeftOutInSilence() throws Exception {
+        try (Ledger ledger = new SqliteStores().open(store)) {
+            ledger.append(
+                    "X-1-A-7",
+                    Sample.AT,
+                    "A. Turner",
+                    new Event.Begun(
+                            new PartId("X-1", "A"), "7", "", "", new PlanSource("format = 99\n", "ab".repeat(32))));
+        }
+        Typed typed = Typed.line("history", "--store", store);
+        assertEquals(1, typed.exit());
+        assertEquals(
+                List.of("Run X-1-A-7 is not among them: it cannot be judged by this release. Its entries are safe."),
+                typed.err());
+        assertTrue(typed.out().size() > 100);
     }
 
     @Test

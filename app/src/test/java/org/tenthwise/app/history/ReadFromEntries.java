@@ -1,5 +1,6 @@
 package org.tenthwise.app.history;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -149,6 +150,15 @@ public final class ReadFromEntries implements History {
             }
             step.readings().forEach(reading -> each.take(digest.run(), step.step(), Optional.of(reading)));
         }));
+    }
+
+    @Override
+    public List<String> unjudged() {
+        List<String> unjudged = new ArrayList<>(kept.runs());
+        unjudged.removeAll(all().filter(digest -> digest.sheet().isPresent())
+                .map(digest -> digest.run().id())
+                .toList());
+        return unjudged;
     }
 
     @Override

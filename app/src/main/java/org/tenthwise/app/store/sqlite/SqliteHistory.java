@@ -19,6 +19,7 @@ import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlanSource;
+import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 
 /** Reads the drawn tables. */
@@ -156,6 +157,16 @@ final class SqliteHistory implements History {
             page.get().rows().forEach(row -> each.take(row.run(), row.step(), row.reading()));
             page = readings(query, page.get().last());
         }
+    }
+
+    @Override
+    public List<String> unjudged() {
+        return texts(
+                """
+                SELECT DISTINCT run FROM ledger
+                WHERE run <> ? AND run NOT IN (SELECT run FROM drawn_run WHERE outcome IS NOT NULL)
+                """,
+                List.of(Entry.SHOP));
     }
 
     private Optional<ReadingRows.ReadingPage> readings(ReadingQuery query, long behind) {

@@ -106,6 +106,7 @@ class DrawnFromRandomRunsTest {
             }
         }
         assertEquals(due.last(), asked.last());
+        assertEquals(due.unjudged(), asked.unjudged());
         assertEquals(due.openOn("Lathe 0"), asked.openOn("Lathe 0"));
         RunFacts last = due.last().orElseThrow();
         for (int serial = 0; serial < 9; serial++) {
