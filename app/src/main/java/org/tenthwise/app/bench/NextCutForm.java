@@ -101,7 +101,6 @@ final class NextCutForm implements BenchForm {
     }
 
     private static Picture drawn(FormValues filled, SumResult result, AnswerFormat format, Length lower, Length upper) {
-        boolean outside = filled.is(SIDE, OUTSIDE);
         List<Sized> sizes = filled.several(SIZES).stream()
                 .map(text -> new Sized(Length.of(text, filled.unit()), text))
                 .toList();
@@ -112,34 +111,30 @@ final class NextCutForm implements BenchForm {
         Length toLower = judged.size().minus(lower).abs();
         Limit near = toUpper.isBelow(toLower) ? Limit.UPPER : Limit.LOWER;
         Length distance = near == Limit.UPPER ? toUpper : toLower;
-        String cut = format.words().say("picture.still-to-cut");
-        String past = format.words().say("picture.past-size");
         return new SizePicture(
-                outside ? Feature.DIAMETER : Feature.BORE,
+                feature(filled),
                 filled.unit(),
                 Optional.of(new Sized(lower, filled.text(LOWER))),
                 Optional.of(new Sized(upper, filled.text(UPPER))),
                 filled.length(GUARD_BAND).orElse(Length.ZERO),
                 IntStream.range(0, sizes.size())
-                        .mapToObj(i -> new SizePicture.ReadingColumn(
+                        .mapToObj(i -> SizePicture.ReadingColumn.of(
                                 SizePicture.Kind.TAKEN,
                                 sizes.size() == 1 ? "" : String.valueOf(i + 1),
                                 "",
                                 Optional.of(sizes.get(i)),
-                                sizes.get(i).equals(judged),
-                                Optional.empty(),
-                                Optional.empty()))
+                                sizes.get(i).equals(judged)))
                         .toList(),
                 Optional.of(judged),
                 Optional.of(new SizePicture.Distance(distance, near, format.length(distance))),
                 cut(filled, result, format, lower, upper),
                 Optional.empty(),
-                new SizePicture.Said(
-                        outside ? cut : past,
-                        outside ? past : cut,
-                        format.words().say("picture.next-cut"),
-                        step -> format.words().say("picture.scale", step)),
+                SizePicture.Said.of(format.words(), feature(filled), true),
                 format.words().say("bench.picture.size", filled.text(SIZES)));
+    }
+
+    private static Feature feature(FormValues filled) {
+        return filled.is(SIDE, OUTSIDE) ? Feature.DIAMETER : Feature.BORE;
     }
 
     private static Optional<SizePicture.Cut> cut(
@@ -153,7 +148,7 @@ final class NextCutForm implements BenchForm {
     }
 
     private static Length aim(FormValues filled, Length lower, Length upper) {
-        Limit metalSide = (filled.is(SIDE, OUTSIDE) ? Feature.DIAMETER : Feature.BORE).stillCutBeyond();
+        Limit metalSide = feature(filled).stillCutBeyond();
         Limits limits = Limits.between(written(lower, filled), written(upper, filled));
         return filled.length(AIM).filter(typed -> filled.is(AIM_BY, SIZE)).orElseGet(() -> Aim.ofKey(
                         filled.text(AIM_BY))

@@ -197,11 +197,8 @@ final class RunOutForm implements BenchForm {
     private static Optional<RunOutPicture.Fit> fit(SumResult result, AnswerFormat format) {
         return result.find(MEAN).flatMap(mean -> result.find(ECCENTRICITY)
                 .filter(off -> off.signum() > 0)
-                .map(off -> new RunOutPicture.Fit(
-                        mean,
-                        off,
-                        result.find(HIGH_AT).orElseThrow(),
-                        List.of(format.words().say("picture.off-centre"), format.length(off)))));
+                .map(off -> RunOutPicture.Fit.of(
+                        format.words(), mean, off, result.find(HIGH_AT).orElseThrow(), format.length(off))));
     }
 
     private static List<RunOutPicture.Jaw> drawnJaws(FormValues filled, SumResult result, AnswerFormat format) {
@@ -213,13 +210,14 @@ final class RunOutForm implements BenchForm {
                     String key = in.signum() < 0
                             ? "picture.jaw.out"
                             : at.size() == 3 ? "picture.jaw.shim" : "picture.jaw.in";
-                    String move = in.signum() == 0 ? "" : format.words().say(key, format.length(in.abs()));
-                    return new RunOutPicture.Jaw(
-                            String.valueOf(i + 1),
-                            at.get(i),
-                            in,
-                            move,
-                            move.isEmpty() ? "" : format.words().say("picture.jaw.told", i + 1, move));
+                    return in.signum() == 0
+                            ? RunOutPicture.Jaw.still(i + 1, at.get(i))
+                            : RunOutPicture.Jaw.moved(
+                                    format.words(),
+                                    i + 1,
+                                    at.get(i),
+                                    in,
+                                    format.words().say(key, format.length(in.abs())));
                 })
                 .toList();
     }

@@ -97,7 +97,7 @@ public record CheckRow(List<CheckMark> checks, OptionalInt inHand, String spoken
     private static void hold(Drawing drawing, double x, double y, double radius) {
         double reach = 1.45 * radius;
         double apart = Math.min(2.5, radius * 0.4);
-        drawing.line(new Point(x - apart, y - reach), new Point(x - apart, y + reach), Stroke.OUTLINE, Role.INK);
-        drawing.line(new Point(x + apart, y - reach), new Point(x + apart, y + reach), Stroke.THIN, Role.INK);
+        drawing.down(x - apart, y - reach, y + reach, Stroke.OUTLINE, Role.INK);
+        drawing.down(x + apart, y - reach, y + reach, Stroke.THIN, Role.INK);
     }
 }

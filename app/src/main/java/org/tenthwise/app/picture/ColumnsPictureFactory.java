@@ -40,14 +40,8 @@ final class ColumnsPictureFactory {
                 line.found(pass)
                         .flatMap(Finding::value)
                         .map(size -> new SizePicture.Sized(size, figures.judged(size)))
-                        .ifPresent(size -> columns.add(new SizePicture.ReadingColumn(
-                                SizePicture.Kind.EARLIER,
-                                size.figures(),
-                                after,
-                                Optional.of(size),
-                                false,
-                                Optional.empty(),
-                                Optional.empty())));
+                        .ifPresent(size -> columns.add(SizePicture.ReadingColumn.of(
+                                SizePicture.Kind.EARLIER, size.figures(), after, Optional.of(size), false)));
             }
         }
         return columns.subList(Math.max(0, columns.size() - MOST_EARLIER), columns.size());
@@ -90,14 +84,12 @@ final class ColumnsPictureFactory {
         return pass.readings().stream()
                 .filter(reading ->
                         reading.slot().equals(slot.key()) && reading.struck().isPresent())
-                .map(reading -> new SizePicture.ReadingColumn(
+                .map(reading -> SizePicture.ReadingColumn.of(
                         SizePicture.Kind.STRUCK_OUT,
                         "",
                         group(slot.place()),
                         Optional.of(sized(sizeOf.apply(reading, slot))),
-                        false,
-                        Optional.empty(),
-                        Optional.empty()))
+                        false))
                 .toList();
     }
 

@@ -40,8 +40,23 @@ public final class Drawing {
         return pixels * frame.textScale();
     }
 
+    /** {@code pixels} that shrink with the lines, within bounds: room for ticks and heads. */
+    double ruled(double pixels) {
+        return pixels * Math.max(0.6, frame.lineScale());
+    }
+
     public void line(Point from, Point to, Stroke stroke, Role role) {
         chain(List.of(from, to), stroke, role);
+    }
+
+    /** A level line at the height {@code y}. */
+    public void across(double y, double from, double to, Stroke stroke, Role role) {
+        line(new Point(from, y), new Point(to, y), stroke, role);
+    }
+
+    /** An upright line at {@code x}. */
+    public void down(double x, double from, double to, Stroke stroke, Role role) {
+        line(new Point(x, from), new Point(x, to), stroke, role);
     }
 
     public void chain(List<Point> points, Stroke stroke, Role role) {
@@ -113,6 +128,11 @@ public final class Drawing {
         return text(label, at, anchor, frame.ground());
     }
 
+    /** In the middle of {@code room}. */
+    Box text(Label label, Box room) {
+        return text(label, new Point(room.centreX(), room.centreY()), Anchor.CENTRE);
+    }
+
     /** @param under what is laid under a backed label */
     Box text(Label label, Point at, Anchor anchor, Role under) {
         Box box = boxOf(label, at, anchor);
@@ -138,12 +158,7 @@ public final class Drawing {
 
     /** A filled arrow head with its tip at {@code tip}, coming from the side of {@code from}. */
     void head(Point from, Point tip, Role role) {
-        head(
-                from,
-                tip,
-                HEAD_LENGTH * Math.max(0.6, frame.lineScale()),
-                HEAD_WIDTH * Math.max(0.6, frame.lineScale()),
-                role);
+        head(from, tip, ruled(HEAD_LENGTH), ruled(HEAD_WIDTH), role);
     }
 
     void head(Point from, Point tip, double length, double width, Role role) {
@@ -162,7 +177,7 @@ public final class Drawing {
      * @return the line, which then reaches further than the dimension
      */
     Shape.Polyline dimension(Point from, Point to, Role role) {
-        double head = HEAD_LENGTH * Math.max(0.6, frame.lineScale());
+        double head = ruled(HEAD_LENGTH);
         double length = from.distanceTo(to);
         if (length >= 2.4 * head) {
             line(from, to, Stroke.THIN, role);

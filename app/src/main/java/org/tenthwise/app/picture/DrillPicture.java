@@ -102,13 +102,13 @@ public record DrillPicture(Length depth, Length start, List<Drill> drills, Strin
         if (begun > TIP) {
             drawing.area(new Box(face + 1.5, upper.y() + 1.5, face + begun, lower.y() - 1.5).corners(), Role.ZONE);
         }
-        drawing.line(new Point(face - 8, room.centreY()), new Point(right, room.centreY()), Stroke.CENTRE, Role.LINE);
+        drawing.across(room.centreY(), face - 8, right, Stroke.CENTRE, Role.LINE);
         double free = 0;
         for (Drill drill : drills) {
             double x = face + Nanometres.of(drill.to()) * perMillimetre;
             Label label = Label.of(drill.toFigures(), TEXT, Role.INK);
             double half = drawing.width(label) / 2;
-            drawing.line(new Point(x, room.top()), new Point(x, room.bottom()), Stroke.THIN, Role.LINE);
+            drawing.down(x, room.top(), room.bottom(), Stroke.THIN, Role.LINE);
             double at = Math.min(x, drawing.frame().width() - half - 1);
             if (at - half > free) {
                 drawing.text(label, new Point(at, room.top() - 6), Anchor.ABOVE);
@@ -164,7 +164,7 @@ public record DrillPicture(Length depth, Length start, List<Drill> drills, Strin
                         new Point(Math.max(back, from), row.centreY() + half)),
                 Role.ACCENTFILL);
         drawing.ring(body, Stroke.NEIGHBOUR, Role.LINE);
-        drawing.line(new Point(face, row.top()), new Point(face, row.bottom()), Stroke.CENTRE, Role.LINE);
+        drawing.down(face, row.top(), row.bottom(), Stroke.CENTRE, Role.LINE);
         drawing.text(Label.of(String.valueOf(index + 1), TEXT, Role.INK2), new Point(1, row.centreY()), Anchor.LEFT);
         drawing.text(
                 Label.of(drill.reachFigures(), TEXT, Role.INK).bold(),

@@ -78,11 +78,8 @@ final class FloorSection {
         drawing.line(recess.get(2), recess.get(3), Stroke.OUTLINE, Role.LINE);
         drawing.chain(List.of(recess.get(1), tip(floor), recess.get(2)), Stroke.OUTLINE, Role.LINE);
         for (Optional<SizePicture.Sized> limit : List.of(picture.lower(), picture.upper())) {
-            limit.ifPresent(sized -> drawing.line(
-                    new Point(x(scale.share(sized.size())), upper - 18),
-                    new Point(x(scale.share(sized.size())), lower + 18),
-                    Stroke.THIN,
-                    Role.LINE));
+            limit.ifPresent(sized ->
+                    drawing.down(x(scale.share(sized.size())), upper - 18, lower + 18, Stroke.THIN, Role.LINE));
         }
         drawing.line(recess.get(1), recess.get(2), read ? Stroke.READ : Stroke.OUTLINE, read ? Role.ACCENT : Role.LINE);
         depth(floor);
@@ -127,7 +124,7 @@ final class FloorSection {
         double y = (upper + lower) / 2;
         Role role = picture.judged().isPresent() ? Role.ACCENT : Role.LINE;
         drawing.dimension(new Point(floor + 3, y), new Point(block.right(), y), role);
-        drawing.line(new Point(block.right(), upper), new Point(block.right(), lower), Stroke.THIN, Role.LINE);
+        drawing.down(block.right(), upper, lower, Stroke.THIN, Role.LINE);
         picture.judged().ifPresent(judged -> {
             Label label = Label.of(judged.figures(), TEXT, Role.ACCENT).bold().onGround();
             if (drawing.width(label) + 40 < block.right() - floor) {

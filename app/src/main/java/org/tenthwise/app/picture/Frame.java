@@ -29,6 +29,16 @@ public record Frame(double width, double height, double textScale, double lineSc
         return new Frame(width, height, PRINT_TEXT, PRINT_LINES, Role.SHEET);
     }
 
+    /** The same with letters of another size. */
+    Frame lettered(double text) {
+        return new Frame(width, height, text, lineScale, ground);
+    }
+
+    /** Another room for the same lines and letters. */
+    Frame sized(double across, double down) {
+        return new Frame(across, down, textScale, lineScale, ground);
+    }
+
     public Box box() {
         return new Box(0, 0, width, height);
     }

@@ -33,7 +33,6 @@ final class LetterSize {
 
     private static Drawing lettered(Drawing drawing, double text) {
         Frame whole = drawing.frame();
-        return drawing.inset(
-                new Point(0, 0), new Frame(whole.width(), whole.height(), text, whole.lineScale(), whole.ground()));
+        return drawing.inset(new Point(0, 0), whole.lettered(text));
     }
 }

@@ -41,9 +41,10 @@ public record OutlinePicture(Outline outline, Optional<Mark> inHand, List<Number
         cut(drawing, section);
         seen(drawing, section);
         Box part = section.box();
-        drawing.line(
-                new Point(part.left() - OVERHANG * weight, section.axis()),
-                new Point(part.right() + OVERHANG * weight, section.axis()),
+        drawing.across(
+                section.axis(),
+                part.left() - OVERHANG * weight,
+                part.right() + OVERHANG * weight,
                 Stroke.CENTRE,
                 Role.LINE);
         inHand.ifPresent(mark -> highlight(drawing, OutlineFeature.at(mark, outline, section)));
@@ -115,11 +116,7 @@ public record OutlinePicture(Outline outline, Optional<Mark> inHand, List<Number
                 new Box(hole.left(), hole.top() - over, hole.right(), hole.bottom() + over).corners(),
                 drawing.frame().ground());
         for (double x : new double[] {hole.left(), hole.right()}) {
-            drawing.line(
-                    new Point(x, hole.top() - over * 0.75),
-                    new Point(x, hole.bottom() + over * 0.75),
-                    Stroke.OUTLINE,
-                    Role.LINE);
+            drawing.down(x, hole.top() - over * 0.75, hole.bottom() + over * 0.75, Stroke.OUTLINE, Role.LINE);
         }
     }
 

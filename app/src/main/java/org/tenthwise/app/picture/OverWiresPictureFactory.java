@@ -10,7 +10,6 @@ import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.compute.thread.MeasurementOverWires;
 import org.tenthwise.model.gauge.Setting;
-import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
@@ -126,25 +125,7 @@ final class OverWiresPictureFactory {
         columns.addAll(found.slots(line, finding.deciding(), (reading, slot) -> new MeasurementOverWires(
                         check.thread(), certified(reading))
                 .pitchDiameter(reading.typed().length())));
-        return new SizePicture(
-                Feature.DIAMETER,
-                figures.unit(),
-                check.pitchDiameter().lower().map(SizePictureFactory::written),
-                check.pitchDiameter().upper().map(SizePictureFactory::written),
-                check.guardBand().length(),
-                columns,
-                finding.value().map(size -> new SizePicture.Sized(size, figures.judged(size))),
-                finding.verdict()
-                        .margin()
-                        .map(margin -> new SizePicture.Distance(
-                                margin.distance(), margin.limit(), figures.distance(margin.distance()))),
-                advised ? SizePictureFactory.cut(line, figures, words) : Optional.empty(),
-                Optional.empty(),
-                new SizePicture.Said(
-                        check.cutAgain() ? words.say("picture.still-to-cut") : "",
-                        check.cutAgain() ? words.say("picture.past-size") : "",
-                        words.say("picture.next-cut"),
-                        step -> words.say("picture.scale", step)),
-                "");
+        return new SizePictureFactory(words)
+                .picture(check, line, figures, columns, advised, SizePicture.Beside.CUT_OPEN, "");
     }
 }

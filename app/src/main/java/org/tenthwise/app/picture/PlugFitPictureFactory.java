@@ -60,8 +60,7 @@ final class PlugFitPictureFactory {
 
     private SizePicture strip(PlugFitFinding finding, StepFigures figures, String spoken) {
         PlugFitCheck check = finding.check();
-        Optional<Verdict.Margin> margin = finding.verdict().margin();
-        Optional<Limit> near = margin.map(Verdict.Margin::limit);
+        Optional<Limit> near = finding.verdict().margin().map(Verdict.Margin::limit);
         return new SizePicture(
                 Feature.BORE,
                 figures.unit(),
@@ -84,15 +83,10 @@ final class PlugFitPictureFactory {
                 near.flatMap(limit -> finding.clearance()
                                 .map(found -> limit == Limit.LOWER ? found.least() : found.greatest()))
                         .map(size -> new SizePicture.Sized(size, figures.size(size))),
-                margin.map(found ->
-                        new SizePicture.Distance(found.distance(), found.limit(), figures.distance(found.distance()))),
+                SizePictureFactory.distance(finding.verdict(), figures),
                 Optional.empty(),
                 Optional.of(Length.ZERO),
-                new SizePicture.Said(
-                        words.say("picture.too-slack"),
-                        words.say("picture.too-tight"),
-                        "",
-                        step -> words.say("picture.scale", step)),
+                SizePicture.Said.of(words, words.say("picture.too-slack"), words.say("picture.too-tight")),
                 spoken);
     }
 
@@ -105,14 +99,12 @@ final class PlugFitPictureFactory {
         Optional<SizePicture.Sized> size = finding.clearance()
                 .map(which)
                 .map(clearance -> new SizePicture.Sized(clearance, figures.size(clearance)));
-        return new SizePicture.ReadingColumn(
+        return SizePicture.ReadingColumn.of(
                 size.isPresent() ? SizePicture.Kind.TAKEN : SizePicture.Kind.MISSING,
                 words.say(label),
                 "",
                 size,
-                decides && size.isPresent(),
-                Optional.empty(),
-                Optional.empty());
+                decides && size.isPresent());
     }
 
     private List<String> notes(PlugFitFinding finding, StepFigures figures) {

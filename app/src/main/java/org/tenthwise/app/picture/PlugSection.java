@@ -70,11 +70,7 @@ final class PlugSection {
         Length play = picture.least().size().map(SizePicture.Sized::size).orElse(picture.wanted());
         walls(wall(play));
         plug();
-        drawing.line(
-                new Point(left, (plugTop + bottom - thickness) / 2),
-                new Point(room.right() - 4, (plugTop + bottom - thickness) / 2),
-                Stroke.CENTRE,
-                Role.LINE);
+        drawing.across((plugTop + bottom - thickness) / 2, left, room.right() - 4, Stroke.CENTRE, Role.LINE);
         FreeRoom free =
                 new FreeRoom(new Box(room.left(), top - drawing.lettered(28), room.right(), bottom - thickness - 4));
         if (picture.least().size().isPresent() && picture.most().size().isPresent()) {
@@ -146,7 +142,7 @@ final class PlugSection {
     }
 
     private void thin(double y, double from, double to) {
-        drawing.line(new Point(from, y), new Point(to, y), Stroke.THIN, Role.LINE);
+        drawing.across(y, from, to, Stroke.THIN, Role.LINE);
     }
 
     private void play(SizePicture.ReadingColumn column, double x, double plug, double wall, FreeRoom free) {
@@ -162,7 +158,7 @@ final class PlugSection {
         Point beside = new Point(x, Math.min(wall, plug) - 28 - height / 2);
         free.place(drawing.width(label) + 10, height, List.of(beside, new Point(x, plugTop + 34 + height)))
                 .or(() -> free.nearest(drawing.width(label) + 10, height, beside))
-                .ifPresent(box -> drawing.text(label, new Point(box.centreX(), box.centreY()), Anchor.CENTRE));
+                .ifPresent(box -> drawing.text(label, box));
     }
 
     /** Under the section: what the hand found first, then the sizes as far as there is room. */

@@ -50,7 +50,7 @@ public record RodPicture(
         for (Box rod : List.of(upper, lower)) {
             double from = rod == upper ? rod.bottom() : at - 8;
             double to = rod == upper ? at + 8 : rod.top();
-            drawing.line(new Point(rod.right(), from), new Point(rod.right(), to), Stroke.THIN, Role.LINE);
+            drawing.down(rod.right(), from, to, Stroke.THIN, Role.LINE);
         }
         if (correction.signum() != 0) {
             drawing.dimension(new Point(upper.right(), at), new Point(lower.right(), at), Role.ACCENT);

@@ -24,9 +24,9 @@ public record RowMark(
         Box frame = drawing.frame().box().grown(-1);
         double y = frame.centreY() + frame.height() * 0.1;
         double bar = frame.height() * 0.34;
-        drawing.line(new Point(frame.left(), y), new Point(frame.right(), y), Stroke.NEIGHBOUR, Role.RULE);
+        drawing.across(y, frame.left(), frame.right(), Stroke.NEIGHBOUR, Role.RULE);
         for (Optional<Double> x : List.of(lower.map(limit -> left(frame)), upper.map(limit -> right(frame)))) {
-            x.ifPresent(at -> drawing.line(new Point(at, y - bar), new Point(at, y + bar), Stroke.OUTLINE, Role.INK));
+            x.ifPresent(at -> drawing.down(at, y - bar, y + bar, Stroke.OUTLINE, Role.INK));
         }
         judged.ifPresent(size -> mark(drawing, frame, y, size));
     }

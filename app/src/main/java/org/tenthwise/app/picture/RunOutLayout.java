@@ -81,14 +81,7 @@ final class RunOutLayout {
             Frame whole = rooms.get(i).frame();
             double below = words.get(i).draw(kinds);
             rest.add(rooms.get(i)
-                    .inset(
-                            new Point(0, below),
-                            new Frame(
-                                    whole.width(),
-                                    Math.max(0, whole.height() - below),
-                                    whole.textScale(),
-                                    whole.lineScale(),
-                                    whole.ground())));
+                    .inset(new Point(0, below), whole.sized(whole.width(), Math.max(0, whole.height() - below))));
             largest(i, rest.get(i), RunOutPicture.Around.NO_WORDS).ifPresent(middles::add);
         }
         boolean ringed = middles.size() == pictures.size();

@@ -2,15 +2,24 @@ package org.tenthwise.app.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * Round the ring of {@link RunOutPicture}: the way from place to place, where the mallet taps, and which side is which
- * where no jaw grips.
+ * Round the ring of {@link RunOutPicture}: the jaws, each with its move, the way from place to place, where the mallet
+ * taps, and which side is which where no jaw grips.
  */
 final class RunOutMarks {
+
+    private static final double JAW = 24;
+    /** Half the width of a jaw away from the work, and at the work. */
+    private static final double WIDE = 29;
+
+    private static final double NARROW = 21;
+    private static final double JAW_GAP = 3;
+    private static final double ARROW = 28;
 
     private static final double GAP = 4;
     private static final double WAY = 9;
@@ -30,6 +39,7 @@ final class RunOutMarks {
     private final Point centre;
     private final double reach;
     private final double inner;
+    private final double scale;
 
     /**
      * @param reach radius all this stays out of
@@ -42,6 +52,32 @@ final class RunOutMarks {
         this.centre = centre;
         this.reach = reach;
         this.inner = inner;
+        this.scale = scale(drawing.frame());
+    }
+
+    /** Jaws grow with the text, within bounds. */
+    static double scale(Frame frame) {
+        return Math.min(1.25, Math.max(0.62, frame.textScale()));
+    }
+
+    /** The greatest reach with which the jaws stay within {@code across} and {@code down} of the centre. */
+    static double greatestReach(List<RunOutPicture.Jaw> jaws, Frame frame, double across, double down) {
+        double greatest = Math.min(across, down);
+        double scale = scale(frame);
+        for (RunOutPicture.Jaw jaw : jaws) {
+            double angle = Math.toRadians(jaw.at().doubleValue());
+            double sin = Math.abs(Math.sin(angle));
+            double cos = Math.abs(Math.cos(angle));
+            double depth = JAW * scale + JAW_GAP;
+            greatest = Math.min(greatest, cos < 0.01 ? greatest : (down - WIDE * scale * sin) / cos - depth);
+            greatest = Math.min(greatest, sin < 0.01 ? greatest : (across - WIDE * scale * cos) / sin - depth);
+        }
+        return greatest;
+    }
+
+    /** Degrees a jaw covers at {@code reach}, to either side of its middle. */
+    static double halfAngle(Frame frame, double reach) {
+        return Math.toDegrees(Math.atan2(NARROW * scale(frame), reach));
     }
 
     /** The jaws that are drawn round the ring. */
@@ -51,7 +87,7 @@ final class RunOutMarks {
 
     /** What these marks take outside the ring. */
     static double around(RunOutPicture picture, Frame frame) {
-        double scale = RunOutJaws.scale(frame);
+        double scale = scale(frame);
         double tap = picture.hints().tap().isPresent() ? GAP + TAP * scale : 0;
         boolean jawsStandFurtherOut = !gripping(picture).isEmpty();
         return Math.max(tap, picture.hints().way().isEmpty() || jawsStandFurtherOut ? 0 : GAP + WAY * scale);
@@ -62,17 +98,108 @@ final class RunOutMarks {
         return picture.hints().farOut() && !picture.jaws().isEmpty() ? NUMBER * frame.textScale() : 0;
     }
 
-    /** @return whether the numbers of the jaws found room side by side, and how far to tap, where it is to be said */
+    /**
+     * @return whether every word that stands {@code around} found room, and so the numbers of the jaws; the rest is
+     *     left out once one has none
+     */
     boolean draw(RunOutPicture.Around around) {
+        gripping(picture).forEach(this::jaw);
+        boolean complete = gripping(picture).stream()
+                        .filter(jaw -> around.figures
+                                && !jaw.words().isEmpty()
+                                && (around.loosening || jaw.in().signum() > 0))
+                        .allMatch(this::move)
+                && numbers()
+                && picture.hints().tap().map(tap -> tap(tap, around.figures)).orElse(true);
+        picture.hints().way().ifPresent(way -> way(way, around.notes));
+        return complete;
+    }
+
+    private boolean numbers() {
         boolean numbered =
                 !picture.hints().farOut() || picture.jaws().isEmpty() || inner >= drawing.lettered(LEAST_INNER);
         if (picture.hints().farOut() && numbered) {
             picture.jaws().forEach(this::number);
         }
-        boolean complete =
-                picture.hints().tap().map(tap -> tap(tap, around.figures)).orElse(true) && numbered;
-        picture.hints().way().ifPresent(way -> way(way, around.notes));
-        return complete;
+        return numbered;
+    }
+
+    private void jaw(RunOutPicture.Jaw jaw) {
+        List<Point> outline = outline(jaw);
+        boolean goesIn = jaw.in().signum() > 0;
+        drawing.area(outline, goesIn ? Role.ACCENTFILL : Role.PAPER);
+        drawing.ring(outline, Stroke.NEIGHBOUR, goesIn ? Role.ACCENT : Role.LINE);
+        drawing.text(
+                Label.of(
+                                jaw.number(),
+                                Math.min(20, 20 * 1.25 / drawing.frame().textScale()),
+                                goesIn ? Role.ONACCENT : Role.INK)
+                        .bold(),
+                middleOf(jaw),
+                Anchor.CENTRE);
+        room.take(new Shape.Polyline(outline, true).bounds().grown(2));
+    }
+
+    private Point middleOf(RunOutPicture.Jaw jaw) {
+        return centre.polar(reach + JAW_GAP + JAW * scale / 2, jaw.at().doubleValue());
+    }
+
+    /** Narrower towards the work. */
+    private List<Point> outline(RunOutPicture.Jaw jaw) {
+        double degrees = jaw.at().doubleValue();
+        Point at = middleOf(jaw);
+        double depth = JAW * scale / 2;
+        double wide = WIDE * scale;
+        double narrow = NARROW * scale;
+        return List.of(
+                at.polar(depth, degrees).polar(-wide, degrees + 90),
+                at.polar(depth, degrees).polar(wide, degrees + 90),
+                at.polar(-depth, degrees).polar(narrow, degrees + 90),
+                at.polar(-depth, degrees).polar(-narrow, degrees + 90));
+    }
+
+    /** An arrow the way the jaw goes, and how far, beside the jaw. */
+    private boolean move(RunOutPicture.Jaw jaw) {
+        Label label = Label.of(jaw.words(), 20, jaw.in().signum() > 0 ? Role.ACCENT : Role.INK)
+                .bold();
+        double arrow = ARROW * scale;
+        double width = arrow + drawing.width(label) + 8;
+        double height = Math.max(arrow, drawing.lettered(24));
+        Optional<Box> found = room.place(width, height, beside(jaw, width, height))
+                .or(() -> room.nearest(width, height, middleOf(jaw), place -> isNearestTo(jaw, place)));
+        found.ifPresent(box -> {
+            Point middleOfArrow = new Point(box.left() + arrow / 2, box.centreY());
+            double towards = jaw.at().doubleValue() + (jaw.in().signum() > 0 ? 180 : 0);
+            Point tip = middleOfArrow.polar(arrow / 2, towards);
+            Point tail = middleOfArrow.polar(-arrow / 2, towards);
+            drawing.line(tail, tail.towards(tip, 0.6), new Stroke(8, List.of()), label.role());
+            drawing.head(tail, tip, arrow * 0.5, arrow * 0.62, label.role());
+            drawing.text(label, new Point(box.left() + arrow + 6, box.centreY()), Anchor.LEFT);
+        });
+        return found.isPresent();
+    }
+
+    private boolean isNearestTo(RunOutPicture.Jaw jaw, Point place) {
+        double distance = place.distanceTo(middleOf(jaw));
+        return picture.jaws().stream().noneMatch(other -> place.distanceTo(middleOf(other)) < distance);
+    }
+
+    private List<Point> beside(RunOutPicture.Jaw jaw, double width, double height) {
+        Point at = middleOf(jaw);
+        Box jawBox = new Shape.Polyline(outline(jaw), true).bounds().grown(4);
+        double out = at.x() >= centre.x() - 1 ? 1 : -1;
+        List<Point> places = new ArrayList<>();
+        for (double side : new double[] {out, -out}) {
+            double x = side > 0 ? jawBox.right() + width / 2 : jawBox.left() - width / 2;
+            places.add(new Point(x, at.y()));
+            places.add(new Point(x, jawBox.bottom() - height / 2));
+            places.add(new Point(x, jawBox.top() + height / 2));
+        }
+        for (double shift = 0; shift <= width; shift += width / 4) {
+            places.add(new Point(at.x() + out * shift, jawBox.bottom() + height / 2 + 1));
+            places.add(new Point(at.x() + out * shift, jawBox.top() - height / 2 - 1));
+        }
+        return places;
     }
 
     private void number(RunOutPicture.Jaw jaw) {
@@ -85,7 +212,7 @@ final class RunOutMarks {
     /** An arrow against the work, from outside. */
     private boolean tap(RunOutPicture.Tap tap, boolean inWords) {
         double at = tap.at().doubleValue();
-        double length = TAP * RunOutJaws.scale(drawing.frame());
+        double length = TAP * scale;
         Point tail = centre.polar(reach + length, at);
         Point tip = centre.polar(reach, at);
         drawing.line(tail, tail.towards(tip, 0.6), new Stroke(8, List.of()), Role.ACCENT);
@@ -97,11 +224,8 @@ final class RunOutMarks {
 
     /** A bow with a head, as far as jaws leave room for it. */
     private void way(RunOutPicture.Way way, boolean inWords) {
-        double scale = RunOutJaws.scale(drawing.frame());
         double radius = reach + WAY * scale / 2;
-        double clear = picture.jaws().isEmpty() || picture.hints().farOut()
-                ? 6
-                : RunOutJaws.halfAngle(drawing.frame(), reach) + 3;
+        double clear = picture.jaws().isEmpty() || picture.hints().farOut() ? 6 : halfAngle(drawing.frame(), reach) + 3;
         double from = way.from().doubleValue() + clear;
         double to = Math.min(way.to().doubleValue() - clear, from + MOST_OF_THE_WAY);
         if (to - from < 12) {
@@ -126,7 +250,7 @@ final class RunOutMarks {
 
     private boolean placed(Label label, Point wanted, Predicate<Point> allowed) {
         return room.nearest(drawing.width(label), drawing.lettered(LINE), wanted, allowed)
-                .map(box -> drawing.text(label, new Point(box.centreX(), box.centreY()), Anchor.CENTRE))
+                .map(box -> drawing.text(label, box))
                 .isPresent();
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.words.Words;
 
 /**
  * Run-out drawn round: the limit as a ring, the readings on it by their angles, the circle fitted to them, where the
@@ -55,6 +56,10 @@ public record RunOutPicture(
         public Fit {
             words = List.copyOf(words);
         }
+
+        public static Fit of(Words words, Length mean, Length eccentricity, BigDecimal highAt, String figures) {
+            return new Fit(mean, eccentricity, highAt, List.of(words.say("picture.off-centre"), figures));
+        }
     }
 
     /**
@@ -64,7 +69,18 @@ public record RunOutPicture(
      * @param words how far, to stand beside the jaw; empty where it stays
      * @param told the same with the jaw's number, to stand by itself
      */
-    public record Jaw(String number, BigDecimal at, Length in, String words, String told) {}
+    public record Jaw(String number, BigDecimal at, Length in, String words, String told) {
+
+        /** One that stays, and says nothing. */
+        public static Jaw still(int number, BigDecimal at) {
+            return new Jaw(String.valueOf(number), at, Length.ZERO, "", "");
+        }
+
+        /** @param move how far, in words */
+        public static Jaw moved(Words words, int number, BigDecimal at, Length in, String move) {
+            return new Jaw(String.valueOf(number), at, in, move, words.say("picture.jaw.told", number, move));
+        }
+    }
 
     /**
      * The way from one place to the next.

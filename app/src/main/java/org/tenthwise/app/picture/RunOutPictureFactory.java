@@ -75,11 +75,12 @@ final class RunOutPictureFactory {
                 sweptOnly ? List.of() : readings(finding.check(), at, slots, figures),
                 sweep(at, slots, figures),
                 at.fit()
-                        .map(fit -> new RunOutPicture.Fit(
+                        .map(fit -> RunOutPicture.Fit.of(
+                                words,
                                 fit.mean(),
                                 fit.eccentricity(),
                                 fit.highAtDegrees(),
-                                List.of(words.say("picture.off-centre"), figures.plain(fit.eccentricity())))),
+                                figures.plain(fit.eccentricity()))),
                 jaws(finding.check(), moves, figures),
                 new RunOutPicture.Hints(
                         farOut,
@@ -136,19 +137,18 @@ final class RunOutPictureFactory {
         return check.jaws() == 0 ? List.of() : JawMoves.evenly(check.jaws(), check.firstJaw());
     }
 
-    /** A jaw that stays says nothing. */
     private RunOutPicture.Jaw jaw(int jaw, BigDecimal at, List<Move> moves, StepFigures figures) {
-        String number = String.valueOf(jaw);
         for (Move move : moves) {
             if (move instanceof Move.Jaw turned && turned.tighten() == jaw) {
                 String in = words.say("picture.jaw.in", figures.plain(turned.fall()));
-                return new RunOutPicture.Jaw(number, at, turned.fall(), in, words.say("picture.jaw.told", jaw, in));
+                return RunOutPicture.Jaw.moved(words, jaw, at, turned.fall(), in);
             }
             if (move instanceof Move.Jaw turned && turned.loosen() == jaw) {
-                return new RunOutPicture.Jaw(number, at, turned.fall().negated(), words.say("picture.jaw.loosen"), "");
+                return new RunOutPicture.Jaw(
+                        String.valueOf(jaw), at, turned.fall().negated(), words.say("picture.jaw.loosen"), "");
             }
         }
-        return new RunOutPicture.Jaw(number, at, Length.ZERO, "", "");
+        return RunOutPicture.Jaw.still(jaw, at);
     }
 
     /** From jaw 1 to jaw 2, or from the first angle to the next; not beside a mallet. */

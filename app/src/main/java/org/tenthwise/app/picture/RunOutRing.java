@@ -58,7 +58,7 @@ final class RunOutRing {
     static double largest(RunOutPicture picture, Drawing drawing, RunOutPicture.Around around) {
         Box area = area(new RunOutTable(picture, drawing), drawing, around);
         double reach = Math.min(
-                RunOutJaws.greatestReach(
+                RunOutMarks.greatestReach(
                         RunOutMarks.gripping(picture),
                         drawing.frame(),
                         area.width() / 2 - INSET,
@@ -88,8 +88,7 @@ final class RunOutRing {
             room.take(table.box().grown(4));
             table.draw();
         }
-        return new RunOutJaws(RunOutMarks.gripping(picture), drawing, room, centre, reach).draw(around)
-                && new RunOutMarks(picture, drawing, room, centre, reach, inner()).draw(around)
+        return new RunOutMarks(picture, drawing, room, centre, reach, inner()).draw(around)
                 && (!around.figures || movement() && limitWords() && offCentre() && notes());
     }
 
@@ -114,7 +113,7 @@ final class RunOutRing {
             circle.add(centre.polar(radius(fit.mean()) + off * Math.cos(Math.toRadians(degrees - high)), degrees));
         }
         drawing.ring(circle, Stroke.OUTLINE, Role.ACCENT);
-        double cross = 9 * RunOutJaws.scale(drawing.frame());
+        double cross = 9 * RunOutMarks.scale(drawing.frame());
         drawing.circle(centre, cross, Stroke.NEIGHBOUR, Role.LINE);
         if (off > 2) {
             Point work = centre.polar(off, high);

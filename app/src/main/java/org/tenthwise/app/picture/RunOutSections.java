@@ -45,7 +45,7 @@ public record RunOutSections(List<SectionRing> sections, String spoken) implemen
             rooms.add(headed(sections.get(i), drawing, corner, width, height));
             if (i > 0 && !upright) {
                 double x = corner.x() - gap / 2;
-                drawing.line(new Point(x, 0), new Point(x, height), Stroke.RULE, Role.RULE);
+                drawing.down(x, 0, height, Stroke.RULE, Role.RULE);
             }
         }
         return new RunOutLayout(sections.stream().map(SectionRing::ring).toList(), rooms).draw();
@@ -58,7 +58,7 @@ public record RunOutSections(List<SectionRing> sections, String spoken) implemen
         Label name = Label.of(section.name(), HEADING, Role.INK).bold();
         Label fitting = name.sized(Math.min(HEADING, HEADING * width / drawing.width(name)));
         drawing.text(fitting, corner.plus(0, heading / 2), Anchor.LEFT);
-        Frame own = new Frame(width, height - heading, whole.textScale(), whole.lineScale(), whole.ground());
+        Frame own = whole.sized(width, height - heading);
         return drawing.inset(corner.plus(0, heading), own);
     }
 }

@@ -96,7 +96,7 @@ final class RunOutTable {
         }
         for (int column = 0; column < columns(); column++) {
             double x = box.left() + column * columnWidth(cells);
-            drawing.line(new Point(x, box.top()), new Point(x, box.bottom()), Stroke.RULE, Role.RULE);
+            drawing.down(x, box.top(), box.bottom(), Stroke.RULE, Role.RULE);
         }
     }
 }

@@ -28,8 +28,7 @@ final class SectionAndStrip {
         double least = Math.min(1, whole.textScale());
         double text = Math.max(least, Math.min(whole.textScale(), whole.height() / LOW_STRIP));
         if (whole.height() >= LEAST_STRIP * least) {
-            Drawing own = drawing.inset(
-                    new Point(0, 0), new Frame(whole.width(), whole.height(), text, whole.lineScale(), whole.ground()));
+            Drawing own = drawing.inset(new Point(0, 0), whole.lettered(text));
             new Strip(picture, own, own.frame().box(), StripLane.width(picture, own), false).draw();
         }
     }

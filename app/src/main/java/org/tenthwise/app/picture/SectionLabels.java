@@ -20,10 +20,10 @@ final class SectionLabels {
         this.free = free;
     }
 
-    void size(SizePicture.ReadingColumn column, Point... places) {
-        Label label = Label.of(column.size().orElseThrow().figures(), TEXT, column.decides() ? Role.ACCENT : Role.INK)
-                .onGround();
-        if (column.decides()) {
+    void size(SizePicture.Sized size, boolean decides, Point... places) {
+        Label label =
+                Label.of(size.figures(), TEXT, decides ? Role.ACCENT : Role.INK).onGround();
+        if (decides) {
             wanted.add(0, new Wanted(label.bold(), List.of(places)));
         } else {
             wanted.add(new Wanted(label, List.of(places)));
@@ -35,7 +35,7 @@ final class SectionLabels {
             double width = drawing.width(one.label()) + 8;
             double height = drawing.height(one.label()) + 8;
             Optional<Box> box = free.place(width, height, one.places());
-            box.ifPresent(at -> drawing.text(one.label(), new Point(at.centreX(), at.centreY()), Anchor.CENTRE));
+            box.ifPresent(at -> drawing.text(one.label(), at));
         }
     }
 }

@@ -36,6 +36,14 @@ record SectionWalls(
         return above ? middle - out : middle + out;
     }
 
+    /** How far a surface is off the middle of its limits where {@code column} was read; the size judged by itself. */
+    double share(Optional<SizePicture.ReadingColumn> column) {
+        return column.flatMap(SizePicture.ReadingColumn::size)
+                .or(picture::judged)
+                .map(size -> scale.share(size.size()))
+                .orElse(0.0);
+    }
+
     Optional<SizePicture.ReadingColumn> reading(SectionPlaces.Station station, boolean above) {
         return above || places.angles().isEmpty() ? station.first() : station.second();
     }
@@ -67,7 +75,7 @@ record SectionWalls(
             limit.ifPresent(sized -> {
                 for (boolean above : new boolean[] {true, false}) {
                     double y = y(scale.share(sized.size()), above);
-                    drawing.line(new Point(from, y), new Point(to, y), Stroke.THIN, Role.LINE);
+                    drawing.across(y, from, to, Stroke.THIN, Role.LINE);
                 }
             });
         }

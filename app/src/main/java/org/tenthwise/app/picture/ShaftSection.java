@@ -3,7 +3,6 @@ package org.tenthwise.app.picture;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.tenthwise.model.quantity.Length;
 
@@ -72,18 +71,11 @@ final class ShaftSection {
         drawing.chain(upper, read ? Stroke.READ : Stroke.OUTLINE, read ? Role.ACCENT : Role.LINE);
         drawing.chain(lower, read ? Stroke.READ : Stroke.OUTLINE, read ? Role.ACCENT : Role.LINE);
         drawing.line(upper.get(upper.size() - 1), lower.get(lower.size() - 1), Stroke.OUTLINE, Role.LINE);
-        drawing.line(new Point(chuck - 14, middle), new Point(right + 20, middle), Stroke.CENTRE, Role.LINE);
+        drawing.across(middle, chuck - 14, right + 20, Stroke.CENTRE, Role.LINE);
         if (picture.isHeld()) {
             insert(upper.get(upper.size() - 1));
         }
         sizes();
-    }
-
-    private double share(Optional<SizePicture.ReadingColumn> column) {
-        return column.flatMap(SizePicture.ReadingColumn::size)
-                .or(picture::judged)
-                .map(size -> scale.share(size.size()))
-                .orElse(0.0);
     }
 
     /** From the collar to the free end, through what was read, each size as {@code of} makes it. */
@@ -112,7 +104,7 @@ final class ShaftSection {
                     new Point(1, outer));
             drawing.area(jaw, Role.PAPER);
             drawing.ring(jaw, Stroke.NEIGHBOUR, Role.LINE);
-            drawing.line(new Point(1, grip), new Point(chuck, grip), Stroke.OUTLINE, Role.LINE);
+            drawing.across(grip, 1, chuck, Stroke.OUTLINE, Role.LINE);
         }
     }
 
@@ -163,22 +155,16 @@ final class ShaftSection {
         boolean second = station.second().filter(column::equals).isPresent();
         if (!second) {
             drawing.dimension(
-                    new Point(x, walls.y(share(station.first()), true) + 3),
-                    new Point(x, walls.y(share(station.second().or(station::first)), false) - 3),
+                    new Point(x, walls.y(walls.share(station.first()), true) + 3),
+                    new Point(x, walls.y(walls.share(station.second().or(station::first)), false) - 3),
                     column.decides() ? Role.ACCENT : Role.LINE);
         }
         SizePicture.Sized size = column.size().orElseThrow();
-        SizePicture.ReadingColumn shown = new SizePicture.ReadingColumn(
-                column.kind(),
-                column.label(),
-                column.group(),
-                Optional.of(new SizePicture.Sized(size.size(), DIAMETER + size.figures())),
-                column.decides(),
-                column.depth(),
-                column.angle());
+        SizePicture.Sized diameter = new SizePicture.Sized(size.size(), DIAMETER + size.figures());
         int side = second ? 1 : -1;
         labels.size(
-                shown,
+                diameter,
+                column.decides(),
                 new Point(x, middle + side * half * 0.42),
                 new Point(x, middle + side * half * 0.75),
                 new Point(x, middle + side * half * 0.2),
@@ -204,7 +190,7 @@ final class ShaftSection {
                                     new Point(x, middle - half * 0.75)))
                     .ifPresent(box -> {
                         drawing.dimension(upper, lower, Role.LINE);
-                        drawing.text(label, new Point(box.centreX(), box.centreY()), Anchor.CENTRE);
+                        drawing.text(label, box);
                     });
         }
     }

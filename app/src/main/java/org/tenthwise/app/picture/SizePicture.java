@@ -9,6 +9,7 @@ import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.tolerance.Limit;
+import org.tenthwise.model.words.Words;
 
 /**
  * A size in two magnifications: the feature as a section, and beside it the strip, which is its wall magnified with one
@@ -70,7 +71,13 @@ public record SizePicture(
             Optional<Sized> size,
             boolean decides,
             Optional<Sized> depth,
-            Optional<BigDecimal> angle) {}
+            Optional<BigDecimal> angle) {
+
+        /** One at no depth and no angle. */
+        public static ReadingColumn of(Kind kind, String label, String group, Optional<Sized> size, boolean decides) {
+            return new ReadingColumn(kind, label, group, size, decides, Optional.empty(), Optional.empty());
+        }
+    }
 
     public record Distance(Length length, Limit from, String figures) {}
 
@@ -90,7 +97,20 @@ public record SizePicture(
      * @param below what a size below the lower limit is
      * @param scale from the step of the ticks as figures to "1 line 0.001"
      */
-    public record Said(String above, String below, String nextCut, UnaryOperator<String> scale) {}
+    public record Said(String above, String below, String nextCut, UnaryOperator<String> scale) {
+
+        /** Of a size that is no size of the work, and not cut. */
+        static Said of(Words words, String above, String below) {
+            return new Said(above, below, words.say("picture.next-cut"), step -> words.say("picture.scale", step));
+        }
+
+        /** Of a feature; what it means to lie beyond a limit is only said where it may be cut again. */
+        public static Said of(Words words, Feature feature, boolean cutAgain) {
+            String still = cutAgain ? words.say("picture.still-to-cut") : "";
+            String past = cutAgain ? words.say("picture.past-size") : "";
+            return feature.stillCutBeyond() == Limit.UPPER ? of(words, still, past) : of(words, past, still);
+        }
+    }
 
     /** What stands beside the strip. */
     public sealed interface Beside {
@@ -165,14 +185,7 @@ public record SizePicture(
         if (beside instanceof Beside.Part onIt) {
             Frame whole = drawing.frame();
             onIt.part()
-                    .draw(drawing.inset(
-                            new Point(room.left(), room.top()),
-                            new Frame(
-                                    room.width(),
-                                    room.height(),
-                                    whole.textScale(),
-                                    whole.lineScale(),
-                                    whole.ground())));
+                    .draw(drawing.inset(new Point(room.left(), room.top()), whole.sized(room.width(), room.height())));
             return;
         }
         SizePicture cutOpen = isSpread() ? unread() : this;
@@ -189,8 +202,7 @@ public record SizePicture(
 
     /** The same before anything was read, so that a section shows no spread as a size. */
     private SizePicture unread() {
-        ReadingColumn missing =
-                new ReadingColumn(Kind.MISSING, "", "", Optional.empty(), false, Optional.empty(), Optional.empty());
+        ReadingColumn missing = ReadingColumn.of(Kind.MISSING, "", "", Optional.empty(), false);
         return new SizePicture(
                 feature,
                 unit,

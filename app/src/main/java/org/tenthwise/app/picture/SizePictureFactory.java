@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.compute.cutting.EvenCut;
+import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.Clamping;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Contact;
@@ -18,7 +19,7 @@ import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.SizeFinding;
-import org.tenthwise.model.tolerance.Limit;
+import org.tenthwise.model.verdict.Verdict;
 import org.tenthwise.model.words.Words;
 
 /** Turns what was found about a size, and the cuts before it, into its picture. */
@@ -33,24 +34,44 @@ final class SizePictureFactory {
     SizePicture picture(Plan plan, Line line, SizeFinding finding, boolean advised, String spoken) {
         StepFigures figures = StepFigures.of(finding);
         SizeCheck check = finding.check();
+        return picture(
+                check, line, figures, columns(line, finding, figures), advised, beside(plan, line, check), spoken);
+    }
+
+    /**
+     * A size of the work as it was found.
+     *
+     * @param columns what was read for it, and what it was after earlier cuts
+     */
+    SizePicture picture(
+            CheckOfSize check,
+            Line line,
+            StepFigures figures,
+            List<SizePicture.ReadingColumn> columns,
+            boolean advised,
+            SizePicture.Beside beside,
+            String spoken) {
         return new SizePicture(
                 check.feature(),
                 figures.unit(),
                 check.limits().lower().map(SizePictureFactory::written),
                 check.limits().upper().map(SizePictureFactory::written),
                 check.guardBand().length(),
-                columns(line, finding, figures),
-                finding.value().map(size -> new SizePicture.Sized(size, figures.judged(size))),
-                finding.verdict()
-                        .margin()
-                        .map(margin -> new SizePicture.Distance(
-                                margin.distance(), margin.limit(), figures.distance(margin.distance()))),
-                advised ? cut(line, figures, words) : Optional.empty(),
+                columns,
+                line.finding().value().map(size -> new SizePicture.Sized(size, figures.judged(size))),
+                distance(line.finding().verdict(), figures),
+                advised ? cut(line, figures) : Optional.empty(),
                 Optional.empty(),
                 line.step().clamping().filter(Clamping.RELEASED::equals).isEmpty(),
-                beside(plan, line, check),
-                said(check),
+                beside,
+                SizePicture.Said.of(words, check.feature(), check.cutAgain()),
                 spoken);
+    }
+
+    static Optional<SizePicture.Distance> distance(Verdict verdict, StepFigures figures) {
+        return verdict.margin()
+                .map(margin -> new SizePicture.Distance(
+                        margin.distance(), margin.limit(), figures.distance(margin.distance())));
     }
 
     /**
@@ -82,7 +103,7 @@ final class SizePictureFactory {
     }
 
     /** The cut that is proposed, by the one figure it is typed with; without a register, by what comes off. */
-    static Optional<SizePicture.Cut> cut(Line line, StepFigures figures, Words words) {
+    private Optional<SizePicture.Cut> cut(Line line, StepFigures figures) {
         return line.finding()
                 .proposal()
                 .filter(proposal -> !CutSoFar.contradicted(line))
@@ -97,31 +118,16 @@ final class SizePictureFactory {
                         : Optional.empty());
     }
 
-    private SizePicture.Said said(SizeCheck check) {
-        Limit beyond = check.feature().stillCutBeyond();
-        return new SizePicture.Said(
-                beyond(check, beyond == Limit.UPPER),
-                beyond(check, beyond == Limit.LOWER),
-                words.say("picture.next-cut"),
-                step -> words.say("picture.scale", step));
-    }
-
-    private String beyond(SizeCheck check, boolean metalIsLeft) {
-        return !check.cutAgain() ? "" : words.say(metalIsLeft ? "picture.still-to-cut" : "picture.past-size");
-    }
-
     private List<SizePicture.ReadingColumn> columns(Line line, SizeFinding finding, StepFigures figures) {
         ColumnsPictureFactory found = new ColumnsPictureFactory(words, figures);
         List<SizePicture.ReadingColumn> columns = new ArrayList<>(found.earlier(line));
         if (finding.check().combine() == Combine.RANGE) {
-            columns.add(new SizePicture.ReadingColumn(
+            columns.add(SizePicture.ReadingColumn.of(
                     finding.value().isPresent() ? SizePicture.Kind.SPREAD : SizePicture.Kind.MISSING,
                     "",
                     "",
                     finding.value().map(size -> sized(size, figures)),
-                    finding.value().isPresent(),
-                    Optional.empty(),
-                    Optional.empty()));
+                    finding.value().isPresent()));
         } else {
             columns.addAll(found.slots(line, finding.deciding(), (reading, slot) -> Measured.of(reading, slot)
                     .value()));

@@ -2,7 +2,6 @@ package org.tenthwise.app.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.tenthwise.model.quantity.Length;
 
 /** The wall of a section magnified: one column a reading or a cut, limits, guard band, stock, and ticks at the side. */
@@ -19,10 +18,6 @@ final class Strip {
     private static final double MOST = 0.32;
 
     private static final double SMALL_TEXT = 18;
-    private static final double LINE = 24;
-    private static final double BETWEEN = 8;
-    private static final double LEAST_HEIGHT = 130;
-    private static final double LOW = 165;
     /** Lower than this there is no room for a scale either, nor for sizes at their lines. */
     private static final double BARE = 110;
 
@@ -35,11 +30,7 @@ final class Strip {
     private final double bottom;
     private final StripScale scale;
     private final boolean detail;
-    /**
-     * What was cut before, in lines of its own; empty where it stands under its columns, and where there is no height
-     * for it.
-     */
-    private final List<String> history;
+    private final StripLabels labels;
 
     /**
      * @param lane width for the sizes at the right
@@ -53,16 +44,13 @@ final class Strip {
         this.left = room.left() + ticksWidth(drawing);
         this.right = room.right() - lane;
         this.top = room.top() + drawing.lettered(isBare() ? 8 : 30);
-        this.history = history();
-        this.bottom = room.bottom()
-                - drawing.lettered(labelled().isEmpty() ? 8 : 30)
-                - drawing.lettered(groups().isEmpty() ? 0 : 26)
-                - drawing.lettered(LINE) * history.size();
+        this.labels = new StripLabels(picture, drawing, room, earlierWidth());
+        this.bottom = room.bottom() - labels.height();
         this.scale = new StripScale(picture, top, bottom);
     }
 
     static double ticksWidth(Drawing drawing) {
-        return TICKS * Math.max(0.6, drawing.frame().lineScale());
+        return drawing.ruled(TICKS);
     }
 
     static double columnsWidth(SizePicture picture, Drawing drawing) {
@@ -71,8 +59,8 @@ final class Strip {
         double scale = Math.max(0.6, drawing.frame().textScale());
         double labels = parts
                 * picture.columns().stream()
-                        .mapToDouble(
-                                column -> (drawing.width(label(column.label()).bold()) + 6) / part(column))
+                        .mapToDouble(column ->
+                                (drawing.width(StripLabels.label(column.label()).bold()) + 6) / part(column))
                         .max()
                         .orElse(0);
         return labels <= most ? Math.max(labels, width(parts, most, scale)) : width(parts, most, scale);
@@ -109,20 +97,16 @@ final class Strip {
         mate();
         guardBands();
         for (int i = 1; i < boxes.size(); i++) {
-            drawing.line(
-                    new Point(boxes.get(i).left(), top),
-                    new Point(boxes.get(i).left(), bottom),
-                    Stroke.RULE,
-                    Role.RULE);
+            drawing.down(boxes.get(i).left(), top, bottom, Stroke.RULE, Role.RULE);
         }
-        drawing.line(new Point(left, top), new Point(left, bottom), Stroke.NEIGHBOUR, Role.INK2);
-        drawing.line(new Point(right, top), new Point(right, bottom), Stroke.NEIGHBOUR, Role.INK2);
+        drawing.down(left, top, bottom, Stroke.NEIGHBOUR, Role.INK2);
+        drawing.down(right, top, bottom, Stroke.NEIGHBOUR, Role.INK2);
         if (!isBare()) {
             ticks();
         }
         limits();
         surfaces(boxes);
-        labels(boxes);
+        labels.draw(boxes, bottom);
         Box lane = new Box(right, room.top(), room.right(), room.bottom());
         if (isBare()) {
             new BareLane(picture, drawing, scale, lane).draw();
@@ -155,8 +139,16 @@ final class Strip {
         drawing.area(new Box(left, from, right, to).corners(), Role.ZONE);
     }
 
+    private double unit() {
+        return (right - left) / parts(picture);
+    }
+
+    private double earlierWidth() {
+        return unit() * EARLIER;
+    }
+
     private List<Box> boxes() {
-        double unit = (right - left) / parts(picture);
+        double unit = unit();
         List<Box> boxes = new ArrayList<>();
         double x = left;
         for (SizePicture.ReadingColumn column : picture.columns()) {
@@ -201,56 +193,45 @@ final class Strip {
         picture.mate().filter(surface -> !scale.isBelow(surface)).ifPresent(surface -> {
             double y = scale.clamped(surface);
             drawing.otherMetal(new Box(left, y, right, bottom).corners());
-            drawing.line(new Point(left, y), new Point(right, y), Stroke.OUTLINE, Role.LINE);
+            drawing.across(y, left, right, Stroke.OUTLINE, Role.LINE);
         });
     }
 
     private void guardBands() {
-        if (picture.guardBand().signum() == 0) {
-            return;
+        Length band = picture.guardBand();
+        if (band.signum() > 0) {
+            picture.upper()
+                    .ifPresent(limit -> guardBand(limit.size(), limit.size().minus(band)));
+            picture.lower().ifPresent(limit -> guardBand(limit.size().plus(band), limit.size()));
         }
-        picture.upper()
-                .ifPresent(limit -> drawing.guardBand(new Box(
-                                left,
-                                scale.clamped(limit.size()),
-                                right,
-                                scale.clamped(limit.size().minus(picture.guardBand())))
-                        .corners()));
-        picture.lower()
-                .ifPresent(limit -> drawing.guardBand(new Box(
-                                left,
-                                scale.clamped(limit.size().plus(picture.guardBand())),
-                                right,
-                                scale.clamped(limit.size()))
-                        .corners()));
+    }
+
+    private void guardBand(Length from, Length to) {
+        drawing.guardBand(new Box(left, scale.clamped(from), right, scale.clamped(to)).corners());
     }
 
     private void ticks() {
         for (StripScale.Tick tick : scale.ticks()) {
             double reach = ticksWidth(drawing) * (tick.isLong() ? 0.9 : 0.5);
-            drawing.line(
-                    new Point(left - reach, tick.y()),
-                    new Point(left, tick.y()),
-                    tick.isLong() ? Stroke.NEIGHBOUR : Stroke.RULE,
-                    Role.INK2);
+            drawing.across(tick.y(), left - reach, left, tick.isLong() ? Stroke.NEIGHBOUR : Stroke.RULE, Role.INK2);
         }
     }
 
     private void limits() {
         List.of(picture.lower(), picture.upper())
-                .forEach(limit -> limit.ifPresent(sized -> drawing.line(
-                        new Point(left - ticksWidth(drawing), scale.y(sized.size())),
-                        new Point(isBare() ? right : room.right(), scale.y(sized.size())),
+                .forEach(limit -> limit.ifPresent(sized -> drawing.across(
+                        scale.y(sized.size()),
+                        left - ticksWidth(drawing),
+                        isBare() ? right : room.right(),
                         Stroke.OUTLINE,
                         Role.INK)));
         picture.cut()
                 .filter(cut -> !scale.isAbove(cut.aim().size())
                         && !scale.isBelow(cut.aim().size()))
-                .ifPresent(cut -> drawing.line(
-                        new Point(
-                                left - ticksWidth(drawing) * 0.5,
-                                scale.y(cut.aim().size())),
-                        new Point(right + 10, scale.y(cut.aim().size())),
+                .ifPresent(cut -> drawing.across(
+                        scale.y(cut.aim().size()),
+                        left - ticksWidth(drawing) * 0.5,
+                        right + 10,
                         Stroke.AIM,
                         Role.LINE));
     }
@@ -264,25 +245,20 @@ final class Strip {
         boolean shown = picture.deciding().isPresent();
         picture.judged()
                 .filter(judged -> !shown)
-                .ifPresent(judged -> drawing.line(
-                        new Point(left, scale.clamped(judged.size())),
-                        new Point(right, scale.clamped(judged.size())),
-                        Stroke.OUTLINE,
-                        Role.ACCENT));
+                .ifPresent(judged ->
+                        drawing.across(scale.clamped(judged.size()), left, right, Stroke.OUTLINE, Role.ACCENT));
     }
 
     private void surface(SizePicture.ReadingColumn column, SizePicture.Sized sized, Box box) {
         double y = scale.clamped(sized.size());
         boolean out = scale.isAbove(sized.size()) || scale.isBelow(sized.size());
-        Stroke stroke = column.decides()
-                ? Stroke.READ
-                : column.kind() == SizePicture.Kind.STRUCK_OUT ? Stroke.NEIGHBOUR : Stroke.OUTLINE;
-        Role role =
-                column.decides() ? Role.ACCENT : column.kind() == SizePicture.Kind.STRUCK_OUT ? Role.INK2 : Role.LINE;
+        boolean struck = column.kind() == SizePicture.Kind.STRUCK_OUT;
+        Stroke stroke = column.decides() ? Stroke.READ : struck ? Stroke.NEIGHBOUR : Stroke.OUTLINE;
+        Role role = column.decides() ? Role.ACCENT : struck ? Role.INK2 : Role.LINE;
         if (out) {
             broken(box, scale.isAbove(sized.size()), stroke, role);
         } else {
-            drawing.line(new Point(box.left(), y), new Point(box.right(), y), stroke, role);
+            drawing.across(y, box.left(), box.right(), stroke, role);
         }
     }
 
@@ -303,112 +279,7 @@ final class Strip {
                 role);
     }
 
-    private Optional<String> labelled() {
-        return picture.columns().stream()
-                .map(this::labelOf)
-                .filter(label -> !label.isEmpty())
-                .findFirst();
-    }
-
-    private List<String> groups() {
-        return picture.columns().stream()
-                .map(this::groupOf)
-                .filter(group -> !group.isEmpty())
-                .distinct()
-                .toList();
-    }
-
-    /** The sizes at the side need what height there is. */
-    private boolean isLow() {
-        return room.height() < drawing.lettered(LOW);
-    }
-
     private boolean isBare() {
         return room.height() < drawing.lettered(BARE);
-    }
-
-    private String labelOf(SizePicture.ReadingColumn column) {
-        return isLow() ? "" : column.kind() == SizePicture.Kind.EARLIER && !history.isEmpty() ? "" : column.label();
-    }
-
-    private String groupOf(SizePicture.ReadingColumn column) {
-        return isLow() ? "" : column.kind() == SizePicture.Kind.EARLIER && !history.isEmpty() ? "" : column.group();
-    }
-
-    private List<String> history() {
-        List<SizePicture.ReadingColumn> earlier = picture.columns().stream()
-                .filter(column -> column.kind() == SizePicture.Kind.EARLIER)
-                .toList();
-        double each = (right - left) / parts(picture) * EARLIER - BETWEEN;
-        boolean fits = earlier.stream()
-                .allMatch(column ->
-                        drawing.width(label(column.label())) <= each && drawing.width(label(column.group())) <= each);
-        if (fits || room.height() < drawing.lettered(LEAST_HEIGHT + LINE * earlier.size())) {
-            return List.of();
-        }
-        List<String> lines = new ArrayList<>();
-        for (SizePicture.ReadingColumn column : earlier) {
-            String said = column.group() + " " + column.label();
-            String longer = lines.isEmpty() ? said : lines.get(lines.size() - 1) + "   " + said;
-            if (!lines.isEmpty() && drawing.width(label(longer)) <= room.width()) {
-                lines.set(lines.size() - 1, longer);
-            } else {
-                lines.add(said);
-            }
-        }
-        return lines;
-    }
-
-    /** Under the columns: their labels where all of them fit, what they share under that, and what was cut before. */
-    private void labels(List<Box> boxes) {
-        boolean fit = true;
-        for (int i = 0; i < boxes.size(); i++) {
-            fit &= drawing.width(label(labelOf(picture.columns().get(i))))
-                    <= boxes.get(i).width() - 1;
-        }
-        double y = bottom + drawing.lettered(16);
-        if (fit) {
-            for (int i = 0; i < boxes.size(); i++) {
-                SizePicture.ReadingColumn column = picture.columns().get(i);
-                Label label = column.decides() ? label(labelOf(column)).bold() : label(labelOf(column));
-                if (drawing.width(label) <= boxes.get(i).width()) {
-                    drawing.text(label, new Point(boxes.get(i).centreX(), y), Anchor.CENTRE);
-                }
-            }
-            y += drawing.lettered(25);
-        }
-        groupLabels(boxes, y);
-        for (int i = 0; i < history.size(); i++) {
-            drawing.text(
-                    Label.of(history.get(i), SMALL_TEXT, Role.INK2),
-                    new Point(room.left(), room.bottom() - drawing.lettered(LINE) * (history.size() - i - 0.5)),
-                    Anchor.LEFT);
-        }
-    }
-
-    private void groupLabels(List<Box> boxes, double y) {
-        double free = room.left();
-        for (int i = 0; i < boxes.size(); i++) {
-            String group = groupOf(picture.columns().get(i));
-            int last = i;
-            while (last + 1 < boxes.size()
-                    && groupOf(picture.columns().get(last + 1)).equals(group)) {
-                last++;
-            }
-            Label label = Label.of(group, SMALL_TEXT, Role.INK2);
-            double width = drawing.width(label);
-            double start = Math.max((boxes.get(i).left() + boxes.get(last).right() - width) / 2, room.left());
-            if (!group.isEmpty()
-                    && start >= free
-                    && start + width <= Math.max(boxes.get(last).right() + 3, room.right())) {
-                drawing.text(label, new Point(start, y), Anchor.LEFT);
-                free = start + width + drawing.lettered(6);
-            }
-            i = last;
-        }
-    }
-
-    private static Label label(String text) {
-        return Label.of(text, SMALL_TEXT, Role.INK);
     }
 }

@@ -43,7 +43,7 @@ final class StripLane {
     }
 
     private static double dimension(Drawing drawing) {
-        return DIMENSION * Math.max(0.6, drawing.frame().lineScale());
+        return drawing.ruled(DIMENSION);
     }
 
     static double width(SizePicture picture, Drawing drawing) {
@@ -82,11 +82,7 @@ final class StripLane {
     private void draw(boolean figureOfDistance) {
         picture.judged().ifPresent(judged -> {
             double y = scale.clamped(judged.size());
-            drawing.line(
-                    new Point(lane.left() - dimension(drawing), y),
-                    new Point(lane.right(), y),
-                    Stroke.NEIGHBOUR,
-                    Role.ACCENT);
+            drawing.across(y, lane.left() - dimension(drawing), lane.right(), Stroke.NEIGHBOUR, Role.ACCENT);
         });
         lines().forEach(y -> free.take(line(y)));
         boolean out = picture.distance().isPresent()
@@ -189,9 +185,7 @@ final class StripLane {
         double from = scale.clamped(picture.judged().orElseThrow().size());
         double to = scale.y(limit.size());
         double x = lane.left() - dimension(drawing) / 2;
-        double heads = Math.abs(from - to) < 1.2 * OUTSIDE
-                ? OUTSIDE * Math.max(0.6, drawing.frame().lineScale())
-                : 0;
+        double heads = Math.abs(from - to) < 1.2 * OUTSIDE ? drawing.ruled(OUTSIDE) : 0;
         if (Math.abs(from - to) > 3
                 && Math.min(from, to) - heads > lane.top()
                 && Math.max(from, to) + heads < lane.bottom()) {

@@ -1,7 +1,6 @@
 package org.tenthwise.app.picture;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import org.tenthwise.model.quantity.Nanometres;
@@ -75,13 +74,9 @@ final class ThreadSection {
         drawing.chain(lower, Stroke.OUTLINE, Role.LINE);
         for (boolean above : new boolean[] {true, false}) {
             double y = y(profile.pitchRadius(), above);
-            drawing.line(new Point(room.left(), y), new Point(room.right(), y), Stroke.CENTRE, Role.ACCENT);
+            drawing.across(y, room.left(), room.right(), Stroke.CENTRE, Role.ACCENT);
         }
-        drawing.line(
-                new Point(room.left(), metal.centreY()),
-                new Point(room.right(), metal.centreY()),
-                Stroke.CENTRE,
-                Role.LINE);
+        drawing.across(metal.centreY(), room.left(), room.right(), Stroke.CENTRE, Role.LINE);
         wires();
         FreeRoom free = new FreeRoom(
                 new Box(room.left(), y(profile.root(), true) + 4, room.right(), y(profile.root(), false) - 4));
@@ -112,11 +107,7 @@ final class ThreadSection {
 
     private void core(List<Point> upper, List<Point> lower) {
         if (!broken) {
-            List<Point> ring = new ArrayList<>(upper);
-            List<Point> back = new ArrayList<>(lower);
-            Collections.reverse(back);
-            ring.addAll(back);
-            drawing.metal(List.of(ring));
+            drawing.metal(List.of(SectionWalls.between(upper, lower)));
             return;
         }
         double gap = Math.max(9, metal.height() * 0.035);
@@ -178,16 +169,8 @@ final class ThreadSection {
         });
         double overAt = metal.right() - metal.width() * 0.11;
         double over = wireCentre + wire / 2;
-        drawing.line(
-                new Point(upperWires().get(0).x() - wire * scale, y(over, true)),
-                new Point(overAt + 8, y(over, true)),
-                Stroke.THIN,
-                Role.LINE);
-        drawing.line(
-                new Point(lowerWire().x() - wire * scale, y(over, false)),
-                new Point(overAt + 8, y(over, false)),
-                Stroke.THIN,
-                Role.LINE);
+        drawing.across(y(over, true), upperWires().get(0).x() - wire * scale, overAt + 8, Stroke.THIN, Role.LINE);
+        drawing.across(y(over, false), lowerWire().x() - wire * scale, overAt + 8, Stroke.THIN, Role.LINE);
         drawing.dimension(new Point(overAt, y(over, true)), new Point(overAt, y(over, false)), Role.LINE);
         figure(Label.of(shown.overWires(), SIZE_TEXT, Role.INK), new Point(overAt, metal.centreY() + core * 0.5), free);
     }
@@ -198,7 +181,7 @@ final class ThreadSection {
                         drawing.width(label) + 10,
                         drawing.height(label) + 10,
                         List.of(at, new Point(at.x(), metal.centreY())))
-                .ifPresent(box -> drawing.text(label, new Point(box.centreX(), box.centreY()), Anchor.CENTRE));
+                .ifPresent(box -> drawing.text(label, box));
     }
 
     /** Words in the core with a line to where a wire meets the root. */
@@ -213,7 +196,7 @@ final class ThreadSection {
                             Math.min(Math.max(spot.x(), box.left() + 8), box.right() - 8),
                             box.centreY() < spot.y() ? box.bottom() : box.top() + 2);
                     drawing.line(start, spot, Stroke.NEIGHBOUR, Role.UNPROVEN);
-                    drawing.text(label, new Point(box.centreX(), box.centreY()), Anchor.CENTRE);
+                    drawing.text(label, box);
                 });
         double dot = Math.max(2, Math.min(4, wire * scale * 0.15));
         DoubleStream.of(upperWires().get(0).x(), spot.x())

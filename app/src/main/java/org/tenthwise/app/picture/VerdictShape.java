@@ -63,9 +63,10 @@ public final class VerdictShape {
                 0.75 * radius,
                 0.95 * radius,
                 Role.CUTFILL);
-        drawing.line(
-                new Point(centre.x() - radius, centre.y() + 0.86 * radius),
-                new Point(centre.x() + radius, centre.y() + 0.86 * radius),
+        drawing.across(
+                centre.y() + 0.86 * radius,
+                centre.x() - radius,
+                centre.x() + radius,
                 line(drawing, radius * 0.27),
                 Role.CUTFILL);
     }

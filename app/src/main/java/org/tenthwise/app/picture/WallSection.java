@@ -71,7 +71,7 @@ final class WallSection {
         stock(false);
         walls.limits(drawing, left + 14, right + 18);
         if (picture.feature() == Feature.BORE) {
-            drawing.line(new Point(left, middle), new Point(right + 18, middle), Stroke.CENTRE, Role.LINE);
+            drawing.across(middle, left, right + 18, Stroke.CENTRE, Role.LINE);
         }
         FreeRoom free = new FreeRoom(new Box(left, top, right + 30, bottom));
         SectionLabels labels = new SectionLabels(drawing, free);
@@ -139,7 +139,7 @@ final class WallSection {
                             drawing.height(label) + 6,
                             DoubleStream.iterate(first, x -> x < right, x -> x + ALONG)
                                     .mapToObj(x -> new Point(x, y)))
-                    .ifPresent(box -> drawing.text(label, new Point(box.centreX(), box.centreY()), Anchor.CENTRE));
+                    .ifPresent(box -> drawing.text(label, box));
         }
     }
 
@@ -151,34 +151,24 @@ final class WallSection {
             return;
         }
         double x = walls.x(station);
-        double upper = walls.y(
-                first.or(() -> second)
-                        .flatMap(SizePicture.ReadingColumn::size)
-                        .map(size -> scale.share(size.size()))
-                        .orElse(0.0),
-                true);
-        double lower = walls.y(
-                second.or(() -> first)
-                        .flatMap(SizePicture.ReadingColumn::size)
-                        .map(size -> scale.share(size.size()))
-                        .orElse(0.0),
-                false);
+        double upper = walls.y(walls.share(first.or(() -> second)), true);
+        double lower = walls.y(walls.share(second.or(() -> first)), false);
         boolean decides = first.filter(SizePicture.ReadingColumn::decides).isPresent()
                 || second.filter(SizePicture.ReadingColumn::decides).isPresent();
         drawing.dimension(new Point(x, upper + 2), new Point(x, lower - 2), decides ? Role.ACCENT : Role.LINE);
-        double quarter = half * 0.42;
-        first.ifPresent(column -> labels.size(
-                column,
-                new Point(x, middle - quarter),
-                new Point(x, middle - quarter * 1.7),
-                new Point(x, middle - quarter * 0.5),
-                new Point(x, middle)));
-        second.ifPresent(column -> labels.size(
-                column,
+        first.ifPresent(column -> size(column, x, -half * 0.42, labels));
+        second.ifPresent(column -> size(column, x, half * 0.42, labels));
+    }
+
+    /** @param quarter from the middle line towards its wall */
+    private void size(SizePicture.ReadingColumn column, double x, double quarter, SectionLabels labels) {
+        labels.size(
+                column.size().orElseThrow(),
+                column.decides(),
                 new Point(x, middle + quarter),
                 new Point(x, middle + quarter * 1.7),
                 new Point(x, middle + quarter * 0.5),
-                new Point(x, middle)));
+                new Point(x, middle));
     }
 
     /** From the mouth to each depth, the nearest one first, every figure beside the lines that go on to the next. */
@@ -228,10 +218,7 @@ final class WallSection {
             boolean below =
                     station.second().filter(SizePicture.ReadingColumn::decides).isPresent();
             if (above || below) {
-                double share = (above ? station.first() : station.second())
-                        .flatMap(SizePicture.ReadingColumn::size)
-                        .map(size -> scale.share(size.size()))
-                        .orElse(0.0);
+                double share = walls.share(above ? station.first() : station.second());
                 mark(new Point(walls.x(station), walls.y(share, above)), above, free);
             }
         });
@@ -260,8 +247,7 @@ final class WallSection {
                             width + 8,
                             drawing.height(letter),
                             List.of(new Point(spot.x() + aside, y), new Point(spot.x() - aside, y)))
-                    .ifPresent(box ->
-                            drawing.text(letter.onGround(), new Point(box.centreX(), box.centreY()), Anchor.CENTRE));
+                    .ifPresent(box -> drawing.text(letter.onGround(), box));
         }
     }
 }

@@ -97,7 +97,7 @@ public record ZoneBars(List<Bar> bars, Optional<String> line, List<Between> betw
         void draw() {
             line.ifPresent(words -> {
                 double zero = bottom + least / (most - least) * (bottom - top);
-                drawing.line(new Point(lane, zero), new Point(frame.right() - 2, zero), Stroke.CENTRE, Role.LINE);
+                drawing.across(zero, lane, frame.right() - 2, Stroke.CENTRE, Role.LINE);
                 drawing.text(
                         Label.of(words, NAME_TEXT, Role.INK2), new Point(2, Math.min(zero, bottom - 4)), Anchor.LEFT);
             });
@@ -105,7 +105,7 @@ public record ZoneBars(List<Bar> bars, Optional<String> line, List<Between> betw
                 double end = dimensionAt(shown.indexOf(found)) + 8;
                 for (Length size : List.of(found.from(), found.to())) {
                     double y = y(bars.get(0).from(), size);
-                    drawing.line(new Point(lane + 8, y), new Point(end, y), Stroke.RULE, Role.RULE);
+                    drawing.across(y, lane + 8, end, Stroke.RULE, Role.RULE);
                 }
             }
             for (int i = 0; i < bars.size(); i++) {
@@ -146,7 +146,7 @@ public record ZoneBars(List<Bar> bars, Optional<String> line, List<Between> betw
                 drawing.otherMetal(zone);
             }
             for (double side : new double[] {left, right}) {
-                drawing.line(new Point(side, upper), new Point(side, lower), Stroke.NEIGHBOUR, Role.LINE);
+                drawing.down(side, upper, lower, Stroke.NEIGHBOUR, Role.LINE);
             }
             double half = drawing.lettered(LINE) / 2;
             double middle = (upper + lower) / 2;
@@ -158,7 +158,7 @@ public record ZoneBars(List<Bar> bars, Optional<String> line, List<Between> betw
         }
 
         private void limit(SizePicture.Sized sized, double left, double right, double at, double textAt) {
-            drawing.line(new Point(left, at), new Point(right + 8, at), Stroke.OUTLINE, Role.LINE);
+            drawing.across(at, left, right + 8, Stroke.OUTLINE, Role.LINE);
             if (Math.abs(textAt - at) > 1) {
                 drawing.line(new Point(right + 8, at), new Point(right + 14, textAt), Stroke.THIN, Role.LINE);
             }

@@ -2,7 +2,6 @@ package org.tenthwise.app.export.pdf;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.Role;
 
 /** Named values side by side, a thin rule under them, thin lines between. */
@@ -42,9 +41,7 @@ final class CellGrid {
             double edge = left;
             double text = left + (i == 0 ? 0 : GAP);
             if (i > 0) {
-                flow.leaf()
-                        .add(drawing -> drawing.line(
-                                new Point(edge, top), new Point(edge, top + height), Strokes.THIN, Role.INK));
+                flow.leaf().add(drawing -> drawing.down(edge, top, top + height, Strokes.THIN, Role.INK));
             }
             flow.write(cells.get(i).name(), Style.SMALL, text, top + PADDING);
             double at = top + PADDING + Style.SMALL.leading();

@@ -106,7 +106,7 @@ final class PageFlow {
     }
 
     static void rule(Drawing drawing, double at, Stroke stroke, Role role) {
-        drawing.line(new Point(LEFT, at), new Point(RIGHT, at), stroke, role);
+        drawing.across(at, LEFT, RIGHT, stroke, role);
     }
 
     /** From the upper edge of a line of text to its capitals, so that they stand in its middle. */

@@ -119,7 +119,7 @@ final class Row {
         if (line.struck()) {
             double width = drawing.width(line.label());
             double left = column.toRight() ? column.right() - width : column.left();
-            drawing.line(new Point(left - 2, middle), new Point(left + width + 2, middle), Strokes.THIN, Role.INK);
+            drawing.across(middle, left - 2, left + width + 2, Strokes.THIN, Role.INK);
         }
     }
 }
