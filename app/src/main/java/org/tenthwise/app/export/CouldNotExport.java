@@ -1,10 +1,10 @@
 package org.tenthwise.app.export;
 
-import org.tenthwise.model.words.Explained;
+import org.tenthwise.model.words.ExplainedFailure;
 import org.tenthwise.model.words.Message;
 
 /** A record was not written. The message is for the person at the machine. */
-public final class CouldNotExport extends Exception implements Explained {
+public final class CouldNotExport extends ExplainedFailure {
 
     private static final long serialVersionUID = 1L;
 
@@ -17,25 +17,13 @@ public final class CouldNotExport extends Exception implements Explained {
     }
 
     private final Reason reason;
-    private final transient Message why;
 
     CouldNotExport(Reason reason, Message why, Throwable cause) {
-        super(cause);
+        super(why, cause);
         this.reason = reason;
-        this.why = why;
     }
 
     public Reason reason() {
         return reason;
-    }
-
-    @Override
-    public Message why() {
-        return why;
-    }
-
-    @Override
-    public String getMessage() {
-        return why.toString();
     }
 }

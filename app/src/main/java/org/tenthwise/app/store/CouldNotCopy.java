@@ -1,11 +1,11 @@
 package org.tenthwise.app.store;
 
 import java.util.Optional;
-import org.tenthwise.model.words.Explained;
+import org.tenthwise.model.words.ExplainedFailure;
 import org.tenthwise.model.words.Message;
 
 /** A store was not made out of another, which is as it was. The message is for the person at the machine. */
-public final class CouldNotCopy extends Exception implements Explained {
+public final class CouldNotCopy extends ExplainedFailure {
 
     private static final long serialVersionUID = 1L;
 
@@ -18,25 +18,13 @@ public final class CouldNotCopy extends Exception implements Explained {
     }
 
     private final Reason reason;
-    private final transient Message why;
 
     public CouldNotCopy(Reason reason, Message why, Optional<Exception> cause) {
-        super(cause.orElse(null));
+        super(why, cause.orElse(null));
         this.reason = reason;
-        this.why = why;
     }
 
     public Reason reason() {
         return reason;
-    }
-
-    @Override
-    public Message why() {
-        return why;
-    }
-
-    @Override
-    public String getMessage() {
-        return why.toString();
     }
 }

@@ -1,10 +1,10 @@
 package org.tenthwise.app.store;
 
-import org.tenthwise.model.words.Explained;
+import org.tenthwise.model.words.ExplainedFailure;
 import org.tenthwise.model.words.Message;
 
 /** A store was not opened, and nothing in it was changed. The message is for the person at the machine. */
-public final class CouldNotOpen extends Exception implements Explained {
+public final class CouldNotOpen extends ExplainedFailure {
 
     private static final long serialVersionUID = 1L;
 
@@ -24,29 +24,17 @@ public final class CouldNotOpen extends Exception implements Explained {
     }
 
     private final Reason reason;
-    private final transient Message why;
 
     public CouldNotOpen(Reason reason, Message why) {
         this(reason, why, null);
     }
 
     public CouldNotOpen(Reason reason, Message why, Throwable cause) {
-        super(cause);
+        super(why, cause);
         this.reason = reason;
-        this.why = why;
     }
 
     public Reason reason() {
         return reason;
-    }
-
-    @Override
-    public Message why() {
-        return why;
-    }
-
-    @Override
-    public String getMessage() {
-        return why.toString();
     }
 }

@@ -1,10 +1,10 @@
 package org.tenthwise.app.store;
 
-import org.tenthwise.model.words.Explained;
+import org.tenthwise.model.words.ExplainedFailure;
 import org.tenthwise.model.words.Message;
 
 /** An entry is not in the ledger. The message is for the person at the machine. */
-public final class CouldNotSave extends Exception implements Explained {
+public final class CouldNotSave extends ExplainedFailure {
 
     private static final long serialVersionUID = 1L;
 
@@ -20,25 +20,13 @@ public final class CouldNotSave extends Exception implements Explained {
     }
 
     private final Reason reason;
-    private final transient Message why;
 
     public CouldNotSave(Reason reason, Message why, Throwable cause) {
-        super(cause);
+        super(why, cause);
         this.reason = reason;
-        this.why = why;
     }
 
     public Reason reason() {
         return reason;
-    }
-
-    @Override
-    public Message why() {
-        return why;
-    }
-
-    @Override
-    public String getMessage() {
-        return why.toString();
     }
 }
