@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import javafx.beans.property.BooleanProperty;
 import javafx.scene.Scene;
@@ -18,6 +17,7 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.StepEvent;
+import org.tenthwise.model.words.Word;
 import org.tenthwise.model.words.Words;
 
 /**
@@ -245,7 +245,7 @@ public final class DemoWalk {
             return () -> {
                 goTo(event.step());
                 typist.figure(event.read().text());
-                once("run-temperature-" + event.of().name().toLowerCase(Locale.ROOT));
+                once("run-temperature-" + Word.of(event.of()));
                 finger.press("commit");
             };
         }

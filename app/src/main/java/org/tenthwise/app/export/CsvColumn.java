@@ -1,7 +1,7 @@
 package org.tenthwise.app.export;
 
 import java.util.Arrays;
-import java.util.Locale;
+import org.tenthwise.model.words.Word;
 
 /** The columns of the table, in their order. */
 enum CsvColumn {
@@ -140,6 +140,6 @@ enum CsvColumn {
 
     @Override
     public String toString() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Word.of(this);
     }
 }

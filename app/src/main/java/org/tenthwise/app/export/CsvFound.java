@@ -13,6 +13,7 @@ import org.tenthwise.model.record.PassStory;
 import org.tenthwise.model.record.Proposal;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.verdict.Verdict;
+import org.tenthwise.model.words.Word;
 
 /** What a pass came to and what was signed for it, written into the cells that all rows of the pass have alike. */
 final class CsvFound {
@@ -26,7 +27,7 @@ final class CsvFound {
 
     /** What was signed, by whom, and under which number. */
     static void disposed(CsvRow row, StepEvent.DispositionSigned disposed) {
-        row.text(DISPOSITION, Codes.of(disposed.disposition()));
+        row.text(DISPOSITION, Word.of(disposed.disposition()));
         row.text(DISPOSITION_REASON, disposed.reason());
         row.text(DISPOSITION_SIGNED_BY, disposed.signedBy());
         disposed.document().ifPresent(number -> row.text(DISPOSITION_NUMBER, number));
@@ -34,7 +35,7 @@ final class CsvFound {
 
     static void pass(CsvRow row, PassStory story) {
         row.number(PASS, story.pass().number());
-        story.pass().why().ifPresent(why -> row.text(PASS_BEGUN_FOR, Codes.of(why)));
+        story.pass().why().ifPresent(why -> row.text(PASS_BEGUN_FOR, Word.of(why)));
         story.finding().ifPresent(of -> finding(row, of));
         story.cut().ifPresent(cut -> cut(row, cut, counting(story)));
     }
@@ -56,22 +57,22 @@ final class CsvFound {
         cut.asked().ifPresent(asked -> row.size(CUT_ASKED, Register.counted(asked, counting)));
         cut.atMost().ifPresent(most -> row.size(CUT_ASKED_AT_MOST, Register.counted(most, counting)));
         row.size(CUT_CAME_OFF, Register.counted(cut.cameOff(), counting));
-        row.text(REGISTER, counting.map(Codes::of).orElse("size"));
+        row.text(REGISTER, counting.map(Word::of).orElse("size"));
     }
 
     private static void proposed(CsvRow row, Proposal proposal) {
         if (proposal.cut() instanceof EvenCut.NoCut refused) {
             refused.safe().ifPresent(safe -> row.size(SAFE_CUT, safe));
-            row.text(NO_CUT_FOR, Codes.of(refused.reason()));
+            row.text(NO_CUT_FOR, Word.of(refused.reason()));
         } else {
             row.size(OFFSET_CHANGE, proposal.offset().or(proposal::change).orElseThrow());
-            row.text(REGISTER, proposal.register().map(Codes::of).orElse("size"));
+            row.text(REGISTER, proposal.register().map(Word::of).orElse("size"));
         }
     }
 
     static void finding(CsvRow row, Finding finding) {
         Verdict verdict = finding.verdict();
-        row.text(VERDICT, Codes.of(verdict.standing()));
+        row.text(VERDICT, Word.of(verdict.standing()));
         finding.check().judgedBy().ifPresent(what -> row.text(JUDGED_BY, what));
         finding.check()
                 .asSize()
@@ -86,7 +87,7 @@ final class CsvFound {
             row.size(
                     DISTANCE,
                     margin.inside() ? margin.distance() : margin.distance().negated());
-            row.text(FROM_LIMIT, Codes.of(margin.limit()));
+            row.text(FROM_LIMIT, Word.of(margin.limit()));
         });
         finding.proposal().ifPresent(proposal -> proposed(row, proposal));
     }

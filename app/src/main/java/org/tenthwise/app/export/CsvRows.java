@@ -20,6 +20,7 @@ import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Remark;
 import org.tenthwise.model.run.Signature;
 import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.words.Word;
 
 /** All rows of the table, in the order of the plan; what is said of the whole run is in each of them. */
 final class CsvRows {
@@ -95,7 +96,7 @@ final class CsvRows {
         row.text(PART_NAME, plan.name());
         row.text(MATERIAL, plan.material());
         row.text(DRAWING, plan.drawing());
-        row.text(OUTCOME, Codes.of(evidence.sheet().outcome()));
+        row.text(OUTCOME, Word.of(evidence.sheet().outcome()));
         row.text(
                 SIGNATURES,
                 evidence.sheet().run().signatures().stream()
@@ -134,7 +135,7 @@ final class CsvRows {
         row.text(CHARACTERISTIC, step.name());
         row.text(REQUIREMENT, step.drawing());
         row.text(CHECK, step.check().key());
-        row.text(CLASS, Codes.of(step.stepClass()));
+        row.text(CLASS, Word.of(step.stepClass()));
         step.clamping().ifPresent(clamping -> row.text(CLAMPING, clamping.key()));
         step.check().asTurn().ifPresent(turn -> {
             row.text(

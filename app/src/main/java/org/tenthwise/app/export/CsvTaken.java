@@ -13,6 +13,7 @@ import org.tenthwise.model.record.PassStory;
 import org.tenthwise.model.record.Taken;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Pass;
+import org.tenthwise.model.words.Word;
 
 /** What was read, taken or answered, written into a row of its own: its own cells, behind those of the pass. */
 final class CsvTaken {
@@ -40,7 +41,7 @@ final class CsvTaken {
                 measured.forContact().ifPresent(correction -> row.size(CONTACT_CORRECTION, correction, known));
                 measured.forTemperature().ifPresent(correction -> heat(row, story, correction, known));
             });
-            row.text(PLACE_VERDICT, story.standing(reading).map(Codes::of).orElse("together"));
+            row.text(PLACE_VERDICT, story.standing(reading).map(Word::of).orElse("together"));
         } else {
             row.text(TAKEN_AGAIN, again(taken));
         }
@@ -73,8 +74,8 @@ final class CsvTaken {
     }
 
     static CsvRow answer(CsvRow row, Taken<Pass.Answering> taken) {
-        row.text(QUESTION, Codes.of(taken.what().question()));
-        row.text(ANSWER, Codes.of(taken.what().answer()));
+        row.text(QUESTION, Word.of(taken.what().question()));
+        row.text(ANSWER, Word.of(taken.what().answer()));
         row.text(TAKEN_AGAIN, again(taken));
         return entry(row, taken);
     }
@@ -112,6 +113,6 @@ final class CsvTaken {
             row.figure(ZERO, zero);
             row.text(ZERO_UNIT, zero.unit().symbol());
         });
-        setting.gauge().sense().ifPresent(sense -> row.text(SENSE, Codes.of(sense)));
+        setting.gauge().sense().ifPresent(sense -> row.text(SENSE, Word.of(sense)));
     }
 }

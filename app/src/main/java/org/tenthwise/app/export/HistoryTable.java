@@ -15,6 +15,7 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.words.Word;
 
 /**
  * Readings and answers of many runs as a table for a spreadsheet: RFC 4180, a row for each reading, struck-out ones
@@ -68,11 +69,11 @@ public final class HistoryTable implements History.HistoryRow {
         }
         cells.add(String.valueOf(step.number()));
         cells.add(CsvText.safe(step.name()));
-        cells.add(Codes.of(step.stepClass()));
+        cells.add(Word.of(step.stepClass()));
         cells.add(figure(step.limits().flatMap(Limits::lower)));
         cells.add(figure(step.limits().flatMap(Limits::upper)));
         cells.add(step.limits().map(limits -> limits.unit().symbol()).orElse(""));
-        cells.add(Codes.of(step.verdict().standing()));
+        cells.add(Word.of(step.verdict().standing()));
         cells.add(size(step, step.value(), step.places()));
         reading.ifPresentOrElse(taken -> reading(cells, step, taken), () -> answer(cells, step));
         try {
@@ -89,7 +90,7 @@ public final class HistoryTable implements History.HistoryRow {
         cells.add(figure(Optional.of(reading.typed())));
         cells.add(reading.typed().unit().symbol());
         cells.add(size(step, reading.value(), step.places()));
-        cells.add(reading.alone().map(Codes::of).orElse(""));
+        cells.add(reading.alone().map(Word::of).orElse(""));
         cells.add(reading.gauge().map(gauge -> gauge.kind().key()).orElse(""));
         cells.add(
                 CsvText.safe(reading.gauge().map(ReadingSummary.GaugeMark::mark).orElse("")));

@@ -29,6 +29,7 @@ import org.tenthwise.model.record.Taken;
 import org.tenthwise.model.record.TemperatureEffect;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Pass;
+import org.tenthwise.model.words.Word;
 
 /** One pass of a characteristic as JSON. Sizes worked out are in the unit of the limits, see {@link WorkedOut}. */
 final class JsonPass {
@@ -43,7 +44,7 @@ final class JsonPass {
 
     void write(ObjectNode to) {
         to.put("pass", story.pass().number());
-        story.pass().why().ifPresent(why -> to.put("begun-for", Codes.of(why)));
+        story.pass().why().ifPresent(why -> to.put("begun-for", Word.of(why)));
         story.cut().ifPresent(cut -> write(cut, to.putObject("cut")));
         story.finding().ifPresent(finding -> write(finding, to));
         ArrayNode readings = to.putArray("readings");
@@ -53,8 +54,8 @@ final class JsonPass {
         story.answers().forEach(taken -> {
             ObjectNode answer = answers.addObject();
             write(taken.entry(), answer);
-            answer.put("question", Codes.of(taken.what().question()));
-            answer.put("answer", Codes.of(taken.what().answer()));
+            answer.put("question", Word.of(taken.what().question()));
+            answer.put("answer", Word.of(taken.what().answer()));
             answer.put("counts", taken.counts());
             taken.setting().ifPresent(setting -> write(setting, answer.putObject("gauge")));
             struck(taken.struck(), answer);
@@ -71,7 +72,7 @@ final class JsonPass {
         cut.asked().ifPresent(asked -> put("asked", Register.counted(asked, counting), to));
         cut.atMost().ifPresent(most -> put("asked_at_most", Register.counted(most, counting), to));
         put("came_off", Register.counted(cut.cameOff(), counting), to);
-        to.put("register", counting.map(Codes::of).orElse("size"));
+        to.put("register", counting.map(Word::of).orElse("size"));
     }
 
     /** Nothing where the plan says nothing of heat. */
@@ -83,9 +84,9 @@ final class JsonPass {
         story.temperatures().forEach(taken -> {
             ObjectNode written = temperatures.addObject();
             write(taken.entry(), written);
-            written.put("of", Codes.of(taken.what().of()))
+            written.put("of", Word.of(taken.what().of()))
                     .put(
-                            Codes.of(taken.what().read().scale()),
+                            Word.of(taken.what().read().scale()),
                             taken.what().read().text())
                     .put("counts", taken.counts());
             struck(taken.struck(), written);
@@ -101,8 +102,8 @@ final class JsonPass {
                 ThermalData.Growth growth = warmth.climate().of(body);
                 Degrees read = warmth.of(body).orElseThrow();
                 corrected
-                        .putObject(Codes.of(body))
-                        .put(Codes.of(read.scale()), read.text())
+                        .putObject(Word.of(body))
+                        .put(Word.of(read.scale()), read.text())
                         .put(
                                 read.scale() == TemperatureScale.CELSIUS
                                         ? "expansion-1e-6"
@@ -114,14 +115,14 @@ final class JsonPass {
     }
 
     private void write(Finding finding, ObjectNode to) {
-        to.put("verdict", Codes.of(finding.verdict().standing()));
+        to.put("verdict", Word.of(finding.verdict().standing()));
         finding.check().judgedBy().ifPresent(what -> to.put("judged-by", what));
         to.put("missing", finding.missing());
         finding.value().ifPresent(value -> put("value", value, to));
         finding.verdict().margin().ifPresent(margin -> {
             ObjectNode distance = to.putObject("distance");
             put("size", margin.distance(), distance);
-            distance.put("from", Codes.of(margin.limit())).put("inside", margin.inside());
+            distance.put("from", Word.of(margin.limit())).put("inside", margin.inside());
         });
         finding.warmth().ifPresent(warmth -> write(warmth, to.putObject("temperature")));
         finding.proposal().ifPresent(proposal -> write(proposal, to.putObject("next_cut")));
@@ -159,7 +160,7 @@ final class JsonPass {
                 put("least-clearance", clearance.least(), to);
                 put("greatest-clearance", clearance.greatest(), to);
             });
-            plug.contradiction().ifPresent(contradiction -> to.put("contradiction", Codes.of(contradiction)));
+            plug.contradiction().ifPresent(contradiction -> to.put("contradiction", Word.of(contradiction)));
             return to;
         }
 
@@ -178,10 +179,10 @@ final class JsonPass {
     private void write(Proposal proposal, ObjectNode to) {
         if (proposal.cut() instanceof EvenCut.NoCut refused) {
             refused.safe().ifPresent(safe -> put("safe_cut", safe, to));
-            to.put("reason", Codes.of(refused.reason()));
+            to.put("reason", Word.of(refused.reason()));
         } else {
             put("offset_change", proposal.offset().or(proposal::change).orElseThrow(), to);
-            to.put("register", proposal.register().map(Codes::of).orElse("size"));
+            to.put("register", proposal.register().map(Word::of).orElse("size"));
         }
         if (!proposal.unread().isEmpty()) {
             ArrayNode unread = to.putArray("unread");
@@ -210,14 +211,14 @@ final class JsonPass {
             put("size", measured.value(), known, to);
         });
         to.put("counts", taken.counts());
-        story.standing(reading).ifPresent(standing -> to.put("verdict", Codes.of(standing)));
+        story.standing(reading).ifPresent(standing -> to.put("verdict", Word.of(standing)));
         struck(taken.struck(), to);
     }
 
     private static void write(Setting setting, ObjectNode to) {
         to.put("id", setting.gauge().id());
         to.put("kind", setting.gauge().kind().key());
-        setting.gauge().sense().ifPresent(sense -> to.put("sense", Codes.of(sense)));
+        setting.gauge().sense().ifPresent(sense -> to.put("sense", Word.of(sense)));
     }
 
     /** The master or the wires, the size on their certificate, and what the gauge read on the master. */

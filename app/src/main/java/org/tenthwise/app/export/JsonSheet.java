@@ -22,6 +22,7 @@ import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.words.Word;
 
 /** What a run comes to, as JSON: all of it follows from the plan and the entries. */
 final class JsonSheet {
@@ -33,7 +34,7 @@ final class JsonSheet {
         Event.Begun begun = sheet.run().begun();
         ObjectNode result = JsonNodeFactory.instance.objectNode();
         result.put("run", sheet.run().id());
-        result.put("outcome", Codes.of(sheet.outcome()));
+        result.put("outcome", Word.of(sheet.outcome()));
         ObjectNode part = result.putObject("part");
         part.put("number", plan.part().number())
                 .put("revision", plan.part().revision())
@@ -56,7 +57,7 @@ final class JsonSheet {
         count.put("set-up", sheet.of(StepClass.SET_UP).size())
                 .put("in-process", sheet.of(StepClass.IN_PROCESS).size());
         count.put("carried-on", sheet.carriedOn(StepClass.SET_UP) + sheet.carriedOn(StepClass.IN_PROCESS));
-        Stream.of(VerdictKind.values()).forEach(standing -> count.put(Codes.of(standing), sheet.count(standing)));
+        Stream.of(VerdictKind.values()).forEach(standing -> count.put(Word.of(standing), sheet.count(standing)));
         count.put("concessions", sheet.concessions()).put("repaired", sheet.repaired());
         result.put("scrapped", sheet.scrapped());
         ArrayNode signatures = result.putArray("signatures");
@@ -69,7 +70,7 @@ final class JsonSheet {
     }
 
     private static void write(Signature signature, boolean against, ObjectNode to) {
-        to.put("signed-by", signature.signedBy()).put("meaning", Codes.of(signature.meaning()));
+        to.put("signed-by", signature.signedBy()).put("meaning", Word.of(signature.meaning()));
         if (signature.meaning() == SignedAs.OTHER) {
             to.put("words", signature.words());
         }
@@ -77,7 +78,7 @@ final class JsonSheet {
                 .put("at", signature.entry().at().format(DateTimeFormatter.ISO_OFFSET_DATE_TIME))
                 .put("closes", signature.closed())
                 .put("against", against);
-        signature.lapse().ifPresent(why -> to.put("lapsed", Codes.of(why)));
+        signature.lapse().ifPresent(why -> to.put("lapsed", Word.of(why)));
     }
 
     /**
@@ -87,7 +88,7 @@ final class JsonSheet {
         run.remarks().forEach(remark -> to.addObject()
                 .put("entry", remark.entry().seq())
                 .put("step", remark.step())
-                .put(Codes.of(remark.kind()), remark.words())
+                .put(Word.of(remark.kind()), remark.words())
                 .put("by", remark.entry().by())
                 .put("at", remark.entry().at().format(DateTimeFormatter.ISO_OFFSET_DATE_TIME)));
     }
@@ -100,7 +101,7 @@ final class JsonSheet {
         }
         to.put("operation", line.step().operation());
         to.put("check", line.step().check().key());
-        to.put("class", Codes.of(line.step().stepClass()));
+        to.put("class", Word.of(line.step().stepClass()));
         line.step().clamping().ifPresent(clamping -> to.put("clamping", clamping.key()));
         line.step().check().asTurn().ifPresent(turn -> JsonRunOut.write(turn, to));
         line.step().limits().ifPresent(limits -> write(limits, to));
@@ -116,7 +117,7 @@ final class JsonSheet {
                 .put("expanded", uncertainty.expanded().text())
                 .put("unit", uncertainty.expanded().unit().symbol())
                 .put("coverage-factor", uncertainty.coverageFactor().toPlainString()));
-        to.put("verdict", Codes.of(line.finding().verdict().standing()));
+        to.put("verdict", Word.of(line.finding().verdict().standing()));
         if (line.repaired()) {
             to.put("repaired", true);
         }
@@ -149,7 +150,7 @@ final class JsonSheet {
         StepEvent.DispositionSigned disposed = signed.disposed();
         to.put("entry", signed.entry().seq())
                 .put("at", signed.entry().at().format(DateTimeFormatter.ISO_OFFSET_DATE_TIME))
-                .put("what", Codes.of(disposed.disposition()))
+                .put("what", Word.of(disposed.disposition()))
                 .put("reason", disposed.reason())
                 .put("signed-by", disposed.signedBy());
         disposed.document().ifPresent(number -> to.put("number", number));

@@ -1,6 +1,6 @@
 package org.tenthwise.app.picture;
 
-import java.util.Locale;
+import org.tenthwise.model.words.Word;
 
 /** What a colour is for. Its value is the palette's business. */
 public enum Role {
@@ -48,6 +48,6 @@ public enum Role {
 
     /** The looked-up colour of the theme: {@code -accentfill}. */
     public String css() {
-        return "-" + name().toLowerCase(Locale.ROOT);
+        return "-" + Word.of(this);
     }
 }

@@ -1,6 +1,6 @@
 package org.tenthwise.app.reference;
 
-import java.util.Locale;
+import org.tenthwise.model.words.Word;
 
 /** How a figure worked out stands to the one published. */
 public enum Agreement {
@@ -12,6 +12,6 @@ public enum Agreement {
     DISAGREES;
 
     public String word() {
-        return name().toLowerCase(Locale.ROOT);
+        return Word.of(this);
     }
 }

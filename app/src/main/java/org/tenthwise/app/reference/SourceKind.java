@@ -1,8 +1,8 @@
 package org.tenthwise.app.reference;
 
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.Optional;
+import org.tenthwise.model.words.Word;
 
 /** Where the figures of a case come from. */
 public enum SourceKind {
@@ -21,7 +21,7 @@ public enum SourceKind {
 
     /** As a file of cases and a table call it. */
     public String words() {
-        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return Word.spaced(this);
     }
 
     static Optional<SourceKind> of(String words) {

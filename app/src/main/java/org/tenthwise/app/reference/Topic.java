@@ -1,6 +1,6 @@
 package org.tenthwise.app.reference;
 
-import java.util.Locale;
+import org.tenthwise.model.words.Word;
 
 /** What a file of published cases is about. */
 public enum Topic {
@@ -15,6 +15,6 @@ public enum Topic {
 
     /** Small letters, as the file and the command call it. */
     public String word() {
-        return name().toLowerCase(Locale.ROOT);
+        return Word.of(this);
     }
 }

@@ -14,6 +14,7 @@ import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.words.Message;
+import org.tenthwise.model.words.Word;
 
 /** What events are made of, as JSON objects: sizes, gauges, settings, parts. */
 final class EventJson {
@@ -45,15 +46,15 @@ final class EventJson {
     }
 
     static void write(Degrees read, ObjectNode to) {
-        to.put(JsonFields.word(read.scale()), read.text());
+        to.put(Word.of(read.scale()), read.text());
     }
 
     /** Entries of the first releases are all in °C. */
     static Degrees degrees(JsonFields from) throws UnreadableEntry {
-        Optional<String> fahrenheit = from.textIfAny(JsonFields.word(TemperatureScale.FAHRENHEIT));
+        Optional<String> fahrenheit = from.textIfAny(Word.of(TemperatureScale.FAHRENHEIT));
         return fahrenheit.isPresent()
                 ? degrees(fahrenheit.get(), TemperatureScale.FAHRENHEIT)
-                : degrees(from.text(JsonFields.word(TemperatureScale.CELSIUS)), TemperatureScale.CELSIUS);
+                : degrees(from.text(Word.of(TemperatureScale.CELSIUS)), TemperatureScale.CELSIUS);
     }
 
     private static Degrees degrees(String figure, TemperatureScale scale) throws UnreadableEntry {
@@ -66,7 +67,7 @@ final class EventJson {
     static void write(Gauge gauge, ObjectNode to) {
         to.put("id", gauge.id());
         to.put("kind", gauge.kind().key());
-        gauge.sense().ifPresent(sense -> to.put("sense", JsonFields.word(sense)));
+        gauge.sense().ifPresent(sense -> to.put("sense", Word.of(sense)));
     }
 
     static Gauge gauge(JsonFields from) throws UnreadableEntry {

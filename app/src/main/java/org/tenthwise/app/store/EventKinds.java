@@ -13,6 +13,7 @@ import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
+import org.tenthwise.model.words.Word;
 
 /** The kinds of events there are. */
 final class EventKinds {
@@ -55,8 +56,8 @@ final class EventKinds {
             3,
             Event.MachineKnown.class,
             (known, to) -> to.put("machine", known.machine())
-                    .put("register", JsonFields.word(known.register()))
-                    .put("usual-aim", JsonFields.word(known.usual())),
+                    .put("register", Word.of(known.register()))
+                    .put("usual-aim", Word.of(known.usual())),
             from -> new Event.MachineKnown(
                     from.text("machine"),
                     from.word("register", Register.class),
@@ -108,7 +109,7 @@ final class EventKinds {
             1,
             StepEvent.TemperatureTaken.class,
             (taken, to) ->
-                    EventJson.write(taken.read(), to.put("step", taken.step()).put("of", JsonFields.word(taken.of()))),
+                    EventJson.write(taken.read(), to.put("step", taken.step()).put("of", Word.of(taken.of()))),
             from -> new StepEvent.TemperatureTaken(
                     from.step("step"), from.word("of", MeasuredBody.class), EventJson.degrees(from)));
 
@@ -124,8 +125,8 @@ final class EventKinds {
             1,
             StepEvent.Answered.class,
             (answered, to) -> to.put("step", answered.step())
-                    .put("question", JsonFields.word(answered.question()))
-                    .put("answer", JsonFields.word(answered.answer())),
+                    .put("question", Word.of(answered.question()))
+                    .put("answer", Word.of(answered.answer())),
             from -> new StepEvent.Answered(
                     from.step("step"), from.word("question", Question.class), from.word("answer", Answer.class)));
 
@@ -133,7 +134,7 @@ final class EventKinds {
             "pass-begun",
             1,
             StepEvent.PassBegun.class,
-            (pass, to) -> to.put("step", pass.step()).put("why", JsonFields.word(pass.why())),
+            (pass, to) -> to.put("step", pass.step()).put("why", Word.of(pass.why())),
             from -> new StepEvent.PassBegun(from.step("step"), from.word("why", StepEvent.PassBegun.Why.class)));
 
     private static final EventKind<StepEvent.DoubtFlagged> DOUBT_FLAGGED = new EventKind<>(
@@ -156,7 +157,7 @@ final class EventKinds {
             StepEvent.DispositionSigned.class,
             (disposed, to) -> {
                 to.put("step", disposed.step())
-                        .put("disposition", JsonFields.word(disposed.disposition()))
+                        .put("disposition", Word.of(disposed.disposition()))
                         .put("reason", disposed.reason())
                         .put("signed-by", disposed.signedBy());
                 disposed.document().ifPresent(number -> to.put("number", number));
@@ -182,7 +183,7 @@ final class EventKinds {
             "signed",
             1,
             Event.Signed.class,
-            (signed, to) -> to.put("signed-by", signed.signedBy()).put("meaning", JsonFields.word(signed.meaning())),
+            (signed, to) -> to.put("signed-by", signed.signedBy()).put("meaning", Word.of(signed.meaning())),
             from -> new Event.Signed(from.text("signed-by"), from.word("meaning", SignedAs.class)));
 
     private static final EventKind<Event.Closed> CLOSED = new EventKind<>(

@@ -2,12 +2,11 @@ package org.tenthwise.app.store;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.Arrays;
 import java.util.HashSet;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.tenthwise.model.words.Message;
+import org.tenthwise.model.words.Word;
 
 /** Takes the fields of a JSON object one by one and notices what is missing and what is left over. */
 final class JsonFields {
@@ -76,19 +75,12 @@ final class JsonFields {
 
     <E extends Enum<E>> E word(String key, Class<E> type) throws UnreadableEntry {
         String word = text(key);
-        return Arrays.stream(type.getEnumConstants())
-                .filter(constant -> word(constant).equals(word))
-                .findFirst()
+        return Word.find(type, word)
                 .orElseThrow(() -> new UnreadableEntry(Message.of("entry.word-unknown", word, key)));
     }
 
     <E extends Enum<E>> Optional<E> wordIfAny(String key, Class<E> type) throws UnreadableEntry {
         return object.has(key) ? Optional.of(word(key, type)) : Optional.empty();
-    }
-
-    /** How a constant is stored: {@code with-drag}. */
-    static String word(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** All of them, none understood. */

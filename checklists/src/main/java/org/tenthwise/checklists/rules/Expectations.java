@@ -2,7 +2,6 @@ package org.tenthwise.checklists.rules;
 
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.checklists.format.RawTable;
@@ -10,6 +9,7 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.words.Word;
 
 /** {@code [expect]}: the verdict on each step, by its number, and the outcome of the whole. */
 record Expectations(Map<Integer, VerdictKind> standings, Optional<Outcome> outcome) {
@@ -23,20 +23,15 @@ record Expectations(Map<Integer, VerdictKind> standings, Optional<Outcome> outco
         }
         TableKeys keys = sample.inside(EXPECT, table.get());
         Optional<Outcome> outcome =
-                keys.ifAny("outcome", key -> keys.word(key, List.of(Outcome.values()), Expectations::word));
+                keys.ifAny("outcome", key -> keys.word(key, List.of(Outcome.values()), Word::spaced));
         Map<Integer, VerdictKind> standings = new LinkedHashMap<>();
         for (Step step : plan.steps()) {
             keys.ifAny(
                             String.valueOf(step.number()),
-                            key -> keys.word(key, List.of(VerdictKind.values()), Expectations::word))
+                            key -> keys.word(key, List.of(VerdictKind.values()), Word::spaced))
                     .ifPresent(standing -> standings.put(step.number(), standing));
         }
         keys.finish();
         return new Expectations(standings, outcome);
-    }
-
-    /** The name in small letters, blanks between its words: "cut again", "conforms with concessions". */
-    static String word(Enum<?> thing) {
-        return thing.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

@@ -10,6 +10,7 @@ import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.words.Word;
 
 /**
  * A readings file: what is read and answered on one part, and what it should come to.
@@ -54,12 +55,12 @@ public record ReadingsFile(
             VerdictKind found = line.finding().verdict().standing();
             Optional.ofNullable(expected.get(line.step().number()))
                     .filter(standing -> standing != found)
-                    .ifPresent(standing -> unlike.add(new Unlike(
-                            Optional.of(line.step().number()), Expectations.word(standing), Expectations.word(found))));
+                    .ifPresent(standing -> unlike.add(
+                            new Unlike(Optional.of(line.step().number()), Word.spaced(standing), Word.spaced(found))));
         }
         outcome.filter(wanted -> wanted != sheet.outcome())
-                .ifPresent(wanted -> unlike.add(
-                        new Unlike(Optional.empty(), Expectations.word(wanted), Expectations.word(sheet.outcome()))));
+                .ifPresent(wanted ->
+                        unlike.add(new Unlike(Optional.empty(), Word.spaced(wanted), Word.spaced(sheet.outcome()))));
         return unlike;
     }
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.words.Word;
 
 /** What a readings file says of its machine: how the register counts, and the aim that is usual there. */
 final class SampleMachine {
@@ -16,8 +17,7 @@ final class SampleMachine {
 
     /** An aim that the file does not say is not meant: the usual one of the machine stays what it is. */
     static void read(TableKeys keys, Optional<String> machine, SampleEvents events) {
-        Optional<Register> register =
-                keys.ifAny(REGISTER, key -> keys.word(key, List.of(Register.values()), SamplePass::word));
+        Optional<Register> register = keys.ifAny(REGISTER, key -> keys.word(key, List.of(Register.values()), Word::of));
         Optional<Aim.ByLimits> usual =
                 keys.ifAny(USUAL_AIM, key -> keys.word(key, List.of(Aim.ByLimits.values()), Aim.ByLimits::key));
         if (keys.has(USUAL_AIM) && !keys.has(REGISTER)) {

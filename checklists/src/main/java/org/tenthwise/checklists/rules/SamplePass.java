@@ -2,7 +2,6 @@ package org.tenthwise.checklists.rules;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.checklists.format.RawList;
@@ -22,6 +21,7 @@ import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.record.TemperatureEffect;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Message;
+import org.tenthwise.model.words.Word;
 
 /**
  * One pass of a step: temperatures, readings, answers. Each stands there alone, or as a table that says more of it:
@@ -228,11 +228,6 @@ final class SamplePass {
 
     /** What the not-go end does has words of its own: "no" was once the good answer there. */
     private static String word(Question question, Answer answer) {
-        return question != Question.NOT_GO_STAYS_OUT ? word(answer) : answer == Answer.YES ? "stays-out" : "enters";
-    }
-
-    /** The name in small letters, hyphens between its words. */
-    static String word(Enum<?> thing) {
-        return thing.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return question != Question.NOT_GO_STAYS_OUT ? Word.of(answer) : answer == Answer.YES ? "stays-out" : "enters";
     }
 }

@@ -10,6 +10,7 @@ import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.StepEvent;
+import org.tenthwise.model.words.Word;
 
 /**
  * What a readings file has for one step: the gauge as set, earlier passes, the last pass with its temperatures,
@@ -75,7 +76,7 @@ final class SampleStep {
     private Optional<Event> cutOnThese(TableKeys pass) {
         Optional<String> reason = pass.ifAny(CUT_ON_THESE, pass::prose);
         boolean cuts = pass.ifAny(WHY, key -> pass.isText(key) ? pass.text(key) : Optional.empty())
-                .filter(SamplePass.word(StepEvent.PassBegun.Why.CUT)::equals)
+                .filter(Word.of(StepEvent.PassBegun.Why.CUT)::equals)
                 .isPresent();
         if (pass.has(CUT_ON_THESE) && !(cuts && step.check().asSize().isPresent())) {
             pass.problem(CUT_ON_THESE, "readings.cut-on-these");
@@ -88,7 +89,7 @@ final class SampleStep {
         if (pass.has(REWORK) || pass.has(REPAIR)) {
             return disposed(pass, REWORK, Disposition.REWORK).or(() -> disposed(pass, REPAIR, Disposition.REPAIR));
         }
-        return pass.word(WHY, WHYS, SamplePass::word).map(why -> new StepEvent.PassBegun(step.number(), why));
+        return pass.word(WHY, WHYS, Word::of).map(why -> new StepEvent.PassBegun(step.number(), why));
     }
 
     private Optional<Event> disposed(TableKeys of, String key, Disposition disposition) {

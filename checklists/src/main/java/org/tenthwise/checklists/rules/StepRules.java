@@ -3,7 +3,6 @@ package org.tenthwise.checklists.rules;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.tenthwise.checklists.format.RawTable;
@@ -15,6 +14,7 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.plan.TemperatureAsked;
 import org.tenthwise.model.words.Message;
+import org.tenthwise.model.words.Word;
 
 /** The steps of a plan: what all have in common here, the rest with their {@link StepKind}. */
 final class StepRules {
@@ -70,7 +70,7 @@ final class StepRules {
             return Optional.empty();
         }
         Optional<StepClass> stepClass =
-                keys.ifAny("class", key -> keys.word(key, List.of(StepClass.values()), StepRules::word));
+                keys.ifAny("class", key -> keys.word(key, List.of(StepClass.values()), Word::of));
         Optional<Check> check = kind.get().read(keys, soFar);
         TemperatureAsked temperatureAsked = kind.get().feelsHeat()
                 ? TemperatureRules.read(keys, temperaturesPlannedFor, check)
@@ -108,10 +108,6 @@ final class StepRules {
             keys.problem(CLAMPING, "plan.clamping.run-out");
         }
         return clamping;
-    }
-
-    private static String word(StepClass stepClass) {
-        return stepClass.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     private static Set<Integer> numbers(List<RawTable> tables) {

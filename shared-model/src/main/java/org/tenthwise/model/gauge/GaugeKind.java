@@ -1,25 +1,25 @@
 package org.tenthwise.model.gauge;
 
-import java.util.Arrays;
 import java.util.Optional;
 import org.tenthwise.model.quantity.QuantityKind;
+import org.tenthwise.model.words.Word;
 
 /** The kinds of gauge a plan can ask for. Which kind can make which reading is the plan rules' business. */
 public enum GaugeKind {
-    DIAL_INDICATOR("dial-indicator", Reference.NONE),
-    LEVER_INDICATOR("lever-indicator", Reference.NONE),
-    BORE_GAUGE("bore-gauge", Reference.MASTER),
-    INSIDE_MICROMETER("inside-micrometer", Reference.NONE),
-    MICROMETER("micrometer", Reference.NONE),
-    CALIPER("caliper", Reference.NONE),
-    DEPTH_GAUGE("depth-gauge", Reference.NONE),
-    DEPTH_MICROMETER("depth-micrometer", Reference.NONE),
-    GAUGE_BLOCKS("gauge-blocks", Reference.NONE),
-    MICROMETER_OVER_WIRES("micrometer-over-wires", Reference.WIRES),
-    LIMIT_GAUGE("limit-gauge", Reference.NONE),
-    BEVEL_PROTRACTOR("bevel-protractor", QuantityKind.ANGLE),
+    DIAL_INDICATOR(Reference.NONE),
+    LEVER_INDICATOR(Reference.NONE),
+    BORE_GAUGE(Reference.MASTER),
+    INSIDE_MICROMETER(Reference.NONE),
+    MICROMETER(Reference.NONE),
+    CALIPER(Reference.NONE),
+    DEPTH_GAUGE(Reference.NONE),
+    DEPTH_MICROMETER(Reference.NONE),
+    GAUGE_BLOCKS(Reference.NONE),
+    MICROMETER_OVER_WIRES(Reference.WIRES),
+    LIMIT_GAUGE(Reference.NONE),
+    BEVEL_PROTRACTOR(QuantityKind.ANGLE),
     /** Set up with gauge blocks until an indicator shows the face level; the angle of the bar is read. */
-    SINE_BAR("sine-bar", QuantityKind.ANGLE);
+    SINE_BAR(QuantityKind.ANGLE);
 
     /** What a gauge of the kind is read against. */
     public enum Reference {
@@ -31,26 +31,23 @@ public enum GaugeKind {
         WIRES
     }
 
-    private final String key;
     private final Reference reference;
     private final QuantityKind reads;
 
-    GaugeKind(String key, Reference reference) {
-        this.key = key;
+    GaugeKind(Reference reference) {
         this.reference = reference;
         this.reads = QuantityKind.LENGTH;
     }
 
     /** One that reads what it measures itself. */
-    GaugeKind(String key, QuantityKind reads) {
-        this.key = key;
+    GaugeKind(QuantityKind reads) {
         this.reference = Reference.NONE;
         this.reads = reads;
     }
 
     /** How plan files name the kind. */
     public String key() {
-        return key;
+        return Word.of(this);
     }
 
     public Reference reference() {
@@ -63,6 +60,6 @@ public enum GaugeKind {
     }
 
     public static Optional<GaugeKind> ofKey(String key) {
-        return Arrays.stream(values()).filter(kind -> kind.key.equals(key)).findFirst();
+        return Word.find(GaugeKind.class, key);
     }
 }

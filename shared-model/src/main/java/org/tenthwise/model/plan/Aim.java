@@ -1,12 +1,11 @@
 package org.tenthwise.model.plan;
 
-import java.util.Arrays;
-import java.util.Locale;
 import java.util.Optional;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.tolerance.Limit;
 import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.words.Word;
 
 /** The size a cut is to bring the work to. */
 public sealed interface Aim {
@@ -24,7 +23,7 @@ public sealed interface Aim {
 
         /** How plans, the ledger and the sums name it. */
         public String key() {
-            return name().toLowerCase(Locale.ROOT);
+            return Word.of(this);
         }
 
         @Override
@@ -43,10 +42,7 @@ public sealed interface Aim {
 
     /** The aim that has a word instead of a size. */
     static Optional<Aim> ofKey(String key) {
-        return Arrays.stream(ByLimits.values())
-                .filter(aim -> aim.key().equals(key))
-                .<Aim>map(aim -> aim)
-                .findFirst();
+        return Word.find(ByLimits.class, key).map(aim -> aim);
     }
 
     /**

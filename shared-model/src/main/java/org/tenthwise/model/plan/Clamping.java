@@ -1,27 +1,19 @@
 package org.tenthwise.model.plan;
 
-import java.util.Arrays;
 import java.util.Optional;
+import org.tenthwise.model.words.Word;
 
 /** Whether the part is read while it is held, or let go: thin walls give way to the jaws. */
 public enum Clamping {
-    CLAMPED("clamped"),
-    RELEASED("released");
-
-    private final String key;
-
-    Clamping(String key) {
-        this.key = key;
-    }
+    CLAMPED,
+    RELEASED;
 
     /** How plan files name it. */
     public String key() {
-        return key;
+        return Word.of(this);
     }
 
     public static Optional<Clamping> ofKey(String key) {
-        return Arrays.stream(values())
-                .filter(clamping -> clamping.key.equals(key))
-                .findFirst();
+        return Word.find(Clamping.class, key);
     }
 }

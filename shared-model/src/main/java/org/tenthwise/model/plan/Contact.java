@@ -3,6 +3,7 @@ package org.tenthwise.model.plan;
 import java.math.BigDecimal;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.words.Word;
 
 /** How a gauge touches the work, and so what its reading is of. */
 public sealed interface Contact {
@@ -40,19 +41,13 @@ public sealed interface Contact {
     /** How deep into a drilled hole a rod goes. */
     enum ReadTo {
         /** A thin rod, on the point the drill left. */
-        POINT("point"),
+        POINT,
         /** A rod or pin as wide as the hole. */
-        FULL_DIAMETER("full-diameter");
-
-        private final String key;
-
-        ReadTo(String key) {
-            this.key = key;
-        }
+        FULL_DIAMETER;
 
         /** How plan files name it. */
         public String key() {
-            return key;
+            return Word.of(this);
         }
     }
 }

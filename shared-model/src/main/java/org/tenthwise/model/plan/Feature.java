@@ -1,9 +1,9 @@
 package org.tenthwise.model.plan;
 
-import java.util.Locale;
 import java.util.Optional;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.tolerance.Limit;
+import org.tenthwise.model.words.Word;
 
 /** What kind of size a plain measurement is of, and so on which side a wrong one can still be cut. */
 public enum Feature {
@@ -20,7 +20,7 @@ public enum Feature {
 
     /** How plan files name it. */
     public String key() {
-        return name().toLowerCase(Locale.ROOT);
+        return Word.of(this);
     }
 
     /** Whether it goes round the axis, and is cut by what the register counts across it. */

@@ -1,32 +1,32 @@
 package org.tenthwise.model.plan;
 
+import org.tenthwise.model.words.Word;
+
 /** What holds the work, and so what can be moved to true it up. */
 public enum Holding {
 
     /** Four jaws that move each by itself. */
-    FOUR_JAW("four-jaw", 4),
+    FOUR_JAW(4),
     /** Three jaws that a scroll moves together. */
-    THREE_JAW("three-jaw", 3),
+    THREE_JAW(3),
     /** Three jaws that power moves together. */
-    POWER_CHUCK("power-chuck", 3),
-    COLLET("collet", 0),
-    CENTRES("centres", 0),
-    FACE_PLATE("face-plate", 0),
-    STEADY("steady", 0),
+    POWER_CHUCK(3),
+    COLLET(0),
+    CENTRES(0),
+    FACE_PLATE(0),
+    STEADY(0),
     /** The plan does not say. */
-    UNSAID("", 0);
+    UNSAID(0);
 
-    private final String key;
     private final int jaws;
 
-    Holding(String key, int jaws) {
-        this.key = key;
+    Holding(int jaws) {
         this.jaws = jaws;
     }
 
     /** How plan files name it. */
     public String key() {
-        return key;
+        return this == UNSAID ? "" : Word.of(this);
     }
 
     /** 3 or 4; 0 for what has none. */

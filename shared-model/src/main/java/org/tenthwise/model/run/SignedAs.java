@@ -1,8 +1,8 @@
 package org.tenthwise.model.run;
 
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.tenthwise.model.words.Word;
 
 /** What a signature says. */
 public enum SignedAs {
@@ -30,7 +30,7 @@ public enum SignedAs {
 
     /** As it is stored and as readings files have it: "machined and measured". */
     public String word() {
-        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return Word.spaced(this);
     }
 
     /** Whether it speaks against the part, or cannot be understood. */

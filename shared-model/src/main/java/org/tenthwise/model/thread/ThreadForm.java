@@ -1,9 +1,9 @@
 package org.tenthwise.model.thread;
 
-import java.util.Arrays;
 import java.util.Optional;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
+import org.tenthwise.model.words.Word;
 
 /**
  * The basic form of a thread in axial section.
@@ -13,21 +13,18 @@ import org.tenthwise.model.quantity.Nanometres;
  * pitch).
  */
 public enum ThreadForm {
-    UNIFIED("unified", "ASME B1.1", 30.0, 0.324759526419, 0.54126587737),
-    METRIC("metric", "ISO 965-1", 30.0, 0.324759526419, 0.54126587737),
-    ACME("acme", "ASME B1.5", 14.5, 0.25, 0.5),
-    STUB_ACME("stub-acme", "ASME B1.8", 14.5, 0.15, 0.3),
-    TRAPEZOIDAL("trapezoidal", "ISO 2903", 15.0, 0.25, 0.5);
+    UNIFIED("ASME B1.1", 30.0, 0.324759526419, 0.54126587737),
+    METRIC("ISO 965-1", 30.0, 0.324759526419, 0.54126587737),
+    ACME("ASME B1.5", 14.5, 0.25, 0.5),
+    STUB_ACME("ASME B1.8", 14.5, 0.15, 0.3),
+    TRAPEZOIDAL("ISO 2903", 15.0, 0.25, 0.5);
 
-    private final String key;
     private final String limitsStandard;
     private final double halfAngleDegrees;
     private final double pitchLineDepth;
     private final double basicRootDepth;
 
-    ThreadForm(
-            String key, String limitsStandard, double halfAngleDegrees, double pitchLineDepth, double basicRootDepth) {
-        this.key = key;
+    ThreadForm(String limitsStandard, double halfAngleDegrees, double pitchLineDepth, double basicRootDepth) {
         this.limitsStandard = limitsStandard;
         this.halfAngleDegrees = halfAngleDegrees;
         this.pitchLineDepth = pitchLineDepth;
@@ -36,7 +33,7 @@ public enum ThreadForm {
 
     /** How plan files name the form. */
     public String key() {
-        return key;
+        return Word.of(this);
     }
 
     /** The standard that has the limits of size. */
@@ -75,6 +72,6 @@ public enum ThreadForm {
     }
 
     public static Optional<ThreadForm> ofKey(String key) {
-        return Arrays.stream(values()).filter(form -> form.key.equals(key)).findFirst();
+        return Word.find(ThreadForm.class, key);
     }
 }

@@ -1,22 +1,18 @@
 package org.tenthwise.model.thread;
 
+import org.tenthwise.model.words.Word;
+
 /** Which of the two parts of a thread. */
 public enum ThreadSide {
 
     /** The screw. */
-    EXTERNAL("external"),
+    EXTERNAL,
 
     /** The nut. */
-    INTERNAL("internal");
-
-    private final String key;
-
-    ThreadSide(String key) {
-        this.key = key;
-    }
+    INTERNAL;
 
     /** How it is written in plans and sums. */
     public String key() {
-        return key;
+        return Word.of(this);
     }
 }

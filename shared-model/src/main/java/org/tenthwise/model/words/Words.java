@@ -144,7 +144,7 @@ public final class Words {
     }
 
     static String keyOf(String stem, Enum<?> value) {
-        return stem + "." + name(value);
+        return stem + "." + Word.of(value);
     }
 
     /** What fills a gap of that name where nothing is given for it. */
@@ -161,7 +161,7 @@ public final class Words {
             return say(message);
         }
         if (value instanceof Enum<?> one) {
-            return name(one);
+            return Word.of(one);
         }
         if (value instanceof Collection<?> several) {
             return several.stream().map(this::show).collect(Collectors.joining(", "));
@@ -184,9 +184,5 @@ public final class Words {
             throw new MissingResourceException("There are no words for " + key, Words.class.getName(), key);
         }
         return new Phrase(key, text);
-    }
-
-    private static String name(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }
