@@ -3,59 +3,47 @@ package org.tenthwise.app.ui.about;
 import java.util.List;
 import javafx.geometry.Insets;
 import javafx.scene.control.Label;
-import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.PagedRows;
-import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.Navigator;
-import org.tenthwise.app.ui.shell.Screen;
-import org.tenthwise.app.ui.shell.SidePart;
+import org.tenthwise.app.ui.shell.SidedScreen;
 import org.tenthwise.app.ui.theme.Look;
 import org.tenthwise.app.ui.theme.ScreenSizes;
 import org.tenthwise.app.ui.theme.Texts;
 import org.tenthwise.model.words.Words;
 
 /** The works at the side, the licence of the one in hand beside or below them, by the page. */
-public final class LicencesView extends Screen {
+public final class LicencesView extends SidedScreen {
 
     private static final double GAP = 12;
 
     private final LicencesViewModel model;
     private final PagedRows works;
     private final PagedRows text;
-    private final VBox side;
-    private final BorderPane body = new BorderPane();
-    private final boolean large;
 
     public LicencesView(LicencesViewModel model, Words words, Look look, Navigator journey) {
         super(words.say("licences.title"));
         this.model = model;
-        large = look.largeTextProperty().get();
         works = new PagedRows(words);
         VBox.setVgrow(works, Priority.ALWAYS);
-        side = new VBox(works);
+        VBox side = new VBox(works);
         side.getStyleClass().addAll("on-paper", "form-side");
         text = new PagedRows(words, 0);
         text.setId("lines");
         VBox.setVgrow(text, Priority.ALWAYS);
         VBox read = new VBox(text);
         read.getStyleClass().addAll("on-sheet", "home-side");
-        body.setCenter(read);
-        setTop(RunHeading.titled(title(), words, journey::back));
-        setCenter(body);
+        rest(read);
+        boolean large = look.largeTextProperty().get();
+        lay(
+                RunHeading.titled(title(), words, journey::back),
+                side,
+                large ? ScreenSizes.REFERENCE_SIDE_LARGE : ScreenSizes.REFERENCE_SIDE,
+                ScreenSizes.REFERENCE_ABOVE);
         owns(model.chosenProperty().subscribe(this::show));
-    }
-
-    @Override
-    public void arrange(Arrangement arrangement) {
-        new SidePart(
-                        side,
-                        large ? ScreenSizes.REFERENCE_SIDE_LARGE : ScreenSizes.REFERENCE_SIDE,
-                        ScreenSizes.REFERENCE_ABOVE)
-                .place(body, arrangement);
     }
 
     private void show(LicencesViewModel.Work chosen) {

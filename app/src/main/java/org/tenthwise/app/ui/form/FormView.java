@@ -8,7 +8,6 @@ import java.util.stream.IntStream;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
 import javafx.css.PseudoClass;
-import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
@@ -16,15 +15,13 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.Typing;
-import org.tenthwise.app.ui.shell.Arrangement;
-import org.tenthwise.app.ui.shell.Screen;
-import org.tenthwise.app.ui.shell.SidePart;
+import org.tenthwise.app.ui.shell.SidedScreen;
 import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.app.ui.theme.ScreenSizes;
 import org.tenthwise.model.words.Words;
 
 /** A form under a heading: what it is about and its fields on the one side, the field in hand on the other. */
-public class FormView extends Screen {
+public class FormView extends SidedScreen {
 
     private static final PseudoClass EMPTY = PseudoClass.getPseudoClass("empty");
     private static final int FEW = 3;
@@ -38,8 +35,6 @@ public class FormView extends Screen {
     private final List<Key> keys = new ArrayList<>();
     private final GridPane fields = new GridPane();
     private final VBox side;
-    private final BorderPane body = new BorderPane();
-    private boolean wide = true;
 
     /** @param load looks up what the form is about, each time it is shown */
     public FormView(String title, FormViewModel model, Words words, Region heading, Runnable load) {
@@ -53,10 +48,9 @@ public class FormView extends Screen {
         model.fields().forEach(field -> keys.add(key(field)));
         side = new VBox(16, fields);
         side.getStyleClass().addAll("on-paper", "form-side");
-        setTop(heading);
-        setCenter(body);
+        lay(heading, side, ScreenSizes.FORM_SIDE, ScreenSizes.FORM_ABOVE);
         owns(model.inHandProperty().subscribe(this::show));
-        model.fields().forEach(field -> owns(field.askedProperty().subscribe(this::lay)));
+        model.fields().forEach(field -> owns(field.askedProperty().subscribe(this::layKeys)));
     }
 
     /** A form about the step in hand, beside the card of the step. */
@@ -88,19 +82,17 @@ public class FormView extends Screen {
     }
 
     @Override
-    public final void arrange(Arrangement arrangement) {
-        wide = arrangement == Arrangement.LANDSCAPE;
-        lay();
-        new SidePart(side, ScreenSizes.FORM_SIDE, ScreenSizes.FORM_ABOVE).place(body, arrangement);
+    protected final void arranged() {
+        layKeys();
     }
 
     /** Puts the keys of the fields that are asked for beside or under each other. */
-    private void lay() {
+    private void layKeys() {
         List<Key> asked = IntStream.range(0, keys.size())
                 .filter(i -> model.fields().get(i).askedProperty().get())
                 .mapToObj(keys::get)
                 .toList();
-        int across = wide || asked.size() < FEW ? 1 : 2;
+        int across = isWide() || asked.size() < FEW ? 1 : 2;
         fields.getChildren().clear();
         fields.getColumnConstraints().clear();
         for (int column = 0; column < across; column++) {
@@ -114,7 +106,7 @@ public class FormView extends Screen {
     }
 
     private void show(Field<?> field) {
-        body.setCenter(panels.computeIfAbsent(field, wanted -> new Panel<>(wanted, model, words)));
+        rest(panels.computeIfAbsent(field, wanted -> new Panel<>(wanted, model, words)));
         for (int i = 0; i < keys.size(); i++) {
             keys.get(i).showChosen(model.fields().get(i) == field);
         }

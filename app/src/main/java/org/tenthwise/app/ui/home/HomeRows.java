@@ -16,6 +16,7 @@ import org.tenthwise.app.picture.VerdictMark;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.picture.PictureView;
 import org.tenthwise.app.ui.theme.PictureFrames;
+import org.tenthwise.app.ui.theme.Texts;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.verdict.VerdictKind;
@@ -44,28 +45,29 @@ final class HomeRows {
 
     /** @param foremost whether going on with it is the likeliest wish */
     Region run(RunRow run, boolean foremost, Runnable goOn) {
-        FlowPane title = new FlowPane(16, 0, label(run.part(), "heading"), label(run.revision(), "middling", "second"));
-        Label serial = label(run.serial(), "middling", "bold");
+        FlowPane title = new FlowPane(
+                16, 0, Texts.label(run.part(), "heading"), Texts.label(run.revision(), "middling", "second"));
+        Label serial = Texts.label(run.serial(), "middling", "bold");
         VBox said = new VBox(2, title);
         (run.serial().length() <= LONGEST_BESIDE ? title : said).getChildren().add(serial);
         title.setAlignment(Pos.BASELINE_LEFT);
         title.setMinHeight(Region.USE_PREF_SIZE);
-        Label where = label(run.where(), "body", "bold");
+        Label where = Texts.label(run.where(), "body", "bold");
         HBox stands = new HBox(10, where);
         run.standing().ifPresent(standing -> stands.getChildren()
                 .add(
                         0,
-                        fixed(pictures.small(
-                                new VerdictMark(standing, words.say("verdict", standing)), MARK, MARK, Role.SHEET))));
+                        pictures.fixed(
+                                new VerdictMark(standing, words.say("verdict", standing)), MARK, MARK, Role.SHEET)));
         stands.setAlignment(Pos.CENTER_LEFT);
         if (!run.place().isEmpty()) {
-            said.getChildren().add(label(run.place(), "body", "second"));
+            said.getChildren().add(Texts.label(run.place(), "body", "second"));
         }
         run.summary().plan().ifPresent(plan -> said.getChildren().add(checks(run, plan)));
         said.getChildren().add(stands);
         HBox.setHgrow(said, Priority.ALWAYS);
 
-        Label when = label(run.when(), "body", "second");
+        Label when = Texts.label(run.when(), "body", "second");
         when.setMinWidth(Region.USE_PREF_SIZE);
         Key go = new Key(
                 foremost ? Key.Kind.COMMIT : Key.Kind.PLAIN,
@@ -82,8 +84,8 @@ final class HomeRows {
                         .inHand()
                         .flatMap(step -> drawn.part(plan, step))
                         .or(() -> drawn.part(plan)))
-                .ifPresent(part -> row.getChildren()
-                        .add(0, fixed(pictures.small(part, OUTLINE_WIDTH, OUTLINE_HEIGHT, Role.SHEET))));
+                .ifPresent(part ->
+                        row.getChildren().add(0, pictures.fixed(part, OUTLINE_WIDTH, OUTLINE_HEIGHT, Role.SHEET)));
         return spoken(row, run.spoken());
     }
 
@@ -104,16 +106,17 @@ final class HomeRows {
         Key begin = new Key(Key.Kind.PLAIN, words.say("home.begin"), act);
         begin.setId("begin-" + part.number() + "-" + part.plan().part().revision());
         VBox end = end(begin, part.number() + " " + part.name());
-        FlowPane title = new FlowPane(16, 0, label(part.number(), "heading"), label(part.name(), "body"));
+        FlowPane title = new FlowPane(16, 0, Texts.label(part.number(), "heading"), Texts.label(part.name(), "body"));
         title.setMinHeight(Region.USE_PREF_SIZE);
-        VBox said = new VBox(4, title, label(part.about(), "body", "second"), label(part.checks(), "body", "second"));
+        VBox said = new VBox(
+                4, title, Texts.label(part.about(), "body", "second"), Texts.label(part.checks(), "body", "second"));
         HBox.setHgrow(said, Priority.ALWAYS);
         Region space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
         HBox top = new HBox(24, narrow ? space : said, end);
         top.setAlignment(Pos.CENTER_LEFT);
         drawn.part(part.plan()).ifPresent(picture -> top.getChildren()
-                .add(0, fixed(pictures.small(picture, OUTLINE_WIDTH, OUTLINE_HEIGHT, Role.SHEET))));
+                .add(0, pictures.fixed(picture, OUTLINE_WIDTH, OUTLINE_HEIGHT, Role.SHEET)));
         VBox row = narrow ? new VBox(4, top, said) : new VBox(top);
         row.getStyleClass().addAll("ruled-below", "home-row");
         return spoken(row, part.number() + " " + part.name() + ", " + part.about());
@@ -121,8 +124,7 @@ final class HomeRows {
 
     private static VBox end(Key key, String about) {
         key.getStyleClass().add("home-go");
-        key.accessibleTextProperty().unbind();
-        key.setAccessibleText(key.getText() + ": " + about);
+        key.speak(key.getText() + ": " + about);
         VBox end = new VBox(4, key);
         end.setAlignment(Pos.CENTER_RIGHT);
         return end;
@@ -139,19 +141,5 @@ final class HomeRows {
         row.setAccessibleRole(AccessibleRole.TEXT);
         row.setAccessibleText(words);
         return row;
-    }
-
-    private static PictureView fixed(PictureView picture) {
-        picture.setMinSize(picture.getPrefWidth(), picture.getPrefHeight());
-        picture.setMaxSize(picture.getPrefWidth(), picture.getPrefHeight());
-        return picture;
-    }
-
-    private static Label label(String text, String... styles) {
-        Label label = new Label(text);
-        label.getStyleClass().addAll(styles);
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        return label;
     }
 }

@@ -21,6 +21,7 @@ import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.theme.Look;
 import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.app.ui.theme.ScreenSizes;
+import org.tenthwise.app.ui.theme.Texts;
 import org.tenthwise.model.words.Words;
 
 /** Open runs on the one side, parts to begin one on beside or below them, the settings of the look at the foot. */
@@ -47,7 +48,7 @@ public final class HomeView extends Screen {
         runs = new RunList(words.say("home.runs"), model.runs(), rows, words, records(), bench());
         parts = new PagedRows(words, 0);
         right = side(words.say("home.parts"), parts);
-        Label name = label(title(), "heading");
+        Label name = Texts.label(title(), "heading");
         name.setMinWidth(USE_PREF_SIZE);
         StackPane title = new StackPane(name);
         Heading heading = new Heading().cell(title);
@@ -94,19 +95,20 @@ public final class HomeView extends Screen {
                 .map(part -> rows.part(part, wide, () -> model.begin(part)))
                 .toList());
         if (offered.isEmpty()) {
-            offered.add(label(words.say("home.no-parts", model.folderProperty().get()), "middling", "home-row"));
+            offered.add(Texts.label(
+                    words.say("home.no-parts", model.folderProperty().get()), "middling", "home-row"));
         }
         if (!model.refusedProperty().get().isEmpty()) {
-            offered.add(label(model.refusedProperty().get(), "body", "home-row"));
+            offered.add(Texts.label(model.refusedProperty().get(), "body", "home-row"));
         }
         if (!model.remarkProperty().get().isEmpty()) {
-            offered.add(label(model.remarkProperty().get(), "body", "second", "home-row"));
+            offered.add(Texts.label(model.remarkProperty().get(), "body", "second", "home-row"));
         }
         parts.show(offered);
     }
 
     private VBox side(String title, PagedRows rows) {
-        HBox line = new HBox(label(title, "heading"));
+        HBox line = new HBox(Texts.label(title, "heading"));
         line.setAlignment(Pos.CENTER_LEFT);
         line.setMinHeight(USE_PREF_SIZE);
         line.getStyleClass().addAll("lined-below", "home-title");
@@ -131,30 +133,14 @@ public final class HomeView extends Screen {
     }
 
     private Key records() {
-        return leadingTo("records", words.say("home.records"), model::records);
+        return Key.onward("records", words.say("home.records"), model::records);
     }
 
     private Key bench() {
-        return leadingTo("bench", words.say("home.bench"), model::bench);
+        return Key.onward("bench", words.say("home.bench"), model::bench);
     }
 
     private Key about() {
-        return leadingTo("about", words.say("home.about-key"), model::about);
-    }
-
-    private static Key leadingTo(String id, String name, Runnable act) {
-        Key key = new Key(Key.Kind.PLAIN, name, act);
-        key.setId(id);
-        key.getStyleClass().add("home-setting");
-        key.setMinWidth(USE_PREF_SIZE);
-        return key;
-    }
-
-    private static Label label(String text, String... styles) {
-        Label label = new Label(text);
-        label.getStyleClass().addAll(styles);
-        label.setWrapText(true);
-        label.setAlignment(Pos.TOP_LEFT);
-        return label;
+        return Key.onward("about", words.say("home.about-key"), model::about);
     }
 }

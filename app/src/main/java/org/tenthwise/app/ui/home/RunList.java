@@ -13,6 +13,7 @@ import javafx.util.Subscription;
 import org.tenthwise.app.ui.keys.Deaf;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.PagedRows;
+import org.tenthwise.app.ui.theme.Texts;
 import org.tenthwise.model.words.Words;
 
 /**
@@ -37,13 +38,10 @@ final class RunList extends VBox {
         pages.setMinHeight(0);
         pages.onLastSeen(model::more);
         VBox.setVgrow(pages, Priority.ALWAYS);
-        Key find = new Key(Key.Kind.PLAIN, words.say("home.find"), model::ask);
-        find.setId("find");
-        find.getStyleClass().add("home-setting");
-        find.setMinWidth(USE_PREF_SIZE);
+        Key find = Key.onward("find", words.say("home.find"), model::ask);
         Region space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
-        HBox line = new HBox(8, label(title, "heading"), space, find);
+        HBox line = new HBox(8, Texts.label(title, "heading"), space, find);
         line.getChildren().addAll(ends);
         line.setAlignment(Pos.CENTER_LEFT);
         line.setMinHeight(USE_PREF_SIZE);
@@ -67,15 +65,12 @@ final class RunList extends VBox {
     }
 
     private HBox found() {
-        Label by = label("", "middling");
+        Label by = Texts.label("", "middling");
         by.setId("found-by");
         by.textProperty().bind(model.foundByProperty().map(text -> words.say("home.found", text.strip())));
         HBox.setHgrow(by, Priority.ALWAYS);
         by.setMaxWidth(Double.MAX_VALUE);
-        Key all = new Key(Key.Kind.PLAIN, words.say("home.all-runs"), () -> model.find(""));
-        all.setId("all-runs");
-        all.getStyleClass().add("home-setting");
-        all.setMinWidth(USE_PREF_SIZE);
+        Key all = Key.onward("all-runs", words.say("home.all-runs"), () -> model.find(""));
         found.getChildren().addAll(by, all);
         found.setAlignment(Pos.CENTER_LEFT);
         found.setMinHeight(USE_PREF_SIZE);
@@ -95,23 +90,14 @@ final class RunList extends VBox {
             first = false;
         }
         if (shown.isEmpty()) {
-            shown.add(label(model.none(), "middling", "home-row"));
+            shown.add(Texts.label(model.none(), "middling", "home-row"));
         }
         pages.show(shown);
     }
 
     private static VBox under(String above, Region row) {
-        Label name = label(above, "body", "bold");
+        Label name = Texts.label(above, "body", "bold");
         name.setPadding(new Insets(8, 0, 0, 0));
         return new VBox(name, row);
-    }
-
-    private static Label label(String text, String... styles) {
-        Label label = new Label(text);
-        label.getStyleClass().addAll(styles);
-        label.setWrapText(true);
-        label.setAlignment(Pos.TOP_LEFT);
-        label.setMinHeight(USE_PREF_SIZE);
-        return label;
     }
 }

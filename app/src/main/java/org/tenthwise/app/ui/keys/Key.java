@@ -1,6 +1,5 @@
 package org.tenthwise.app.ui.keys;
 
-import java.util.Locale;
 import java.util.Optional;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
@@ -9,6 +8,7 @@ import javafx.geometry.Insets;
 import javafx.scene.control.Button;
 import javafx.scene.layout.Region;
 import org.tenthwise.app.ui.theme.Icon;
+import org.tenthwise.model.words.Word;
 
 /**
  * Something to press: at least 64 × 64, acts on release, shows the press at once.
@@ -34,7 +34,7 @@ public final class Key extends Button {
 
     private Key(Kind kind, Optional<Region> content, Runnable press) {
         this.content = content;
-        getStyleClass().setAll("key", kind.name().toLowerCase(Locale.ROOT));
+        getStyleClass().setAll("key", Word.of(kind));
         setWrapText(true);
         setMnemonicParsing(false);
         setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
@@ -49,6 +49,15 @@ public final class Key extends Button {
         this(kind, Optional.empty(), press);
         setText(text);
         accessibleTextProperty().bind(textProperty());
+    }
+
+    /** A small one on a heading or a title, which leads elsewhere. */
+    public static Key onward(String id, String text, Runnable press) {
+        Key key = new Key(Kind.PLAIN, text, press);
+        key.setId(id);
+        key.getStyleClass().add("home-setting");
+        key.setMinWidth(USE_PREF_SIZE);
+        return key;
     }
 
     /** A key with a sign instead of words. */

@@ -35,10 +35,9 @@ final class RecordRows {
         Label value = Texts.label(row.value(), "body", "bold");
         value.getStyleClass().add("record-value");
         Region lies = row.mark()
-                .<Region>map(mark -> fixed(pictures.small(mark, LIE_WIDTH, LIE_HEIGHT, Role.SHEET)))
+                .<Region>map(mark -> pictures.fixed(mark, LIE_WIDTH, LIE_HEIGHT, Role.SHEET))
                 .orElseGet(RecordRows::nothing);
-        PictureView shape =
-                fixed(pictures.small(new VerdictMark(row.standing(), row.verdict()), MARK, MARK, Role.SHEET));
+        PictureView shape = pictures.fixed(new VerdictMark(row.standing(), row.verdict()), MARK, MARK, Role.SHEET);
         VBox judged = column(Texts.label(row.verdict(), "body", "bold", Texts.style(row.standing())), row.distance());
         judged.getStyleClass().add(roomy ? "record-judged" : "record-verdict");
         HBox.setHgrow(judged, roomy ? Priority.ALWAYS : Priority.NEVER);
@@ -63,12 +62,6 @@ final class RecordRows {
         HBox level = new HBox(12, parts);
         level.setAlignment(Pos.CENTER_LEFT);
         return level;
-    }
-
-    PictureView fixed(PictureView picture) {
-        picture.setMinSize(picture.getPrefWidth(), picture.getPrefHeight());
-        picture.setMaxSize(picture.getPrefWidth(), picture.getPrefHeight());
-        return picture;
     }
 
     private static Region nothing() {

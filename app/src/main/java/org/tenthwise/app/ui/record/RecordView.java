@@ -2,12 +2,10 @@ package org.tenthwise.app.ui.record;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Function;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
-import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -18,19 +16,18 @@ import org.tenthwise.app.text.OutcomeWords;
 import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.PagedRows;
-import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.Heading;
 import org.tenthwise.app.ui.shell.Navigator;
-import org.tenthwise.app.ui.shell.Screen;
-import org.tenthwise.app.ui.shell.SidePart;
+import org.tenthwise.app.ui.shell.SidedScreen;
 import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.app.ui.theme.ScreenSizes;
 import org.tenthwise.app.ui.theme.Texts;
 import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.words.Word;
 import org.tenthwise.model.words.Words;
 
 /** What the record says and the part on the one side, every characteristic on the other, the ways out at the foot. */
-public final class RecordView extends Screen {
+public final class RecordView extends SidedScreen {
 
     private static final double OUTLINE_HEIGHT = 250;
     private static final double OUTLINE_BESIDE = 480;
@@ -44,8 +41,6 @@ public final class RecordView extends Screen {
     private final PagedRows table;
     private final HBox left;
     private final boolean large;
-    private final BorderPane body = new BorderPane();
-    private boolean wide = true;
 
     public RecordView(RecordViewModel model, Words words, PictureFrames pictures, Navigator journey) {
         super(words.say("sheet.title"));
@@ -63,9 +58,12 @@ public final class RecordView extends Screen {
         VBox right = new VBox(table, foot());
         VBox.setVgrow(table, Priority.ALWAYS);
         right.getStyleClass().addAll("on-sheet", "form-panel");
-        body.setCenter(right);
-        setTop(heading(journey));
-        setCenter(body);
+        rest(right);
+        lay(
+                heading(journey),
+                left,
+                large ? ScreenSizes.RECORD_SIDE_LARGE : ScreenSizes.RECORD_SIDE,
+                ScreenSizes.RECORD_ABOVE);
         owns(model.rowsValue()
                 .subscribe(all ->
                         table.show(all.stream().map(row -> rows.row(row, large)).toList())));
@@ -79,10 +77,7 @@ public final class RecordView extends Screen {
     }
 
     @Override
-    public void arrange(Arrangement arrangement) {
-        wide = arrangement == Arrangement.LANDSCAPE;
-        new SidePart(left, large ? ScreenSizes.RECORD_SIDE_LARGE : ScreenSizes.RECORD_SIDE, ScreenSizes.RECORD_ABOVE)
-                .place(body, arrangement);
+    protected void arranged() {
         show();
     }
 
@@ -115,31 +110,30 @@ public final class RecordView extends Screen {
         OutcomeWords.shape(sheet).ifPresent(shape -> heading.getChildren()
                 .add(
                         0,
-                        rows.fixed(pictures.small(
+                        pictures.fixed(
                                 new VerdictMark(
                                         shape,
                                         outcome.getText() + " "
                                                 + model.signedValue().getValue()),
                                 MARK,
                                 MARK,
-                                Role.PAPER))));
+                                Role.PAPER)));
         said.add(heading);
         said.add(Texts.label(model.signedValue().getValue(), "body", "bold"));
         for (RecordViewModel.Count count : model.countsValue().getValue()) {
             HBox line = new HBox(
                     12,
-                    rows.fixed(
-                            pictures.small(new VerdictMark(count.standing(), count.words()), MARK, MARK, Role.PAPER)),
+                    pictures.fixed(new VerdictMark(count.standing(), count.words()), MARK, MARK, Role.PAPER),
                     Texts.label(count.words(), "body"));
             line.setAlignment(Pos.CENTER_LEFT);
             said.add(line);
         }
         left.getChildren().setAll(side);
         new org.tenthwise.app.picture.Pictures(words).numbered(sheet.plan()).ifPresent(part -> {
-            if (wide) {
+            if (isWide()) {
                 said.add(pictures.small(part, ScreenSizes.RECORD_SIDE, OUTLINE_HEIGHT, Role.PAPER));
             } else if (!large) {
-                left.getChildren().add(rows.fixed(pictures.small(part, OUTLINE_BESIDE, OUTLINE_HEIGHT, Role.PAPER)));
+                left.getChildren().add(pictures.fixed(part, OUTLINE_BESIDE, OUTLINE_HEIGHT, Role.PAPER));
             }
         });
         model.factsValue().getValue().forEach(fact -> said.add(Texts.label(fact, "body", "second")));
@@ -152,10 +146,8 @@ public final class RecordView extends Screen {
     private VBox foot() {
         HBox files = new HBox(8);
         for (Handout.As as : Handout.As.values()) {
-            Key key =
-                    way("hand-" + as.name().toLowerCase(Locale.ROOT), Key.Kind.PLAIN, as.name(), () -> model.hand(as));
-            key.accessibleTextProperty().unbind();
-            key.setAccessibleText(words.say("sheet.hand", as.name()));
+            Key key = way("hand-" + Word.of(as), Key.Kind.PLAIN, as.name(), () -> model.hand(as));
+            key.speak(words.say("sheet.hand", as.name()));
             files.getChildren().add(key);
         }
         HBox onwards = new HBox(

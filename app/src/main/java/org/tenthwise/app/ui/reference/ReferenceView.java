@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
-import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -12,29 +11,24 @@ import javafx.scene.layout.VBox;
 import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.PagedRows;
-import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.Navigator;
-import org.tenthwise.app.ui.shell.Screen;
-import org.tenthwise.app.ui.shell.SidePart;
+import org.tenthwise.app.ui.shell.SidedScreen;
 import org.tenthwise.app.ui.theme.Look;
 import org.tenthwise.app.ui.theme.ScreenSizes;
 import org.tenthwise.app.ui.theme.Texts;
 import org.tenthwise.model.words.Words;
 
 /** The topics at the side, the sources or the figures of the one in hand beside or below them. */
-public final class ReferenceView extends Screen {
+public final class ReferenceView extends SidedScreen {
 
     private final ReferenceViewModel model;
     private final ReferenceRows rows;
     private final PagedRows list;
     private final PagedRows chapters;
-    private final VBox side;
     private final HBox above = new HBox(16);
     private final Key up;
     private final Label title = Texts.label("", "heading");
-    private final BorderPane body = new BorderPane();
     private final boolean large;
-    private boolean wide = true;
 
     public ReferenceView(ReferenceViewModel model, Words words, Look look, Navigator journey) {
         super(words.say("reference.title"));
@@ -54,7 +48,7 @@ public final class ReferenceView extends Screen {
         sentence.setId("sentence");
         sentence.textProperty().bind(model.sentenceValue());
         VBox.setVgrow(chapters, Priority.ALWAYS);
-        side = new VBox(12, sentence, chapters);
+        VBox side = new VBox(12, sentence, chapters);
         side.getStyleClass().addAll("on-paper", "form-side");
         HBox.setHgrow(title, Priority.ALWAYS);
         title.setMaxWidth(Double.MAX_VALUE);
@@ -63,9 +57,12 @@ public final class ReferenceView extends Screen {
         VBox.setVgrow(list, Priority.ALWAYS);
         VBox right = new VBox(8, above, list);
         right.getStyleClass().addAll("on-sheet", "home-side");
-        body.setCenter(right);
-        setTop(RunHeading.titled(title(), words, journey::back));
-        setCenter(body);
+        rest(right);
+        lay(
+                RunHeading.titled(title(), words, journey::back),
+                side,
+                large ? ScreenSizes.REFERENCE_SIDE_LARGE : ScreenSizes.REFERENCE_SIDE,
+                ScreenSizes.REFERENCE_ABOVE);
         owns(model.chaptersValue().subscribe(all -> showChapters()));
         owns(model.shownProperty().subscribe(shown -> {
             showChapters();
@@ -79,13 +76,7 @@ public final class ReferenceView extends Screen {
     }
 
     @Override
-    public void arrange(Arrangement arrangement) {
-        wide = arrangement == Arrangement.LANDSCAPE;
-        new SidePart(
-                        side,
-                        large ? ScreenSizes.REFERENCE_SIDE_LARGE : ScreenSizes.REFERENCE_SIDE,
-                        ScreenSizes.REFERENCE_ABOVE)
-                .place(body, arrangement);
+    protected void arranged() {
         show();
     }
 
@@ -108,7 +99,7 @@ public final class ReferenceView extends Screen {
         title.setText(shown.title());
         above.getChildren().setAll(title);
         shown.up().ifPresent(there -> above.getChildren().add(up));
-        list.show(shown.lines().size(), place -> rows.row(shown.lines().get(place), place, large || !wide));
+        list.show(shown.lines().size(), place -> rows.row(shown.lines().get(place), place, large || !isWide()));
         list.reveal(0);
     }
 }

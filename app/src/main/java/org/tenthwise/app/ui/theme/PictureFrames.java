@@ -65,6 +65,14 @@ public final class PictureFrames {
         return framed(picture, width, height, 0.75, ground);
     }
 
+    /** The same, and never smaller or larger. */
+    public PictureView fixed(Picture picture, double width, double height, Role ground) {
+        PictureView view = small(picture, width, height, ground);
+        view.setMinSize(width, height);
+        view.setMaxSize(width, height);
+        return view;
+    }
+
     private PictureView framed(Picture picture, double width, double height, double lines, Role ground) {
         PictureView view = empty();
         view.lookSmall(lines, ground);

@@ -1,9 +1,9 @@
 package org.tenthwise.app.ui.theme;
 
-import java.util.Locale;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
 import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.words.Word;
 
 /** Words on a screen, which wrap and are never cut, by the type classes of {@link Theme}. */
 public final class Texts {
@@ -27,6 +27,6 @@ public final class Texts {
 
     /** The class of words in the colour of a verdict. */
     public static String style(VerdictKind verdict) {
-        return verdict.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Word.of(verdict);
     }
 }
