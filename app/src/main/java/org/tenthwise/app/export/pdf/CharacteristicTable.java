@@ -18,20 +18,20 @@ import org.tenthwise.model.verdict.VerdictKind;
 /** One row for every characteristic of the plan, measured or not. */
 final class CharacteristicTable {
 
-    private static final Column NUMBER = Column.words(PageFlow.LEFT, 30);
-    private static final Column NAME = Column.words(80, 152);
-    private static final Column LIMITS = Column.figures(300, 66);
-    private static final Column READ = Column.figures(362, 58);
-    private static final Column SET_ON = Column.figures(426, 60);
-    private static final Column CORRECTION = Column.figures(488, 60);
-    private static final Column SIZE = Column.figures(546, 56);
+    private static final Column NUMBER = Column.words("record.column.number", PageFlow.LEFT, 30);
+    private static final Column NAME = Column.words("record.column.name", 80, 152);
+    private static final Column LIMITS = Column.figures("record.column.limits", 300, 66);
+    private static final Column READ = Column.figures("record.column.read", 362, 58);
+    private static final Column SET_ON = Column.figures("record.column.set-on", 426, 60);
+    private static final Column CORRECTION = Column.figures("record.column.correction", 488, 60);
+    private static final Column SIZE = Column.figures("record.column.size", 546, 56);
     /** For what is said in words: all four columns of figures. */
-    private static final Column SAID = Column.figures(546, 240);
+    private static final Column SAID = Column.figures("", 546, 240);
 
-    private static final Column MARK = Column.words(556, 88);
+    private static final Column MARK = Column.words("record.column.where", 556, 88);
     private static final double MARK_HEIGHT = 24;
     private static final double SHAPE = 656;
-    private static final Column VERDICT = Column.words(668, PageFlow.RIGHT - 668);
+    private static final Column VERDICT = Column.words("record.column.verdict", 668, PageFlow.RIGHT - 668);
 
     private final RecordContext matter;
     private final PageFlow flow;
@@ -53,17 +53,11 @@ final class CharacteristicTable {
 
     private void head() {
         flow.down(4);
-        flow.head(NUMBER, matter.say("record.column.number"));
-        flow.head(NAME, matter.say("record.column.name"));
-        flow.head(LIMITS, matter.say("record.column.limits"));
-        flow.head(READ, matter.say("record.column.read"));
-        flow.head(SET_ON, matter.say("record.column.set-on"));
-        flow.head(CORRECTION, matter.say("record.column.correction"));
-        flow.head(SIZE, matter.say("record.column.size"));
-        flow.head(MARK, matter.say("record.column.where"));
-        flow.head(VERDICT, matter.say("record.column.verdict"));
-        flow.down(Style.SMALL.leading() + 4);
-        flow.rule(Strokes.MEDIUM, Role.INK);
+        flow.head(
+                List.of(NUMBER, NAME, LIMITS, READ, SET_ON, CORRECTION, SIZE, MARK, VERDICT),
+                matter::say,
+                4,
+                Strokes.MEDIUM);
     }
 
     private Row row(Line line) {

@@ -1,16 +1,16 @@
 package org.tenthwise.app.export.pdf;
 
-import org.tenthwise.app.picture.Role;
+import java.util.List;
 import org.tenthwise.app.text.Course;
 import org.tenthwise.model.run.Entry;
 
 /** The run from its beginning to its end, all but readings and answers, in the order it happened. */
 final class CourseSection {
 
-    private static final Column ENTRY = Column.words(PageFlow.LEFT, 38);
-    private static final Column WHAT = Column.words(90, 394);
-    private static final Column BY = Column.words(494, 100);
-    private static final Column WHEN = Column.words(600, PageFlow.RIGHT - 600);
+    private static final Column ENTRY = Column.words("record.column.entry", PageFlow.LEFT, 38);
+    private static final Column WHAT = Column.words("record.column.what", 90, 394);
+    private static final Column BY = Column.words("record.column.by", 494, 100);
+    private static final Column WHEN = Column.words("record.column.when", 600, PageFlow.RIGHT - 600);
 
     private final RecordContext matter;
     private final PageFlow flow;
@@ -22,11 +22,7 @@ final class CourseSection {
 
     void add() {
         flow.need(200);
-        flow.down(14);
-        flow.rule(Strokes.THICK, Role.INK);
-        flow.down(5);
-        flow.text(matter.say("record.course"), Style.NAME, PageFlow.LEFT, PageFlow.WIDTH);
-        flow.down(4);
+        flow.heading(matter.say("record.course"));
         head();
         for (Course.Told told :
                 new Course(matter.words()).of(matter.plan(), matter.sheet().run())) {
@@ -41,11 +37,6 @@ final class CourseSection {
     }
 
     private void head() {
-        flow.head(ENTRY, matter.say("record.column.entry"));
-        flow.head(WHAT, matter.say("record.column.what"));
-        flow.head(BY, matter.say("record.column.by"));
-        flow.head(WHEN, matter.say("record.column.when"));
-        flow.down(Style.SMALL.leading() + 2);
-        flow.rule(Strokes.THIN, Role.INK);
+        flow.head(List.of(ENTRY, WHAT, BY, WHEN), matter::say, 2, Strokes.THIN);
     }
 }

@@ -8,7 +8,6 @@ import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.Pictures;
 import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.Role;
-import org.tenthwise.app.picture.VerdictShape;
 import org.tenthwise.model.record.Line;
 
 /** Everything about one characteristic: what was asked, its picture, every pass, every reading, every word about it. */
@@ -50,10 +49,7 @@ final class DetailSection {
         flow.write(String.valueOf(line.step().number()), Style.NAME, PageFlow.LEFT, flow.y());
         flow.text(line.step().name(), Style.NAME, left, PageFlow.RIGHT - left);
         flow.down(2);
-        double middle = flow.y() + Style.STRONG.leading() / 2;
-        flow.leaf()
-                .add(drawing -> VerdictShape.draw(
-                        drawing, line.finding().verdict().standing(), new Point(PageFlow.LEFT + 9, middle), 7));
+        flow.shape(line.finding().verdict().standing(), 9, Style.STRONG, 7);
         flow.text(verdict(line), Style.STRONG, left, PageFlow.RIGHT - left);
         flow.down(5);
         flow.rule(Strokes.THIN, Role.INK);

@@ -3,9 +3,7 @@ package org.tenthwise.app.export.pdf;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.Role;
-import org.tenthwise.app.picture.VerdictShape;
 import org.tenthwise.app.text.OutcomeWords;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.model.record.Line;
@@ -41,15 +39,12 @@ final class DispositionSection {
     private void add(Line line, Disposing signed) {
         StepEvent.DispositionSigned disposed = signed.disposed();
         flow.need(3 * Style.TEXT.leading());
-        double middle = flow.y() + Style.BOLD.leading() / 2;
         if (signed.inForce()) {
-            flow.leaf()
-                    .add(drawing -> VerdictShape.draw(
-                            drawing, line.finding().verdict().standing(), new Point(PageFlow.LEFT + 8, middle), 6.5));
+            flow.shape(line.finding().verdict().standing(), 8, Style.BOLD, 6.5);
         }
         String what = matter.words().say("disposition", disposed.disposition());
         String lapsed = disposed.disposition().changesTheWork() ? "record.disposed-done" : "record.disposed-lapsed";
-        flow.text(
+        said(
                 signed.lapsed()
                         .map(with -> matter.say(
                                 lapsed, line.step().number(), line.step().name(), what, with.seq()))
@@ -58,10 +53,8 @@ final class DispositionSection {
                                 line.step().number(),
                                 line.step().name(),
                                 what)),
-                Style.BOLD,
-                TEXT,
-                PageFlow.RIGHT - TEXT);
-        flow.text(
+                Style.BOLD);
+        said(
                 Stream.of(
                                 Sentences.ended(disposed.reason()),
                                 matter.sentences().document(disposed),
@@ -70,10 +63,8 @@ final class DispositionSection {
                                         : "")
                         .filter(said -> !said.isEmpty())
                         .collect(Collectors.joining(" ")),
-                Style.TEXT,
-                TEXT,
-                PageFlow.RIGHT - TEXT);
-        flow.text(matter.signed(disposed.signedBy(), signed.entry()), Style.SMALL, TEXT, PageFlow.RIGHT - TEXT);
+                Style.TEXT);
+        said(matter.signed(disposed.signedBy(), signed.entry()), Style.SMALL);
         flow.down(6);
     }
 
@@ -97,32 +88,27 @@ final class DispositionSection {
         flow.down(6);
         all.forEach(signature -> add(signature, signature.standsAgainst(all)));
         if (all.isEmpty()) {
-            flow.text(matter.say("signed.nobody"), Style.BOLD, TEXT, PageFlow.RIGHT - TEXT);
+            said(matter.say("signed.nobody"), Style.BOLD);
         }
     }
 
     /** What speaks against the part has the shape of what is out. */
     private void add(Signature signature, boolean against) {
         flow.need(2 * Style.TEXT.leading());
-        double middle = flow.y() + Style.BOLD.leading() / 2;
         if (against) {
-            flow.leaf()
-                    .add(drawing ->
-                            VerdictShape.draw(drawing, VerdictKind.FAIL, new Point(PageFlow.LEFT + 8, middle), 6.5));
+            flow.shape(VerdictKind.FAIL, 8, Style.BOLD, 6.5);
         }
-        flow.text(
-                new OutcomeWords(matter.words()).signature(signature, matter.sheet()),
-                Style.BOLD,
-                TEXT,
-                PageFlow.RIGHT - TEXT);
-        flow.text(
+        said(new OutcomeWords(matter.words()).signature(signature, matter.sheet()), Style.BOLD);
+        said(
                 matter.say(
                         signature.closed() ? "record.signature-closed" : "record.signature-when",
                         RecordContext.time(signature.entry().at()),
                         signature.entry().seq()),
-                Style.SMALL,
-                TEXT,
-                PageFlow.RIGHT - TEXT);
+                Style.SMALL);
         flow.down(APART);
+    }
+
+    private void said(String words, Style style) {
+        flow.text(words, style, TEXT, PageFlow.RIGHT - TEXT);
     }
 }

@@ -2,11 +2,14 @@ package org.tenthwise.app.export.pdf;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.tenthwise.app.picture.Anchor;
 import org.tenthwise.app.picture.Drawing;
 import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.Stroke;
+import org.tenthwise.app.picture.VerdictShape;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** Fills leaves from top to bottom and turns the page where something does not fit any more. */
 final class PageFlow {
@@ -90,13 +93,33 @@ final class PageFlow {
         leaf().add(drawing -> drawing.text(style.label(line), new Point(right, at + gap(style)), Anchor.RIGHT_BELOW));
     }
 
-    /** What stands over a column, on the side its text stands to. */
-    void head(Column column, String line) {
-        if (column.toRight()) {
-            writeToRight(line, Style.SMALL, column.right(), y);
-        } else {
-            write(line, Style.SMALL, column.left(), y);
+    /** What stands over columns, each on the side its text stands to, and a line under it. */
+    void head(List<Column> columns, UnaryOperator<String> words, double above, Stroke line) {
+        for (Column column : columns) {
+            String head = words.apply(column.head());
+            if (column.toRight()) {
+                writeToRight(head, Style.SMALL, column.right(), y);
+            } else {
+                write(head, Style.SMALL, column.left(), y);
+            }
         }
+        down(Style.SMALL.leading() + above);
+        rule(line, Role.INK);
+    }
+
+    /** A heading over the whole width. */
+    void heading(String title) {
+        down(14);
+        rule(Strokes.THICK, Role.INK);
+        down(5);
+        text(title, Style.NAME, LEFT, WIDTH);
+        down(4);
+    }
+
+    /** A verdict before the first line of what is written next. */
+    void shape(VerdictKind standing, double right, Style line, double radius) {
+        double middle = y + line.leading() / 2;
+        leaf().add(drawing -> VerdictShape.draw(drawing, standing, new Point(LEFT + right, middle), radius));
     }
 
     /** A line over the whole width. */

@@ -1,8 +1,8 @@
 package org.tenthwise.app.export.pdf;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.text.CutOnTheseWords;
 import org.tenthwise.app.text.CutsTold;
 import org.tenthwise.app.text.Figures;
@@ -28,21 +28,21 @@ final class PassTable {
     /** Its head and a row. */
     private static final double LEAST = 80;
 
-    private static final Column ENTRY = Column.words(PageFlow.LEFT, 36);
-    private static final Column PLACE = Column.words(88, 106);
-    private static final Column READ = Column.figures(250, 54);
-    private static final Column SET_ON = Column.words(258, 66);
-    private static final Column CORRECTION = Column.figures(399, 73);
-    private static final Column SIZE = Column.figures(457, 56);
+    private static final Column ENTRY = Column.words("record.column.entry", PageFlow.LEFT, 36);
+    private static final Column PLACE = Column.words("record.column.place", 88, 106);
+    private static final Column READ = Column.figures("record.column.read", 250, 54);
+    private static final Column SET_ON = Column.words("record.column.set-on", 258, 66);
+    private static final Column CORRECTION = Column.figures("record.column.correction", 399, 73);
+    private static final Column SIZE = Column.figures("record.column.size", 457, 56);
     /** Of a turn, where nothing is set on, corrected or a size, the place has the room of all that. */
-    private static final Column PLACE_OF_TURN = Column.words(88, 300);
+    private static final Column PLACE_OF_TURN = Column.words("record.column.place", 88, 300);
 
-    private static final Column READ_OF_TURN = Column.figures(457, 60);
-    private static final Column SAID = Column.words(88, 369);
-    private static final Column GAUGE = Column.words(465, 54);
-    private static final Column BY = Column.words(523, 72);
-    private static final Column WHEN = Column.words(600, PageFlow.RIGHT - 600);
-    private static final Column NOTE = Column.words(90, PageFlow.RIGHT - 90);
+    private static final Column READ_OF_TURN = Column.figures("record.column.read", 457, 60);
+    private static final Column SAID = Column.words("record.column.answer", 88, 369);
+    private static final Column GAUGE = Column.words("record.column.gauge", 465, 54);
+    private static final Column BY = Column.words("record.column.by", 523, 72);
+    private static final Column WHEN = Column.words("record.column.when", 600, PageFlow.RIGHT - 600);
+    private static final Column NOTE = Column.words("", 90, PageFlow.RIGHT - 90);
 
     private final RecordContext matter;
     private final PageFlow flow;
@@ -107,26 +107,20 @@ final class PassTable {
                     PageFlow.WIDTH);
             flow.down(2);
         }
-        flow.head(ENTRY, matter.say("record.column.entry"));
-        if (isOfTurn()) {
-            flow.head(PLACE_OF_TURN, matter.say("record.column.place"));
-            flow.head(READ_OF_TURN, matter.say("record.column.read"));
-        } else if (stories.stream()
-                .anyMatch(story ->
-                        !story.readings().isEmpty() || !story.temperatures().isEmpty())) {
-            flow.head(PLACE, matter.say("record.column.place"));
-            flow.head(READ, matter.say("record.column.read"));
-            flow.head(SET_ON, matter.say("record.column.set-on"));
-            flow.head(CORRECTION, matter.say("record.column.correction"));
-            flow.head(SIZE, matter.say("record.column.size"));
-        } else {
-            flow.head(SAID, matter.say("record.column.answer"));
-        }
-        flow.head(GAUGE, matter.say("record.column.gauge"));
-        flow.head(BY, matter.say("record.column.by"));
-        flow.head(WHEN, matter.say("record.column.when"));
-        flow.down(Style.SMALL.leading() + 2);
-        flow.rule(Strokes.THIN, Role.INK);
+        List<Column> columns = new ArrayList<>(List.of(ENTRY));
+        columns.addAll(
+                isOfTurn()
+                        ? List.of(PLACE_OF_TURN, READ_OF_TURN)
+                        : isAnswered() ? List.of(SAID) : List.of(PLACE, READ, SET_ON, CORRECTION, SIZE));
+        columns.addAll(List.of(GAUGE, BY, WHEN));
+        flow.head(columns, matter::say, 2, Strokes.THIN);
+    }
+
+    /** Whether nothing was read, and so only answered. */
+    private boolean isAnswered() {
+        return stories.stream()
+                .allMatch(story ->
+                        story.readings().isEmpty() && story.temperatures().isEmpty());
     }
 
     private boolean isOfTurn() {
@@ -192,10 +186,7 @@ final class PassTable {
                         isOfTurn() ? PLACE_OF_TURN : PLACE,
                         slot.repeat() > 1 ? matter.say("record.repeat", place, slot.repeat()) : place,
                         Style.TEXT)
-                .text(
-                        GAUGE,
-                        reading.setting().map(setting -> setting.gauge().id()).orElse(""),
-                        Style.SMALL);
+                .text(GAUGE, mark(reading.setting()), Style.SMALL);
         cell(
                 row,
                 isOfTurn() ? READ_OF_TURN : READ,
@@ -255,14 +246,14 @@ final class PassTable {
         Pass.Answering answering = taken.what();
         String said = matter.words().say(matter.words().key("answered", answering.question()), answering.answer());
         boolean counts = taken.counts();
-        Row row = row(answering.entry())
-                .text(
-                        GAUGE,
-                        taken.setting().map(setting -> setting.gauge().id()).orElse(""),
-                        Style.SMALL);
+        Row row = row(answering.entry()).text(GAUGE, mark(taken.setting()), Style.SMALL);
         cell(row, SAID, said, counts ? Style.BOLD : Style.TEXT, counts);
         row.into(flow, this::head);
         gone(taken);
+    }
+
+    private static String mark(Optional<Setting> setting) {
+        return setting.map(set -> set.gauge().id()).orElse("");
     }
 
     private static void cell(Row row, Column column, String text, Style style, boolean counts) {

@@ -76,9 +76,7 @@ final class TitleSection {
         Optional<VerdictKind> shape = OutcomeWords.shape(matter.sheet());
         double indent = shape.isPresent() ? SHAPE_ROOM : 0;
         double width = COUNTS_LEFT - PageFlow.LEFT - 16;
-        shape.ifPresent(standing -> flow.leaf()
-                .add(drawing -> VerdictShape.draw(
-                        drawing, standing, new Point(PageFlow.LEFT + 9, top + Style.HEADING.leading() / 2), 8)));
+        shape.ifPresent(standing -> flow.shape(standing, 9, Style.HEADING, 8));
         flow.text(matter.sentences().outcome(matter.sheet()), Style.HEADING, PageFlow.LEFT + indent, width - indent);
         flow.down(2);
         flow.text(
