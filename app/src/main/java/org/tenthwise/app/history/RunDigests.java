@@ -123,7 +123,8 @@ public final class RunDigests {
                 steps.add(before.filter(earlier -> at < earlier.steps().size())
                         .map(earlier -> earlier.steps().get(at))
                         .filter(earlier -> earlier.line() == drawn.lines().get(at))
-                        .orElseGet(() -> StepDigest.of(drawn.lines().get(at))));
+                        .orElseGet(
+                                () -> StepDigest.of(drawn.run(), drawn.lines().get(at))));
             }
         });
         return steps;

@@ -1,21 +1,20 @@
 package org.tenthwise.app.history;
 
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.app.history.ReadingSummary.GaugeMark;
-import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.record.PassStory;
+import org.tenthwise.model.record.Taken;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Pass;
+import org.tenthwise.model.run.Run;
 import org.tenthwise.model.tolerance.Limits;
 
 /** Draws what one step of a run came to, with all its readings. */
@@ -23,25 +22,10 @@ final class StepDigest {
 
     private StepDigest() {}
 
-    static RunDigest.OfStep of(Line line) {
-        Map<String, Slot> slots = new HashMap<>();
-        line.step().check().everySlot().forEach(slot -> slots.put(slot.key(), slot));
-        List<ReadingSummary> readings = new ArrayList<>();
-        for (Pass pass : line.passes()) {
-            Optional<Finding> finding = line.found(pass);
-            Map<Long, Measured> counting = new HashMap<>();
-            finding.ifPresent(found -> found.measured()
-                    .forEach(measured -> counting.put(measured.reading().entry().seq(), measured)));
-            for (Pass.Reading reading : pass.readings()) {
-                readings.add(reading(
-                        line.step(),
-                        pass,
-                        reading,
-                        slots,
-                        Optional.ofNullable(counting.get(reading.entry().seq())),
-                        finding));
-            }
-        }
+    static RunDigest.OfStep of(Run run, Line line) {
+        List<ReadingSummary> readings = PassStory.of(run, line).stream()
+                .flatMap(story -> story.readings().stream().map(taken -> reading(story, taken)))
+                .toList();
         return new RunDigest.OfStep(line, step(line), readings);
     }
 
@@ -73,29 +57,23 @@ final class StepDigest {
                 .map(last -> new StepSummary.Found(last.by(), last.at()));
     }
 
-    private static ReadingSummary reading(
-            Step step,
-            Pass pass,
-            Pass.Reading reading,
-            Map<String, Slot> slots,
-            Optional<Measured> counting,
-            Optional<Finding> finding) {
-        Slot slot = slots.getOrDefault(reading.slot(), new Slot(reading.slot(), Place.named(reading.slot()), 1));
+    private static ReadingSummary reading(PassStory story, Taken<Pass.Reading> taken) {
+        Pass.Reading reading = taken.what();
+        Slot slot = story.slot(reading);
         return new ReadingSummary(
-                reading.entry().seq(),
-                step.number(),
-                pass.number(),
+                taken.entry().seq(),
+                story.step().number(),
+                story.pass().number(),
                 slot.place().name(),
                 slot.repeat(),
                 reading.typed(),
-                counting.map(Measured::value),
-                counting.flatMap(measured -> finding.flatMap(found -> found.alone(measured)))
-                        .map(verdict -> verdict.standing()),
-                reading.setting()
+                taken.counts() ? story.measured(reading).map(Measured::value) : Optional.empty(),
+                story.standing(reading),
+                taken.setting()
                         .map(setting -> new GaugeMark(
                                 setting.gauge().kind(), setting.gauge().id())),
-                reading.entry().by(),
-                reading.entry().at(),
-                reading.struck().map(Pass.Struck::reason));
+                taken.entry().by(),
+                taken.entry().at(),
+                taken.struck().map(Pass.Struck::reason));
     }
 }

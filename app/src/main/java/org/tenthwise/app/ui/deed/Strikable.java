@@ -1,12 +1,15 @@
 package org.tenthwise.app.ui.deed;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.JawWords;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.record.PassStory;
+import org.tenthwise.model.record.Taken;
 import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.words.Words;
 
@@ -19,40 +22,37 @@ record Strikable(long entry, String reads) {
 
     /** Those of the step in hand, the latest first. */
     static List<Strikable> of(State state, Words words) {
-        Step step = state.inHand();
-        List<Strikable> all = new ArrayList<>();
-        List<Pass> passes = state.line().passes();
-        for (Pass pass : passes) {
-            boolean earlier = pass.number() < passes.size();
-            pass.readings().stream()
-                    .filter(reading -> reading.struck().isEmpty())
-                    .forEach(reading -> all.add(new Strikable(
-                            reading.entry().seq(), passed(words, earlier, pass, reading(words, step, reading)))));
-            pass.temperatures().stream()
-                    .filter(taken -> taken.struck().isEmpty())
-                    .forEach(taken -> all.add(new Strikable(
-                            taken.entry().seq(),
-                            passed(
-                                    words,
-                                    earlier,
-                                    pass,
-                                    words.say(words.key("strike.temperature", taken.of()), taken.read())))));
-            pass.answers().stream()
-                    .filter(answer -> answer.struck().isEmpty())
-                    .forEach(answer -> all.add(new Strikable(
-                            answer.entry().seq(),
-                            passed(
-                                    words,
-                                    earlier,
-                                    pass,
-                                    words.say(words.key("answered", answer.question()), answer.answer())))));
-        }
-        all.sort(Comparator.comparingLong(Strikable::entry).reversed());
-        return all;
+        List<PassStory> stories = PassStory.of(state.sheet().run(), state.line());
+        return stories.stream()
+                .flatMap(story -> of(story, words)
+                        .map(taken -> story.pass().number() < stories.size()
+                                ? new Strikable(
+                                        taken.entry(),
+                                        words.say(
+                                                "strike.earlier",
+                                                taken.reads(),
+                                                story.pass().number()))
+                                : taken))
+                .sorted(Comparator.comparingLong(Strikable::entry).reversed())
+                .toList();
     }
 
-    private static String passed(Words words, boolean earlier, Pass pass, String reads) {
-        return earlier ? words.say("strike.earlier", reads, pass.number()) : reads;
+    private static Stream<Strikable> of(PassStory story, Words words) {
+        return Stream.of(
+                        of(story.readings(), reading -> reading(words, story.step(), reading)),
+                        of(
+                                story.temperatures(),
+                                taken -> words.say(words.key("strike.temperature", taken.of()), taken.read())),
+                        of(
+                                story.answers(),
+                                given -> words.say(words.key("answered", given.question()), given.answer())))
+                .flatMap(kind -> kind);
+    }
+
+    private static <T> Stream<Strikable> of(List<Taken<T>> taken, Function<T, String> reads) {
+        return taken.stream()
+                .filter(one -> one.struck().isEmpty())
+                .map(one -> new Strikable(one.entry().seq(), reads.apply(one.what())));
     }
 
     private static String reading(Words words, Step step, Pass.Reading reading) {
