@@ -214,7 +214,8 @@ final class GaugeAtHand {
 
     /** Those that count: what was struck out is not offered again. */
     private Stream<Setting> settings() {
-        return book.run().settings().stream().map(entry -> ((StepEvent.GaugeSet) entry.event()).setting());
+        return book.run().settings().stream()
+                .map(entry -> StepEvent.GaugeSet.in(entry).setting());
     }
 
     private static Check.Means means(Step step) {

@@ -68,7 +68,7 @@ final class SettingsInDoubt {
                 .map(entry -> new Withdrawn(
                         other.id(),
                         entry.seq(),
-                        ((StepEvent.GaugeSet) entry.event()).step(),
+                        StepEvent.GaugeSet.in(entry).step(),
                         other.countingUnder(entry).size()));
     }
 
@@ -92,6 +92,6 @@ final class SettingsInDoubt {
     }
 
     private static Setting setting(Entry entry) {
-        return ((StepEvent.GaugeSet) entry.event()).setting();
+        return StepEvent.GaugeSet.in(entry).setting();
     }
 }

@@ -69,7 +69,7 @@ public final class GaugeWords {
     public List<String> withdrawn(Run run, int step) {
         List<String> said = new ArrayList<>();
         run.settingsStruck().forEach((entry, why) -> {
-            int at = ((StepEvent.GaugeSet) entry.event()).step();
+            int at = StepEvent.GaugeSet.in(entry).step();
             int readings = run.countingUnder(entry).size();
             if (readings > 0 && (step == 0 || step == at)) {
                 said.add(words.say("gauge-line.withdrawn", readings, at, why.reason()));

@@ -2,6 +2,7 @@ package org.tenthwise.app.house;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
@@ -9,12 +10,15 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.tenthwise.app.session.Prompt;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.record.AskedFinding;
 import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 
 /** Whoever goes his own way with each kind of a closed family matches all of them, so that none is forgotten. */
 class ClosedFamiliesTest {
@@ -23,17 +27,21 @@ class ClosedFamiliesTest {
             .withImportOption(new ImportOption.DoNotIncludeTests())
             .importPackages("org.tenthwise");
 
-    static List<Class<?>> families() {
-        return List.of(Check.class, Finding.class, Prompt.class);
+    static List<Arguments> families() {
+        return List.of(
+                arguments(Check.class, Ladders.of(Check.class)),
+                arguments(Finding.class, Ladders.of(Finding.class)),
+                arguments(Prompt.class, Ladders.of(Prompt.class)),
+                arguments(Event.class, Ladders.byInstanceof(Event.class)));
     }
 
     @ParameterizedTest
     @MethodSource("families")
-    void nobodyOutsideItsPackageAsksOfWhichKindAMemberIs(Class<?> family) {
+    void nobodyOutsideItsPackageAsksOfWhichKindAMemberIs(Class<?> family, Ladders ladders) {
         noClasses()
                 .that()
                 .resideOutsideOfPackage(family.getPackageName())
-                .should(new Ladders(family))
+                .should(ladders)
                 .because("a ladder of instanceof goes on compiling when a kind is added, and does nothing with it; "
                         + "match does not, nor does a method every kind must have")
                 .check(HOUSE);
@@ -43,11 +51,19 @@ class ClosedFamiliesTest {
     @ParameterizedTest
     @CsvSource({"Asking, true", "Filtering, true", "Matching, false"})
     void itIsFoundWhereverItHides(String guilty, boolean found) throws ClassNotFoundException {
+        assertEquals(found, isFound(Ladders.of(Finding.class), guilty));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"AskingOfAnEvent, true", "MatchingAnEvent, false"})
+    void thatOfAnEventIsFound(String guilty, boolean found) throws ClassNotFoundException {
+        assertEquals(found, isFound(Ladders.byInstanceof(Event.class), guilty));
+    }
+
+    private static boolean isFound(Ladders ladders, String guilty) throws ClassNotFoundException {
         JavaClasses classes =
-                new ClassFileImporter().importClasses(Class.forName(getClass().getName() + "$" + guilty));
-        assertEquals(
-                found,
-                noClasses().should(new Ladders(Finding.class)).evaluate(classes).hasViolation());
+                new ClassFileImporter().importClasses(Class.forName(ClosedFamiliesTest.class.getName() + "$" + guilty));
+        return noClasses().should(ladders).evaluate(classes).hasViolation();
     }
 
     private static final class Asking {
@@ -65,6 +81,18 @@ class ClosedFamiliesTest {
     private static final class Matching {
         static <R> R of(Finding finding, Finding.Cases<R> cases) {
             return finding.match(cases);
+        }
+    }
+
+    private static final class AskingOfAnEvent {
+        static boolean isNote(Event event) {
+            return event instanceof StepEvent.NoteMade;
+        }
+    }
+
+    private static final class MatchingAnEvent {
+        static <R> R of(Event event, Event.Cases<R> cases) {
+            return event.match(cases);
         }
     }
 }

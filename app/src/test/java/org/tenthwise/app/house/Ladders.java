@@ -6,14 +6,25 @@ import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
 import java.util.stream.Stream;
 
-/** Finds where a class asks of which kind of a closed family something is, by {@code instanceof} or by its class. */
+/** Finds where a class asks of which kind of a closed family something is, by {@code instanceof} or by naming it. */
 final class Ladders extends ArchCondition<JavaClass> {
 
     private final Class<?> family;
+    private final boolean namingToo;
 
-    Ladders(Class<?> family) {
+    private Ladders(Class<?> family, boolean namingToo) {
         super("ask of which kind of %s something is".formatted(family.getSimpleName()));
         this.family = family;
+        this.namingToo = namingToo;
+    }
+
+    static Ladders of(Class<?> family) {
+        return new Ladders(family, true);
+    }
+
+    /** A kind may be named, as whoever wants one alone asks for it. */
+    static Ladders byInstanceof(Class<?> family) {
+        return new Ladders(family, false);
     }
 
     @Override
@@ -24,7 +35,7 @@ final class Ladders extends ArchCondition<JavaClass> {
                                 .filter(check -> isKind(check.getRawType()))
                                 .map(Object::toString),
                         unit.getReferencedClassObjects().stream()
-                                .filter(named -> isKind(named.getRawType()))
+                                .filter(named -> namingToo && isKind(named.getRawType()))
                                 .map(Object::toString)))
                 .forEach(what -> events.add(SimpleConditionEvent.satisfied(inspected, what)));
     }

@@ -225,7 +225,7 @@ public final class Run {
 
     private Optional<String> lastOf(GaugeKind kind) {
         return settings().stream()
-                .map(entry -> ((StepEvent.GaugeSet) entry.event()).setting().gauge())
+                .map(entry -> StepEvent.GaugeSet.in(entry).setting().gauge())
                 .filter(gauge -> gauge.kind() == kind)
                 .reduce((earlier, later) -> later)
                 .map(Gauge::id);
@@ -242,7 +242,7 @@ public final class Run {
 
     /** What was read under a setting, and what a limit gauge said, struck out or not. */
     public List<Entry> under(Entry setting) {
-        int step = ((StepEvent.GaugeSet) setting.event()).step();
+        int step = StepEvent.GaugeSet.in(setting).step();
         return at(step).stream()
                 .filter(entry -> entry.seq() > setting.seq())
                 .takeWhile(entry -> !ofGauge(entry, step))

@@ -73,6 +73,12 @@ public sealed interface StepEvent extends Event {
 
     /** The gauge of a step was set. */
     record GaugeSet(int step, Setting setting) implements StepEvent {
+
+        /** The setting that {@code entry} holds, one of {@link Run#settings()} or of those struck out. */
+        public static GaugeSet in(Entry entry) {
+            return (GaugeSet) entry.event();
+        }
+
         @Override
         public boolean canBeStruckOut() {
             return true;

@@ -58,7 +58,7 @@ sealed interface Remedy {
     }
 
     private static void wrong(Entry entry, Words words, List<Remedy> all) {
-        Setting setting = ((StepEvent.GaugeSet) entry.event()).setting();
+        Setting setting = StepEvent.GaugeSet.in(entry).setting();
         GaugeKind.Reference reference = setting.gauge().kind().reference();
         String mark = setting.gauge().id();
         setting.gauge()

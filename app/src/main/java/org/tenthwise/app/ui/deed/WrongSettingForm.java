@@ -66,7 +66,7 @@ public final class WrongSettingForm extends StepForm {
 
     @Override
     protected List<String> notes(State state) {
-        Setting wrong = ((StepEvent.GaugeSet) setting.event()).setting();
+        Setting wrong = StepEvent.GaugeSet.in(setting).setting();
         List<String> notes = new ArrayList<>();
         notes.add(new GaugeWords(words).line(wrong));
         notes.add(words.say("wrong.goes", words.say("wrong.fault", fault)));
