@@ -13,7 +13,7 @@ public enum Palette {
             paper #F1EDE3
             sheet #FFFDF8
             zone #E2EFE9
-            press #E2DCCD
+            pressed #E2DCCD
             ink #15171A
             ink2 #45463F
             line #15171A
@@ -24,7 +24,7 @@ public enum Palette {
             onaccent #FFFFFF
             stop #15171A
             onstop #FFFFFF
-            passc #005558
+            pass #005558
             fail #8E1B04
             cut #6E4300
             cutfill #B36E00
@@ -37,7 +37,7 @@ public enum Palette {
             paper #0E1012
             sheet #181B1E
             zone #122D28
-            press #34383D
+            pressed #34383D
             ink #EFEBE2
             ink2 #BDB9AF
             line #EFEBE2
@@ -48,7 +48,7 @@ public enum Palette {
             onaccent #FFFFFF
             stop #3A3E43
             onstop #FFFFFF
-            passc #5FD3D0
+            pass #5FD3D0
             fail #FF9E80
             cut #F0BF4C
             cutfill #D79B1E
@@ -57,38 +57,28 @@ public enum Palette {
             """),
 
     /** Day, on white paper. */
-    PRINT(
-            """
+    PRINT(DAY, """
             paper #FFFFFF
             sheet #FFFFFF
-            zone #E2EFE9
-            press #E2DCCD
-            ink #15171A
-            ink2 #45463F
-            line #15171A
-            hatch #7E7B70
-            rule #87837A
-            accent #0B4A8C
-            accentfill #0B4A8C
-            onaccent #FFFFFF
-            stop #15171A
-            onstop #FFFFFF
-            passc #005558
-            fail #8E1B04
-            cut #6E4300
-            cutfill #B36E00
-            unproven #563C8A
-            open #736F66
             """);
 
     private final Map<Role, String> hex;
 
     Palette(String table) {
-        Map<Role, String> colours = new EnumMap<>(Role.class);
-        table.lines()
-                .map(line -> line.split(" "))
-                .forEach(row -> colours.put(Role.valueOf(row[0].toUpperCase(Locale.ROOT)), row[1]));
+        this.hex = Map.copyOf(colours(table));
+    }
+
+    /** Like {@code other} but for the colours in {@code table}. */
+    Palette(Palette other, String table) {
+        Map<Role, String> colours = new EnumMap<>(other.hex);
+        colours.putAll(colours(table));
         this.hex = Map.copyOf(colours);
+    }
+
+    private static Map<Role, String> colours(String table) {
+        return table.lines()
+                .map(line -> line.split(" "))
+                .collect(Collectors.toMap(row -> Role.valueOf(row[0].toUpperCase(Locale.ROOT)), row -> row[1]));
     }
 
     /** {@code #} and six hexadecimal digits. */

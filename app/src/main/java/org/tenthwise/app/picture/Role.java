@@ -12,7 +12,7 @@ public enum Role {
     /** The tolerance itself. */
     ZONE,
     /** A key while pressed. */
-    PRESS,
+    PRESSED,
     /** Text, figures, thick outlines, limits. */
     INK,
     /** Second text, open steps, fine ticks. */
@@ -34,7 +34,7 @@ public enum Role {
     /** Text on {@link #STOP}. */
     ONSTOP,
     /** Pass: word and disc. */
-    PASSC,
+    PASS,
     /** Fail: word and barred square. */
     FAIL,
     /** Cut again: word and the arrow of the move. */

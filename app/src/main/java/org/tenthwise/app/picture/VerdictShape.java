@@ -12,7 +12,7 @@ public final class VerdictShape {
     /** @param radius half the height of the shape */
     public static void draw(Drawing drawing, VerdictKind standing, Point centre, double radius) {
         switch (standing) {
-            case PASS -> drawing.disc(centre, radius, Role.PASSC);
+            case PASS -> drawing.disc(centre, radius, Role.PASS);
             case FAIL -> fail(drawing, centre, radius);
             case CUT_AGAIN -> cutAgain(drawing, centre, radius);
             case UNPROVEN -> unproven(drawing, centre, radius);

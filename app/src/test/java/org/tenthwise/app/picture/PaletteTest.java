@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class PaletteTest {
 
     private static final List<Role> TEXT =
-            List.of(Role.INK, Role.INK2, Role.ACCENT, Role.PASSC, Role.FAIL, Role.CUT, Role.UNPROVEN);
+            List.of(Role.INK, Role.INK2, Role.ACCENT, Role.PASS, Role.FAIL, Role.CUT, Role.UNPROVEN);
     private static final List<Role> SHAPES = List.of(Role.LINE, Role.HATCH, Role.RULE, Role.CUTFILL, Role.OPEN);
 
     @ParameterizedTest
@@ -25,7 +25,7 @@ class PaletteTest {
         }
         asked(palette, Role.ONACCENT, Role.ACCENTFILL, 7);
         asked(palette, Role.ONSTOP, Role.STOP, 7);
-        asked(palette, Role.INK, Role.PRESS, 7);
+        asked(palette, Role.INK, Role.PRESSED, 7);
     }
 
     @ParameterizedTest

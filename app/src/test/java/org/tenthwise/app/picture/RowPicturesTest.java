@@ -29,7 +29,7 @@ class RowPicturesTest {
         Frame frame = Frame.small(370, 60, Role.SHEET);
         RecordingPen pen = RecordingPen.of(row(count), frame);
         assertEquals(List.of(), pen.faults(frame));
-        assertEquals((count + 4) / 5, pen.drawnIn(Role.PASSC).size());
+        assertEquals((count + 4) / 5, pen.drawnIn(Role.PASS).size());
         assertEquals(count / 6 * 2, pen.drawnIn(Role.INK).size());
     }
 
@@ -45,7 +45,7 @@ class RowPicturesTest {
                         ""),
                 Frame.small(370, 60, Role.SHEET));
         Box triangle = pen.drawnIn(Role.ACCENT).get(0).shape().bounds();
-        Box disc = pen.drawnIn(Role.PASSC).get(0).shape().bounds();
+        Box disc = pen.drawnIn(Role.PASS).get(0).shape().bounds();
         assertEquals(disc.centreX(), triangle.centreX(), 1e-9);
         assertTrue(triangle.bottom() < disc.top());
     }

@@ -159,7 +159,7 @@ final class CharacteristicTable {
 
     static Role role(VerdictKind standing) {
         return switch (standing) {
-            case PASS -> Role.PASSC;
+            case PASS -> Role.PASS;
             case FAIL -> Role.FAIL;
             case CUT_AGAIN -> Role.CUT;
             case UNPROVEN -> Role.UNPROVEN;
