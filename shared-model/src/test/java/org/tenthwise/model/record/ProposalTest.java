@@ -5,42 +5,33 @@ import static org.tenthwise.model.record.Bench.length;
 import static org.tenthwise.model.record.Bench.mm;
 import static org.tenthwise.model.record.Bench.places;
 import static org.tenthwise.model.record.Bench.with;
+import static org.tenthwise.model.record.ProposedCuts.bore;
+import static org.tenthwise.model.record.ProposedCuts.cut;
+import static org.tenthwise.model.record.ProposedCuts.refused;
+import static org.tenthwise.model.record.ProposedCuts.size;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.tenthwise.model.compute.cutting.EvenCut;
 import org.tenthwise.model.compute.thread.MeasurementOverWires;
-import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
-import org.tenthwise.model.gauge.Setting;
-import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.Cutting;
 import org.tenthwise.model.plan.Feature;
-import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.SizeModifier;
-import org.tenthwise.model.quantity.Unit;
-import org.tenthwise.model.quantity.Written;
-import org.tenthwise.model.run.Disposition;
-import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.VerdictKind;
 
-/** When a cut is proposed, how large, and in whose figures. By hand from the limits beside it. */
+/** When a cut is proposed, and how large. By hand from the limits beside it. */
 class ProposalTest {
-
-    private static final StepEvent.CutOnThese SIGNED =
-            new StepEvent.CutOnThese(1, "floor is behind a shoulder until it is cut");
 
     /** 29.854 at the mouth says + 0.1565; 29.990 at the floor, read last, would be 30.1465. */
     @Test
@@ -249,200 +240,6 @@ class ProposalTest {
         assertEquals(Optional.empty(), bench.finding(1).proposal());
     }
 
-    @ParameterizedTest
-    @CsvSource(
-            textBlock =
-                    """
-        # register, change, offset   29.8545 to 30.0105 is 0.156
-        DIAMETER,   0.156,  0.156
-        RADIUS,     0.156,  0.078
-        """)
-    void theOffsetIsWhatTheRegisterCounts(Register register, String change, String offset) {
-        Bench bench = new Bench()
-                .did(known(register, Aim.ByLimits.MIDDLE))
-                .step(bore(1, Combine.EACH, Optional.empty()))
-                .read(1, "29.8545");
-        Proposal proposal = bench.finding(1).proposal().orElseThrow();
-        assertEquals(Optional.of(length(change)), proposal.change());
-        assertEquals(Optional.of(length(offset)), proposal.offset());
-    }
-
-    /** 0.1565 is wanted. A register in radii with a step of 0.001 moves the diameter by 0.002. */
-    @Test
-    void theCutIsRoundedToWhatCanBeTyped() {
-        Bench bench = new Bench()
-                .did(known(Register.RADIUS, Aim.ByLimits.MIDDLE))
-                .step(bore(1, Combine.EACH, Optional.empty()))
-                .read(1, "29.8535");
-        assertEquals(Optional.of(length("0.156")), bench.finding(1).proposal().flatMap(Proposal::change));
-        Cutting coarse = new Cutting(Optional.empty(), Optional.empty(), Optional.of(mm("0.005")));
-        bench = new Bench()
-                .did(known(Register.RADIUS, Aim.ByLimits.MIDDLE))
-                .step(bore(coarse))
-                .read(1, "29.8535");
-        assertEquals(Optional.of(length("0.150")), bench.finding(1).proposal().flatMap(Proposal::change));
-        assertEquals(
-                Optional.of(length("0.155")),
-                new Bench()
-                        .step(bore(coarse))
-                        .read(1, "29.8535")
-                        .finding(1)
-                        .proposal()
-                        .flatMap(Proposal::change));
-    }
-
-    /** 1.4998 to 1.50055 is 0.00075 in; the step of a register in inches is 0.0001 in where the plan says none. */
-    @Test
-    void anInchPlanIsRoundedToATenthOfAThou() {
-        Limits limits = Limits.between(new Written("1.5000", Unit.INCH), new Written("1.5011", Unit.INCH));
-        SizeCheck bore = new SizeCheck(
-                Feature.BORE,
-                limits,
-                places(1),
-                1,
-                Combine.EACH,
-                true,
-                new Written("0", Unit.INCH),
-                with(GaugeKind.INSIDE_MICROMETER));
-        Bench bench =
-                new Bench().step(bore).did(new StepEvent.ReadingTaken(1, "1.1", new Written("1.4998", Unit.INCH)));
-        assertEquals(
-                Optional.of(new Written("0.0007", Unit.INCH).length()),
-                bench.finding(1).proposal().flatMap(Proposal::change));
-    }
-
-    @Test
-    void aWidthAndADepthAreInNoRegister() {
-        Bench bench = new Bench()
-                .did(known(Register.RADIUS, Aim.ByLimits.MIDDLE))
-                .step(size(Feature.WIDTH, "12.000", "12.043", "0", 1, Combine.EACH))
-                .read(1, "11.980");
-        assertEquals(Optional.empty(), bench.finding(1).proposal().orElseThrow().offset());
-        assertEquals(Optional.of(length("0.041")), bench.finding(1).proposal().flatMap(Proposal::change));
-    }
-
-    /** A third in from 30.000 is 30.007; 29.900 is 0.107 away, and 0.1105 from the middle. */
-    @Test
-    void theAimOfThePlanGoesBeforeTheUsualOneOfTheMachine() {
-        Bench third = new Bench()
-                .did(known(Register.DIAMETER, Aim.ByLimits.THIRD))
-                .step(bore(1, Combine.EACH, Optional.empty()))
-                .read(1, "29.900");
-        assertEquals(new EvenCut.Offered(length("30.007"), length("0.107")), cut(third));
-        Cutting middle = new Cutting(Optional.of(Aim.ByLimits.MIDDLE), Optional.empty(), Optional.empty());
-        assertEquals(
-                new EvenCut.Offered(length("30.0105"), length("0.110")),
-                cut(new Bench()
-                        .did(known(Register.DIAMETER, Aim.ByLimits.THIRD))
-                        .step(bore(middle))
-                        .read(1, "29.900")));
-        Cutting atSize = new Cutting(Optional.of(new Aim.Size(mm("30.004"))), Optional.empty(), Optional.empty());
-        assertEquals(
-                new EvenCut.Offered(length("30.004"), length("0.104")),
-                cut(new Bench().step(bore(atSize)).read(1, "29.900")));
-    }
-
-    @Test
-    void whatIsSaidLastOfTheMachineCountsAndWhatIsSaidOfAnotherDoesNot() {
-        Bench bench = new Bench()
-                .did(known(Register.DIAMETER, Aim.ByLimits.MIDDLE))
-                .did(known(Register.RADIUS, Aim.ByLimits.THIRD))
-                .did(new Event.MachineKnown("another", Register.DIAMETER, Aim.ByLimits.MIDDLE))
-                .step(bore(1, Combine.EACH, Optional.empty()))
-                .read(1, "29.900");
-        Proposal proposal = bench.finding(1).proposal().orElseThrow();
-        assertEquals(Optional.of(Register.RADIUS), proposal.register());
-        assertEquals(Optional.of(length("0.053")), proposal.offset());
-    }
-
-    /** 29.999 leaves 0.0115 on the diameter, 0.0055 deep by whole steps. */
-    @ParameterizedTest
-    @CsvSource({"0.0055, true", "0.0056, false"})
-    void belowTheLeastCutNoAmountIsGiven(String least, boolean offered) {
-        Cutting cutting = new Cutting(Optional.empty(), Optional.of(mm(least)), Optional.empty());
-        assertEquals(
-                offered
-                        ? new EvenCut.Offered(length("30.0105"), length("0.011"))
-                        : refused(EvenCut.Reason.BELOW_LEAST_CUT, "0.022"),
-                cut(new Bench().step(bore(cutting)).read(1, "29.999")));
-    }
-
-    @Test
-    void onWhatIsReadSoFarACutIsProposedOnceSomeoneSignedForIt() {
-        Bench bench = new Bench()
-                .step(bore(3, Combine.EACH, Optional.empty()))
-                .read(1, "29.900", "29.906")
-                .did(SIGNED);
-        Proposal proposal = bench.finding(1).proposal().orElseThrow();
-        assertEquals(new EvenCut.Offered(length("30.0105"), length("0.107")), proposal.cut());
-        assertEquals(
-                List.of("place 3"),
-                proposal.unread().stream().map(slot -> slot.place().name()).toList());
-        bench.did(new StepEvent.ReadingTaken(1, "3.1", mm("29.990")));
-        assertEquals(refused(EvenCut.Reason.UNEVEN, "0.031"), cut(bench));
-        assertEquals(List.of(), bench.finding(1).proposal().orElseThrow().unread());
-    }
-
-    @Test
-    void aMeanIsProposedFromWhatIsReadOnceSomeoneSignedForIt() {
-        Bench bench = new Bench()
-                .step(bore(3, Combine.MEAN, Optional.of(SizeModifier.SA)))
-                .read(1, "29.900", "29.910");
-        assertEquals(Optional.empty(), bench.finding(1).proposal());
-        assertEquals(new EvenCut.Offered(length("30.0105"), length("0.105")), cut(bench.did(SIGNED)));
-        assertEquals(VerdictKind.OPEN, bench.finding(1).verdict().standing());
-    }
-
-    @ParameterizedTest
-    @EnumSource(Unsigning.class)
-    void whatIsSignedForLapsesWithAnyChangeOfTheStep(Unsigning change) {
-        Bench bench = new Bench()
-                .step(bore(3, Combine.EACH, Optional.empty()))
-                .read(1, "29.900", "29.906")
-                .did(SIGNED);
-        bench.did(change.event);
-        assertEquals(change.lapses, bench.finding(1).proposal().isEmpty());
-        assertEquals(change.lapses, bench.sheet().line(1).pass().onThese().isEmpty());
-    }
-
-    /** Entry 2 is the first reading, entry 4 the signature. */
-    private enum Unsigning {
-        READ_ANEW(new StepEvent.ReadingTaken(1, "1.1", mm("29.901")), true),
-        STRUCK(new Event.StruckOut(2, "slipped"), true),
-        GAUGE(new StepEvent.GaugeChosen(1, "MC-2", Optional.empty()), true),
-        SETTING(
-                new StepEvent.GaugeSet(
-                        1, Setting.direct(new Gauge("MC-2", GaugeKind.INSIDE_MICROMETER, Optional.empty()))),
-                true),
-        DISPOSED(new StepEvent.DispositionSigned(1, Disposition.SCRAP, "thin", "Inspector 1"), true),
-        NOTE(new StepEvent.NoteMade(1, "cool"), false),
-        ELSEWHERE(new StepEvent.ReadingTaken(2, "1.1", mm("29.901")), false),
-        GAUGE_ELSEWHERE(new StepEvent.GaugeChosen(2, "MC-2", Optional.empty()), false),
-        DISPOSED_ELSEWHERE(new StepEvent.DispositionSigned(2, Disposition.SCRAP, "thin", "Inspector 1"), false);
-
-        private final Event event;
-        private final boolean lapses;
-
-        Unsigning(Event event, boolean lapses) {
-            this.event = event;
-            this.lapses = lapses;
-        }
-    }
-
-    @Test
-    void whatIsSignedForOnePassIsNotSignedForTheNext() {
-        Bench bench = new Bench()
-                .step(bore(2, Combine.EACH, Optional.empty()))
-                .read(1, "29.900")
-                .did(SIGNED)
-                .did(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT))
-                .read(1, "29.990");
-        assertEquals(Optional.empty(), bench.finding(1).proposal());
-        assertEquals(
-                Optional.of(length("0.110")),
-                bench.sheet().line(1).earlier().get(0).proposal().flatMap(Proposal::change));
-    }
-
     /** Pitch diameters in 18.164 to 18.334: 18.634 needs 0.300 off, and from 18.330 no more than 0.166 may come. */
     @Test
     void aThreadIsBoundAtEveryPlaceToo() {
@@ -457,60 +254,5 @@ class ProposalTest {
         bench.did(new StepEvent.ReadingTaken(
                 1, "2.1", mm(over.overWires(length("18.3295")).millimetres().toPlainString())));
         assertEquals(refused(EvenCut.Reason.UNEVEN, "0.165"), cut(bench));
-    }
-
-    private static EvenCut cut(Bench bench) {
-        return bench.finding(1).proposal().orElseThrow().cut();
-    }
-
-    private static EvenCut refused(EvenCut.Reason reason, String safe) {
-        return new EvenCut.NoCut(reason, Optional.of(length(safe)));
-    }
-
-    private static Event known(Register register, Aim.ByLimits usual) {
-        return new Event.MachineKnown("", register, usual);
-    }
-
-    private static SizeCheck bore(int places, Combine combine, Optional<SizeModifier> says) {
-        return new SizeCheck(
-                Feature.BORE,
-                Limits.between(mm("30.000"), mm("30.021")),
-                places(places),
-                1,
-                combine,
-                true,
-                mm("0"),
-                with(GaugeKind.INSIDE_MICROMETER),
-                Cutting.UNSAID,
-                says,
-                Contact.SQUARE);
-    }
-
-    private static SizeCheck bore(Cutting cutting) {
-        return new SizeCheck(
-                Feature.BORE,
-                Limits.between(mm("30.000"), mm("30.021")),
-                places(1),
-                1,
-                Combine.EACH,
-                true,
-                mm("0"),
-                with(GaugeKind.INSIDE_MICROMETER),
-                cutting,
-                Optional.empty(),
-                Contact.SQUARE);
-    }
-
-    private static SizeCheck size(
-            Feature feature, String lower, String upper, String guard, int places, Combine combine) {
-        return new SizeCheck(
-                feature,
-                Limits.between(mm(lower), mm(upper)),
-                places(places),
-                1,
-                combine,
-                true,
-                mm(guard),
-                with(GaugeKind.INSIDE_MICROMETER));
     }
 }
