@@ -58,8 +58,7 @@ public final class ChainCheck {
             EntryText.Said said = EntryText.said(stored.seq(), body);
             return new Looked(stored, Optional.of(said), differing(stored, said.entry()));
         } catch (UnreadableEntry e) {
-            return new Looked(
-                    stored, Optional.empty(), at(stored, Message.of("fault.text", stored.seq(), e.getMessage())));
+            return new Looked(stored, Optional.empty(), at(stored, Message.of("fault.text", stored.seq(), e.why())));
         }
     }
 

@@ -33,12 +33,20 @@ final class Bundles {
         return Words.textsOf("");
     }
 
-    /** The names of what a text is filled with. */
+    /**
+     * The names of what a text is filled with.
+     *
+     * @throws IllegalArgumentException if it cannot be read, or has a gap of a kind that {@link Words} does not fill
+     */
     static Set<String> gaps(String text) {
         MessagePattern pattern = new MessagePattern(text);
         Set<String> gaps = new TreeSet<>();
         for (int i = 0; i < pattern.countParts(); i++) {
             Part.Type type = pattern.getPartType(i);
+            if (type == Part.Type.ARG_TYPE
+                    && !pattern.getSubstring(pattern.getPart(i)).equals("small")) {
+                throw new IllegalArgumentException(text);
+            }
             if (type == Part.Type.ARG_NAME || type == Part.Type.ARG_NUMBER) {
                 gaps.add(pattern.getSubstring(pattern.getPart(i)));
             }

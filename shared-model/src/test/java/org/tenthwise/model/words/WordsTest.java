@@ -17,6 +17,7 @@ class WordsTest {
             "size", "the shop's {0} of {1}",
             "named", "{who} took {size}",
             "braces", "as '{'this'}'",
+            "behind", "{0}: {1, small}",
             "left", "{n, plural, =0 {none left} one {one of {all} left} other {# of {all} left}}",
             "side", "{0, select, near_jaws {at the jaws} other {far out}}");
 
@@ -79,6 +80,12 @@ class WordsTest {
     @Test
     void aMessageFillsAGapWithItsSentence() {
         assertEquals("the shop's far out of 3", english.say(Message.of("size", Message.of("side", Side.FAR_OUT), 3)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Too hot, at: too hot", "A wire, at: A wire", "ISO 286, at: ISO 286", "'', 'at: '"})
+    void aSentenceBehindAColonBeginsSmall(String sentence, String said) {
+        assertEquals(said, english.say("behind", "at", sentence));
     }
 
     @Test
