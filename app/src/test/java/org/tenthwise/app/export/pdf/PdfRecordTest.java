@@ -15,6 +15,7 @@ import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -165,6 +166,23 @@ class PdfRecordTest {
                 barrel.contains(
                         "Each of 3 must be inside; the worst decides. Differs by 0.0002 in between the two ways."),
                 barrel);
+    }
+
+    /** As whoever searches the record has it, who knows nothing of joined letters. */
+    @Test
+    void everyLetterIsASignOfItsOwn() throws IOException {
+        StringBuilder signs = new StringBuilder();
+        PDFTextStripper each = new PDFTextStripper() {
+            @Override
+            protected void processTextPosition(TextPosition sign) {
+                signs.append(sign.getUnicode());
+            }
+        };
+        DemoPart carrier = DemoPart.SCREW_CARRIER;
+        try (PDDocument document = Loader.loadPDF(pdf(Records.whole(carrier, Records.failing(carrier))))) {
+            each.getText(document);
+        }
+        assertTrue(signs.indexOf("Torn flank stops the nut gauge") >= 0, signs::toString);
     }
 
     private static String line(DemoPart part, String which) throws IOException {
