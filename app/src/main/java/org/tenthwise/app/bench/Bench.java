@@ -3,6 +3,7 @@ package org.tenthwise.app.bench;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tenthwise.app.sums.Problem;
 import org.tenthwise.app.sums.SumReply;
 import org.tenthwise.app.sums.SumResult;
@@ -33,6 +34,11 @@ public final class Bench {
         record Done(SumResult answer) implements FormOutcome {}
     }
 
+    /** Below it stands what each thing that is asked is called, below the other each that is found. */
+    static final String ASKED = "bench.ask.";
+
+    static final String FOUND = "bench.result.";
+
     private final Sums sums;
     private final Words words;
 
@@ -48,7 +54,7 @@ public final class Bench {
 
     /** What is asked, by the name a person knows. */
     public String name(FormField field) {
-        return words.say("bench.ask." + field.id().replace('_', '-'));
+        return words.say(ASKED + field.id().replace('_', '-'));
     }
 
     /** What comes of {@code filled}, which is settled. */
@@ -70,20 +76,22 @@ public final class Bench {
         Optional<FormField> at = problem.key().flatMap(key -> form.fields(filled).stream()
                 .filter(field -> field.id().equals(key))
                 .findFirst());
-        Words named = words.naming(key -> named(form, filled, key));
+        Words named = words.naming(key -> called(words, key, ASKED, FOUND));
         return new FormOutcome.InputRefused(at, sentence(named.say(problem.why())));
+    }
+
+    /** What a person calls {@code key} in a sentence, by the first of the {@code stems} that has words for it. */
+    static String called(Words words, String key, String... stems) {
+        String ending = key.replace('_', '-');
+        return Stream.of(stems)
+                .filter(stem -> words.has(stem + ending))
+                .findFirst()
+                .map(stem -> words.say(stem + ending))
+                .orElse(key.replace('_', ' '));
     }
 
     /** With a full stop, as it stands beside others. */
     static String sentence(String said) {
         return said.endsWith(".") ? said : said + ".";
-    }
-
-    private String named(BenchForm form, FormValues filled, String key) {
-        return form.fields(filled).stream()
-                .filter(field -> field.id().equals(key))
-                .map(this::name)
-                .findFirst()
-                .orElse(key.replace('_', ' '));
     }
 }

@@ -43,7 +43,7 @@ public final class ResultRows {
     }
 
     private ResultRow row(Output<?> output, String text) {
-        return new ResultRow(output.key(), name(output.key()), text);
+        return new ResultRow(output.key(), words.say(Bench.FOUND + output.key().replace('_', '-')), text);
     }
 
     /** Absent for a list. */
@@ -64,20 +64,7 @@ public final class ResultRows {
 
     /** The notes, with results called by their names. */
     public List<String> notes(SumResult result) {
-        Words named = words.naming(key -> named(result, key));
+        Words named = words.naming(key -> Bench.called(words, key, Bench.FOUND, Bench.ASKED));
         return result.notes().stream().map(named::say).map(Bench::sentence).toList();
-    }
-
-    private String named(SumResult result, String key) {
-        return result.values().all().stream()
-                        .map(OutputValue::output)
-                        .anyMatch(output ->
-                                output.key().equals(key) && output.quantity() == Quantity.LENGTH && form.shows(output))
-                ? name(key)
-                : key.replace('_', ' ');
-    }
-
-    private String name(String key) {
-        return words.say("bench.result." + key.replace('_', '-'));
     }
 }

@@ -1,5 +1,6 @@
 package org.tenthwise.app.bench;
 
+import static java.util.stream.Collectors.toCollection;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -9,11 +10,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.handbook.Handbook;
+import org.tenthwise.app.text.MadeUpLanguage;
+import org.tenthwise.checklists.materials.Materials;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.words.Words;
 
@@ -48,6 +53,48 @@ class BenchTest {
             assertTrue(!words.say(words.key("bench.formula", kind) + "." + sum.formula(filled))
                     .isBlank());
         }));
+    }
+
+    /**
+     * Whatever is typed, nothing is said in English where the words are of another language: results, notes, refusals.
+     */
+    @ParameterizedTest
+    @EnumSource(BenchKind.class)
+    void nothingIsSaidInEnglishInAnotherLanguage(BenchKind kind) {
+        Words madeUp = MadeUpLanguage.words();
+        Bench other = new Bench(Handbook.sums(), madeUp);
+        String materials = Materials.known().all().toString();
+        Set<String> said = new TreeSet<>();
+        everyWay(kind.form()).stream()
+                .flatMap(oddly(kind.form()))
+                .forEach(filled -> said.addAll(said(other, kind.form(), filled, madeUp)));
+        assertTrue(said.size() > 10, said::toString);
+        assertEquals(
+                Set.of(),
+                said.stream()
+                        .filter(text ->
+                                !MadeUpLanguage.plainEnglish(text, materials).isEmpty())
+                        .collect(toCollection(TreeSet::new)));
+    }
+
+    /** As it is filled, and with each figure in turn as nobody should type it. */
+    private static Function<FormValues, Stream<FormValues>> oddly(BenchForm sum) {
+        return filled -> Stream.concat(
+                Stream.of(filled),
+                sum.fields(filled).stream().filter(ask -> !ask.isChoice()).flatMap(ask -> Stream.of(
+                                "0", "-1", "0.001", "20", "99999", "1 1", "3 2 1 4")
+                        .map(figure -> filled.with(ask.id(), figure))));
+    }
+
+    private static List<String> said(Bench bench, BenchForm sum, FormValues filled, Words words) {
+        Bench.FormOutcome outcome = bench.work(sum, filled);
+        if (outcome instanceof Bench.FormOutcome.InputRefused refused) {
+            return List.of(refused.sentence());
+        }
+        if (outcome instanceof Bench.FormOutcome.Done done) {
+            return List.of(new BenchNote(bench, words).of(sum, filled, done.answer()));
+        }
+        return List.of();
     }
 
     private static SumDescription asked(BenchForm sum) {

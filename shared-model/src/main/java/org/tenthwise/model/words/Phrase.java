@@ -4,6 +4,7 @@ import com.ibm.icu.text.MessagePattern;
 import com.ibm.icu.text.MessagePattern.Part;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * One text, parsed once by ICU. Its own formatter would group the digits of a number and round it, and a figure of this
@@ -52,12 +53,10 @@ final class Phrase {
 
     private void fill(int gap, Map<String, Object> values, Words words, StringBuilder out) {
         String name = pattern.getSubstring(pattern.getPart(gap + 1));
-        Object value = values.get(name);
-        if (value == null) {
-            value = words.named(name)
-                    .orElseThrow(() ->
-                            new IllegalArgumentException("Nothing is given for gap %s of %s".formatted(name, key)));
-        }
+        Object value = Optional.ofNullable(values.get(name))
+                .or(() -> pattern.getPartType(gap + 1) == Part.Type.ARG_NAME ? words.named(name) : Optional.empty())
+                .orElseThrow(
+                        () -> new IllegalArgumentException("Nothing is given for gap %s of %s".formatted(name, key)));
         String shown = words.show(value);
         switch (pattern.getPart(gap).getArgType()) {
             case NONE -> out.append(shown);

@@ -87,7 +87,8 @@ public final class Words {
 
     /**
      * The same words for a reader of whom {@code names} tells what to call a thing by its key: each {@link Keyed} that
-     * fills a gap, and what belongs into a gap that nothing is given for, which bears the key as its name.
+     * fills a gap, and what belongs into a gap that nothing is given for and that bears a key as its name, not a
+     * number.
      */
     public Words naming(UnaryOperator<String> names) {
         return new Words(this, names);
@@ -113,6 +114,11 @@ public final class Words {
                 .filter(key -> key.startsWith(stem))
                 .map(key -> key.substring(stem.length()))
                 .collect(Collectors.toSet());
+    }
+
+    /** Whether there is a text of {@code key}. */
+    public boolean has(String key) {
+        return texts.containsKey(key);
     }
 
     /**

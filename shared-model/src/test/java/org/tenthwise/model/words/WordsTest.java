@@ -48,6 +48,18 @@ class WordsTest {
     }
 
     @Test
+    void whatIsKeyedIsCalledAsItsReaderDoes() {
+        Keyed band = () -> "guard_band";
+        Words bench = english.naming(key -> "«" + key + "»");
+        assertEquals("the shop's guard_band of 2", english.say("size", band, 2));
+        assertEquals("the shop's «guard_band» of 2", bench.say("size", band, 2));
+        assertEquals("J. Brandt took «size»", bench.say(Message.of("named").with("who", "J. Brandt")));
+        assertEquals("who took size", english.byKey().say("named"));
+        assertThrows(IllegalArgumentException.class, () -> english.say("named"));
+        assertThrows(IllegalArgumentException.class, () -> bench.say("size", band));
+    }
+
+    @Test
     void anApostropheBeforeABraceMakesItAPlainOne() {
         assertEquals("as {this}", english.say("braces"));
     }

@@ -86,7 +86,7 @@ final class EvenCutAnswer {
         if (sizes.size() == 1) {
             answer.note("one-size");
         } else if (bound.size() < sizes.size()) {
-            answer.note("combined", given.text(COMBINE), plain(bound.get(0)));
+            answer.note("combined", given.get(COMBINE), plain(bound.get(0)));
         }
         return answer.on("even");
     }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.tenthwise.model.table.Table;
+import org.tenthwise.model.words.Message;
 import org.tenthwise.model.words.Refused;
 
 /**
@@ -63,7 +64,7 @@ final class SizeTable {
     }
 
     /** The sizes {@code row} is filled for, as words: "over 24 up to 500". */
-    String filled(String row) {
+    Message filled(String row) {
         List<Optional<BigDecimal>> figures = rows.get(row);
         int first = 0;
         while (figures.get(first).isEmpty()) {
@@ -73,8 +74,9 @@ final class SizeTable {
         while (figures.get(last).isEmpty()) {
             last--;
         }
-        String end = "up to " + steps.get(last).toPlainString();
-        return first == 0 ? end : "over %s %s".formatted(steps.get(first - 1).toPlainString(), end);
+        return first == 0
+                ? Message.of("model.size-table.filled-up-to", steps.get(last))
+                : Message.of("model.size-table.filled-over", steps.get(first - 1), steps.get(last));
     }
 
     List<BigDecimal> steps() {
