@@ -37,7 +37,9 @@ public record SumInput(Optional<Unit> unit, Map<String, SumValue> values) {
 
     private static Unit unit(SumValue written) {
         String text = InputReading.text(UNIT, written, "unit");
-        return Unit.ofSymbol(text).orElseThrow(() -> new CannotAnswer(UNIT, "unknown", Quoted.of(text)));
+        return Unit.ofSymbol(text)
+                .filter(known -> !known.isOfAngle())
+                .orElseThrow(() -> new CannotAnswer(UNIT, "unknown", Quoted.of(text)));
     }
 
     /** The unit of the lengths. */

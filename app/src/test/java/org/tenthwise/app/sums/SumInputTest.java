@@ -43,6 +43,7 @@ class SumInputTest {
                 given("\"unit\":\"mm\",\"d\":\"1.0\"").get(Input.length("d")));
         refused("unit is missing: it is mm or in", () -> given("\"d\":1").get(Input.length("d")));
         refused("unit is \"cm\": it is mm or in", () -> given("\"unit\":\"cm\""));
+        refused("unit is \"°\": it is mm or in", () -> given("\"unit\":\"°\""));
         refused("unit is a list: mm or in was expected", () -> given("\"unit\":[\"mm\"]"));
     }
 
