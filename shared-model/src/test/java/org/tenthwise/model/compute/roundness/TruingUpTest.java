@@ -3,9 +3,15 @@ package org.tenthwise.model.compute.roundness;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.tenthwise.model.compute.roundness.WorkIndicated.LIMIT;
+import static org.tenthwise.model.compute.roundness.WorkIndicated.indicated;
+import static org.tenthwise.model.compute.roundness.WorkIndicated.jaw;
+import static org.tenthwise.model.compute.roundness.WorkIndicated.mm;
+import static org.tenthwise.model.compute.roundness.WorkIndicated.one;
+import static org.tenthwise.model.compute.roundness.WorkIndicated.tap;
+import static org.tenthwise.model.compute.roundness.WorkIndicated.two;
 
 import java.math.BigDecimal;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -14,47 +20,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.tenthwise.model.plan.Holding;
-import org.tenthwise.model.quantity.Length;
-import org.tenthwise.model.quantity.Unit;
 
 /** The order of the hand is common practice of the lathe; figures by hand, half the difference of opposite readings. */
 class TruingUpTest {
-
-    private static final Length LIMIT = mm("0.020");
-    private static final List<BigDecimal> FOUR =
-            List.of("0", "90", "180", "270").stream().map(BigDecimal::new).toList();
-
-    private static Length mm(String figure) {
-        return Length.of(figure, Unit.MILLIMETRE);
-    }
-
-    /** Readings at 0, 90, 180 and 270; swept over the turn where a fifth figure stands. */
-    private static Indicated indicated(String readings) {
-        List<Length> read =
-                Arrays.stream(readings.split(";")).map(TruingUpTest::mm).toList();
-        List<Length> points = read.subList(0, 4);
-        return new Indicated(
-                FullIndicatorMovement.of(points),
-                CircleFit.of(FOUR, points),
-                read.stream().skip(4).findFirst(),
-                mm("0.002"));
-    }
-
-    private static TruingUp one(Holding holding, String readings) {
-        return TruingUp.of(holding, BigDecimal.ZERO, LIMIT, mm("0.001"), indicated(readings), Optional.empty());
-    }
-
-    private static TruingUp two(Holding holding, String near, String far) {
-        return TruingUp.of(holding, BigDecimal.ZERO, LIMIT, mm("0.001"), indicated(near), Optional.of(indicated(far)));
-    }
-
-    private static Move.Jaw jaw(int loosen, int tighten, String fall) {
-        return new Move.Jaw(loosen, tighten, mm(fall));
-    }
-
-    private static Move.Tap tap(String cosPart, String sinPart) {
-        return new Move.Tap(new Eccentricity(mm(cosPart), mm(sinPart)));
-    }
 
     @Test
     void ofFourJawsTheWorseAxisGoesFirstAndTheJawOppositeIsLoosened() {
@@ -241,67 +209,6 @@ class TruingUpTest {
                 two(Holding.UNSAID, "0;0;0;0", "0.032;0.016;0;0.016").far());
     }
 
-    @Test
-    void onAFacePlateClampsAreEasedBeforeTheWorkIsTapped() {
-        assertEquals(
-                List.of(Move.Plain.EASE_CLAMPS, tap("0.016", "0"), Move.Plain.TIGHTEN_CLAMPS),
-                one(Holding.FACE_PLATE, "0.032;0.016;0;0.016").near());
-    }
-
-    /** A lean of 0.020 can be halved by a shift, to 0.010 off either way, and just comes in; one of 0.022 cannot. */
-    @Test
-    void onAFacePlateALeanThatNoShiftBringsInIsPackedFirst() {
-        TruingUp packed = two(Holding.FACE_PLATE, "0.032;0.016;0;0.016", "0.054;0.016;-0.022;0.016");
-        assertEquals(List.of(), packed.near());
-        assertEquals(
-                List.of(Move.Plain.CLEAN_FACES, new Move.Pack(new Eccentricity(mm("0.022"), mm("0")))), packed.far());
-        TruingUp shifted = two(Holding.FACE_PLATE, "0.032;0.016;0;0.016", "0.052;0.016;-0.020;0.016");
-        assertEquals(List.of(), shifted.near());
-        assertEquals(List.of(Move.Plain.EASE_CLAMPS, tap("0.026", "0"), Move.Plain.TIGHTEN_CLAMPS), shifted.far());
-        assertEquals(
-                List.of(Move.Plain.EASE_CLAMPS, tap("0.016", "0"), Move.Plain.TIGHTEN_CLAMPS),
-                two(Holding.FACE_PLATE, "0.032;0.016;0;0.016", "0.032;0.016;0;0.016")
-                        .near());
-    }
-
-    /**
-     * Leaning by 0.016, with an oval of ± 0.003 or ± 0.002 far out: half-way it runs out by 0.016 and what stays, 0.022
-     * or 0.020.
-     */
-    @Test
-    void onAFacePlateWhatStaysCountsWithTheLean() {
-        assertTrue(two(Holding.FACE_PLATE, "0.032;0.016;0;0.016", "0.035;-0.003;-0.029;-0.003")
-                .far()
-                .contains(new Move.Pack(new Eccentricity(mm("0.016"), mm("0")))));
-        assertTrue(two(Holding.FACE_PLATE, "0.032;0.016;0;0.016", "0.034;-0.002;-0.030;-0.002")
-                .far()
-                .contains(tap("0.024", "0")));
-    }
-
-    /**
-     * 0.012 off at one and true at the other is as far off, 0.006, at both when shifted by half; by all of it the other
-     * is 0.012 off.
-     */
-    @Test
-    void onAFacePlateWhatIsTakenFromOneSectionIsNotPutOnTheOther() {
-        String off = "0.024;0.012;0;0.012";
-        String on = "0;0;0;0";
-        List<Move> half = List.of(Move.Plain.EASE_CLAMPS, tap("0.006", "0"), Move.Plain.TIGHTEN_CLAMPS);
-        assertEquals(half, two(Holding.FACE_PLATE, off, on).near());
-        assertEquals(List.of(), two(Holding.FACE_PLATE, off, on).far());
-        assertEquals(half, two(Holding.FACE_PLATE, on, off).far());
-        assertEquals(List.of(), two(Holding.FACE_PLATE, on, off).near());
-    }
-
-    /** As far off to one side near the jaws as to the other far out: shifted it gets no better. */
-    @Test
-    void onAFacePlateALeanAloneIsPackedAway() {
-        TruingUp advice = two(Holding.FACE_PLATE, "0.022;0.012;0.002;0.012;0.022", "-0.010;0;0.010;0;0.020");
-        assertEquals(
-                List.of(Move.Plain.CLEAN_FACES, new Move.Pack(new Eccentricity(mm("-0.020"), mm("0")))), advice.far());
-        assertEquals(List.of(), advice.near());
-    }
-
     /**
      * 0.006 off at both is 0.012, inside near the jaws; far out an oval of 0.010 comes to it. Nothing leans, so the
      * work is shifted.
@@ -327,61 +234,5 @@ class TruingUpTest {
         assertEquals(holding == Holding.FOUR_JAW, advice.near().stream().anyMatch(Move.Jaw.class::isInstance));
         assertFalse(advice.far().stream().anyMatch(Move.Jaw.class::isInstance));
         assertEquals(TruingUp.Case.MOVE, advice.state());
-    }
-
-    /** An oval of ± 0.0105 leaves 0.021 over; of ± 0.010 the limit itself, which can still be reached. */
-    @ParameterizedTest
-    @EnumSource(Holding.class)
-    void whatIsFormAloneIsNotMoved(Holding holding) {
-        TruingUp form = one(holding, "0.026;-0.0105;-0.005;-0.0105");
-        assertEquals(new TruingUp(TruingUp.Case.FORM, List.of(), List.of(), mm("0.021")), form);
-        TruingUp reachable = one(holding, "0.026;-0.010;-0.006;-0.010");
-        assertEquals(TruingUp.Case.MOVE, reachable.state());
-        assertEquals(mm("0.020"), reachable.formLeft());
-    }
-
-    @Test
-    void formInEitherSectionIsEnough() {
-        String form = "0.026;-0.0105;-0.005;-0.0105";
-        assertEquals(
-                TruingUp.Case.FORM,
-                two(Holding.FOUR_JAW, form, "0.032;0.016;0;0.016").state());
-        assertEquals(
-                TruingUp.Case.FORM,
-                two(Holding.FOUR_JAW, "0.032;0.016;0;0.016", form).state());
-    }
-
-    /** A burr between the readings: 0.040 over the turn, of which 2 · 0.005 is off centre. */
-    @Test
-    void aBurrThatOnlyTheSweepFoundIsForm() {
-        assertEquals(
-                new TruingUp(TruingUp.Case.FORM, List.of(), List.of(), mm("0.030")),
-                one(Holding.FOUR_JAW, "0.010;0.005;0;0.005;0.040"));
-    }
-
-    /**
-     * 0.001 off each way, 0.0014 in all and under a tenth of the limit, and an oval of ± 0.010: 0.022 over the points.
-     */
-    @ParameterizedTest
-    @EnumSource(Holding.class)
-    void nothingWorthMovingIsNothingToMove(Holding holding) {
-        assertEquals(
-                new TruingUp(TruingUp.Case.NOTHING_TO_MOVE, List.of(), List.of(), mm("0.020")),
-                one(holding, "0.011;-0.009;0.009;-0.011"));
-    }
-
-    /** Points may swing two last places further than the sweep, no more. */
-    @Test
-    void pointsThatSwingFurtherThanTheTurnContradictIt() {
-        assertEquals(
-                TruingUp.Case.MOVE,
-                one(Holding.FOUR_JAW, "0.032;0.016;0;0.016;0.030").state());
-        TruingUp contradiction = one(Holding.FOUR_JAW, "0.032;0.016;0;0.016;0.0299");
-        assertEquals(TruingUp.Case.CONTRADICTION, contradiction.state());
-        assertEquals(List.of(), contradiction.near());
-        assertEquals(
-                TruingUp.Case.CONTRADICTION,
-                two(Holding.FOUR_JAW, "0.032;0.016;0;0.016", "0.032;0.016;0;0.016;0.0299")
-                        .state());
     }
 }
