@@ -3,54 +3,25 @@ package org.tenthwise.app.text;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.time.OffsetDateTime;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Clamping;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.Cutting;
-import org.tenthwise.model.plan.Feature;
-import org.tenthwise.model.plan.Operation;
-import org.tenthwise.model.plan.PartId;
-import org.tenthwise.model.plan.Place;
-import org.tenthwise.model.plan.Plan;
-import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.SizeModifier;
-import org.tenthwise.model.plan.Step;
-import org.tenthwise.model.plan.TemperatureAsked;
-import org.tenthwise.model.quantity.Unit;
-import org.tenthwise.model.quantity.Written;
-import org.tenthwise.model.record.Line;
-import org.tenthwise.model.record.Sheet;
-import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
-import org.tenthwise.model.run.Run;
 import org.tenthwise.model.run.StepEvent;
-import org.tenthwise.model.tolerance.Limits;
-import org.tenthwise.model.words.Words;
 
 /** What is said of the next cut. Every figure by hand from the limits and the sizes beside it. */
-class CutAdviceTest {
-
-    private static final Words WORDS = Words.of(Locale.ENGLISH);
-    private static final String BORE = "BORE 30.000 30.021 0";
-    private static final String HOLDS = " With the same edge, about as deep; else take half, measure, take the rest.";
-
-    private final List<Event> events = new ArrayList<>();
+class CutAdviceTest extends WorkBeingCut {
 
     @ParameterizedTest
     @CsvSource(
@@ -177,136 +148,6 @@ class CutAdviceTest {
                 advice("BORE 30.000 30.021 0.003", 2));
     }
 
-    @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
-        # register | before | after  | what is said: asked 0.156 for 29.854, and then 30.0105 less what is there
-        DIAMETER | 29.854 | 29.997 | Asked 0.156, came off 0.143. Change the X offset by +0.013 mm, counted in diameters.
-        RADIUS   | 29.854 | 29.994 | Asked 0.078, came off 0.070. Change the X offset by +0.008 mm, counted in radii.
-        DIAMETER | 29.854 | 29.854 | Asked 0.156, came off 0.000. Find out why before the next cut. If that change is in the control already, change no more: it would come off twice. If it is not: Change the X offset by +0.156 mm, counted in diameters.
-        RADIUS   | 29.854 | 29.932 | Asked 0.078, came off 0.039. Half of it: if all was typed, the X offset counts diameters. Change the X offset by +0.039 mm, counted in radii.
-        """)
-    void fromTheSecondCutOnItIsSaidWhatCameOffAndWhatIsTakenForGranted(
-            Register register, String before, String after, String said) {
-        counts(register);
-        read(before);
-        events.add(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT));
-        read(after);
-        assertEquals(said + HOLDS, advice(BORE, 1));
-    }
-
-    /** From 29.950, 0.071 at most. */
-    @Test
-    void whereNothingCameOffOfTheMostThatMightThatIsAskedAboutBeforeItIsToldAgain() {
-        counts(Register.DIAMETER);
-        read("29.800 29.950");
-        events.add(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT));
-        read("29.800 29.950");
-        assertEquals(
-                "Asked at most 0.071, came off 0.000. Find out why before the next cut. Uneven by 0.150 mm: no even "
-                        + "cut brings every place in."
-                        + " If that change is in the control already, change no more: it would come off twice. If "
-                        + "it is not:"
-                        + " Change the X offset by +0.071 mm at most, counted in diameters: more scraps a place.",
-                advice(BORE, 2));
-    }
-
-    /**
-     * Asked on diameter from 29.990 to a third into the limits, 30.100: 0.110. What is typed into a register of radii
-     * takes off 0.220.
-     */
-    @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
-        DIAMETER | 29.990 | 30.210 | Asked 0.110, came off 0.220. Twice as much: if no more was typed, the X offset counts radii. Put the machine right before the next cut.
-        DIAMETER | 29.990 | 30.188 | Asked 0.110, came off 0.198. Twice as much: if no more was typed, the X offset counts radii. Put the machine right before the next cut.
-        DIAMETER | 29.990 | 30.187 | ''
-        DIAMETER | 29.990 | 30.100 | ''
-        RADIUS   | 29.990 | 30.210 | ''
-        """)
-    void whereTwiceAsMuchCameOffTheRegisterCountsRadiiAndThatIsSaidOfWorkInSizeToo(
-            Register register, String before, String after, String said) {
-        events.add(new Event.MachineKnown("Lathe 4", register, Aim.ByLimits.THIRD));
-        read(before);
-        events.add(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT));
-        read(after);
-        assertEquals(said, advice("BORE 30.0 30.3 0", 1));
-    }
-
-    /** 29.854 and 0.156 would be 30.010; it took 0.312. Of 0.040 nothing is told: from 29.970 to 30.010. */
-    @ParameterizedTest
-    @CsvSource({"29.854, 30.166, true", "29.970, 30.050, false"})
-    void whereTwiceAsMuchScrappedTheWorkThatIsSaidBesideWhoSigns(String before, String after, boolean said) {
-        counts(Register.DIAMETER);
-        read(before);
-        events.add(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT));
-        read(after);
-        assertTrue(advice(BORE, 1).startsWith(WORDS.say("next.fail.drawing")));
-        assertEquals(said, advice(BORE, 1).contains("Twice as much"));
-    }
-
-    /** Half of the 0.021 is 0.0105: 0.011 less than before the cut is a wrong reading, 0.010 can still be the gauge. */
-    @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
-        BORE 30.000 30.021 0     | 29.960 | 29.949 | 0.011
-        BORE 30.000 30.021 0.003 | 30.002 | 29.949 | 0.053
-        DIAMETER 47.980 48.000 0 | 48.027 | 48.110 | 0.083
-        """)
-    void afterACutThatLeftMoreMetalNoAmountIsTold(String size, String before, String after, String more) {
-        counts(Register.DIAMETER);
-        read(before);
-        events.add(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT));
-        read(after);
-        assertEquals(
-                "By the readings the cut left " + more
-                        + " mm more metal than there was: one of them is wrong. Read again before any cut;"
-                        + " if it stays so, strike out what was read before the cut.",
-                advice(size, 1));
-    }
-
-    @Test
-    void aLittleMoreMetalIsTheGaugeAndIsTold() {
-        counts(Register.DIAMETER);
-        read("29.990");
-        events.add(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT));
-        read("29.980");
-        assertEquals(
-                "Asked 0.020, came off −0.010. Change the X offset by +0.030 mm, counted in diameters." + HOLDS,
-                advice(BORE, 1));
-    }
-
-    /** Three places took off 0.143, 0.143 and 0.144: 0.14333 in the mean, in the places that were read. */
-    @Test
-    void aMeanIsToldInThePlacesThatWereRead() {
-        counts(Register.DIAMETER);
-        read("29.854 29.854 29.854");
-        events.add(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT));
-        read("29.997 29.997 29.998");
-        assertEquals(
-                "Asked 0.156, came off 0.143. Change the X offset by +0.013 mm, counted in diameters." + HOLDS,
-                advice(BORE, 3));
-    }
-
-    @Test
-    void ofSeveralCutsTheLastIsTold() {
-        counts(Register.DIAMETER);
-        read("29.700");
-        events.add(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT));
-        read("29.900");
-        events.add(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT));
-        read("29.990");
-        assertEquals(
-                "Asked 0.110, came off 0.090. Change the X offset by +0.020 mm, counted in diameters." + HOLDS,
-                advice(BORE, 1));
-    }
-
     /** Light or not: work that was let go to be read stands in the chuck anew. */
     @Test
     void aLightCutOfWorkReadReleasedIsTruedUpBeforeIt() {
@@ -325,88 +166,5 @@ class CutAdviceTest {
                         .of(line("BORE 30.000 30.021 0.003", 1, Optional.of(Clamping.CLAMPED))
                                 .finding())
                         .get(0));
-    }
-
-    private void counts(Register register) {
-        if (register != null) {
-            events.add(new Event.MachineKnown("Lathe 4", register, Aim.ByLimits.MIDDLE));
-        }
-    }
-
-    private void read(String sizes) {
-        String[] figures = sizes.split(" ");
-        for (int i = 0; i < figures.length; i++) {
-            events.add(new StepEvent.ReadingTaken(
-                    1, check(BORE, figures.length).slots().get(i).key(), mm(figures[i])));
-        }
-    }
-
-    private String advice(String size, int places) {
-        return new Advice(WORDS).next(line(size, places, Optional.empty()));
-    }
-
-    private Line line(String size, int places, Optional<Clamping> clamping) {
-        return line(check(size, places), clamping);
-    }
-
-    private Line line(SizeCheck check, Optional<Clamping> clamping) {
-        Step step = new Step(
-                1,
-                10,
-                "Size",
-                "",
-                "",
-                Optional.empty(),
-                List.of(),
-                Optional.empty(),
-                check,
-                TemperatureAsked.NEVER,
-                check.usualClass(),
-                clamping);
-        Plan plan = new Plan(
-                new PartId("X-1", "A"),
-                "1",
-                "Trial",
-                "",
-                "",
-                Unit.MILLIMETRE,
-                "",
-                List.of(new Operation(10, "All")),
-                List.of(step),
-                Optional.empty(),
-                new PlanSource("", ""),
-                Optional.empty());
-        List<Event> all = Stream.concat(
-                        Stream.of(new Event.Begun(plan.part(), "1", "", "Lathe 4", plan.source())), events.stream())
-                .toList();
-        List<Entry> entries = new ArrayList<>();
-        all.forEach(event -> entries.add(new Entry(
-                entries.size() + 1, "r", OffsetDateTime.parse("2026-11-25T07:31:00+01:00"), "Setter 1", event)));
-        return Sheet.of(plan, new Run(entries)).line(1);
-    }
-
-    private static SizeCheck check(String size, int places) {
-        String[] parts = size.split(" ");
-        Cutting cutting = new Cutting(
-                Optional.empty(), parts.length > 4 ? Optional.of(mm(parts[4])) : Optional.empty(), Optional.empty());
-        return new SizeCheck(
-                Feature.valueOf(parts[0]),
-                Limits.between(mm(parts[1]), mm(parts[2])),
-                Stream.iterate(1, i -> i + 1)
-                        .limit(places)
-                        .map(i -> Place.named("place " + i))
-                        .toList(),
-                1,
-                Combine.EACH,
-                true,
-                mm(parts[3]),
-                new Check.Means(GaugeKind.MICROMETER, Optional.empty(), Optional.empty()),
-                cutting,
-                Optional.empty(),
-                Contact.SQUARE);
-    }
-
-    private static Written mm(String figure) {
-        return new Written(figure, Unit.MILLIMETRE);
     }
 }

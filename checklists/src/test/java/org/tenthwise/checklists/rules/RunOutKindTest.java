@@ -2,8 +2,8 @@ package org.tenthwise.checklists.rules;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
-import static org.tenthwise.checklists.rules.PlanReaderTest.HEAD;
-import static org.tenthwise.checklists.rules.PlanReaderTest.check;
+import static org.tenthwise.checklists.rules.PlanText.HEAD;
+import static org.tenthwise.checklists.rules.PlanText.check;
 
 import java.math.BigDecimal;
 import java.util.List;
