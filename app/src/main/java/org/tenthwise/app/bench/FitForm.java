@@ -23,10 +23,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.ZoneBars;
+import org.tenthwise.app.sums.Input;
 import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.app.sums.SumValue;
@@ -45,6 +45,7 @@ final class FitForm implements BenchForm {
     private static final String HOLE_GRADE = "hole_grade";
     private static final String SHAFT_LETTER = "shaft_letter";
     private static final String SHAFT_GRADE = "shaft_grade";
+    private static final List<Input<Length>> TYPED = List.of(BORE_GREATEST, BORE_LEAST, PLUG_GREATEST, PLUG_LEAST);
     private static final List<Output<Length>> DRAWN =
             List.of(BORE_GREATEST_FOUND, BORE_LEAST_FOUND, PLUG_GREATEST_FOUND, PLUG_LEAST_FOUND);
 
@@ -78,9 +79,7 @@ final class FitForm implements BenchForm {
                     ZoneFields.letter(SHAFT_LETTER, false),
                     ZoneFields.grade(SHAFT_GRADE, false)));
         } else {
-            Stream.of(BORE_GREATEST, BORE_LEAST, PLUG_GREATEST, PLUG_LEAST)
-                    .map(size -> FormField.of(size).must())
-                    .forEach(fields::add);
+            TYPED.stream().map(size -> FormField.of(size).must()).forEach(fields::add);
         }
         fields.add(FormField.ofTheForm(WARM, "no", "yes"));
         if (filled.is(WARM, "yes")) {
@@ -127,62 +126,49 @@ final class FitForm implements BenchForm {
         return List.of(KIND, CLEARANCE_LEAST, CLEARANCE_GREATEST);
     }
 
+    /** Where the answer says nothing of the sizes, zones are not drawn. */
     @Override
     public Optional<Picture> picture(FormValues filled, SumResult result, AnswerFormat format) {
-        return result.find(CLEARANCE_GREATEST)
-                .flatMap(most -> result.find(CLEARANCE_LEAST)
-                        .map(least -> filled.is(BY, ZONES)
-                                ? zones(filled, result, format, most, least)
-                                : sizes(filled, format, most, least)))
-                .flatMap(picture -> picture);
+        boolean zones = filled.is(BY, ZONES);
+        List<Length> sizes = (zones
+                        ? DRAWN.stream().map(result::find)
+                        : TYPED.stream().map(size -> filled.length(size)))
+                .flatMap(Optional::stream)
+                .toList();
+        Optional<Length> nominal = filled.length(DIAMETER).filter(any -> zones);
+        return sizes.size() < TYPED.size()
+                ? Optional.empty()
+                : result.find(CLEARANCE_GREATEST).flatMap(most -> result.find(CLEARANCE_LEAST)
+                        .map(least -> drawn(format, sizes, nominal, most, least)));
     }
 
-    private static Optional<Picture> sizes(FormValues filled, AnswerFormat format, Length most, Length least) {
-        return filled.length(BORE_GREATEST).flatMap(boreMost -> filled.length(BORE_LEAST)
-                .flatMap(boreLeast -> filled.length(PLUG_GREATEST).flatMap(plugMost -> filled.length(PLUG_LEAST)
-                        .map(plugLeast -> drawn(
-                                format,
-                                new Length[] {boreMost, boreLeast, plugMost, plugLeast},
-                                Optional.empty(),
-                                most,
-                                least)))));
-    }
-
-    /** Where the answer says nothing of the sizes, the zones are not drawn. */
-    private static Optional<Picture> zones(
-            FormValues filled, SumResult result, AnswerFormat format, Length most, Length least) {
-        return result.find(BORE_GREATEST_FOUND).flatMap(boreMost -> result.find(BORE_LEAST_FOUND)
-                .flatMap(boreLeast -> result.find(PLUG_GREATEST_FOUND).flatMap(plugMost -> result.find(PLUG_LEAST_FOUND)
-                        .map(plugLeast -> drawn(
-                                format,
-                                new Length[] {boreMost, boreLeast, plugMost, plugLeast},
-                                filled.length(DIAMETER),
-                                most,
-                                least)))));
-    }
-
+    /** @param sizes of bore and plug, the greatest of each first */
     private static Picture drawn(
-            AnswerFormat format, Length[] sizes, Optional<Length> nominal, Length most, Length least) {
-        ZoneBars.Bar bore = new ZoneBars.Bar(
-                format.words().say("bench.bore"),
-                true,
-                nominal.orElse(sizes[1]),
-                Optional.of(format.sized(sizes[0])),
-                Optional.of(format.sized(sizes[1])));
-        ZoneBars.Bar plug = new ZoneBars.Bar(
-                format.words().say("bench.plug"),
-                false,
-                nominal.orElse(sizes[1]),
-                Optional.of(format.sized(sizes[2])),
-                Optional.of(format.sized(sizes[3])));
+            AnswerFormat format, List<Length> sizes, Optional<Length> nominal, Length most, Length least) {
+        Length line = nominal.orElse(sizes.get(1));
         return new ZoneBars(
-                List.of(bore, plug),
-                nominal.map(format::sized).map(line -> "⌀" + line.figures()),
+                List.of(
+                        bar("bench.bore", true, line, sizes.get(0), sizes.get(1), format),
+                        bar("bench.plug", false, line, sizes.get(2), sizes.get(3), format)),
+                nominal.map(format::sized).map(size -> "⌀" + size.figures()),
                 List.of(
                         new ZoneBars.Between(
-                                format.words().say("bench.play.most"), sizes[3], sizes[0], format.signed(most)),
+                                format.words().say("bench.play.most"), sizes.get(3), sizes.get(0), format.signed(most)),
                         new ZoneBars.Between(
-                                format.words().say("bench.play.least"), sizes[2], sizes[1], format.signed(least))),
+                                format.words().say("bench.play.least"),
+                                sizes.get(2),
+                                sizes.get(1),
+                                format.signed(least))),
                 format.words().say("bench.picture.fit", format.signed(least), format.signed(most)));
+    }
+
+    private static ZoneBars.Bar bar(
+            String name, boolean inside, Length from, Length greatest, Length least, AnswerFormat format) {
+        return new ZoneBars.Bar(
+                format.words().say(name),
+                inside,
+                from,
+                Optional.of(format.sized(greatest)),
+                Optional.of(format.sized(least)));
     }
 }
