@@ -34,6 +34,9 @@ public final class EntryText {
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .build();
 
+    /** What bytes that are not UTF-8 are read as; it may have been typed, too. */
+    private static final char STANDS_FOR_NO_SIGN = '\uFFFD';
+
     private EntryText() {}
 
     /** @throws IllegalArgumentException for an event of an unknown kind, which is kept and never written */
@@ -93,6 +96,10 @@ public final class EntryText {
     }
 
     private static String decoded(byte[] body) throws UnreadableEntry {
+        String text = new String(body, UTF_8);
+        if (text.indexOf(STANDS_FOR_NO_SIGN) < 0) {
+            return text;
+        }
         try {
             return UTF_8.newDecoder().decode(ByteBuffer.wrap(body)).toString();
         } catch (CharacterCodingException e) {

@@ -2,17 +2,14 @@ package org.tenthwise.app.store;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.HashSet;
 import java.util.Optional;
-import java.util.Set;
 import org.tenthwise.model.words.Message;
 import org.tenthwise.model.words.Word;
 
-/** Takes the fields of a JSON object one by one and notices what is missing and what is left over. */
+/** Takes the fields out of a JSON object one by one and notices what is missing and what is left over. */
 final class JsonFields {
 
     private final ObjectNode object;
-    private final Set<String> taken = new HashSet<>();
 
     JsonFields(ObjectNode object) {
         this.object = object;
@@ -90,19 +87,17 @@ final class JsonFields {
 
     /** Says that nothing more is expected. */
     void end() throws UnreadableEntry {
-        for (var names = object.fieldNames(); names.hasNext(); ) {
-            String name = names.next();
-            if (!taken.contains(name)) {
-                throw new UnreadableEntry(Message.of("entry.key-unknown", name));
-            }
+        if (!object.isEmpty()) {
+            throw new UnreadableEntry(
+                    Message.of("entry.key-unknown", object.fieldNames().next()));
         }
     }
 
     private JsonNode value(String key) throws UnreadableEntry {
-        taken.add(key);
-        if (!object.has(key)) {
+        JsonNode value = object.remove(key);
+        if (value == null) {
             throw new UnreadableEntry(Message.of("entry.key-missing", key));
         }
-        return object.get(key);
+        return value;
     }
 }
