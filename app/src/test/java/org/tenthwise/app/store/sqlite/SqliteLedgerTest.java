@@ -54,6 +54,25 @@ class SqliteLedgerTest extends LedgerContract {
         }
     }
 
+    /** As where a backup is put back under a client that is open: what is said to be saved must lie in that file. */
+    @Test
+    void nothingIsSaidToBeSavedOnceAnotherFileLiesInThePlaceOfTheStore() throws Exception {
+        Path backup = folder.resolve("backup.db");
+        try (Ledger ledger = new SqliteStores().open(store())) {
+            Sample.begin(ledger, "run-1");
+            new SqliteStores().copy(store(), backup);
+            Files.delete(store());
+            assertThrows(CouldNotSave.class, () -> Sample.read(ledger, "run-1", "35.010"));
+            new SqliteStores().copy(backup, store());
+            assertThrows(CouldNotSave.class, () -> Sample.read(ledger, "run-1", "35.020"));
+            assertThrows(CouldNotOpen.class, () -> new SqliteStores().open(store()), "the other is still open");
+        }
+        try (Ledger ledger = new SqliteStores().open(store())) {
+            assertEquals(2, Sample.read(ledger, "run-1", "35.030").seq());
+            assertTrue(ledger.verify().whole());
+        }
+    }
+
     @Test
     void ofSeveralEntriesNoneIsAddedWhereOneIsRefused() throws Exception {
         try (Ledger ledger = new SqliteStores().open(store())) {
