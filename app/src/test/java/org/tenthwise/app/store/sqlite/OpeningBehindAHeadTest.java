@@ -70,8 +70,8 @@ class OpeningBehindAHeadTest {
             assertEquals(CouldNotOpen.Reason.DAMAGED, found.reason());
             assertEquals(
                     "store.db was closed: it is not whole. Entry 2 is not as it was written: its text does not give "
-                            + "its hash. Nothing more is written to it. Take a copy of it from before, or start a new "
-                            + "store.",
+                            + "its hash. Nothing more is written to it. Take out of it what still chains with the "
+                            + "command \"salvage\", or go on from a backup with \"restore\".",
                     found.getMessage());
         }
     }

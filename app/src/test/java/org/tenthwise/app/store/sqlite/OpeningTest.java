@@ -140,7 +140,8 @@ class OpeningTest {
                 way,
                 Reason.DAMAGED,
                 "store.db was not opened: it is damaged. It was left as it is. "
-                        + "Take a copy of it from before, or start a new store.");
+                        + "Take out of it what still chains with the command \"salvage\", or go on from a backup "
+                        + "with \"restore\".");
     }
 
     @Test

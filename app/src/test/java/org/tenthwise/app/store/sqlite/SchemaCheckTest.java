@@ -62,7 +62,8 @@ class SchemaCheckTest {
         CouldNotOpen refusal = assertThrows(CouldNotOpen.class, () -> new SqliteStores().open(store));
         assertEquals(
                 "store.db was not opened: it is not whole. " + said
-                        + " It was left as it is. Take a copy of it from before, " + "or start a new store.",
+                        + " It was left as it is. Take out of it what still chains with the command \"salvage\", or go "
+                        + "on from a backup with \"restore\".",
                 refusal.getMessage());
         assertArrayEquals(before, Files.readAllBytes(store));
     }
