@@ -4,7 +4,6 @@ import com.ibm.icu.text.MessagePattern;
 import com.ibm.icu.text.MessagePattern.Part;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * One text, parsed once by ICU. Its own formatter would group the digits of a number and round it, and a figure of this
@@ -13,6 +12,9 @@ import java.util.Optional;
 final class Phrase {
 
     private static final String ANY = "other";
+
+    /** A text that begins and ends, and has nothing to be filled in or left out between. */
+    private static final int NO_GAP = 2;
 
     private final String key;
     private final MessagePattern pattern;
@@ -23,6 +25,9 @@ final class Phrase {
     }
 
     String say(Map<String, Object> values, Words words) {
+        if (pattern.countParts() == NO_GAP) {
+            return pattern.getPatternString();
+        }
         StringBuilder out = new StringBuilder();
         append(0, values, "", words, out);
         return out.toString();
@@ -53,10 +58,13 @@ final class Phrase {
 
     private void fill(int gap, Map<String, Object> values, Words words, StringBuilder out) {
         String name = pattern.getSubstring(pattern.getPart(gap + 1));
-        Object value = Optional.ofNullable(values.get(name))
-                .or(() -> pattern.getPartType(gap + 1) == Part.Type.ARG_NAME ? words.named(name) : Optional.empty())
-                .orElseThrow(
-                        () -> new IllegalArgumentException("Nothing is given for gap %s of %s".formatted(name, key)));
+        Object value = values.get(name);
+        if (value == null && pattern.getPartType(gap + 1) == Part.Type.ARG_NAME) {
+            value = words.named(name).orElse(null);
+        }
+        if (value == null) {
+            throw new IllegalArgumentException("Nothing is given for gap %s of %s".formatted(name, key));
+        }
         String shown = words.show(value);
         switch (pattern.getPart(gap).getArgType()) {
             case NONE -> out.append(shown);
