@@ -81,6 +81,16 @@ public record FormValues(Unit unit, Map<String, String> texts) {
         return with(input.key(), text);
     }
 
+    /** As it is where there is nothing to fill in. */
+    FormValues with(Input<?> input, Optional<String> text) {
+        return text.map(there -> with(input, there)).orElse(this);
+    }
+
+    /** A length as it is written, if it is in the unit of the form; as it is where there is none. */
+    FormValues withWritten(Input<?> input, Optional<Written> length) {
+        return with(input, length.map(there -> typed(there, unit)));
+    }
+
     public FormValues with(String id, String text) {
         Map<String, String> others = new HashMap<>(texts);
         others.put(id, text);
@@ -90,6 +100,11 @@ public record FormValues(Unit unit, Map<String, String> texts) {
     /** The same figures in the other unit. */
     public FormValues in(Unit other) {
         return new FormValues(other, texts);
+    }
+
+    /** As it is written, if that is in {@code unit}. */
+    static String typed(Written length, Unit unit) {
+        return length.unit() == unit ? length.text() : typed(length.length(), unit);
     }
 
     /** A length as it would be typed, to as many places as can be. */

@@ -35,6 +35,7 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.tolerance.Limit;
 import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.words.Word;
 
 /** The even cut that brings every size in, as the register counts it, or what may come off at the most. */
 final class NextCutForm implements BenchForm {
@@ -43,8 +44,6 @@ final class NextCutForm implements BenchForm {
     static final String OUTSIDE = "outside";
     static final String AIM_BY = "aim_by";
     static final String SIZE = "size";
-    static final String DIAMETER = "diameter";
-    static final String RADIUS = "radius";
 
     @Override
     public BenchKind kind() {
@@ -139,7 +138,7 @@ final class NextCutForm implements BenchForm {
 
     private static Optional<SizePicture.Cut> cut(
             FormValues filled, SumResult result, AnswerFormat format, Length lower, Length upper) {
-        Register register = filled.is(REGISTER, RADIUS) ? Register.RADIUS : Register.DIAMETER;
+        Register register = filled.is(REGISTER, Word.of(Register.RADIUS)) ? Register.RADIUS : Register.DIAMETER;
         return result.find(OFFSET_CHANGE)
                 .map(change -> new SizePicture.Cut(
                         format.sized(aim(filled, lower, upper)),

@@ -5,7 +5,6 @@ import java.math.RoundingMode;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,9 +30,9 @@ import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.OverWiresCheck;
-import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.SizeCheck;
+import org.tenthwise.model.plan.ThermalData;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.TemperatureScale;
@@ -51,6 +50,7 @@ import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.thread.ThreadDesignation;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.tolerance.Origin;
+import org.tenthwise.model.words.Word;
 
 /**
  * What the step in hand knows already, filled into the sums it belongs to.
@@ -130,33 +130,28 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
 
     private static FormValues size(State state, SizeFinding finding, FormValues empty) {
         SizeCheck size = finding.check();
-        FormValues filled = empty.with(
-                CutInputs.SIDE, size.feature() == Feature.DIAMETER ? NextCutForm.OUTSIDE : NextCutForm.INSIDE);
-        filled = size.limits().lower().isPresent()
-                ? filled.with(CutInputs.LOWER, size.limits().lower().get().text())
-                : filled;
-        filled = size.limits().upper().isPresent()
-                ? filled.with(CutInputs.UPPER, size.limits().upper().get().text())
-                : filled;
-        filled = size.guardBand().length().signum() > 0
-                ? filled.with(NextCutSum.GUARD_BAND, text(size.guardBand(), filled.unit()))
-                : filled;
         Combine bound = size.isOne() ? size.combine() : Combine.EACH;
-        filled = COMBINED.containsKey(bound) ? filled.with(NextCutSum.COMBINE, COMBINED.get(bound)) : filled;
-        filled = aim(size.cutting().aim().or(state.sheet().run()::usualAim).orElse(Aim.ByLimits.MIDDLE), filled);
-        Optional<Register> register = state.sheet().run().register().filter(any -> size.isTurned());
-        filled = register.isPresent()
-                ? filled.with(
+        FormValues filled = aim(
+                        size.cutting().aim().or(state.sheet().run()::usualAim).orElse(Aim.ByLimits.MIDDLE), empty)
+                .with(CutInputs.SIDE, size.feature() == Feature.DIAMETER ? NextCutForm.OUTSIDE : NextCutForm.INSIDE)
+                .with(CutInputs.LOWER, size.limits().lower().map(Written::text))
+                .with(CutInputs.UPPER, size.limits().upper().map(Written::text))
+                .withWritten(
+                        NextCutSum.GUARD_BAND,
+                        Optional.of(size.guardBand())
+                                .filter(band -> band.length().signum() > 0))
+                .with(NextCutSum.COMBINE, Optional.ofNullable(COMBINED.get(bound)))
+                .with(
                         CutInputs.REGISTER,
-                        register.get() == Register.RADIUS ? NextCutForm.RADIUS : NextCutForm.DIAMETER)
-                : filled;
-        filled = size.cutting().leastCut().isPresent()
-                ? filled.with(
-                        NextCutSum.LEAST_CUT, text(size.cutting().leastCut().get(), filled.unit()))
-                : filled;
-        filled = filled.with(
-                NextCutSum.OFFSET_STEP,
-                text(size.cutting().stepToCount(size.limits().unit()), filled.unit()));
+                        state.sheet()
+                                .run()
+                                .register()
+                                .filter(any -> size.isTurned())
+                                .map(Word::of))
+                .withWritten(NextCutSum.LEAST_CUT, size.cutting().leastCut())
+                .withWritten(
+                        NextCutSum.OFFSET_STEP,
+                        Optional.of(size.cutting().stepToCount(size.limits().unit())));
         return size.combine() == Combine.RANGE || isNotToBeCutBy(state, finding)
                 ? filled
                 : filled.with(NextCutSum.SIZES, sizes(finding, filled.unit()));
@@ -173,7 +168,7 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
     private static FormValues aim(Aim aim, FormValues filled) {
         if (aim instanceof Aim.Size size) {
             return filled.with(NextCutForm.AIM_BY, NextCutForm.SIZE)
-                    .with(NextCutSum.AIM, text(size.size(), filled.unit()));
+                    .withWritten(NextCutSum.AIM, Optional.of(size.size()));
         }
         return filled.with(NextCutForm.AIM_BY, ((Aim.ByLimits) aim).key());
     }
@@ -187,33 +182,30 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
 
     /** The last size before it was corrected for temperature and contact, and what plan and pass say of heat. */
     private static FormValues warm(State state, FormValues empty) {
-        Map<String, String> texts = new HashMap<>();
         Check check = state.inHand().check();
-        if (check.asSize().isPresent() && check.underWires().isEmpty()) {
-            last(state)
-                    .ifPresent(read -> texts.put(
-                            AtTwentySum.READING.key(),
-                            FormValues.typed(
-                                    read.value()
-                                            .minus(read.forTemperature().orElse(Length.ZERO))
-                                            .minus(read.forContact().orElse(Length.ZERO)),
-                                    empty.unit())));
-            state.sheet().plan().climate().ifPresent(climate -> {
-                texts.put(
-                        AtTwentySum.PART_ALPHA.key(),
-                        climate.part().expansion().millionths().toPlainString());
-                texts.put(
-                        AtTwentySum.GAUGE_ALPHA.key(),
-                        climate.gauge().expansion().millionths().toPlainString());
-            });
-            state.pass()
-                    .temperature(MeasuredBody.PART)
-                    .ifPresent(read -> texts.put(AtTwentySum.PART_TEMP.key(), celsius(read)));
-            state.pass()
-                    .temperature(MeasuredBody.GAUGE)
-                    .ifPresent(read -> texts.put(AtTwentySum.GAUGE_TEMP.key(), celsius(read)));
+        if (check.asSize().isEmpty() || check.underWires().isPresent()) {
+            return empty;
         }
-        return new FormValues(empty.unit(), texts);
+        Optional<ThermalData> climate = state.sheet().plan().climate();
+        return empty.with(
+                        AtTwentySum.READING,
+                        last(state)
+                                .map(read -> read.value()
+                                        .minus(read.forTemperature().orElse(Length.ZERO))
+                                        .minus(read.forContact().orElse(Length.ZERO)))
+                                .map(read -> FormValues.typed(read, empty.unit())))
+                .with(AtTwentySum.PART_ALPHA, climate.map(ThermalData::part).map(Prefill::millionths))
+                .with(AtTwentySum.GAUGE_ALPHA, climate.map(ThermalData::gauge).map(Prefill::millionths))
+                .with(
+                        AtTwentySum.PART_TEMP,
+                        state.pass().temperature(MeasuredBody.PART).map(Prefill::celsius))
+                .with(
+                        AtTwentySum.GAUGE_TEMP,
+                        state.pass().temperature(MeasuredBody.GAUGE).map(Prefill::celsius));
+    }
+
+    private static String millionths(ThermalData.Growth growth) {
+        return growth.expansion().millionths().toPlainString();
     }
 
     /** The sums of the bench are in °C. */
@@ -250,7 +242,8 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
                                                 .toList()));
         List<String> read = check.bySection().get(0).byAngle().stream()
                 .flatMap(slot -> Optional.ofNullable(state.pass().standing().get(slot.key())).stream())
-                .map(reading -> text(reading.typed(), state.sheet().plan().unit()))
+                .map(reading ->
+                        FormValues.typed(reading.typed(), state.sheet().plan().unit()))
                 .toList();
         return read.isEmpty() || Plausible.spoils(state.line().finding())
                 ? placed
@@ -273,18 +266,14 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
     }
 
     private static FormValues wires(State state, OverWiresCheck check, FormValues empty) {
-        FormValues filled = ThreadFields.fill(empty, check.thread());
-        Optional<Written> wire = state.setting().flatMap(Setting::certified).or(() -> check.with()
-                .reference());
-        filled = wire.isPresent() ? filled.with(WireInputs.WIRE, text(wire.get(), filled.unit())) : filled;
-        filled = check.minorDiameter().isPresent()
-                ? filled.with(
-                        WireInputs.MINOR_DIAMETER, text(check.minorDiameter().get(), filled.unit()))
-                : filled;
-        Optional<Measured> last = last(state);
-        return last.isPresent()
-                ? filled.with(OverWiresSum.OVER_WIRES, text(last.get().reading().typed(), filled.unit()))
-                : filled;
+        return ThreadFields.fill(empty, check.thread())
+                .withWritten(
+                        WireInputs.WIRE,
+                        state.setting().flatMap(Setting::certified).or(() -> check.with()
+                                .reference()))
+                .withWritten(WireInputs.MINOR_DIAMETER, check.minorDiameter())
+                .withWritten(OverWiresSum.OVER_WIRES, last(state).map(read -> read.reading()
+                        .typed()));
     }
 
     private static Optional<FormValues> zone(State state) {
@@ -323,9 +312,5 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
                 ? Optional.empty()
                 : finding.measured().stream()
                         .max(Comparator.comparing(read -> read.reading().entry().seq()));
-    }
-
-    private static String text(Written written, Unit unit) {
-        return written.unit() == unit ? written.text() : FormValues.typed(written.length(), unit);
     }
 }
