@@ -130,7 +130,12 @@ public final class Drawing {
 
     /** In the middle of {@code room}. */
     Box text(Label label, Box room) {
-        return text(label, new Point(room.centreX(), room.centreY()), Anchor.CENTRE);
+        return text(label, room, Anchor.CENTRE);
+    }
+
+    /** Half-way up {@code room}, at its left or right end or in its middle. */
+    Box text(Label label, Box room, Anchor anchor) {
+        return text(label, new Point(room.left() + anchor.across * room.width(), room.centreY()), anchor);
     }
 
     /** @param under what is laid under a backed label */

@@ -2,7 +2,6 @@ package org.tenthwise.app.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * A depth: a block cut open, its face at the right, the floor at the left with the limits as thin lines beside it. Of a
@@ -77,9 +76,8 @@ final class FloorSection {
         drawing.line(recess.get(0), recess.get(1), Stroke.OUTLINE, Role.LINE);
         drawing.line(recess.get(2), recess.get(3), Stroke.OUTLINE, Role.LINE);
         drawing.chain(List.of(recess.get(1), tip(floor), recess.get(2)), Stroke.OUTLINE, Role.LINE);
-        for (Optional<SizePicture.Sized> limit : List.of(picture.lower(), picture.upper())) {
-            limit.ifPresent(sized ->
-                    drawing.down(x(scale.share(sized.size())), upper - 18, lower + 18, Stroke.THIN, Role.LINE));
+        for (SizePicture.Sized limit : picture.limits()) {
+            drawing.down(x(scale.share(limit.size())), upper - 18, lower + 18, Stroke.THIN, Role.LINE);
         }
         drawing.line(recess.get(1), recess.get(2), read ? Stroke.READ : Stroke.OUTLINE, read ? Role.ACCENT : Role.LINE);
         depth(floor);

@@ -71,13 +71,10 @@ record SectionWalls(
 
     /** The limits as thin lines along both surfaces. */
     void limits(Drawing drawing, double from, double to) {
-        for (Optional<SizePicture.Sized> limit : List.of(picture.lower(), picture.upper())) {
-            limit.ifPresent(sized -> {
-                for (boolean above : new boolean[] {true, false}) {
-                    double y = y(scale.share(sized.size()), above);
-                    drawing.across(y, from, to, Stroke.THIN, Role.LINE);
-                }
-            });
+        for (SizePicture.Sized limit : picture.limits()) {
+            double share = scale.share(limit.size());
+            drawing.across(y(share, true), from, to, Stroke.THIN, Role.LINE);
+            drawing.across(y(share, false), from, to, Stroke.THIN, Role.LINE);
         }
     }
 

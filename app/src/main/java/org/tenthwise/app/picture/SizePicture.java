@@ -196,6 +196,11 @@ public record SizePicture(
         }
     }
 
+    /** The lower one first. */
+    List<Sized> limits() {
+        return Stream.of(lower, upper).flatMap(Optional::stream).toList();
+    }
+
     private boolean isSpread() {
         return columns.stream().anyMatch(column -> column.kind() == Kind.SPREAD);
     }

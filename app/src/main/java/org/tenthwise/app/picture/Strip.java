@@ -218,13 +218,10 @@ final class Strip {
     }
 
     private void limits() {
-        List.of(picture.lower(), picture.upper())
-                .forEach(limit -> limit.ifPresent(sized -> drawing.across(
-                        scale.y(sized.size()),
-                        left - ticksWidth(drawing),
-                        isBare() ? right : room.right(),
-                        Stroke.OUTLINE,
-                        Role.INK)));
+        double end = isBare() ? right : room.right();
+        picture.limits()
+                .forEach(limit -> drawing.across(
+                        scale.y(limit.size()), left - ticksWidth(drawing), end, Stroke.OUTLINE, Role.INK));
         picture.cut()
                 .filter(cut -> !scale.isAbove(cut.aim().size())
                         && !scale.isBelow(cut.aim().size()))

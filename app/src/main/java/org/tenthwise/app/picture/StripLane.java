@@ -104,9 +104,7 @@ final class StripLane {
     /** Heights of the limits and of the size judged. */
     private DoubleStream lines() {
         return Stream.concat(
-                        Stream.of(picture.upper(), picture.lower())
-                                .flatMap(Optional::stream)
-                                .map(limit -> scale.y(limit.size())),
+                        picture.limits().stream().map(limit -> scale.y(limit.size())),
                         picture.judged().map(judged -> scale.clamped(judged.size())).stream())
                 .mapToDouble(y -> y);
     }
@@ -161,10 +159,7 @@ final class StripLane {
         complete &= place.isPresent();
         place.ifPresent(box -> {
             free.take(box.grown(2));
-            drawing.text(
-                    box.meets(line(line)) ? label.onGround() : label,
-                    new Point(box.right(), box.centreY()),
-                    Anchor.RIGHT);
+            drawing.text(box.meets(line(line)) ? label.onGround() : label, box, Anchor.RIGHT);
         });
     }
 
@@ -200,7 +195,7 @@ final class StripLane {
         free.place(drawing.width(label), height, List.of(middle))
                 .or(() -> free.nearest(
                         drawing.width(label), height, middle, place -> isOnOneSide(place.y(), from, height / 2)))
-                .ifPresent(box -> drawing.text(label, new Point(box.left(), box.centreY()), Anchor.LEFT));
+                .ifPresent(box -> drawing.text(label, box, Anchor.LEFT));
     }
 
     /**
@@ -208,8 +203,7 @@ final class StripLane {
      * something else.
      */
     private boolean isOnOneSide(double y, double from, double clear) {
-        return Stream.of(picture.lower(), picture.upper())
-                .flatMap(Optional::stream)
+        return picture.limits().stream()
                 .mapToDouble(limit -> scale.y(limit.size()))
                 .allMatch(line -> y < from ? line < y - clear || line >= from : line > y + clear || line <= from);
     }
@@ -234,7 +228,7 @@ final class StripLane {
         if (both.isEmpty()) {
             Point right = new Point(lane.right() - drawing.width(length) / 2, middle.y());
             place(drawing.width(length), drawing.height(length) + 4, List.of(right), right)
-                    .ifPresent(box -> drawing.text(length, new Point(box.right(), box.centreY()), Anchor.RIGHT));
+                    .ifPresent(box -> drawing.text(length, box, Anchor.RIGHT));
         }
         aim(cut.aim());
     }
@@ -256,8 +250,7 @@ final class StripLane {
                 .filter(y -> y >= highest && y <= lowest)
                 .map(y -> new Point(x, y))
                 .toList();
-        free.place(drawing.width(label), height, beside)
-                .ifPresent(box -> drawing.text(label, new Point(box.right(), box.centreY()), Anchor.RIGHT));
+        free.place(drawing.width(label), height, beside).ifPresent(box -> drawing.text(label, box, Anchor.RIGHT));
     }
 
     /** What it means to lie beyond a limit, where there is still room for the words. */
@@ -275,7 +268,7 @@ final class StripLane {
         double width = drawing.width(label);
         if (wanted && !words.isEmpty() && width <= lane.right() - (lane.left() - dimension(drawing))) {
             free.place(width, drawing.lettered(20), List.of(new Point(lane.right() - width / 2, y)))
-                    .ifPresent(box -> drawing.text(label, new Point(box.right(), box.centreY()), Anchor.RIGHT));
+                    .ifPresent(box -> drawing.text(label, box, Anchor.RIGHT));
         }
     }
 }

@@ -3,7 +3,6 @@ package org.tenthwise.app.picture;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
@@ -30,14 +29,14 @@ final class StripScale {
     private final double bottom;
     private final double most;
     private final double least;
-    private final Optional<Length> middle;
+    private final Length middle;
 
     StripScale(SizePicture picture, double top, double bottom) {
         this.unit = picture.unit();
         this.top = top;
         this.bottom = bottom;
         this.width = toleranceWidth(picture);
-        List<Length> limits = limits(picture);
+        List<Length> limits = sizes(picture.limits());
         Length low = Length.least(limits).minus(width.times(BigDecimal.valueOf(BEYOND)));
         Length high = Length.greatest(limits).plus(width.times(BigDecimal.valueOf(BEYOND)));
         Length reach = width.times(BigDecimal.valueOf(NEAR));
@@ -52,14 +51,11 @@ final class StripScale {
         }
         this.least = low.in(unit).doubleValue();
         this.most = high.in(unit).doubleValue();
-        this.middle = Optional.of(Length.mean(limits));
+        this.middle = Length.mean(limits);
     }
 
-    private static List<Length> limits(SizePicture picture) {
-        return Stream.of(picture.lower(), picture.upper())
-                .flatMap(Optional::stream)
-                .map(SizePicture.Sized::size)
-                .toList();
+    private static List<Length> sizes(List<SizePicture.Sized> sized) {
+        return sized.stream().map(SizePicture.Sized::size).toList();
     }
 
     private static List<Length> wanted(SizePicture picture) {
@@ -79,7 +75,7 @@ final class StripScale {
      * With one limit never less than its figures can tell apart.
      */
     private static Length toleranceWidth(SizePicture picture) {
-        List<Length> limits = limits(picture);
+        List<Length> limits = sizes(picture.limits());
         Length between = Length.greatest(limits).minus(Length.least(limits));
         if (between.signum() > 0) {
             return between;
@@ -97,8 +93,7 @@ final class StripScale {
 
     /** Ten steps of the last place the limit is written with: lines finer than a tenth of that place say nothing. */
     private static Length leastWidth(SizePicture picture) {
-        String limit =
-                picture.lower().or(picture::upper).orElseThrow().figures().replaceAll("[^0-9.]", "");
+        String limit = picture.limits().get(0).figures().replaceAll("[^0-9.]", "");
         int places = limit.indexOf('.') < 0 ? 0 : limit.length() - limit.indexOf('.') - 1;
         return Length.of(BigDecimal.TEN.scaleByPowerOfTen(-places), picture.unit());
     }
@@ -124,8 +119,7 @@ final class StripScale {
      * How far {@code size} lies from the middle of the limits, in tolerance widths, and never further than 1.4 of them.
      */
     double share(Length size) {
-        double off = size.minus(middle.orElseThrow()).in(unit).doubleValue()
-                / width.in(unit).doubleValue();
+        double off = size.minus(middle).in(unit).doubleValue() / width.in(unit).doubleValue();
         return Math.max(-1.4, Math.min(1.4, off));
     }
 
