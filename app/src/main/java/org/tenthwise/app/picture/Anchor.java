@@ -6,12 +6,9 @@ public enum Anchor {
     CENTRE(0.5, 0.5),
     RIGHT(1, 0.5),
     /** Above the spot. */
-    LEFT_ABOVE(0, 1),
     ABOVE(0.5, 1),
-    RIGHT_ABOVE(1, 1),
     /** Below the spot. */
     LEFT_BELOW(0, 0),
-    BELOW(0.5, 0),
     RIGHT_BELOW(1, 0);
 
     final double across;

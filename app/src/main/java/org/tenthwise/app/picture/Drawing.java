@@ -79,10 +79,6 @@ public final class Drawing {
         pen.stroke(new Shape.Circle(centre, radius), stroke.times(frame.lineScale()), role);
     }
 
-    void arc(Point centre, double radius, double from, double sweep, Stroke stroke, Role role) {
-        pen.stroke(new Shape.Arc(centre, radius, from, sweep), stroke.times(frame.lineScale()), role);
-    }
-
     /** Cut metal: what lies inside an odd number of the outlines. */
     void metal(List<List<Point>> rings) {
         hatch(rings, 45, METAL_SPACING, Stroke.CUT_METAL, Role.HATCH);

@@ -10,7 +10,7 @@ public record Point(double x, double y) {
     /**
      * The spot {@code distance} away at {@code degrees}, counted clockwise from straight up, as a part is looked at.
      */
-    Point polar(double distance, double degrees) {
+    public Point polar(double distance, double degrees) {
         double angle = Math.toRadians(degrees);
         return new Point(x + distance * Math.sin(angle), y - distance * Math.cos(angle));
     }

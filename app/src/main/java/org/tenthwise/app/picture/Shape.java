@@ -14,15 +14,7 @@ public sealed interface Shape {
 
     record Circle(Point centre, double radius) implements Shape {}
 
-    /**
-     * Part of a circle.
-     *
-     * @param from degrees clockwise from straight up
-     * @param sweep degrees, clockwise where positive, within ±360
-     */
-    record Arc(Point centre, double radius, double from, double sweep) implements Shape {}
-
-    /** The least upright rectangle around the shape; of an arc, around its circle. */
+    /** The least upright rectangle around the shape. */
     default Box bounds() {
         if (this instanceof Polyline chain) {
             return new Box(
@@ -31,7 +23,7 @@ public sealed interface Shape {
                     chain.points().stream().mapToDouble(Point::x).max().orElseThrow(),
                     chain.points().stream().mapToDouble(Point::y).max().orElseThrow());
         }
-        Circle circle = this instanceof Arc arc ? new Circle(arc.centre(), arc.radius()) : (Circle) this;
+        Circle circle = (Circle) this;
         Point centre = circle.centre();
         return new Box(centre.x(), centre.y(), centre.x(), centre.y()).grown(circle.radius());
     }

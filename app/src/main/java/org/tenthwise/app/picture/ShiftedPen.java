@@ -22,11 +22,8 @@ record ShiftedPen(Pen pen, double dx, double dy) implements Pen {
         if (shape instanceof Shape.Polyline chain) {
             return new Shape.Polyline(chain.points().stream().map(this::moved).toList(), chain.closed());
         }
-        if (shape instanceof Shape.Circle circle) {
-            return new Shape.Circle(moved(circle.centre()), circle.radius());
-        }
-        Shape.Arc arc = (Shape.Arc) shape;
-        return new Shape.Arc(moved(arc.centre()), arc.radius(), arc.from(), arc.sweep());
+        Shape.Circle circle = (Shape.Circle) shape;
+        return new Shape.Circle(moved(circle.centre()), circle.radius());
     }
 
     private Point moved(Point point) {

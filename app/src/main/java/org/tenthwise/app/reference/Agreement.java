@@ -1,7 +1,5 @@
 package org.tenthwise.app.reference;
 
-import org.tenthwise.model.words.Word;
-
 /** How a figure worked out stands to the one published. */
 public enum Agreement {
 
@@ -9,9 +7,5 @@ public enum Agreement {
     AGREES,
     /** It differs, and the reason is known. */
     ASIDE,
-    DISAGREES;
-
-    public String word() {
-        return Word.of(this);
-    }
+    DISAGREES
 }

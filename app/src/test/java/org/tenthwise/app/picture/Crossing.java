@@ -2,6 +2,7 @@ package org.tenthwise.app.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Whether a line runs through a box. */
 final class Crossing {
@@ -28,18 +29,10 @@ final class Crossing {
             }
             return points;
         }
-        return shape instanceof Shape.Arc arc
-                ? round(arc.centre(), arc.radius(), arc.from(), arc.sweep())
-                : round(((Shape.Circle) shape).centre(), ((Shape.Circle) shape).radius(), 0, 360);
-    }
-
-    private static List<Point> round(Point centre, double radius, double from, double sweep) {
-        List<Point> points = new ArrayList<>();
-        for (int i = 0; i <= CHORDS; i++) {
-            double angle = Math.toRadians(from + sweep * i / CHORDS);
-            points.add(centre.plus(radius * Math.sin(angle), -radius * Math.cos(angle)));
-        }
-        return points;
+        Shape.Circle circle = (Shape.Circle) shape;
+        return IntStream.rangeClosed(0, CHORDS)
+                .mapToObj(i -> circle.centre().polar(circle.radius(), 360.0 * i / CHORDS))
+                .toList();
     }
 
     /** The part of the line between the left and the right edge that is also between the upper and the lower one. */

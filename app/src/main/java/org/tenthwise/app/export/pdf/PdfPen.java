@@ -77,11 +77,8 @@ final class PdfPen implements Pen {
     private void trace(Shape shape) throws IOException {
         if (shape instanceof Shape.Polyline chain) {
             trace(chain);
-        } else if (shape instanceof Shape.Circle circle) {
-            curve(circle.centre(), circle.radius(), 0, 360);
-            page.closePath();
-        } else if (shape instanceof Shape.Arc arc) {
-            curve(arc.centre(), arc.radius(), arc.from(), arc.sweep());
+        } else {
+            trace((Shape.Circle) shape);
         }
     }
 
@@ -96,24 +93,22 @@ final class PdfPen implements Pen {
         }
     }
 
-    /** A round line in four cubic curves, each at most a quarter turn. */
-    private void curve(Point centre, double radius, double from, double sweep) throws IOException {
-        double step = sweep / 4;
-        double reach = radius * QUARTER * Math.tan(Math.toRadians(step) / 4) / Math.tan(Math.PI / 8);
-        Point start = at(centre, radius, from);
+    /** In four cubic curves, a quarter turn each. */
+    private void trace(Shape.Circle circle) throws IOException {
+        double reach = circle.radius() * QUARTER;
+        Point start = at(circle, 0);
         page.moveTo(x(start), y(start));
-        for (int i = 0; i < 4; i++) {
-            double begin = from + i * step;
-            Point one = along(at(centre, radius, begin), begin, reach);
-            Point end = at(centre, radius, begin + step);
-            Point two = along(end, begin + step, -reach);
+        for (int begin = 0; begin < 360; begin += 90) {
+            Point one = along(at(circle, begin), begin, reach);
+            Point end = at(circle, begin + 90);
+            Point two = along(end, begin + 90, -reach);
             page.curveTo(x(one), y(one), x(two), y(two), x(end), y(end));
         }
+        page.closePath();
     }
 
-    private static Point at(Point centre, double radius, double degrees) {
-        double angle = Math.toRadians(degrees);
-        return centre.plus(radius * Math.sin(angle), -radius * Math.cos(angle));
+    private static Point at(Shape.Circle circle, double degrees) {
+        return circle.centre().polar(circle.radius(), degrees);
     }
 
     /** Along the circle, clockwise, from a spot of it. */

@@ -93,10 +93,6 @@ public final class RunListViewModel {
         });
     }
 
-    public boolean closed() {
-        return closed;
-    }
-
     /** Those looked up so far. */
     public ReadOnlyObjectProperty<List<RunRow>> rowsProperty() {
         return rows.getReadOnlyProperty();

@@ -3,7 +3,6 @@ package org.tenthwise.app.ui.picture;
 import java.util.List;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
-import javafx.scene.shape.ArcType;
 import javafx.scene.shape.FillRule;
 import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.shape.StrokeLineJoin;
@@ -48,16 +47,6 @@ public final class CanvasPen implements Pen {
             double across = 2 * circle.radius();
             canvas.strokeOval(
                     circle.centre().x() - circle.radius(), circle.centre().y() - circle.radius(), across, across);
-        } else if (shape instanceof Shape.Arc arc) {
-            double across = 2 * arc.radius();
-            canvas.strokeArc(
-                    arc.centre().x() - arc.radius(),
-                    arc.centre().y() - arc.radius(),
-                    across,
-                    across,
-                    90 - arc.from(),
-                    -arc.sweep(),
-                    ArcType.OPEN);
         }
     }
 

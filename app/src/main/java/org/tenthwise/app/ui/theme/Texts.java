@@ -18,13 +18,6 @@ public final class Texts {
         return label;
     }
 
-    /** Words on one line, which nothing beside them makes narrower. */
-    public static Label line(String text, String... styles) {
-        Label label = label(text, styles);
-        label.setMinWidth(Region.USE_PREF_SIZE);
-        return label;
-    }
-
     /** The class of words in the colour of a verdict. */
     public static String style(VerdictKind verdict) {
         return Word.of(verdict);
