@@ -120,14 +120,10 @@ public final class HomeView extends Screen {
     }
 
     private Key setting(String name, BooleanProperty setting) {
-        Key key = new Key(Key.Kind.PLAIN, words.say("home.setting." + name), () -> setting.set(!setting.get()));
-        key.setId("setting-" + name);
-        key.getStyleClass().add("home-setting");
-        key.setMinWidth(USE_PREF_SIZE);
+        Key key = Key.onward("setting-" + name, words.say("home.setting." + name), () -> setting.set(!setting.get()));
         owns(setting.subscribe(on -> {
             key.showChosen(on);
-            key.accessibleTextProperty().unbind();
-            key.setAccessibleText(on ? words.say("home.setting.on", key.getText()) : key.getText());
+            key.speak(on ? words.say("home.setting.on", key.getText()) : key.getText());
         }));
         return key;
     }

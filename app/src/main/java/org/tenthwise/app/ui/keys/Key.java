@@ -51,7 +51,7 @@ public final class Key extends Button {
         accessibleTextProperty().bind(textProperty());
     }
 
-    /** A small one on a heading or a title, which leads elsewhere. */
+    /** A small one on a heading or a title, which leads elsewhere or sets the look. */
     public static Key onward(String id, String text, Runnable press) {
         Key key = new Key(Kind.PLAIN, text, press);
         key.setId(id);
