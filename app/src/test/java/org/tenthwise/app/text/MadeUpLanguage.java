@@ -25,7 +25,7 @@ import org.tenthwise.model.words.Words;
 public final class MadeUpLanguage {
 
     private static final String PLAIN = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz";
-    private static final String ACCENTED = "ÁḂĆĎÉḞĠĤÍĴĶĹḾŃÓṔɊŔŚŤÚṼŴẊÝŹáḃćďéḟġĥíĵķĺḿńóṕɋŕśťúṽŵẋýź";
+    private static final String ACCENTED = "ÁБĆĎÉФĠĤÍĴĶĹḾŃÓÞŊŔŚŤÚЎŴЖÝŹáбćďéфġĥíĵķĺḿńóþŋŕśťúўŵжýź";
     private static final Pattern WORD = Pattern.compile("[A-Za-z]+");
     private static final Pattern PLAIN_WORD = Pattern.compile("(?<![\\p{L}\\p{N}])[A-Za-z]{3,}(?![\\p{L}\\p{N}])");
     private static final int LONG = 4;
@@ -33,15 +33,24 @@ public final class MadeUpLanguage {
     /** How a date is written is no text: each letter stands for a part of it. */
     private static final Set<String> PATTERNS = Set.of("home.when.date", "home.when.today", "sheet.moment");
 
+    /** Letters of this language alone; English has none of them. */
+    private static final Pattern ACCENTED_WORD = Pattern.compile("[%s]+".formatted(ACCENTED + "ö"));
+
+    private static final Set<String> VOCABULARY = vocabulary();
+
     /** Names, marks and terms of standards: what is data, or is written so in every language. */
     private static final Set<String> DATA = data();
 
     private MadeUpLanguage() {}
 
     public static Words words() {
+        return new Words(Locale.ENGLISH, texts());
+    }
+
+    private static Map<String, String> texts() {
         Map<String, String> texts = new TreeMap<>();
         Words.textsOf("").forEach((key, text) -> texts.put(key, PATTERNS.contains(key) ? text : of(text)));
-        return new Words(Locale.ENGLISH, texts);
+        return texts;
     }
 
     /**
@@ -53,6 +62,22 @@ public final class MadeUpLanguage {
         return plainWords(shown)
                 .filter(word -> !DATA.contains(word) && !data.contains(word))
                 .toList();
+    }
+
+    /** Words in {@code shown} that are parts of others: they did not fit. */
+    public static List<String> broken(String shown) {
+        return ACCENTED_WORD
+                .matcher(shown)
+                .results()
+                .map(MatchResult::group)
+                .filter(word -> !VOCABULARY.contains(word))
+                .toList();
+    }
+
+    private static Set<String> vocabulary() {
+        return texts().values().stream()
+                .flatMap(text -> ACCENTED_WORD.matcher(text).results().map(MatchResult::group))
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     private static Stream<String> plainWords(String text) {

@@ -58,7 +58,8 @@ public abstract class ScreenTest {
         return "";
     }
 
-    private List<Display> displays() {
+    /** What the screens are shown on. */
+    protected List<Display> displays() {
         return isMadeUp() ? List.of(Display.DAY, Display.UPRIGHT) : Display.ALL;
     }
 

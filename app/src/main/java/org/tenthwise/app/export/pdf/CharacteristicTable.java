@@ -19,12 +19,6 @@ import org.tenthwise.model.verdict.VerdictKind;
 final class CharacteristicTable {
 
     private static final Column NUMBER = Column.words("record.column.number", PageFlow.LEFT, 30);
-    private static final Column NAME = Column.words("record.column.name", 80, 152);
-    private static final Column LIMITS = Column.figures("record.column.limits", 300, 66);
-    private static final Column READ = Column.figures("record.column.read", 362, 58);
-    private static final Column SET_ON = Column.figures("record.column.set-on", 426, 60);
-    private static final Column CORRECTION = Column.figures("record.column.correction", 488, 60);
-    private static final Column SIZE = Column.figures("record.column.size", 546, 56);
     /** For what is said in words: all four columns of figures. */
     private static final Column SAID = Column.figures("", 546, 240);
 
@@ -35,14 +29,31 @@ final class CharacteristicTable {
 
     private final RecordContext matter;
     private final PageFlow flow;
+    private final Column name;
+    private final Column limits;
+    private final Column read;
+    private final Column setOn;
+    private final Column correction;
+    private final Column size;
     private final FigureText figure;
     private final Pictures pictures;
 
     CharacteristicTable(RecordContext matter, PageFlow flow) {
         this.matter = matter;
         this.flow = flow;
+        this.size = figures("record.column.size", 546, 56);
+        this.correction = figures("record.column.correction", size.left() - 2, 60);
+        this.setOn = figures("record.column.set-on", correction.left() - 2, 60);
+        this.read = figures("record.column.read", setOn.left() - 4, 58);
+        this.limits = figures("record.column.limits", read.left() - 4, 66);
+        this.name = Column.words("record.column.name", 80, limits.left() - 2 - 80);
         this.figure = new FigureText(matter.words());
         this.pictures = new Pictures(matter.words());
+    }
+
+    /** As wide as its figures need, or as the longest word over them; it is the names that have less room then. */
+    private Column figures(String head, double right, double least) {
+        return Column.figures(head, right, Math.max(least, flow.wrapping().widestWord(matter.say(head), Style.SMALL)));
     }
 
     void add() {
@@ -54,7 +65,7 @@ final class CharacteristicTable {
     private void head() {
         flow.down(4);
         flow.head(
-                List.of(NUMBER, NAME, LIMITS, READ, SET_ON, CORRECTION, SIZE, MARK, VERDICT),
+                List.of(NUMBER, name, limits, read, setOn, correction, size, MARK, VERDICT),
                 matter::say,
                 4,
                 Strokes.MEDIUM);
@@ -65,9 +76,9 @@ final class CharacteristicTable {
         VerdictKind standing = finding.verdict().standing();
         Row row = new Row(flow.wrapping())
                 .text(NUMBER, String.valueOf(line.step().number()), Style.BOLD)
-                .text(NAME, line.step().name(), Style.BOLD)
-                .text(NAME, means(finding), Style.SMALL);
-        figure.limits(line.step()).forEach(limit -> row.text(LIMITS, limit, Style.TEXT));
+                .text(name, line.step().name(), Style.BOLD)
+                .text(name, means(finding), Style.SMALL);
+        figure.limits(line.step()).forEach(limit -> row.text(limits, limit, Style.TEXT));
         figures(finding, row);
         row.text(VERDICT, matter.sentences().standing(finding), Style.BOLD.in(role(standing)));
         figure.beside(line).forEach(said -> row.text(VERDICT, said, Style.SMALL));
@@ -89,20 +100,20 @@ final class CharacteristicTable {
             finding.deciding()
                     .ifPresent(measured -> measured.reading().setting().ifPresent(setting -> figure.setOn(
                                     finding, measured, setting)
-                            .forEach(line -> row.text(SET_ON, line, Style.SMALL))));
+                            .forEach(line -> row.text(setOn, line, Style.SMALL))));
             finding.deciding()
                     .ifPresentOrElse(
                             measured -> row.text(
-                                            READ,
+                                            read,
                                             Figures.read(
                                                     measured.reading().typed(),
                                                     StepFigures.of(finding).unit()),
                                             Style.TEXT)
                                     .text(
-                                            CORRECTION,
+                                            correction,
                                             FigureText.sum(finding, measured).correction(),
                                             Style.TEXT)
-                                    .text(SIZE, value(finding, measured), Style.BOLD),
+                                    .text(size, value(finding, measured), Style.BOLD),
                             () -> several(finding, value, row));
         }
     }
@@ -115,9 +126,9 @@ final class CharacteristicTable {
     private void several(Finding finding, String value, Row row) {
         int taken = finding.measured().size();
         if (taken > 0) {
-            row.text(READ, matter.say("record.readings", taken), Style.SMALL);
+            row.text(read, matter.say("record.readings", taken), Style.SMALL);
         }
-        row.text(SIZE, value, Style.BOLD);
+        row.text(size, value, Style.BOLD);
     }
 
     /**

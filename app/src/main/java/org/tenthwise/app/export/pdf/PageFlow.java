@@ -93,18 +93,32 @@ final class PageFlow {
         leaf().add(drawing -> drawing.text(style.label(line), new Point(right, at + gap(style)), Anchor.RIGHT_BELOW));
     }
 
-    /** What stands over columns, each on the side its text stands to, and a line under it. */
+    /** What stands over columns, each on the side its text stands to, as high as the longest needs; a line under it. */
     void head(List<Column> columns, UnaryOperator<String> words, double above, Stroke line) {
-        for (Column column : columns) {
-            String head = words.apply(column.head());
-            if (column.toRight()) {
-                writeToRight(head, Style.SMALL, column.right(), y);
-            } else {
-                write(head, Style.SMALL, column.left(), y);
+        List<List<String>> heads = columns.stream()
+                .map(column -> wrapping.lines(words.apply(column.head()), Style.SMALL, column.width()))
+                .toList();
+        int most = heads.stream().mapToInt(List::size).max().orElse(0);
+        for (int i = 0; i < most; i++) {
+            for (int column = 0; column < columns.size(); column++) {
+                List<String> lines = heads.get(column);
+                int at = lines.size() - most + i;
+                if (at >= 0) {
+                    head(columns.get(column), lines.get(at));
+                }
             }
+            down(Style.SMALL.leading());
         }
-        down(Style.SMALL.leading() + above);
+        down(above);
         rule(line, Role.INK);
+    }
+
+    private void head(Column column, String line) {
+        if (column.toRight()) {
+            writeToRight(line, Style.SMALL, column.right(), y);
+        } else {
+            write(line, Style.SMALL, column.left(), y);
+        }
     }
 
     /** A heading over the whole width. */

@@ -1,6 +1,7 @@
 package org.tenthwise.app.export.pdf;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.tenthwise.app.picture.TextMetrics;
 
@@ -24,6 +25,14 @@ final class Wrapping {
 
     double width(String text, Style style) {
         return lettering.width(text, style.face(), style.size());
+    }
+
+    /** What a column must have for no word of {@code text} to be broken. */
+    double widestWord(String text, Style style) {
+        return Arrays.stream(text.split("\\s+"))
+                .mapToDouble(word -> width(word, style))
+                .max()
+                .orElse(0);
     }
 
     private void wrap(String paragraph, Style style, double width, List<String> lines) {

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -34,7 +33,6 @@ class RecordPagesTest {
     /** 8¼ pt. */
     private static final double LEAST_LETTERING = 11;
 
-    private final RecordPages pages = new RecordPages(Words.of(Locale.ENGLISH), new TextMetrics());
     private final Map<Scene, List<RecordingPen>> kept = new EnumMap<>(Scene.class);
 
     /** A leaf as a picture, to be looked at by a pen that keeps what it draws. */
@@ -137,7 +135,7 @@ class RecordPagesTest {
                 .add(new Event.Closed("Setter 2", SignedAs.MACHINED_AND_MEASURED))
                 .add(new Event.Signed("Inspector 1", SignedAs.NOT_ACCEPTED))
                 .evidence();
-        drawn(against).forEach(pen -> says(text(pen), "Conforms. Not accepted by Inspector 1."));
+        drawn(Words.ENGLISH, against).forEach(pen -> says(text(pen), "Conforms. Not accepted by Inspector 1."));
     }
 
     @Test
@@ -337,12 +335,13 @@ class RecordPagesTest {
     }
 
     private List<RecordingPen> drawn(Scene scene) {
-        return kept.computeIfAbsent(scene, any -> drawn(any.evidence()));
+        return kept.computeIfAbsent(scene, any -> drawn(Words.ENGLISH, any.evidence()));
     }
 
-    private List<RecordingPen> drawn(Evidence evidence) {
-        return pages.of(evidence).stream()
-                .map(leaf -> RecordingPen.of(new Printed(leaf), Page.FRAME))
-                .toList();
+    static List<RecordingPen> drawn(Words words, Evidence evidence) {
+        return new RecordPages(words, new TextMetrics())
+                .of(evidence).stream()
+                        .map(leaf -> RecordingPen.of(new Printed(leaf), Page.FRAME))
+                        .toList();
     }
 }

@@ -1,21 +1,13 @@
 package org.tenthwise.app.ui.run;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import javafx.css.PseudoClass;
-import javafx.scene.Node;
-import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import org.junit.jupiter.api.Test;
-import org.tenthwise.app.picture.Frame;
-import org.tenthwise.app.picture.Picture;
-import org.tenthwise.app.picture.RecordingPen;
-import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.ui.Display;
 import org.tenthwise.app.ui.Workshop;
-import org.tenthwise.app.ui.picture.PictureView;
 import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.app.ui.theme.LookStore.Kept;
 import org.tenthwise.model.plan.Aim;
@@ -66,33 +58,7 @@ class RunScreenTest extends RunAtHand {
             settle(window.scene());
             assertTrue(window.scene().getRoot().lookupAll(".label").stream()
                     .map(Label.class::cast)
-                    .anyMatch(label -> label.isVisible()
-                            && label.getText().contains("Rock it through square; read where the needle turns back.")));
-        });
-    }
-
-    /** The rings tell which jaw: they are needed most while the longest advice stands under them. */
-    @Test
-    void besideTheAdviceOnBothSectionsTheirRingsAreDrawn() throws Exception {
-        run.session.answer(Answer.YES);
-        run.session.goTo(ARun.RUN_OUT);
-        run.enter("0.002", "-0.040", "0.003", "-0.051", "0.000");
-        run.session.strikeOut(
-                run.session.state().movable().orElseThrow().reading().entry().seq(), "Gauge slipped");
-        run.enter("0.000", "-0.011", "-0.028", "-0.038", "-0.038", "-0.026", "-0.011", "-0.001");
-        run.enter("0.000", "-0.014", "-0.036", "-0.048", "-0.049", "-0.034", "-0.014", "-0.002");
-        run(() -> {
-            Node picture = ((Parent) opened().scene().lookup(".step-sheet"))
-                    .getChildrenUnmodifiable().stream()
-                            .filter(PictureView.class::isInstance)
-                            .findFirst()
-                            .orElseThrow();
-            Frame room = Frame.screen(
-                    picture.getLayoutBounds().getWidth(),
-                    picture.getLayoutBounds().getHeight(),
-                    1);
-            Picture drawn = atOnce().shownProperty().get().picture().orElseThrow();
-            assertEquals(2, RecordingPen.of(drawn, room).drawnIn(Role.ZONE).size(), room::toString);
+                    .anyMatch(label -> label.isVisible() && label.getText().contains(words.say("run.rock"))));
         });
     }
 
@@ -305,10 +271,12 @@ class RunScreenTest extends RunAtHand {
         run.setUpAndGoTo(ARun.OUTSIDE);
         seen("run", "queue-stopped", this::screen, window -> window.shell()
                 .tell(new Notice(
-                        "Not taken",
-                        "Something else is asked now. Look at it, then read again. Not taken: 47.990, 47.991, "
-                                + "47.992, 47.993, 47.994.",
-                        List.of(new Notice.NoticeKey("Understood", () -> {})))));
+                        words.say("run.untaken"),
+                        words.say(
+                                "run.untaken.line",
+                                words.say("run.untaken.stopped"),
+                                "47.990, 47.991, 47.992, 47.993, 47.994"),
+                        List.of(new Notice.NoticeKey(words.say("shell.understood"), () -> {})))));
     }
 
     @Test

@@ -4,9 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.Parent;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.tenthwise.app.DemoPlans;
+import org.tenthwise.app.picture.Frame;
+import org.tenthwise.app.picture.Picture;
+import org.tenthwise.app.picture.RecordingPen;
+import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.text.RunOutAtHand;
+import org.tenthwise.app.ui.picture.PictureView;
+import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Holding;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.StepEvent;
@@ -92,5 +101,31 @@ class TwoSectionsScreenTest extends RunAtHand {
         assertEquals("Jaws moved", big());
         assertEquals(20, run.session.state().line().finding().measured().size());
         seen("run", "run-out-two-sections-fail", this::screen);
+    }
+
+    /** The rings tell which jaw: they are needed most while the longest advice stands under them. */
+    @Test
+    void besideTheAdviceOnBothSectionsTheirRingsAreDrawn() throws Exception {
+        beginARunOf(DemoPlans.outsideAsRead());
+        run.session.answer(Answer.YES);
+        run.session.goTo(ARun.RUN_OUT);
+        run.enter("0.002", "-0.040", "0.003", "-0.051", "0.000");
+        run.session.strikeOut(
+                run.session.state().movable().orElseThrow().reading().entry().seq(), "Gauge slipped");
+        run.enter("0.000", "-0.011", "-0.028", "-0.038", "-0.038", "-0.026", "-0.011", "-0.001");
+        run.enter("0.000", "-0.014", "-0.036", "-0.048", "-0.049", "-0.034", "-0.014", "-0.002");
+        run(() -> {
+            Node picture = ((Parent) opened().scene().lookup(".step-sheet"))
+                    .getChildrenUnmodifiable().stream()
+                            .filter(PictureView.class::isInstance)
+                            .findFirst()
+                            .orElseThrow();
+            Frame room = Frame.screen(
+                    picture.getLayoutBounds().getWidth(),
+                    picture.getLayoutBounds().getHeight(),
+                    1);
+            Picture drawn = atOnce().shownProperty().get().picture().orElseThrow();
+            assertEquals(2, RecordingPen.of(drawn, room).drawnIn(Role.ZONE).size(), room::toString);
+        });
     }
 }
