@@ -36,7 +36,7 @@ public final class Main {
 
     private static int run(String[] arguments, LastResort lastResort, Words words, PrintWriter out, PrintWriter err) {
         try {
-            CommandLine commands = CommandLines.of(new Wiring(lastResort, words).tools(streams()));
+            CommandLine commands = CommandLines.of(new Wiring(lastResort, words, Locale.getDefault()).tools(streams()));
             commands.setOut(out);
             commands.setErr(err);
             return commands.execute(arguments);

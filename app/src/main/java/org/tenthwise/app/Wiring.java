@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.tenthwise.app.backup.BackupBook;
 import org.tenthwise.app.backup.BackupWords;
@@ -22,6 +23,7 @@ import org.tenthwise.app.device.Windowing;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.export.JsonRecord;
 import org.tenthwise.app.export.RecordFormat;
+import org.tenthwise.app.export.pdf.Paper;
 import org.tenthwise.app.export.pdf.PdfRecord;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.Ledger;
@@ -35,6 +37,7 @@ import org.tenthwise.app.ui.record.Handout;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.checklists.catalogue.PlanFolder;
 import org.tenthwise.checklists.rules.PlanReader;
+import org.tenthwise.model.words.LocaleCustoms;
 import org.tenthwise.model.words.Words;
 
 /** Puts the program together. The only class that knows every other. */
@@ -52,9 +55,10 @@ final class Wiring {
     private final String version = Optional.ofNullable(Wiring.class.getPackage().getImplementationVersion())
             .orElse("unreleased");
 
-    Wiring(LastResort lastResort, Words words) {
+    /** @param place whose paper records are printed on */
+    Wiring(LastResort lastResort, Words words, Locale place) {
         this.words = words;
-        this.pdf = new PdfRecord(words);
+        this.pdf = new PdfRecord(words, Paper.of(new LocaleCustoms(place)));
         this.formats = List.of(pdf, csv, json);
         this.lastResort = lastResort;
     }

@@ -1,10 +1,9 @@
 package org.tenthwise.app.backup;
 
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import org.tenthwise.app.text.Dates;
 import org.tenthwise.model.words.Words;
 
 /** What there is to say about the backups, a sentence each. */
@@ -26,8 +25,7 @@ public final class BackupWords {
         said.add(state.made()
                 .map(made -> words.say(
                         "about.backups.made",
-                        DateTimeFormatter.ofPattern(words.say("sheet.moment"), Locale.ENGLISH)
-                                .format(made.atZone(zone))))
+                        new Dates(words).moment(made.atZone(zone).toOffsetDateTime())))
                 .orElseGet(() -> words.say("about.backups.none")));
         state.failure().ifPresent(why -> said.add(words.say("about.backups.failed", why)));
         said.add(words.say("about.backups.beside", backups.beside(), settings.kept()));

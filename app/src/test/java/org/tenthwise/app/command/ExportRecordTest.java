@@ -9,7 +9,6 @@ import java.io.ByteArrayOutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -17,6 +16,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.export.Evidence;
+import org.tenthwise.app.export.pdf.Paper;
 import org.tenthwise.app.export.pdf.PdfRecord;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.Ledger;
@@ -119,7 +119,7 @@ class ExportRecordTest {
         assertTrue(Files.readString(Path.of(typed.out().get(1))).contains("\"photo-taken\""));
         try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             ByteArrayOutputStream printed = new ByteArrayOutputStream();
-            new PdfRecord(Words.of(Locale.ENGLISH)).write(Evidence.of(kept, run, "0.1.0"), printed);
+            new PdfRecord(Words.ENGLISH, Paper.A4).write(Evidence.of(kept, run, "0.1.0"), printed);
             try (PDDocument document = Loader.loadPDF(printed.toByteArray())) {
                 String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
                 assertTrue(text.contains("of a kind this one does not know (photo-taken)."), text);

@@ -30,9 +30,6 @@ public final class MadeUpLanguage {
     private static final Pattern PLAIN_WORD = Pattern.compile("(?<![\\p{L}\\p{N}])[A-Za-z]{3,}(?![\\p{L}\\p{N}])");
     private static final int LONG = 4;
 
-    /** How a date is written is no text: each letter stands for a part of it. */
-    private static final Set<String> PATTERNS = Set.of("home.when.date", "home.when.today", "sheet.moment");
-
     /** Letters of this language alone; English has none of them. */
     private static final Pattern ACCENTED_WORD = Pattern.compile("[%s]+".formatted(ACCENTED + "ö"));
 
@@ -49,7 +46,7 @@ public final class MadeUpLanguage {
 
     private static Map<String, String> texts() {
         Map<String, String> texts = new TreeMap<>();
-        Words.textsOf("").forEach((key, text) -> texts.put(key, PATTERNS.contains(key) ? text : of(text)));
+        Words.textsOf("").forEach((key, text) -> texts.put(key, of(text)));
         return texts;
     }
 

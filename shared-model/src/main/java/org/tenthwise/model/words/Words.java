@@ -60,12 +60,16 @@ public final class Words {
         this.phrases = same.phrases;
     }
 
-    /** The words for {@code locale}; English, with English numbers, where there are none in its language. */
+    /**
+     * The words for {@code locale}, with the numbers of its place; English, with the numbers of no place in particular,
+     * where there are none in its language.
+     */
     public static Words of(Locale locale) {
         Map<String, String> own = textsOf("_" + locale.getLanguage());
         Map<String, String> texts = textsOf("");
         texts.putAll(own);
-        return new Words(own.isEmpty() ? Locale.ENGLISH : locale, texts);
+        boolean english = locale.getLanguage().equals(Locale.ENGLISH.getLanguage());
+        return new Words(own.isEmpty() && !english ? Locale.ENGLISH : locale, texts);
     }
 
     /** What stands in the files of all modules for one language by its ending; that of English is empty. */

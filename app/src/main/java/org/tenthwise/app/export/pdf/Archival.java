@@ -35,9 +35,11 @@ final class Archival {
 
     private final Evidence evidence;
     private final String title;
+    private final String language;
 
     Archival(Evidence evidence, Words words) {
         this.evidence = evidence;
+        this.language = words.locale().toLanguageTag();
         RecordContext matter = new RecordContext(evidence, words);
         this.title = PrintableText.of(matter.say(
                 "record.running", matter.part(), evidence.sheet().run().begun().serial()));
@@ -50,7 +52,7 @@ final class Archival {
         metadata.importXMPMetadata(particulars());
         catalog.setMetadata(metadata);
         catalog.addOutputIntent(colours(document));
-        catalog.setLanguage("en");
+        catalog.setLanguage(language);
         PDViewerPreferences preferences = new PDViewerPreferences(catalog.getCOSObject());
         preferences.setDisplayDocTitle(true);
         catalog.setViewerPreferences(preferences);

@@ -13,7 +13,7 @@ import org.tenthwise.model.verdict.VerdictKind;
 final class Margins {
 
     private static final double TOP = 26;
-    private static final double BOTTOM = Page.HEIGHT - 34;
+    private static final double BOTTOM = 34;
     private static final double GAP = 12;
     private static final double PAGE_WIDTH = 96;
     private static final double HALF = 340;
@@ -27,9 +27,11 @@ final class Margins {
     private final List<String> foot;
     private final boolean unfinished;
     private final RecordContext matter;
+    private final double lowest;
 
-    Margins(RecordContext matter, Wrapping wrapping) {
+    Margins(RecordContext matter, Wrapping wrapping, Paper paper) {
         this.matter = matter;
+        this.lowest = paper.height() - BOTTOM;
         Evidence evidence = matter.evidence();
         this.unfinished = matter.sheet().run().closed().isEmpty();
         String said = matter.sentences().outcome(matter.sheet());
@@ -69,7 +71,7 @@ final class Margins {
 
     /** Where it ends. */
     double bottom() {
-        return BOTTOM - footHeight() - GAP;
+        return lowest - footHeight() - GAP;
     }
 
     void draw(Drawing drawing, int page, int pages) {
@@ -79,7 +81,7 @@ final class Margins {
         if (page > 1 || unfinished) {
             head(drawing);
         }
-        double foot = BOTTOM - footHeight();
+        double foot = lowest - footHeight();
         PageFlow.rule(drawing, foot - 4, Strokes.THIN, Role.INK);
         lines(drawing, this.foot, Style.SMALL, PageFlow.LEFT, foot, false);
         lines(drawing, List.of(matter.say("record.page", page, pages)), Style.SMALL_BOLD, PageFlow.RIGHT, foot, true);

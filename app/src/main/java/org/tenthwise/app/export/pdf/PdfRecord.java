@@ -14,16 +14,15 @@ import org.tenthwise.app.picture.Drawing;
 import org.tenthwise.app.picture.TextMetrics;
 import org.tenthwise.model.words.Words;
 
-/** The record to print and to file: PDF/A-2b (ISO 19005-2), A4. */
+/** The record to print and to file: PDF/A-2b (ISO 19005-2). */
 public final class PdfRecord implements RecordFormat {
 
-    private static final float WIDTH = (float) Page.WIDTH * PdfPen.POINTS_PER_PIXEL;
-    private static final float HEIGHT = (float) Page.HEIGHT * PdfPen.POINTS_PER_PIXEL;
-
     private final Words words;
+    private final Paper paper;
 
-    public PdfRecord(Words words) {
+    public PdfRecord(Words words, Paper paper) {
         this.words = words;
+        this.paper = paper;
     }
 
     @Override
@@ -35,14 +34,17 @@ public final class PdfRecord implements RecordFormat {
     public void write(Evidence evidence, OutputStream out) throws IOException {
         TextMetrics lettering = new TextMetrics();
         ByteArrayOutputStream whole = new ByteArrayOutputStream();
+        float width = (float) paper.width() * PdfPen.POINTS_PER_PIXEL;
+        float height = (float) paper.height() * PdfPen.POINTS_PER_PIXEL;
+        float left = (float) (paper.width() - Paper.A4.width()) / 2 * PdfPen.POINTS_PER_PIXEL;
         try (PDDocument document = new PDDocument()) {
             new Archival(evidence, words).prepare(document);
             PdfFaces faces = new PdfFaces(document);
-            for (Page leaf : new RecordPages(words, lettering).of(evidence)) {
-                PDPage page = new PDPage(new PDRectangle(WIDTH, HEIGHT));
+            for (Page leaf : new RecordPages(words, paper, lettering).of(evidence)) {
+                PDPage page = new PDPage(new PDRectangle(width, height));
                 document.addPage(page);
                 try (PDPageContentStream content = new PDPageContentStream(document, page)) {
-                    leaf.draw(new Drawing(new PdfPen(content, faces, 0, HEIGHT), lettering, Page.FRAME));
+                    leaf.draw(new Drawing(new PdfPen(content, faces, left, height), lettering, paper.frame()));
                 }
             }
             document.save(whole);

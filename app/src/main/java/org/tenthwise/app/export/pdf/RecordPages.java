@@ -9,17 +9,19 @@ import org.tenthwise.model.words.Words;
 final class RecordPages {
 
     private final Words words;
+    private final Paper paper;
     private final TextMetrics lettering;
 
-    RecordPages(Words words, TextMetrics lettering) {
+    RecordPages(Words words, Paper paper, TextMetrics lettering) {
         this.words = words;
+        this.paper = paper;
         this.lettering = lettering;
     }
 
     List<Page> of(Evidence evidence) {
         RecordContext matter = new RecordContext(evidence, words);
         Wrapping wrapping = new Wrapping(lettering);
-        Margins margins = new Margins(matter, wrapping);
+        Margins margins = new Margins(matter, wrapping, paper);
         PageFlow flow = new PageFlow(wrapping, margins.top(), margins.bottom());
         new TitleSection(matter, flow).add();
         new OutlineSection(matter, flow).add();

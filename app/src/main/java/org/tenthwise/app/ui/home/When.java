@@ -2,9 +2,8 @@ package org.tenthwise.app.ui.home;
 
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
-import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
-import java.util.Locale;
+import org.tenthwise.app.text.Dates;
 import org.tenthwise.model.words.Words;
 
 /** A moment as people say it: the hour today, yesterday, the day of the week within a week, otherwise the date. */
@@ -17,19 +16,15 @@ record When(OffsetDateTime now, Words words) {
         LocalDate day = here.toLocalDate();
         long ago = ChronoUnit.DAYS.between(day, now.toLocalDate());
         if (ago == 0) {
-            return formatted(here, "home.when.hour");
+            return new Dates(words).hour(here);
         }
         if (ago == 1) {
             return words.say("home.when.yesterday");
         }
-        return formatted(here, ago > 1 && ago < WEEK ? "home.when.weekday" : "home.when.date");
+        return ago > 1 && ago < WEEK ? new Dates(words).weekday(here) : new Dates(words).day(here);
     }
 
     String today() {
-        return formatted(now, "home.when.today");
-    }
-
-    private String formatted(OffsetDateTime moment, String pattern) {
-        return moment.format(DateTimeFormatter.ofPattern(words.say(pattern), Locale.ENGLISH));
+        return new Dates(words).dayAndHour(now);
     }
 }

@@ -1,10 +1,8 @@
 package org.tenthwise.app.ui.record;
 
 import java.nio.file.Path;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -16,6 +14,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableValue;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Runs;
+import org.tenthwise.app.text.Dates;
 import org.tenthwise.app.text.OutcomeWords;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.app.ui.shell.LedgerTasks;
@@ -97,11 +96,11 @@ public final class RecordViewModel {
 
     private List<String> facts(Sheet kept) {
         Event.Begun begun = kept.run().begun();
-        DateTimeFormatter moment = DateTimeFormatter.ofPattern(words.say("sheet.moment"), Locale.ENGLISH);
+        Dates dates = new Dates(words);
         List<String> facts = new ArrayList<>();
         facts.add(words.say(
                 "sheet.begun",
-                kept.run().entries().get(0).at().format(moment),
+                dates.moment(kept.run().entries().get(0).at()),
                 kept.run().entries().get(0).by()));
         if (!begun.machine().isEmpty()) {
             facts.add(words.say("sheet.machine", begun.machine()));
@@ -113,8 +112,7 @@ public final class RecordViewModel {
         for (Entry entry : kept.run().entries()) {
             entry.event()
                     .as(Event.HandedOver.class)
-                    .ifPresent(over -> facts.add(
-                            words.say("sheet.handed-over", over.to(), entry.at().format(moment))));
+                    .ifPresent(over -> facts.add(words.say("sheet.handed-over", over.to(), dates.moment(entry.at()))));
         }
         OutcomeWords said = new OutcomeWords(words);
         kept.run()
@@ -123,7 +121,7 @@ public final class RecordViewModel {
                         "sheet.signed",
                         said.signature(signature, kept),
                         words.say(signature.closed() ? "sheet.closed-with-it" : "sheet.signed-then"),
-                        signature.entry().at().format(moment))));
+                        dates.moment(signature.entry().at()))));
         return facts;
     }
 

@@ -21,7 +21,8 @@ class MadeUpRecordPagesTest {
                     .collect(Collectors.joining())
             + "Dressed and sprayed Key Design office machined and measured Test part, invented melt "
             + "the plan says nothing else by its tables condition not stated data sheet of a maker not named "
-            + "from memory its like in castings page read November com spectrummachine Spectrum Machine Material Data Sheet";
+            + "from memory its like in castings page read November com spectrummachine Spectrum "
+            + "Machine Material Data Sheet";
 
     @ParameterizedTest
     @EnumSource(
@@ -30,7 +31,7 @@ class MadeUpRecordPagesTest {
     void everyPageIsOfTheLanguageAndHoldsIt(Scene scene) {
         List<String> faults = new ArrayList<>();
         for (RecordingPen page : RecordPagesTest.drawn(MadeUpLanguage.words(), scene.evidence())) {
-            faults.addAll(page.faults(Page.FRAME));
+            faults.addAll(page.faults(Paper.A4.frame()));
             for (String text : page.texts()) {
                 MadeUpLanguage.plainEnglish(text, DATA)
                         .forEach(word -> faults.add(word + " is plain English in " + text));

@@ -73,6 +73,18 @@ class PdfRecordTest {
         assertArrayEquals(pdf(Scene.PASSED.evidence()), pdf(Scene.PASSED.evidence()));
     }
 
+    /** US letter is 8½ by 11 inches of 72 points; the language is that of the words. */
+    @Test
+    void aRecordIsOnThePaperOfThePlaceAndNamesItsLanguage() throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        new PdfRecord(Words.of(Locale.US), Paper.LETTER).write(Scene.FAILED.evidence(), out);
+        try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
+            assertEquals(612, document.getPage(0).getMediaBox().getWidth(), 0.01);
+            assertEquals(792, document.getPage(0).getMediaBox().getHeight(), 0.01);
+            assertEquals("en-US", document.getDocumentCatalog().getLanguage());
+        }
+    }
+
     @Test
     void theTextCanBeReadOutAgain() throws IOException {
         String text = text(Scene.CONCEDED.evidence());
@@ -198,7 +210,7 @@ class PdfRecordTest {
 
     private static byte[] pdf(Evidence evidence) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        new PdfRecord(Words.of(Locale.ENGLISH)).write(evidence, out);
+        new PdfRecord(Words.ENGLISH, Paper.A4).write(evidence, out);
         return out.toByteArray();
     }
 }

@@ -56,8 +56,19 @@ class RecordPagesTest {
         List<RecordingPen> drawn = drawn(scene);
         for (int i = 0; i < drawn.size(); i++) {
             int page = i + 1;
-            drawn.get(i).faults(Page.FRAME).forEach(fault -> faults.add("page " + page + ": " + fault));
+            drawn.get(i).faults(Paper.A4.frame()).forEach(fault -> faults.add("page " + page + ": " + fault));
         }
+        assertEquals(List.of(), faults);
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = Scene.class,
+            names = {"FAILED", "INCH_FAILED", "LONG_NAMES"})
+    void onLetterPaperNothingLeavesThePageEither(Scene scene) {
+        List<String> faults = drawn(Words.ENGLISH, Paper.LETTER, scene.evidence()).stream()
+                .flatMap(pen -> pen.faults(Paper.LETTER.frame()).stream())
+                .toList();
         assertEquals(List.of(), faults);
     }
 
@@ -339,9 +350,13 @@ class RecordPagesTest {
     }
 
     static List<RecordingPen> drawn(Words words, Evidence evidence) {
-        return new RecordPages(words, new TextMetrics())
+        return drawn(words, Paper.A4, evidence);
+    }
+
+    private static List<RecordingPen> drawn(Words words, Paper paper, Evidence evidence) {
+        return new RecordPages(words, paper, new TextMetrics())
                 .of(evidence).stream()
-                        .map(leaf -> RecordingPen.of(new Printed(leaf), Page.FRAME))
+                        .map(leaf -> RecordingPen.of(new Printed(leaf), paper.frame()))
                         .toList();
     }
 }
