@@ -24,6 +24,16 @@ class BundlesTest {
         assertEquals(List.of(), Bundles.differences(Bundles.english(), own));
     }
 
+    @ParameterizedTest
+    @MethodSource("languages")
+    void theLettersOfALanguageAreFourRowsOfTen(String language) {
+        String rows = Words.of(Locale.forLanguageTag(language)).say("letters.rows");
+        assertEquals(
+                List.of(10, 10, 10, 10),
+                Arrays.stream(rows.split(" ")).map(String::length).toList(),
+                rows);
+    }
+
     static Stream<String> languages() {
         return Stream.concat(
                 Stream.of(""), Arrays.stream(Locale.getISOLanguages()).filter(language -> !Words.textsOf("_" + language)

@@ -30,6 +30,9 @@ public final class MadeUpLanguage {
     private static final Pattern PLAIN_WORD = Pattern.compile("(?<![\\p{L}\\p{N}])[A-Za-z]{3,}(?![\\p{L}\\p{N}])");
     private static final int LONG = 4;
 
+    /** Which signs lie on the keys is no text: each stands by itself. */
+    private static final String SIGNS = "letters.rows";
+
     /** Letters of this language alone; English has none of them. */
     private static final Pattern ACCENTED_WORD = Pattern.compile("[%s]+".formatted(ACCENTED + "ö"));
 
@@ -46,7 +49,7 @@ public final class MadeUpLanguage {
 
     private static Map<String, String> texts() {
         Map<String, String> texts = new TreeMap<>();
-        Words.textsOf("").forEach((key, text) -> texts.put(key, of(text)));
+        Words.textsOf("").forEach((key, text) -> texts.put(key, key.equals(SIGNS) ? text : of(text)));
         return texts;
     }
 

@@ -1,24 +1,35 @@
 package org.tenthwise.app.ui.keys;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import javafx.beans.binding.Bindings;
+import javafx.scene.Node;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.RowConstraints;
 import org.tenthwise.app.ui.theme.Icon;
+import org.tenthwise.model.words.LocaleCustoms;
 import org.tenthwise.model.words.Words;
 
 /**
- * The letters of the screen: figures, letters, hyphen, slash, full stop, comma, space, shift, take-back, and the commit
- * key it is given.
+ * The letters of the screen: figures and letters as the language arranges them, its other letters in their place behind
+ * a key, space, shift, take-back, and the commit key it is given.
  */
 public final class LetterPad extends GridPane {
 
-    private static final List<String> ROWS = List.of("1234567890", "qwertyuiop", "asdfghjkl-", "zxcvbnm.,/");
     private static final int ACROSS = 10;
+    private static final int DOWN = 4;
+    private static final int ON_A_KEY = 3;
+
+    private final TextEntryViewModel model;
+    private final Words words;
+    private final List<Node> shown = new ArrayList<>();
+    private final Key others = new Key(Key.Kind.PLAIN, "", this::turn);
+    private boolean showsOthers;
 
     public LetterPad(TextEntryViewModel model, Words words, Key commit) {
+        this.model = model;
+        this.words = words;
         getStyleClass().add("letters");
         setHgap(8);
         setVgap(8);
@@ -27,33 +38,58 @@ public final class LetterPad extends GridPane {
             width.setPercentWidth(100.0 / ACROSS);
             getColumnConstraints().add(width);
         }
-        for (int row = 0; row < ROWS.size(); row++) {
-            for (int column = 0; column < ACROSS; column++) {
-                add(letter(model, words, ROWS.get(row).substring(column, column + 1)), column, row);
-            }
-        }
-        for (int row = 0; row <= ROWS.size(); row++) {
+        for (int row = 0; row <= DOWN; row++) {
             RowConstraints height = new RowConstraints();
-            height.setPercentHeight(100.0 / (ROWS.size() + 1));
+            height.setPercentHeight(100.0 / (DOWN + 1));
             getRowConstraints().add(height);
         }
         Key shift = new Key(Key.Kind.PLAIN, Icon.SHIFT, words.say("letters.shift"), model::shift);
         model.shiftedProperty().subscribe(shift::showChosen);
         Key space = new Key(Key.Kind.PLAIN, words.say("letters.space"), () -> model.character(" "));
         Key takeBack = new Key(Key.Kind.PLAIN, Icon.TAKE_BACK, words.say("letters.take-back"), model::takeBack);
-        add(shift, 0, ROWS.size());
-        add(space, 1, ROWS.size(), 4, 1);
-        add(takeBack, 5, ROWS.size(), 2, 1);
-        add(commit, 7, ROWS.size(), 3, 1);
+        others.setId("other-letters");
+        add(shift, 0, DOWN);
+        add(others, 1, DOWN);
+        add(space, 2, DOWN, 3, 1);
+        add(takeBack, 5, DOWN, 2, 1);
+        add(commit, 7, DOWN, 3, 1);
+        show();
     }
 
-    private static Key letter(TextEntryViewModel model, Words words, String letter) {
-        Key key = new Key(Key.Kind.PLAIN, letter, () -> model.letter(letter));
+    private void turn() {
+        showsOthers = !showsOthers;
+        show();
+    }
+
+    private void show() {
+        List<String> usual = signs(words.say("letters.rows").replace(" ", ""));
+        List<String> other = new LocaleCustoms(words.locale())
+                .otherLetters().stream().limit(ACROSS * DOWN).toList();
+        List<String> now = showsOthers ? other : usual;
+        List<String> behind = showsOthers ? usual.subList(ACROSS, usual.size()) : other;
+        getChildren().removeAll(shown);
+        shown.clear();
+        for (int place = 0; place < now.size(); place++) {
+            Key key = letter(now.get(place));
+            shown.add(key);
+            add(key, place % ACROSS, place / ACROSS);
+        }
+        others.setText(String.join("", behind.subList(0, Math.min(ON_A_KEY, behind.size()))));
+        others.speak(words.say(showsOthers ? "letters.usual" : "letters.others"));
+    }
+
+    private static List<String> signs(String text) {
+        return text.codePoints().mapToObj(Character::toString).toList();
+    }
+
+    private Key letter(String letter) {
+        String large = letter.toUpperCase(words.locale());
+        String capital = large.codePointCount(0, large.length()) == 1 ? large : letter;
+        Key key = new Key(Key.Kind.PLAIN, letter, () -> model.letter(letter, capital));
         key.textProperty()
                 .bind(Bindings.createStringBinding(
-                        () -> model.shiftedProperty().get() ? letter.toUpperCase(Locale.ROOT) : letter,
-                        model.shiftedProperty()));
-        if (!Character.isLetterOrDigit(letter.charAt(0))) {
+                        () -> model.shiftedProperty().get() ? capital : letter, model.shiftedProperty()));
+        if (!Character.isLetterOrDigit(letter.codePointAt(0))) {
             key.speak(words.say("letters."
                     + switch (letter) {
                         case "-" -> "hyphen";

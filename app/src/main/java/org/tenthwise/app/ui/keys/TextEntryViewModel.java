@@ -1,6 +1,5 @@
 package org.tenthwise.app.ui.keys;
 
-import java.util.Locale;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -47,9 +46,9 @@ public final class TextEntryViewModel implements Typing {
         shifted.set(!shifted.get());
     }
 
-    /** A letter of the screen, given small. */
-    public void letter(String letter) {
-        character(shifted.get() ? letter.toUpperCase(Locale.ROOT) : letter);
+    /** A letter of the screen, small or as a capital. */
+    public void letter(String small, String capital) {
+        character(shifted.get() ? capital : small);
         shifted.set(false);
     }
 

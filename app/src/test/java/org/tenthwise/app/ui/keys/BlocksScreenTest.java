@@ -90,7 +90,7 @@ class BlocksScreenTest extends ScreenTest {
     void theLettersHoldEverywhere() {
         seen("blocks", "letters", window -> {
             TextEntryViewModel model = new TextEntryViewModel("", 20, entered::add);
-            model.letter("s");
+            model.letter("s", "S");
             Label line = new Label();
             line.getStyleClass().addAll("typed-line", "heading");
             line.setMaxWidth(Double.MAX_VALUE);
@@ -100,6 +100,37 @@ class BlocksScreenTest extends ScreenTest {
             root.setPadding(new Insets(24));
             return new Shown(root, model);
         });
+    }
+
+    @Test
+    void theOtherLettersHoldEverywhereAndAreTyped() {
+        TextEntryViewModel model = new TextEntryViewModel("Ren", 100, entered::add);
+        seen(
+                "blocks",
+                "other-letters",
+                window -> {
+                    VBox root =
+                            new VBox(new LetterPad(model, words, new Key(Key.Kind.COMMIT, "Take it", model::enter)));
+                    root.setPadding(new Insets(24));
+                    return new Shown(root, model);
+                },
+                window -> {
+                    model.startAnew("Ren");
+                    press(window.scene(), "other-letters");
+                    letter(window, "é");
+                    model.shift();
+                    letter(window, "Ö");
+                    assertEquals("RenéÖ", model.typedProperty().get());
+                });
+    }
+
+    private static void letter(Window window, String letter) {
+        window.scene().getRoot().lookupAll(".key").stream()
+                .map(Key.class::cast)
+                .filter(key -> key.getText().equals(letter))
+                .findFirst()
+                .orElseThrow()
+                .fire();
     }
 
     @Test

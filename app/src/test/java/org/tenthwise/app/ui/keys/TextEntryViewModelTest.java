@@ -13,9 +13,9 @@ class TextEntryViewModelTest {
 
     @Test
     void theFirstLetterIsACapitalAndTheRestAreNot() {
-        entry.letter("l");
-        entry.letter("o");
-        entry.letter("t");
+        entry.letter("l", "L");
+        entry.letter("o", "O");
+        entry.letter("t", "T");
         assertEquals("Lot", entry.typedProperty().get());
     }
 
