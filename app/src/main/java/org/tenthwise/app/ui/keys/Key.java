@@ -1,5 +1,6 @@
 package org.tenthwise.app.ui.keys;
 
+import java.util.Arrays;
 import java.util.Optional;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
@@ -7,6 +8,7 @@ import javafx.css.PseudoClass;
 import javafx.geometry.Insets;
 import javafx.scene.control.Button;
 import javafx.scene.layout.Region;
+import javafx.scene.text.Text;
 import org.tenthwise.app.ui.theme.Icon;
 import org.tenthwise.model.words.Word;
 
@@ -28,6 +30,7 @@ public final class Key extends Button {
         QUIET
     }
 
+    private static final double LEAST = 64;
     private static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
 
     private final Optional<Region> content;
@@ -86,6 +89,27 @@ public final class Key extends Button {
     public void speak(String spoken) {
         accessibleTextProperty().unbind();
         setAccessibleText(spoken);
+    }
+
+    /** Keeps the key as wide as the widest word on it. */
+    public void breakNoWord() {
+        minWidthProperty()
+                .bind(Bindings.createDoubleBinding(
+                        () -> Math.max(LEAST, Math.ceil(widestWord()) + across()),
+                        textProperty(),
+                        fontProperty(),
+                        insetsProperty()));
+    }
+
+    private double widestWord() {
+        return Arrays.stream(getText().split("\\s+"))
+                .mapToDouble(word -> {
+                    Text alone = new Text(word);
+                    alone.setFont(getFont());
+                    return alone.getLayoutBounds().getWidth();
+                })
+                .max()
+                .orElse(0);
     }
 
     /** Whether the key stands for what is chosen now. */

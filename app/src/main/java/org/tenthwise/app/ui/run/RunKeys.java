@@ -1,6 +1,5 @@
 package org.tenthwise.app.ui.run;
 
-import java.util.List;
 import java.util.function.Function;
 import javafx.beans.binding.Bindings;
 import javafx.scene.layout.HBox;
@@ -58,10 +57,10 @@ final class RunKeys {
         note.setId("note");
         Key bench = new Key(Key.Kind.PLAIN, words.say("run.bench"), model::bench);
         bench.setId("bench");
-        measuring = group(List.of(again, gauge, dispose, bench), List.of(107.0, 74.0, 64.0, 64.0));
+        measuring = group(again, gauge, dispose, bench);
         Key record = new Key(Key.Kind.PLAIN, words.say("run.record"), model::record);
         record.setId("record");
-        recording = group(List.of(strike, note, record), List.of(72.0, 64.0, 90.0));
+        recording = group(strike, note, record);
     }
 
     /** Measure anew, another gauge, sign for what did not pass, the sums of the bench. */
@@ -79,14 +78,14 @@ final class RunKeys {
         key.disableProperty().bind(model.shownProperty().map(shown -> !allowed.apply(shown.allowed())));
     }
 
-    /** @param widths of the keys where there is room, set against each other: a long word must not break */
-    private static HBox group(List<Key> keys, List<Double> widths) {
+    /** As wide as their words where there is room; where there is not, none so narrow that a word breaks. */
+    private static HBox group(Key... keys) {
         HBox row = new HBox(ScreenSizes.GAP);
         row.getStyleClass().add("run-keys");
-        for (int i = 0; i < keys.size(); i++) {
-            keys.get(i).setPrefWidth(widths.get(i));
-            HBox.setHgrow(keys.get(i), Priority.ALWAYS);
-            row.getChildren().add(keys.get(i));
+        for (Key key : keys) {
+            key.breakNoWord();
+            HBox.setHgrow(key, Priority.ALWAYS);
+            row.getChildren().add(key);
         }
         row.setMinHeight(Region.USE_PREF_SIZE);
         return row;
