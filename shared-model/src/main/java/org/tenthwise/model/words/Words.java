@@ -46,7 +46,8 @@ public final class Words {
         this.locale = locale;
         this.texts = Map.copyOf(texts);
         this.plurals = PluralRules.forLocale(locale);
-        this.decimal = DecimalFormatSymbols.getInstance(locale).getDecimalSeparatorString();
+        this.decimal = DecimalFormatSymbols.getInstance(Locale.forLanguageTag(locale.getLanguage()))
+                .getDecimalSeparatorString();
         this.names = Optional.empty();
         this.phrases = new ConcurrentHashMap<>();
     }
@@ -61,8 +62,8 @@ public final class Words {
     }
 
     /**
-     * The words for {@code locale}, with the numbers of its place; English, with the numbers of no place in particular,
-     * where there are none in its language.
+     * The words for {@code locale}, with the numbers of its language; English of no place in particular where there are
+     * none in its language.
      */
     public static Words of(Locale locale) {
         Map<String, String> own = textsOf("_" + locale.getLanguage());
@@ -107,7 +108,7 @@ public final class Words {
         return locale;
     }
 
-    /** What stands between the whole and the rest of a number. */
+    /** What stands between the whole and the rest of a number, by the language and wherever it is spoken. */
     public String decimal() {
         return decimal;
     }

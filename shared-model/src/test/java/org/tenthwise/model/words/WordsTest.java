@@ -117,4 +117,14 @@ class WordsTest {
     void aLanguageWithoutWordsReadsEnglish() {
         assertEquals(Locale.ENGLISH, Words.of(Locale.JAPANESE).locale());
     }
+
+    /**
+     * CLDR has a decimal comma for English in South Africa; figures that are no gaps of texts have a point there too.
+     */
+    @Test
+    void englishOfAPlaceKeepsThePlaceAndTheNumbersOfEnglish() {
+        Words southAfrican = Words.of(Locale.forLanguageTag("en-ZA"));
+        assertEquals("en-ZA", southAfrican.locale().toLanguageTag());
+        assertEquals(".", southAfrican.decimal());
+    }
 }
