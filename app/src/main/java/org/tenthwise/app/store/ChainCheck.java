@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.tenthwise.app.store.Verification.Fault;
@@ -47,7 +48,13 @@ public final class ChainCheck {
      * @param said absent where the text cannot be read
      * @param fault what is wrong with it
      */
-    public record Looked(StoredEntry stored, Optional<EntryText.Said> said, Optional<Fault> fault) {}
+    public record Looked(StoredEntry stored, Optional<EntryText.Said> said, Optional<Fault> fault) {
+
+        /** @throws NoSuchElementException if its text cannot be read */
+        public Entry entry() {
+            return said.orElseThrow().entry();
+        }
+    }
 
     /** @param body its text as stored, which need not be text any more */
     public static Looked look(StoredEntry stored, byte[] body) {

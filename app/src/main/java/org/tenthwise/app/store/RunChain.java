@@ -15,7 +15,7 @@ import org.tenthwise.model.words.Message;
  * tie runs together carry nothing; the first that does speaks for all before it. Whatever a run begins with, nothing
  * that is not tied may follow.
  *
- * <p>Nothing here looks at an entry by itself; {@link ChainCheck#within} does.
+ * <p>An entry by itself is looked at by {@link ChainCheck#look}.
  */
 public final class RunChain {
 
@@ -48,6 +48,16 @@ public final class RunChain {
     /** Looks at the next entry. */
     public void next(StoredEntry entry) {
         next(entry, Before.in(entry.body()));
+    }
+
+    /** Looks at the next entry, by itself as well: one that is not as it was written is a fault too. */
+    public void next(ChainCheck.Looked looked) {
+        if (fault.isEmpty()) {
+            fault = looked.fault();
+        }
+        if (fault.isEmpty()) {
+            next(looked.stored(), looked.said().orElseThrow().before());
+        }
     }
 
     /** @param before what its text says came before it in its run */

@@ -12,12 +12,12 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.tenthwise.app.store.Before;
+import org.tenthwise.app.store.ChainCheck;
 import org.tenthwise.app.store.CouldNotRead;
-import org.tenthwise.app.store.EntryText;
 import org.tenthwise.app.store.Head;
+import org.tenthwise.app.store.RunChain;
 import org.tenthwise.app.store.RunHead;
 import org.tenthwise.app.store.StoredEntry;
-import org.tenthwise.app.store.UnreadableEntry;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.words.Message;
 
@@ -134,9 +134,23 @@ final class LedgerTable {
         return runsAndShop().stream().filter(run -> !run.equals(Entry.SHOP)).toList();
     }
 
+    /**
+     * What a run is judged by, so each entry is looked at once more: on opening, perhaps only those behind it were.
+     *
+     * @throws CouldNotRead if one is not as it was written, or one before it is missing
+     */
     List<Entry> entries(String run) throws SQLException {
         List<Entry> entries = new ArrayList<>();
-        each(COLUMNS + "WHERE run = ? ORDER BY seq", Optional.of(run), row -> entries.add(entry(row)));
+        RunChain chain = new RunChain();
+        each(COLUMNS + "WHERE run = ? ORDER BY seq", Optional.of(run), row -> {
+            byte[] body = bytes(row);
+            ChainCheck.Looked looked = ChainCheck.look(stored(row, body), body);
+            chain.next(looked);
+            chain.fault().ifPresent(fault -> {
+                throw new CouldNotRead(Message.of("store.entry-not-as-written", fault.why()));
+            });
+            entries.add(looked.entry());
+        });
         return List.copyOf(entries);
     }
 
@@ -192,14 +206,6 @@ final class LedgerTable {
                     work.take(rows);
                 }
             }
-        }
-    }
-
-    private static Entry entry(ResultSet row) throws SQLException {
-        try {
-            return EntryText.read(row.getLong(1), bytes(row));
-        } catch (UnreadableEntry e) {
-            throw new CouldNotRead(Message.of("store.entry-unreadable", row.getLong(1), e.why()), e);
         }
     }
 

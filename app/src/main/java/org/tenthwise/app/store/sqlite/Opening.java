@@ -5,7 +5,10 @@ import java.nio.file.Files;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.OffsetDateTime;
+import java.util.Optional;
 import org.tenthwise.app.store.CouldNotOpen;
+import org.tenthwise.app.store.CouldNotRead;
+import org.tenthwise.app.store.Verification;
 
 /** Opens a store to write to: takes the lock, makes the file if there is none, brings its tables up to date. */
 final class Opening {
@@ -67,6 +70,9 @@ final class Opening {
             Schema.bringUpToDate(connection, OffsetDateTime.now());
             DrawnTables.bringUpToDate(connection);
             return connection;
+        } catch (CouldNotRead e) {
+            connection.close();
+            throw trouble.notWhole(new Verification.Fault(Optional.empty(), e.why()));
         } catch (CouldNotOpen | SQLException | RuntimeException e) {
             connection.close();
             throw e;

@@ -187,7 +187,7 @@ final class SqliteReading implements KeptEntries {
                 if (file.atRest().equals(before)) {
                     return answer;
                 }
-            } catch (SQLException e) {
+            } catch (SQLException | CouldNotRead e) {
                 if (file.atRest().equals(before)) {
                     throw e;
                 }

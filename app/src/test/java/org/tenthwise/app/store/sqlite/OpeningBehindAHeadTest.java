@@ -9,6 +9,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.store.CouldNotOpen;
+import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.store.Head;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.Stores;
@@ -74,6 +75,46 @@ class OpeningBehindAHeadTest {
                             + "command \"salvage\", or go on from a backup with \"restore\".",
                     found.getMessage());
         }
+    }
+
+    @Test
+    void nothingIsConcludedMeanwhileFromAnEntryThatWasChangedNorAddedToItsRun() throws Exception {
+        Sample.change(store, "body = replace(body, '35.010', '35.018') WHERE seq = 3");
+        try (Ledger ledger = stores.open(store, checked)) {
+            assertEquals(
+                    "Entry 3 is not as it was written: its text does not give its hash. Nothing is concluded from it, "
+                            + "and nothing was changed. Verify the store.",
+                    assertThrows(CouldNotRead.class, () -> ledger.entries("run-1"))
+                            .getMessage());
+            assertThrows(CouldNotRead.class, () -> Sample.read(ledger, "run-1", "35.010"));
+            assertEquals(7, ledger.head().seq());
+            assertEquals(2, ledger.entries("run-2").size());
+            assertEquals(8, Sample.read(ledger, "run-2", "35.020").seq());
+        }
+    }
+
+    @Test
+    void norFromARunThatAnEntryIsHiddenFrom() throws Exception {
+        Head last = stores.makeSure(store);
+        Sample.change(store, "run = 'run-9' WHERE seq = 3");
+        try (Ledger ledger = stores.open(store, last)) {
+            assertEquals(
+                    "Entry 5 is number 3 of run run-1, and 1 stand before it. Nothing is concluded from it, and "
+                            + "nothing was changed. Verify the store.",
+                    assertThrows(CouldNotRead.class, () -> ledger.entries("run-1"))
+                            .getMessage());
+        }
+    }
+
+    @Test
+    void aStoreWhoseListsMustBeDrawnFromAnEntryThatWasChangedStaysShutAndSaysWhy() throws Exception {
+        Sample.tamper(store, 2);
+        DrawnRowsOfFile.spoil(store);
+        assertTrue(assertThrows(CouldNotOpen.class, () -> stores.open(store, checked))
+                .getMessage()
+                .startsWith("store.db was not opened: it is not whole. Entry 2 is not as it was written"));
+        Sample.change(store, "body = rtrim(body) WHERE seq = 2");
+        stores.open(store, checked).close();
     }
 
     @Test

@@ -89,13 +89,14 @@ public final class Sample {
 
     /** Changes the text of an entry, past what guards it, and leaves everything else as it is. */
     public static void tamper(Path store, long seq) throws SQLException {
+        change(store, "body = body || ' ' WHERE seq = " + seq);
+    }
+
+    /** Changes entries, past what guards them. */
+    static void change(Path store, String what) throws SQLException {
         String guard = "CREATE TRIGGER ledger_is_never_changed BEFORE UPDATE ON ledger\nBEGIN\n"
                 + "    SELECT RAISE(ABORT, 'an entry of the ledger is never changed');\nEND";
-        behindItsBack(
-                store,
-                "DROP TRIGGER ledger_is_never_changed",
-                "UPDATE ledger SET body = body || ' ' WHERE seq = " + seq,
-                guard);
+        behindItsBack(store, "DROP TRIGGER ledger_is_never_changed", "UPDATE ledger SET " + what, guard);
     }
 
     /** Runs statements on a store's file as any other program could. */
