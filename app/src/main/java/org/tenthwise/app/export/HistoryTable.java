@@ -91,9 +91,7 @@ public final class HistoryTable implements History.HistoryRow {
         cells.add(reading.typed().unit().symbol());
         cells.add(size(step, reading.value(), step.places()));
         cells.add(reading.alone().map(Word::of).orElse(""));
-        cells.add(reading.gauge().map(gauge -> gauge.kind().key()).orElse(""));
-        cells.add(
-                CsvText.safe(reading.gauge().map(ReadingSummary.GaugeMark::mark).orElse("")));
+        gauge(cells, reading.gauge());
         cells.add(CsvText.safe(reading.by()));
         cells.add(CsvRow.said(reading.at()));
         cells.add(CsvText.safe(reading.struck().orElse("")));
@@ -102,11 +100,16 @@ public final class HistoryTable implements History.HistoryRow {
 
     private static void answer(List<String> cells, StepSummary step) {
         StepSummary.Found found = step.found().orElseThrow();
-        int person = HEAD.indexOf("person");
-        while (cells.size() < person) {
+        while (cells.size() < HEAD.indexOf("gauge_kind")) {
             cells.add("");
         }
+        gauge(cells, found.gauge());
         cells.addAll(List.of(CsvText.safe(found.by()), CsvRow.said(found.at()), "", ""));
+    }
+
+    private static void gauge(List<String> cells, Optional<ReadingSummary.GaugeMark> gauge) {
+        cells.add(gauge.map(of -> of.kind().key()).orElse(""));
+        cells.add(CsvText.safe(gauge.map(ReadingSummary.GaugeMark::mark).orElse("")));
     }
 
     private static String figure(Optional<Written> written) {

@@ -2,9 +2,11 @@ package org.tenthwise.app.history;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.app.history.ReadingSummary.GaugeMark;
+import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Finding;
@@ -12,7 +14,6 @@ import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.PassStory;
 import org.tenthwise.model.record.Taken;
-import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.tolerance.Limits;
@@ -23,13 +24,14 @@ final class StepDigest {
     private StepDigest() {}
 
     static RunDigest.OfStep of(Run run, Line line) {
-        List<ReadingSummary> readings = PassStory.of(run, line).stream()
+        List<PassStory> passes = PassStory.of(run, line);
+        List<ReadingSummary> readings = passes.stream()
                 .flatMap(story -> story.readings().stream().map(taken -> reading(story, taken)))
                 .toList();
-        return new RunDigest.OfStep(line, step(line), readings);
+        return new RunDigest.OfStep(line, step(line, found(passes)), readings);
     }
 
-    private static StepSummary step(Line line) {
+    private static StepSummary step(Line line, Optional<StepSummary.Found> found) {
         Finding finding = line.finding();
         Step step = line.step();
         Optional<Limits> limits = step.limits().map(known -> new Limits(known.lower(), known.upper()));
@@ -46,15 +48,21 @@ final class StepDigest {
                 finding.verdict(),
                 finding.value(),
                 line.disposed().map(disposed -> new StepSummary.Disposed(disposed.disposition(), disposed.signedBy())),
-                found(line.pass()));
+                found);
     }
 
-    private static Optional<StepSummary.Found> found(Pass pass) {
-        return Stream.concat(
-                        pass.readings().stream().map(Pass.Reading::entry),
-                        pass.answers().stream().map(Pass.Answering::entry))
-                .max(Comparator.comparing(Entry::seq))
-                .map(last -> new StepSummary.Found(last.by(), last.at()));
+    private static Optional<StepSummary.Found> found(List<PassStory> passes) {
+        return passes.stream()
+                .flatMap(story -> Stream.concat(
+                        story.readings().stream().map(read -> Map.entry(read.entry(), Optional.<GaugeMark>empty())),
+                        story.answers().stream().map(answer -> Map.entry(answer.entry(), mark(answer)))))
+                .max(Comparator.comparing(found -> found.getKey().seq()))
+                .map(last ->
+                        new StepSummary.Found(last.getKey().by(), last.getKey().at(), last.getValue()));
+    }
+
+    private static Optional<GaugeMark> mark(Taken<?> taken) {
+        return taken.setting().map(Setting::gauge).map(gauge -> new GaugeMark(gauge.kind(), gauge.id()));
     }
 
     private static ReadingSummary reading(PassStory story, Taken<Pass.Reading> taken) {
@@ -69,9 +77,7 @@ final class StepDigest {
                 reading.typed(),
                 taken.counts() ? story.measured(reading).map(Measured::value) : Optional.empty(),
                 story.standing(reading),
-                taken.setting()
-                        .map(setting -> new GaugeMark(
-                                setting.gauge().kind(), setting.gauge().id())),
+                mark(taken),
                 taken.entry().by(),
                 taken.entry().at(),
                 taken.struck().map(Pass.Struck::reason));

@@ -2,6 +2,7 @@ package org.tenthwise.app.history;
 
 import java.time.OffsetDateTime;
 import java.util.Optional;
+import org.tenthwise.app.history.ReadingSummary.GaugeMark;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.run.Disposition;
@@ -15,7 +16,7 @@ import org.tenthwise.model.verdict.Verdict;
  * @param places to which its sizes are known
  * @param value the one size judged, where there is one
  * @param disposed the disposition in force, where there is one
- * @param found who read or answered last in the pass in hand, and when; absent where nothing was
+ * @param found who read or answered last, and when, in whatever pass; absent where nobody did
  */
 public record StepSummary(
         int number,
@@ -28,8 +29,12 @@ public record StepSummary(
         Optional<Disposed> disposed,
         Optional<Found> found) {
 
-    /** Who found something out, and when. */
-    public record Found(String by, OffsetDateTime at) {}
+    /**
+     * Who found something out, and when.
+     *
+     * @param gauge the one that was answered with; absent where none was set, and of a reading, which has it by itself
+     */
+    public record Found(String by, OffsetDateTime at, Optional<GaugeMark> gauge) {}
 
     /** A disposition and who signed it. */
     public record Disposed(Disposition disposition, String signedBy) {}

@@ -120,6 +120,36 @@ class ShowHistoryTest {
     }
 
     @Test
+    void whatALimitGaugeSaidIsFoundByItsMark() throws Exception {
+        List<CSVRecord> answered = history("--gauge", "TR-40");
+        assertEquals(1, answered.size());
+        assertEquals(
+                List.of("limit-gauge", "TR-40", "pass", ""),
+                List.of(
+                        answered.get(0).get("gauge_kind"),
+                        answered.get(0).get("gauge"),
+                        answered.get(0).get("verdict"),
+                        answered.get(0).get("entry")));
+    }
+
+    @Test
+    void aStepToBeAnsweredAnewStillTellsWhoAnsweredIt() throws Exception {
+        CSVRecord answered = history("--gauge", "TR-40").get(0);
+        try (Ledger ledger = new SqliteStores().open(store)) {
+            ledger.append(
+                    answered.get("run"),
+                    Sample.AT,
+                    "Inspector 9",
+                    new StepEvent.PassBegun(
+                            Integer.parseInt(answered.get("number")), StepEvent.PassBegun.Why.values()[0]));
+        }
+        CSVRecord now = history("--gauge", "TR-40").get(0);
+        assertEquals("open", now.get("verdict"));
+        assertEquals(
+                List.of(answered.get("person"), answered.get("time")), List.of(now.get("person"), now.get("time")));
+    }
+
+    @Test
     void aTextThatASpreadsheetWouldRunIsMadeSafe() throws Exception {
         try (Ledger ledger = new SqliteStores().open(store)) {
             String run = ledger.runs().get(1);

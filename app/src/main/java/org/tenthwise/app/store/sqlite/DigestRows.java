@@ -138,7 +138,9 @@ final class DigestRows {
                 step.disposed().map(Disposed::disposition),
                 step.disposed().map(Disposed::signedBy),
                 step.found().map(Found::by),
-                step.found().map(Found::at));
+                step.found().map(Found::at),
+                step.found().flatMap(Found::gauge).map(GaugeMark::kind).map(GaugeKind::key),
+                step.found().flatMap(Found::gauge).map(GaugeMark::mark));
     }
 
     private void write(long run, ReadingSummary reading) throws SQLException {

@@ -36,7 +36,7 @@ final class DrawnRows {
             """
             SELECT c.step AS step, c.name AS step_name, c.class, c.lower, c.upper, c.unit AS step_unit, c.places,
                 c.verdict AS step_verdict, c.distance, c."limit", c.inside, c.value AS step_value, c.disposition,
-                c.signed_by, c."by" AS found_by, c.at AS found_at
+                c.signed_by, c."by" AS found_by, c.at AS found_at, c.kind AS found_kind, c.gauge AS found_gauge
             """;
 
     private DrawnRows() {}
@@ -92,8 +92,10 @@ final class DrawnRows {
                                 Disposition.valueOf(disposition.get()), row.getString("signed_by"))),
                 foundBy.isEmpty()
                         ? Optional.empty()
-                        : Optional.of(
-                                new StepSummary.Found(foundBy.get(), OffsetDateTime.parse(row.getString("found_at")))));
+                        : Optional.of(new StepSummary.Found(
+                                foundBy.get(),
+                                OffsetDateTime.parse(row.getString("found_at")),
+                                gauge(row, "found_kind", "found_gauge"))));
     }
 
     private static Optional<Verdict.Margin> margin(ResultSet row) throws SQLException {
@@ -107,7 +109,6 @@ final class DrawnRows {
     }
 
     static ReadingSummary reading(ResultSet row) throws SQLException {
-        Optional<String> gauge = text(row, "gauge");
         String unit = row.getString("reading_unit");
         return new ReadingSummary(
                 row.getLong("seq"),
@@ -118,13 +119,17 @@ final class DrawnRows {
                 new Written(row.getString("figure"), unit(unit)),
                 text(row, "reading_value").map(base -> length(base, unit)),
                 text(row, "reading_verdict").map(VerdictKind::valueOf),
-                gauge.isEmpty()
-                        ? Optional.empty()
-                        : Optional.of(new ReadingSummary.GaugeMark(
-                                GaugeKind.ofKey(row.getString("kind")).orElseThrow(), gauge.get())),
+                gauge(row, "kind", "gauge"),
                 row.getString("read_by"),
                 OffsetDateTime.parse(row.getString("read_at")),
                 text(row, "struck"));
+    }
+
+    private static Optional<ReadingSummary.GaugeMark> gauge(ResultSet row, String kind, String mark)
+            throws SQLException {
+        Optional<String> key = text(row, kind);
+        String marked = row.getString(mark);
+        return key.map(of -> new ReadingSummary.GaugeMark(GaugeKind.ofKey(of).orElseThrow(), marked));
     }
 
     private static Optional<String> text(ResultSet row, String column) throws SQLException {

@@ -45,7 +45,7 @@ final class ReadingRows {
                 .append(READING);
         query.part().ifPresent(part -> narrow("r.part = ?", part));
         query.serial().ifPresent(serial -> narrow("r.serial = ?", serial));
-        query.gauge().ifPresent(gauge -> narrow("d.gauge = ?", gauge));
+        query.gauge().ifPresent(gauge -> narrow("iif(d.seq IS NULL, c.gauge, d.gauge) = ?", gauge));
         query.person().ifPresent(person -> narrow("coalesce(d.\"by\", c.\"by\") = ?", person));
         query.from().ifPresent(day -> narrow("substr(coalesce(d.at, c.at), 1, 10) >= ?", day));
         query.to().ifPresent(day -> narrow("substr(coalesce(d.at, c.at), 1, 10) <= ?", day));

@@ -54,6 +54,8 @@ CREATE TABLE drawn_characteristic (
     signed_by   TEXT,
     "by"        TEXT,
     at          TEXT,
+    kind        TEXT,
+    gauge       TEXT,
     PRIMARY KEY (run, step)
 ) STRICT, WITHOUT ROWID;
 
