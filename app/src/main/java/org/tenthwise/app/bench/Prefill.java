@@ -26,12 +26,12 @@ import org.tenthwise.app.sums.thread.WireInputs;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.RunOutCheck;
-import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.ThermalData;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Length;
@@ -80,10 +80,7 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
     }
 
     public static Prefill of(State state) {
-        Unit unit = state.inHand()
-                .limits()
-                .map(Limits::unit)
-                .orElse(state.sheet().plan().unit());
+        Unit unit = state.sheet().plan().unit();
         Map<BenchKind, FormValues> filled = new EnumMap<>(BenchKind.class);
         FormValues empty = FormValues.nothing(unit);
         Optional<BenchKind> fitting = state.line().finding().match(new Finding.Cases<>() {
@@ -99,9 +96,10 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
 
             @Override
             public Optional<BenchKind> size(SizeFinding size) {
-                return size.check().cutAgain()
-                        ? fills(BenchKind.NEXT_CUT, Prefill.size(state, size, empty))
-                        : Optional.empty();
+                return size.check()
+                        .asSize()
+                        .filter(CheckOfSize::cutAgain)
+                        .flatMap(cut -> fills(BenchKind.NEXT_CUT, Prefill.size(state, size, cut, empty)));
             }
 
             @Override
@@ -128,8 +126,7 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
         return new Prefill(unit, fitting.or(() -> zone(state).map(zone -> BenchKind.ZONE)), filled);
     }
 
-    private static FormValues size(State state, SizeFinding finding, FormValues empty) {
-        SizeCheck size = finding.check();
+    private static FormValues size(State state, SizeFinding finding, CheckOfSize size, FormValues empty) {
         Combine bound = size.isOne() ? size.combine() : Combine.EACH;
         FormValues filled = aim(
                         size.cutting().aim().or(state.sheet().run()::usualAim).orElse(Aim.ByLimits.MIDDLE), empty)

@@ -4,7 +4,7 @@ import static org.tenthwise.app.export.CsvColumn.*;
 
 import java.util.Optional;
 import org.tenthwise.model.compute.cutting.EvenCut;
-import org.tenthwise.model.plan.CheckOfSize;
+import org.tenthwise.model.plan.CheckOfDimension;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Finding;
@@ -75,8 +75,8 @@ final class CsvFound {
         row.text(VERDICT, Word.of(verdict.standing()));
         finding.check().judgedBy().ifPresent(what -> row.text(JUDGED_BY, what));
         finding.check()
-                .asSize()
-                .flatMap(CheckOfSize::drawingSays)
+                .asDimension()
+                .flatMap(CheckOfDimension::drawingSays)
                 .ifPresent(modifier -> row.text(MODIFIER, modifier.name()));
         finding.value().ifPresent(value -> row.size(JUDGED, value));
         finding.clearance().ifPresent(clearance -> {

@@ -156,7 +156,7 @@ final class CsvRows {
                 row.text(LIMITS_BY, origin.standard().toString());
             });
         });
-        step.check().asSize().ifPresent(size -> row.figure(GUARD_BAND, size.guardBand()));
+        step.check().asDimension().ifPresent(size -> row.figure(GUARD_BAND, size.guardBand()));
         step.check().means().flatMap(Check.Means::uncertainty).ifPresent(uncertainty -> {
             row.figure(UNCERTAINTY, uncertainty.expanded());
             row.number(COVERAGE_FACTOR, uncertainty.coverageFactor());

@@ -105,7 +105,7 @@ final class JsonSheet {
         line.step().clamping().ifPresent(clamping -> to.put("clamping", clamping.key()));
         line.step().check().asTurn().ifPresent(turn -> JsonRunOut.write(turn, to));
         line.step().limits().ifPresent(limits -> write(limits, to));
-        line.step().check().asSize().ifPresent(size -> {
+        line.step().check().asDimension().ifPresent(size -> {
             Optional.of(size.guardBand())
                     .filter(band -> band.figure().signum() > 0)
                     .ifPresent(band -> to.put("guard-band", band.text()));

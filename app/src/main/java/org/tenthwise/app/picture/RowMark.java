@@ -62,8 +62,8 @@ public record RowMark(
     /** To scale between two limits. With one, only on which side: half-way into the free side, or at its end. */
     private double x(Box frame, Length size) {
         if (lower.isPresent() && upper.isPresent()) {
-            double width = upper.get().minus(lower.get()).millimetres().doubleValue();
-            double off = size.minus(lower.get()).millimetres().doubleValue();
+            double width = upper.get().minus(lower.get()).base().doubleValue();
+            double off = size.minus(lower.get()).base().doubleValue();
             double share = width == 0 ? (off == 0 ? 0.5 : Math.signum(off) * 2) : off / width;
             return left(frame) + share * (right(frame) - left(frame));
         }

@@ -15,6 +15,7 @@ import org.tenthwise.model.words.Words;
  * A size in two magnifications: the feature as a section, and beside it the strip, which is its wall magnified with one
  * column for every reading or earlier cut, limits written as sizes, and the distance as a dimension.
  *
+ * @param feature absent for what has no section and is not cut
  * @param lower least size allowed; one of the two limits may be absent
  * @param guardBand zero for none
  * @param columns earlier cuts first, then the readings in the order they are taken
@@ -26,7 +27,7 @@ import org.tenthwise.model.words.Words;
  * @param beside what stands beside the strip
  */
 public record SizePicture(
-        Feature feature,
+        Optional<Feature> feature,
         Unit unit,
         Optional<Sized> lower,
         Optional<Sized> upper,
@@ -156,7 +157,7 @@ public record SizePicture(
             Said said,
             String spoken) {
         this(
-                feature,
+                Optional.of(feature),
                 unit,
                 lower,
                 upper,
@@ -189,7 +190,7 @@ public record SizePicture(
             return;
         }
         SizePicture cutOpen = isSpread() ? unread() : this;
-        switch (feature) {
+        switch (feature.orElseThrow()) {
             case BORE, WIDTH -> new WallSection(cutOpen, drawing, room, scale).draw();
             case DIAMETER -> new ShaftSection(cutOpen, drawing, room, scale).draw();
             case DEPTH -> new FloorSection(cutOpen, drawing, room, scale).draw();
@@ -226,13 +227,13 @@ public record SizePicture(
     }
 
     private boolean hasDetail() {
-        return (feature == Feature.BORE || feature == Feature.WIDTH)
+        return feature.filter(of -> of == Feature.BORE || of == Feature.WIDTH).isPresent()
                 && deciding().isPresent();
     }
 
     /** Whether metal lies on the side of greater sizes: beyond the wall of a bore, a slot, a floor. */
     boolean metalAbove() {
-        return feature.stillCutBeyond() == Limit.LOWER;
+        return feature.filter(of -> of.stillCutBeyond() == Limit.LOWER).isPresent();
     }
 
     /**

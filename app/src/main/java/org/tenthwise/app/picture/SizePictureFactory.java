@@ -6,13 +6,13 @@ import java.util.Optional;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.compute.cutting.EvenCut;
+import org.tenthwise.model.plan.CheckOfDimension;
 import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.Clamping;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Plan;
-import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.CutSoFar;
@@ -33,9 +33,9 @@ final class SizePictureFactory {
 
     SizePicture picture(Plan plan, Line line, SizeFinding finding, boolean advised, String spoken) {
         StepFigures figures = StepFigures.of(finding);
-        SizeCheck check = finding.check();
+        CheckOfDimension check = finding.check();
         return picture(
-                check, line, figures, columns(line, finding, figures), advised, beside(plan, line, check), spoken);
+                check, line, figures, columns(line, finding, figures), advised, check.asSize().map(size -> beside(plan, line, size)).orElse(SizePicture.Beside.NOTHING), spoken);
     }
 
     /**
@@ -44,7 +44,7 @@ final class SizePictureFactory {
      * @param columns what was read for it, and what it was after earlier cuts
      */
     SizePicture picture(
-            CheckOfSize check,
+            CheckOfDimension check,
             Line line,
             StepFigures figures,
             List<SizePicture.ReadingColumn> columns,
@@ -52,7 +52,7 @@ final class SizePictureFactory {
             SizePicture.Beside beside,
             String spoken) {
         return new SizePicture(
-                check.feature(),
+                check.asSize().map(CheckOfSize::feature),
                 figures.unit(),
                 check.limits().lower().map(SizePictureFactory::written),
                 check.limits().upper().map(SizePictureFactory::written),
@@ -64,7 +64,7 @@ final class SizePictureFactory {
                 Optional.empty(),
                 line.step().clamping().filter(Clamping.RELEASED::equals).isEmpty(),
                 beside,
-                SizePicture.Said.of(words, check.feature(), check.cutAgain()),
+                check.asSize().map(size -> SizePicture.Said.of(words, size.feature(), size.cutAgain())).orElseGet(() -> SizePicture.Said.of(words, "", "")),
                 spoken);
     }
 
@@ -78,7 +78,7 @@ final class SizePictureFactory {
      * A depth is cut open down to a floor only where the plan says that there is one: a length over all and a shoulder
      * are depths as well, and have none. Those are shown where they sit on the part.
      */
-    private static SizePicture.Beside beside(Plan plan, Line line, SizeCheck check) {
+    private static SizePicture.Beside beside(Plan plan, Line line, CheckOfSize check) {
         if (check.contact() instanceof Contact.DrilledHole hole) {
             return new SizePicture.Beside.Drilled(hole.pointAngle());
         }

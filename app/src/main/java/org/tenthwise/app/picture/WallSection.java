@@ -70,7 +70,7 @@ final class WallSection {
         stock(true);
         stock(false);
         walls.limits(drawing, left + 14, right + 18);
-        if (picture.feature() == Feature.BORE) {
+        if (picture.feature().equals(Optional.of(Feature.BORE))) {
             drawing.across(middle, left, right + 18, Stroke.CENTRE, Role.LINE);
         }
         FreeRoom free = new FreeRoom(new Box(left, top, right + 30, bottom));

@@ -2,7 +2,7 @@ package org.tenthwise.app.text;
 
 import java.util.List;
 import java.util.Optional;
-import org.tenthwise.model.plan.CheckOfSize;
+import org.tenthwise.model.plan.CheckOfDimension;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
@@ -17,7 +17,7 @@ abstract class OfSizeSentences extends FindingSentences {
     }
 
     /** Every reading that is asked for has to be inside; any other way what was read so far makes the size. */
-    final void together(CheckOfSize check, List<Measured> read, List<String> said) {
+    final void together(CheckOfDimension check, List<Measured> read, List<String> said) {
         if (read.size() > 1) {
             said.add(words.say(
                     words.key("combined", check.combine()),

@@ -38,7 +38,7 @@ public final class Remarks {
 
     /** Sizes of two gauges differ by more than the work does: what looks like a taper may be one of them. */
     private Stream<String> gauges(Finding finding) {
-        List<String> marks = finding.check().asSize().isPresent()
+        List<String> marks = finding.check().asDimension().isPresent()
                 ? finding.measured().stream()
                         .flatMap(measured -> measured.reading().setting().stream())
                         .map(setting -> setting.gauge().id())

@@ -41,14 +41,20 @@ final class SizeSentences extends OfSizeSentences {
                 .shape()
                 .filter(shape -> shape != WallShape.EVEN)
                 .ifPresent(shape -> said.add(words.say(
-                        words.key(finding.check().feature() == Feature.DIAMETER ? "shape.outside" : "shape", shape),
+                        words.key(isOf(Feature.DIAMETER) ? "shape.outside" : "shape", shape),
                         figures.withUnit(finding.form().taper().map(Length::abs).orElse(Length.ZERO)))));
-        String uneven =
-                finding.check().feature() != Feature.DEPTH && ways() == 2 ? "form.two-ways" : "form.going-round";
+        String uneven = !isOf(Feature.DEPTH) && ways() == 2 ? "form.two-ways" : "form.going-round";
         finding.form()
                 .outOfRound()
                 .filter(round -> round.signum() > 0)
                 .ifPresent(round -> said.add(words.say(uneven, figures.withUnit(round))));
+    }
+
+    private boolean isOf(Feature feature) {
+        return finding.check()
+                .asSize()
+                .filter(size -> size.feature() == feature)
+                .isPresent();
     }
 
     /** How many ways across a wall was measured. */

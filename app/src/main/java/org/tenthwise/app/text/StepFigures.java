@@ -63,7 +63,7 @@ public final class StepFigures {
         Limits limits = step.limits()
                 .orElseThrow(() -> new IllegalArgumentException("Step %d measures nothing".formatted(step.number())));
         return step.check()
-                .asSize()
+                .asDimension()
                 .map(size -> new StepFigures(limits, size.guardBand().length(), places, size.combine() == Combine.MEAN))
                 .orElseGet(() -> new StepFigures(limits, Length.of(BigDecimal.ZERO, limits.unit()), places, false));
     }

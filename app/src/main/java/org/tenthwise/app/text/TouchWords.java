@@ -3,6 +3,7 @@ package org.tenthwise.app.text;
 import java.util.Optional;
 import org.tenthwise.model.compute.drilling.DrillPoint;
 import org.tenthwise.model.compute.thread.AcrossGrooves;
+import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.Clamping;
 import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.Step;
@@ -50,13 +51,14 @@ public final class TouchWords {
 
     /** How the gauge touches and what is taken off for it, in a sentence; empty where contact changes nothing. */
     String of(SizeFinding finding) {
-        if (finding.check().contact() instanceof Contact.DrilledHole hole) {
+        Contact contact = finding.check().asSize().map(CheckOfSize::contact).orElse(Contact.SQUARE);
+        if (contact instanceof Contact.DrilledHole hole) {
             Length point = DrillPoint.length(hole.diameter().length(), hole.pointAngle());
             return words.say(
                     words.key("touch.drill", hole.readTo()),
                     StepFigures.of(finding).withUnit(point));
         }
-        return finding.check().contact() instanceof Contact.InGrooves grooves ? across(finding, grooves) : "";
+        return contact instanceof Contact.InGrooves grooves ? across(finding, grooves) : "";
     }
 
     private String across(SizeFinding finding, Contact.InGrooves grooves) {

@@ -42,7 +42,7 @@ class DepthPictureTest {
     private static String shownAs(DemoRun run, Class<? extends SizePicture.Beside> beside) {
         return run.sheet().lines().stream()
                 .filter(line -> line.finding() instanceof SizeFinding size
-                        && size.check().feature() == Feature.DEPTH)
+                        && size.check().asSize().orElseThrow().feature() == Feature.DEPTH)
                 .filter(line ->
                         beside.isInstance(((SizePicture) run.picture(line.step().number())).beside()))
                 .map(line -> line.step().name())

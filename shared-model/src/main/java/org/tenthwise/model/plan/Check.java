@@ -14,7 +14,7 @@ import org.tenthwise.model.tolerance.Limits;
  * <p>What all kinds can be asked is a method here; what is done with each kind in its own way is a {@link Cases}, so
  * that a new kind does not compile until every one of them names it.
  */
-public sealed interface Check permits AskedCheck, RunOutCheck, CheckOfSize, PlugFitCheck {
+public sealed interface Check permits AskedCheck, RunOutCheck, CheckOfDimension, PlugFitCheck {
 
     /** The word plans and files for programs have for the kind; a size goes by its feature. */
     String key();
@@ -73,7 +73,12 @@ public sealed interface Check permits AskedCheck, RunOutCheck, CheckOfSize, Plug
         return StepClass.DRAWING;
     }
 
-    /** It as a size of the work; absent for what is none. */
+    /** It as a dimension of the drawing read at places; absent for what is none. */
+    default Optional<CheckOfDimension> asDimension() {
+        return Optional.empty();
+    }
+
+    /** It as a size of the work that is cut; absent for what is none. */
     Optional<CheckOfSize> asSize();
 
     /** It as what is read over a turn; absent for what is not. */

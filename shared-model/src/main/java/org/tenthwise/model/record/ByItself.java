@@ -1,7 +1,7 @@
 package org.tenthwise.model.record;
 
 import java.util.Optional;
-import org.tenthwise.model.plan.CheckOfSize;
+import org.tenthwise.model.plan.CheckOfDimension;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.verdict.Verdict;
 import org.tenthwise.model.verdict.VerdictKind;
@@ -16,7 +16,8 @@ final class ByItself {
      * @param untrusted the reading proves nothing
      * @param farOff a figure of the pass cannot well be, so that nothing is shown to be in or still to cut
      */
-    static Optional<Verdict> of(CheckOfSize asked, Measured measured, boolean open, boolean untrusted, boolean farOff) {
+    static Optional<Verdict> of(
+            CheckOfDimension asked, Measured measured, boolean open, boolean untrusted, boolean farOff) {
         if (asked.combine() != Combine.EACH) {
             return Optional.empty();
         }

@@ -3,7 +3,7 @@ package org.tenthwise.model.record;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.tenthwise.model.plan.CheckOfSize;
+import org.tenthwise.model.plan.CheckOfDimension;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.verdict.Judge;
@@ -35,7 +35,7 @@ record Combined(
         boolean lightCut) {
 
     /** As if nothing were missing. */
-    static Combined of(CheckOfSize asked, List<Measured> measured) {
+    static Combined of(CheckOfDimension asked, List<Measured> measured) {
         Judge judge = judge(asked);
         if (measured.isEmpty()) {
             return new Combined(
@@ -66,14 +66,8 @@ record Combined(
                 Optional.of(value), deciding, verdict, past, lightCut(value, asked.isOne() ? List.of() : sizes, judge));
     }
 
-    /** What judges a size: a range is never cut again. */
-    static Judge judge(CheckOfSize asked) {
-        return new Judge(
-                asked.limits(),
-                asked.guardBand().length(),
-                asked.cutAgain() && asked.combine() != Combine.RANGE
-                        ? Optional.of(asked.feature().stillCutBeyond())
-                        : Optional.empty());
+    static Judge judge(CheckOfDimension asked) {
+        return new Judge(asked.limits(), asked.guardBand().length(), asked.cutAgainBeyond());
     }
 
     /** The same with so many readings still to come. */

@@ -9,16 +9,16 @@ import org.tenthwise.model.compute.form.WallForm;
 import org.tenthwise.model.compute.form.WallReading;
 import org.tenthwise.model.compute.roundness.Angle;
 import org.tenthwise.model.compute.temperature.AtTwenty;
+import org.tenthwise.model.plan.CheckOfDimension;
+import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.Plan;
-import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.run.Run;
-import org.tenthwise.model.tolerance.Limits;
 
 /** A plain size: every reading as a size, combined, judged, and what the wall looks like. */
 final class SizeAssessment {
@@ -30,22 +30,24 @@ final class SizeAssessment {
 
     private SizeAssessment() {}
 
-    static SizeFinding of(Plan plan, Step step, SizeCheck check, Pass pass, Run run) {
+    static SizeFinding of(Plan plan, Step step, CheckOfDimension check, Pass pass, Run run) {
         Optional<TemperatureEffect> warmth = TemperatureEffect.of(plan, step, pass);
         Optional<AtTwenty> toTwenty = warmth.flatMap(TemperatureEffect::correction);
-        Touch touch = Touch.of(check, pass);
+        Optional<CheckOfSize> cut = check.asSize();
+        Optional<Touch> touch = cut.map(size -> Touch.of(size, pass));
         List<Measured> measured = measure(check.slots(), pass).stream()
                 .map(read -> toTwenty.map(read::corrected).orElse(read))
-                .map(read -> read.corrected(touch))
+                .map(read -> touch.map(read::corrected).orElse(read))
                 .toList();
-        int unsaid = warmth.map(TemperatureEffect::missing).orElse(0) + touch.missing();
+        int unsaid = warmth.map(TemperatureEffect::missing).orElse(0)
+                + touch.map(Touch::missing).orElse(0);
         int missing = check.slots().size() - measured.size() + unsaid;
         boolean spoilt = Plausible.spoils(check, measured, warmth);
         Combined read = Combined.of(check, measured);
         Combined combined =
                 (unsaid == 0 ? read.with(missing, check.combine()) : read.stillOpen()).provingNothingIf(spoilt);
-        Optional<Proposal> proposal =
-                unsaid == 0 && !spoilt ? ProposalAssessment.of(check, measured, read, pass, run) : Optional.empty();
+        Optional<Proposal> proposal = cut.filter(size -> unsaid == 0 && !spoilt)
+                .flatMap(size -> ProposalAssessment.of(size, measured, read, pass, run));
         return new SizeFinding(
                 step,
                 check,
@@ -54,7 +56,7 @@ final class SizeAssessment {
                 combined.deciding(),
                 combined.past(),
                 proposal,
-                WallForm.of(wall(check, measured), noticeable(check.limits())),
+                WallForm.of(cut.map(size -> wall(size, measured)).orElse(List.of()), noticeable(cut)),
                 combined.verdict(),
                 missing,
                 warmth);
@@ -73,15 +75,17 @@ final class SizeAssessment {
         return measured;
     }
 
-    private static Length noticeable(Limits limits) {
-        return limits.width().map(width -> width.times(NOTICEABLE_SHARE)).orElse(Length.ZERO);
+    private static Length noticeable(Optional<CheckOfSize> cut) {
+        return cut.flatMap(size -> size.limits().width())
+                .map(width -> width.times(NOTICEABLE_SHARE))
+                .orElse(Length.ZERO);
     }
 
     /**
      * Places without a depth are taken to lie at one, unless two of them are read the same way: then nobody knows which
      * lie together.
      */
-    private static List<WallReading> wall(SizeCheck check, List<Measured> measured) {
+    private static List<WallReading> wall(CheckOfSize check, List<Measured> measured) {
         List<Optional<BigDecimal>> ways = check.places().stream()
                 .filter(place -> place.depth().isEmpty() && place.angle().isPresent())
                 .map(place -> way(check, place))
@@ -101,7 +105,7 @@ final class SizeAssessment {
      * The angle as far as it tells one reading from another: straight across, what is read at 0° is read at 180° once
      * more.
      */
-    private static Optional<BigDecimal> way(SizeCheck check, Place place) {
+    private static Optional<BigDecimal> way(CheckOfSize check, Place place) {
         return place.angle()
                 .map(angle -> Angle.inOneTurn(check.feature().isRound() ? angle.remainder(HALF_TURN) : angle));
     }

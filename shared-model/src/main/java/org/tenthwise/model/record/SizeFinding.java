@@ -3,14 +3,14 @@ package org.tenthwise.model.record;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.compute.form.WallForm;
+import org.tenthwise.model.plan.CheckOfDimension;
 import org.tenthwise.model.plan.Combine;
-import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.verdict.Verdict;
 
 /**
- * A bore, a width, an outside diameter or a depth.
+ * A bore, a width, an outside diameter or a depth, or another dimension that is read and judged so.
  *
  * @param measured readings that count, in slot order
  * @param value the size judged; absent before the first reading
@@ -24,7 +24,7 @@ import org.tenthwise.model.verdict.Verdict;
  */
 public record SizeFinding(
         Step step,
-        SizeCheck check,
+        CheckOfDimension check,
         List<Measured> measured,
         Optional<Length> value,
         Optional<Measured> deciding,
@@ -57,7 +57,7 @@ public record SizeFinding(
 
     @Override
     public boolean showsSizes() {
-        return check.combine() != Combine.RANGE && !touchUnsaid();
+        return check.asSize().isPresent() && check.combine() != Combine.RANGE && !touchUnsaid();
     }
 
     @Override

@@ -161,7 +161,7 @@ final class CharacteristicTable {
     private String together(Finding finding) {
         int places = finding.step().check().slots().size();
         return finding.check()
-                .asSize()
+                .asDimension()
                 .filter(size -> places > 1)
                 .map(size -> matter.say(
                         matter.words().key("record.together", size.combine()), places, ModifierWords.behind(size)))
