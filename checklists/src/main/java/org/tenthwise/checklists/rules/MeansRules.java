@@ -17,13 +17,14 @@ final class MeansRules {
 
     /**
      * @param reading what is read: "bore"
-     * @param able kinds that can read it
+     * @param able kinds that can read it, one at least
      */
     static Optional<Check.Means> read(TableKeys keys, PlanSoFar soFar, String reading, List<GaugeKind> able) {
         Optional<GaugeKind> kind = keys.word(GAUGE_KIND, List.of(GaugeKind.values()), GaugeKind::key);
         Optional<String> gauge = keys.ifAny("gauge", keys::text);
         Optional<Written> master = keys.ifAny(MASTER, key -> keys.size(key, soFar.unit()));
-        Optional<Uncertainty> uncertainty = UncertaintyRules.named(keys, soFar.uncertainties());
+        Optional<Uncertainty> uncertainty =
+                UncertaintyRules.named(keys, soFar.uncertainties(), able.get(0).reads());
         kind.filter(k -> !able.contains(k))
                 .ifPresent(k -> keys.problem(
                         GAUGE_KIND,

@@ -60,7 +60,8 @@ final class OverWiresKind implements StepKind {
         Optional<SizeModifier> drawingSays = rules.drawingSays();
         Combine combine = rules.combine(places, readingsEach, drawingSays);
         boolean cutAgain = rules.cutAgain("thread", Limit.UPPER, limits, combine);
-        Optional<Uncertainty> uncertainty = UncertaintyRules.named(keys, soFar.uncertainties());
+        Optional<Uncertainty> uncertainty =
+                UncertaintyRules.named(keys, soFar.uncertainties(), GaugeKind.MICROMETER.reads());
         Written guardBand = rules.guardBand(limits, uncertainty);
         Cutting cutting = CuttingRules.ofStep(keys, unit, cutAgain, limits, guardBand, soFar.usualCutting());
         Optional<String> gauge = keys.ifAny("gauge", keys::text);

@@ -105,16 +105,19 @@ final class SizeRules {
     /** A figure, or the word that stands for the uncertainty the step names. */
     Written guardBand(Optional<Limits> limits, Optional<Uncertainty> uncertainty) {
         Written guardBand = keys.ifAny(
-                        GUARD_BAND, key -> keys.isText(key) ? asUncertain(uncertainty) : keys.figure(key, unit))
-                .orElse(new Written("0", unit));
+                        GUARD_BAND,
+                        key -> keys.isText(key) && !keys.isAngle(key)
+                                ? asUncertain(uncertainty)
+                                : keys.figure(key, unit))
+                .orElse(Written.of(BigDecimal.ZERO, unit));
         if (guardBand.figure().signum() < 0) {
             keys.problem(GUARD_BAND, "plan.guard-band.negative", guardBand);
         }
         limits.flatMap(Limits::width)
                 .filter(width -> guardBand.figure().signum() > 0
                         && !guardBand.length().times(TWICE).isBelow(width))
-                .ifPresent(width ->
-                        keys.problem(GUARD_BAND, "plan.guard-band.too-wide", guardBand, width.in(unit), unit.symbol()));
+                .ifPresent(width -> keys.problem(
+                        GUARD_BAND, "plan.guard-band.too-wide", guardBand, Written.of(width.in(unit), unit)));
         return guardBand;
     }
 

@@ -130,6 +130,12 @@ final class TableKeys {
         return table.values().get(key) instanceof RawValue.Text;
     }
 
+    /** Whether text with the mark of degrees stands under {@code key}. */
+    boolean isAngle(String key) {
+        return table.values().get(key) instanceof RawValue.Text text
+                && text.text().contains(Unit.DEGREE.symbol());
+    }
+
     /** Text that is not blank, on one line and with nothing in it that nobody sees. */
     Optional<String> text(String key) {
         return text(key, Signs::hiddenIn);
@@ -175,8 +181,22 @@ final class TableKeys {
                 : wrong(key, value, "plan.key.truth"));
     }
 
+    /** A length in {@code unit}; an angle as a number in degrees, or as text with its marks. */
     Optional<Written> figure(String key, Unit unit) {
-        return number(key).map(figure -> Written.of(figure, unit));
+        if (!unit.isOfAngle()) {
+            return number(key).map(figure -> Written.of(figure, unit));
+        }
+        return isText(key)
+                ? text(key).flatMap(text -> angle(key, text))
+                : number(key).map(figure -> Written.of(figure, Unit.DEGREE));
+    }
+
+    private Optional<Written> angle(String key, String text) {
+        Optional<Written> angle = Written.typed(text, Unit.MINUTE_OF_ARC);
+        if (angle.isEmpty()) {
+            problem(key, "plan.angle.written", key, text);
+        }
+        return angle;
     }
 
     /** A figure of more than zero. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.tenthwise.checklists.format.RawTable;
 import org.tenthwise.model.compute.uncertainty.Stated;
 import org.tenthwise.model.gauge.Uncertainty;
+import org.tenthwise.model.quantity.QuantityKind;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 
@@ -35,11 +36,18 @@ final class UncertaintyRules {
         return byName;
     }
 
-    /** The one a step names. */
-    static Optional<Uncertainty> named(TableKeys keys, Map<String, Optional<Uncertainty>> known) {
+    /** The one a step names, of lengths or of angles as its gauges read. */
+    static Optional<Uncertainty> named(TableKeys keys, Map<String, Optional<Uncertainty>> known, QuantityKind reads) {
         return keys.ifAny(KEY, key -> {
             if (!known.isEmpty()) {
-                return keys.word(key, List.copyOf(known.keySet()), name -> name).flatMap(known::get);
+                Optional<Uncertainty> named = keys.word(key, List.copyOf(known.keySet()), name -> name)
+                        .flatMap(known::get);
+                Optional<Uncertainty> fitting =
+                        named.filter(of -> of.expanded().unit().kind() == reads);
+                if (named.isPresent() && fitting.isEmpty()) {
+                    keys.problem(key, "plan.uncertainty.other-kind", named.get().name(), reads);
+                }
+                return fitting;
             }
             keys.text(key).ifPresent(name -> keys.problem(key, "plan.uncertainty.unknown", name));
             return Optional.empty();
@@ -57,7 +65,8 @@ final class UncertaintyRules {
         if (!keys.has(EXPANDED)) {
             keys.problem(keys.spot(), "plan.uncertainty.missing");
         }
-        Optional<Written> expanded = keys.ifAny(EXPANDED, key -> keys.size(key, unit));
+        Optional<Written> expanded =
+                keys.ifAny(EXPANDED, key -> keys.size(key, keys.isAngle(key) ? Unit.MINUTE_OF_ARC : unit));
         BigDecimal factor = keys.ifAny(COVERAGE_FACTOR, keys::number).orElse(TWO);
         if (factor.signum() <= 0) {
             keys.problem(COVERAGE_FACTOR, "plan.above-nought", COVERAGE_FACTOR, factor);
