@@ -35,7 +35,13 @@ final class SizePictureFactory {
         StepFigures figures = StepFigures.of(finding);
         CheckOfDimension check = finding.check();
         return picture(
-                check, line, figures, columns(line, finding, figures), advised, check.asSize().map(size -> beside(plan, line, size)).orElse(SizePicture.Beside.NOTHING), spoken);
+                check,
+                line,
+                figures,
+                columns(line, finding, figures),
+                advised,
+                check.asSize().map(size -> beside(plan, line, size)).orElse(SizePicture.Beside.NOTHING),
+                spoken);
     }
 
     /**
@@ -64,7 +70,9 @@ final class SizePictureFactory {
                 Optional.empty(),
                 line.step().clamping().filter(Clamping.RELEASED::equals).isEmpty(),
                 beside,
-                check.asSize().map(size -> SizePicture.Said.of(words, size.feature(), size.cutAgain())).orElseGet(() -> SizePicture.Said.of(words, "", "")),
+                check.asSize()
+                        .map(size -> SizePicture.Said.of(words, size.feature(), size.cutAgain()))
+                        .orElseGet(() -> SizePicture.Said.of(words, "", "")),
                 spoken);
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.plan.AngleCheck;
 import org.tenthwise.model.plan.AskedCheck;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.OverWiresCheck;
@@ -38,6 +39,7 @@ final class StepKinds {
                 Feature.DEPTH.key(),
                 new SizeKind(
                         Feature.DEPTH, List.of(GaugeKind.DEPTH_GAUGE, GaugeKind.DEPTH_MICROMETER, GaugeKind.CALIPER)));
+        kinds.put(AngleCheck.KEY, new AngleKind());
         kinds.put(PlugFitCheck.KEY, new PlugFitKind());
         kinds.put(OverWiresCheck.KEY, new OverWiresKind());
         kinds.put(AskedCheck.GoNotGo.KEY, new GoNotGoKind());

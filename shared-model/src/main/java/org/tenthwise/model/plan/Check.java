@@ -96,6 +96,8 @@ public sealed interface Check permits AskedCheck, RunOutCheck, CheckOfDimension,
 
         R size(SizeCheck check);
 
+        R angle(AngleCheck check);
+
         R plugFit(PlugFitCheck check);
 
         R overWires(OverWiresCheck check);

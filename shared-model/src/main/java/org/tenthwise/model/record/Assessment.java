@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.tenthwise.model.plan.AngleCheck;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.AskedCheck;
 import org.tenthwise.model.plan.Check;
@@ -151,6 +152,11 @@ final class Assessment {
             @Override
             public Finding size(SizeCheck size) {
                 return SizeAssessment.of(plan, step, size, pass, run);
+            }
+
+            @Override
+            public Finding angle(AngleCheck angle) {
+                return SizeAssessment.of(plan, step, angle, pass, run);
             }
 
             @Override

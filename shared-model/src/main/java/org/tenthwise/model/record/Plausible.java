@@ -7,6 +7,7 @@ import java.util.function.IntFunction;
 import java.util.stream.Stream;
 import org.tenthwise.model.compute.thread.MeasurementOverWires;
 import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.AngleCheck;
 import org.tenthwise.model.plan.AskedCheck;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.CheckOfSize;
@@ -28,11 +29,11 @@ import org.tenthwise.model.tolerance.Limits;
  * is ever advised from it.
  *
  * <p>A size is far off when it lies more than a quarter of its nominal away, but never while it lies within a tolerance
- * of its limits; a small one may lie half its nominal away. A comparing gauge is far off when it stands more than 1 mm
- * from where the nominal would put it, the reading on its master when it is more than 1 mm from zero and from the
- * certified size, a run-out indicator when it has moved more than a hundred times the limit, a reading of a range when
- * it lies more than a hundred times the limit from the first, a master or a wire when it lies more than a hundredth
- * from its nominal. Common practice.
+ * of its limits; a small one may lie half its nominal away, an angle too. A comparing gauge is far off when it stands
+ * more than 1 mm from where the nominal would put it, the reading on its master when it is more than 1 mm from zero and
+ * from the certified size, a run-out indicator when it has moved more than a hundred times the limit, a reading of a
+ * range when it lies more than a hundred times the limit from the first, a master or a wire when it lies more than a
+ * hundredth from its nominal. Common practice.
  */
 public final class Plausible {
 
@@ -41,6 +42,7 @@ public final class Plausible {
     private static final BigDecimal HUNDRED = new BigDecimal("100");
     private static final BigDecimal A_FEW = new BigDecimal("5");
     private static final Length ONE_TURN = Length.of("1", Unit.MILLIMETRE);
+    private static final Length ONE_DEGREE = Length.of("1", Unit.DEGREE);
     private static final Length LEAST_ROOM_OF_A_MASTER = Length.of("0.02", Unit.MILLIMETRE);
     private static final BigDecimal COLDEST = BigDecimal.ZERO;
     private static final BigDecimal WARMEST = new BigDecimal("60");
@@ -100,6 +102,11 @@ public final class Plausible {
             }
 
             @Override
+            public Optional<Length> angle(AngleCheck angle) {
+                return angle.limitsOfASize().flatMap(Limits::width);
+            }
+
+            @Override
             public Optional<Length> plugFit(PlugFitCheck fit) {
                 return tolerance(plan, plan.step(fit.boreStep()).check());
             }
@@ -133,7 +140,12 @@ public final class Plausible {
         public Optional<Expected> size(SizeCheck size) {
             return size.limitsOfASize()
                     .map(limits -> compared(limits.middle(), setting).orElseGet(() -> near(size)))
-                    .or(() -> range(size, before));
+                    .or(() -> range(size.limits(), before));
+        }
+
+        @Override
+        public Optional<Expected> angle(AngleCheck angle) {
+            return angle.limitsOfASize().map(Plausible::near).or(() -> range(angle.limits(), before));
         }
 
         @Override
@@ -158,9 +170,8 @@ public final class Plausible {
         });
     }
 
-    private static Optional<Expected> range(SizeCheck size, List<Length> before) {
-        Length most =
-                size.limits().upper().or(size.limits()::lower).orElseThrow().length();
+    private static Optional<Expected> range(Limits limits, List<Length> before) {
+        Length most = limits.upper().or(limits::lower).orElseThrow().length();
         return before.stream().findFirst().map(first -> new Expected(first, most.times(HUNDRED)));
     }
 
@@ -183,9 +194,10 @@ public final class Plausible {
     private static Expected near(Limits limits) {
         Length nominal = limits.middle();
         Length quarter = nominal.abs().times(QUARTER);
+        Length little = limits.unit().isOfAngle() ? ONE_DEGREE : ONE_TURN;
         Length small = limits.width()
-                .map(width -> Length.least(List.of(ONE_TURN, nominal.abs().half())))
-                .orElse(ONE_TURN);
+                .map(width -> Length.least(List.of(little, nominal.abs().half())))
+                .orElse(little);
         return new Expected(
                 nominal, Length.greatest(List.of(quarter, small, limits.width().orElse(nominal.zero()))));
     }
