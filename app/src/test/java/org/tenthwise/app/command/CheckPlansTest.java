@@ -35,7 +35,7 @@ class CheckPlansTest {
     void aDemoPlanGoesByItsPartNumberOrItsFileName() {
         assertEquals(
                 List.of(
-                        "WB-118: no problems: WB-118 rev B, issue 4, 30 checks",
+                        "WB-118: no problems: WB-118 rev B, issue 5, 31 checks",
                         "LG-2207-C.toml: no problems: LG-2207 rev C, issue 7, 35 checks"),
                 Typed.line("check", "WB-118", "LG-2207-C.toml").out());
     }

@@ -30,10 +30,10 @@ class DemoPartTest {
     }
 
     @Test
-    void theWinchBarrelEndHasThirtyChecksAndFiveHoldPoints() {
+    void theWinchBarrelEndHasThirtyOneChecksAndFiveHoldPoints() {
         Plan plan = DemoPart.WINCH_BARREL_END.plan();
         assertEquals(new PartId("WB-118", "B"), plan.part());
-        assertEquals(30, plan.steps().size());
+        assertEquals(31, plan.steps().size());
         assertEquals(
                 5, plan.steps().stream().filter(step -> !step.hold().isEmpty()).count());
     }

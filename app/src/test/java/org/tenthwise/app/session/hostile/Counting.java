@@ -128,7 +128,15 @@ final class Counting {
         }
     }
 
+    /** An angle in minutes. */
     static BigDecimal millimetres(Written written) {
+        if (written.unit() == Unit.DEGREE) {
+            return new BigDecimal(written.text()).multiply(new BigDecimal("60"));
+        }
+        if (written.text().contains("°")) {
+            String[] parts = written.text().split("[°′″]");
+            return new BigDecimal(parts[0]).multiply(new BigDecimal("60")).add(new BigDecimal(parts[1]));
+        }
         BigDecimal figure = new BigDecimal(written.text());
         return written.unit() == Unit.INCH ? figure.multiply(new BigDecimal("25.4")) : figure;
     }

@@ -90,6 +90,9 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
         static final Cuts UNSAID = new Cuts(Optional.empty(), Optional.empty(), Optional.empty());
     }
 
+    /** In minutes of arc, read with a protractor. */
+    record Angle(BigDecimal lower, BigDecimal upper, int places, BigDecimal guard) implements What {}
+
     record Plug(int bore, BigDecimal least, BigDecimal greatest, int places, Answer feel) implements What {}
 
     /**
@@ -129,7 +132,9 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
                         ? "run-out"
                         : what instanceof Size size
                                 ? size.kind()
-                                : what instanceof Plug ? "plug-fit" : "thread-over-wires";
+                                : what instanceof Angle
+                                        ? "angle"
+                                        : what instanceof Plug ? "plug-fit" : "thread-over-wires";
         keys.put("kind", quoted(kind));
         if (drawing == kind.equals("confirm")) {
             keys.put("class", quoted(drawing ? "drawing" : number % 2 == 0 ? "set-up" : "in-process"));
@@ -175,6 +180,12 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
                 keys.put("master", size.about());
             }
             keys.put("temperature", quoted(size.warm() ? "ask" : "not-asked"));
+        } else if (what instanceof Angle angle) {
+            keys.put("lower", quoted(marked(angle.lower())));
+            keys.put("upper", quoted(marked(angle.upper())));
+            keys.put("guard_band", quoted(marked(angle.guard())));
+            keys.put("places", places(angle.places()));
+            keys.put("gauge_kind", quoted("bevel-protractor"));
         } else if (what instanceof Plug plug) {
             keys.put("bore_step", plug.bore());
             keys.put("clearance_least", plug.least());
@@ -201,6 +212,12 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
         return keys.entrySet().stream()
                 .map(key -> key.getKey() + " = " + key.getValue())
                 .collect(Collectors.joining("\n", "\n[[step]]\n", "\n"));
+    }
+
+    /** An angle above zero, in minutes that may have decimals, as people write it. */
+    static String marked(BigDecimal minutes) {
+        BigDecimal[] parts = minutes.divideAndRemainder(new BigDecimal("60"));
+        return parts[0].toBigInteger() + "°" + parts[1].toPlainString() + "'";
     }
 
     private static String quoted(String text) {

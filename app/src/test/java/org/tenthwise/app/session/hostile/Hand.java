@@ -191,6 +191,9 @@ final class Hand {
             return BigDecimal.valueOf(random.nextInt(most) + (slot.endsWith("highest") ? 8 : 0), 3)
                     .toPlainString();
         }
+        if (what instanceof Facts.Angle angle) {
+            return angle(angle);
+        }
         BigDecimal size = what instanceof Facts.Size bore
                 ? size(bore)
                 : what instanceof Facts.Plug plug ? plug(plug) : overWires((Facts.Thread) what);
@@ -204,6 +207,20 @@ final class Hand {
                 .orElse(20);
         int guard = bore.guard().movePointRight(3).intValueExact();
         return low.add(BigDecimal.valueOf(inOrNear(guard, width - guard), 3));
+    }
+
+    /** In minutes, at times with a tenth of one, in decimals of a degree, or with nothing to tell the two apart. */
+    private String angle(Facts.Angle angle) {
+        int guard = angle.guard().intValueExact();
+        int width = angle.upper().subtract(angle.lower()).intValueExact();
+        BigDecimal minutes = angle.lower().add(BigDecimal.valueOf(inOrNear(guard, width - guard)));
+        return switch (random.nextInt(8)) {
+            case 0 -> Facts.marked(minutes.add(new BigDecimal("0.1")));
+            case 1 -> minutes.divide(new BigDecimal("60"), 6, RoundingMode.HALF_EVEN) + "°";
+            case 2 ->
+                minutes.divide(new BigDecimal("60"), 2, RoundingMode.HALF_EVEN).toPlainString();
+            default -> Facts.marked(minutes);
+        };
     }
 
     private BigDecimal plug(Facts.Plug plug) {

@@ -22,13 +22,13 @@ import org.tenthwise.model.run.StepEvent;
  * for nothing, also where the later one is struck out. What was read before a step was begun anew, sent to rework or
  * repair, or before what it rests on was read anew or struck out, counts for nothing any more. A step has passed when
  * everything it asks for is there and everything it demands holds: a size inside its limits by the guard band at every
- * place (or as a mean, largest, smallest, where it is so combined), a run-out as {@link RunOutOracle} has it, a plug's
- * play inside at both ends and felt as wanted and not against what the gauges say, a pitch diameter inside with no wire
- * on the root at the largest root that was read, every answer the wanted one. A concession holds for what it was signed
- * for: any later reading, answer, temperature, strike or new pass of the step, or of what it rests on, ends it; so does
- * another disposition. What is no characteristic of the drawing can be carried on with, not conceded. A part conforms
- * when every characteristic has passed and none was ever repaired, every other step has passed or is carried on with,
- * and nothing is scrapped.
+ * place (or as a mean, largest, smallest, where it is so combined), an angle so too, a run-out as {@link RunOutOracle}
+ * has it, a plug's play inside at both ends and felt as wanted and not against what the gauges say, a pitch diameter
+ * inside with no wire on the root at the largest root that was read, every answer the wanted one. A concession holds
+ * for what it was signed for: any later reading, answer, temperature, strike or new pass of the step, or of what it
+ * rests on, ends it; so does another disposition. What is no characteristic of the drawing can be carried on with, not
+ * conceded. A part conforms when every characteristic has passed and none was ever repaired, every other step has
+ * passed or is carried on with, and nothing is scrapped.
  */
 final class Oracle {
 
@@ -136,6 +136,9 @@ final class Oracle {
         if (step.what() instanceof Facts.Size size) {
             return size(step, size);
         }
+        if (step.what() instanceof Facts.Angle angle) {
+            return angle(step, angle);
+        }
         return step.what() instanceof Facts.Plug plug ? plug(step, plug) : thread(step, (Facts.Thread) step.what());
     }
 
@@ -204,6 +207,19 @@ final class Oracle {
                 demanded.lower().map(demanded.guard()::add),
                 demanded.upper().map(upper -> upper.subtract(demanded.guard())),
                 rounded);
+    }
+
+    private Says angle(Facts step, Facts.Angle demanded) {
+        List<BigDecimal> read = counting.readings(step).values().stream()
+                .map(Counting.Read::figure)
+                .toList();
+        return read.size() < demanded.places()
+                ? Says.NOT_PASSED
+                : inside(
+                        read,
+                        Optional.of(demanded.lower().add(demanded.guard())),
+                        Optional.of(demanded.upper().subtract(demanded.guard())),
+                        false);
     }
 
     /** @param rounded whether what is judged was rounded on the way, so that a hair's breadth decides nothing */

@@ -64,7 +64,7 @@ record RandomPlan(List<Facts> facts, Plan plan) {
     private static Facts.What what(List<Facts> before, Random random) {
         List<Integer> bores = numbers(before, "bore");
         List<Integer> roots = numbers(before, "diameter");
-        return switch (random.nextInt(10)) {
+        return switch (random.nextInt(11)) {
             case 0 -> new Facts.Asks("confirm", Map.of(Question.CONFIRMED, Answer.YES));
             case 1 -> new Facts.Asks("look", Map.of(Question.LOOKS_RIGHT, Answer.YES));
             case 2 ->
@@ -93,6 +93,7 @@ record RandomPlan(List<Facts> facts, Plan plan) {
             case 6 -> diameter(random);
             case 7 -> thread(roots, random);
             case 8 -> widthOrDepth(random);
+            case 9 -> angle(random);
             default -> bore(random);
         };
     }
@@ -143,6 +144,11 @@ record RandomPlan(List<Facts> facts, Plan plan) {
                 false,
                 random.nextInt(4) == 0,
                 cuts(random, List.of("12.020", "\"middle\"", "\"third\"")));
+    }
+
+    private static Facts.What angle(Random random) {
+        return new Facts.Angle(
+                dec("1770"), dec("1830"), 1 + random.nextInt(3), random.nextBoolean() ? dec("0") : dec("5"));
     }
 
     private static Facts.Cuts cuts(Random random, List<String> aims) {
