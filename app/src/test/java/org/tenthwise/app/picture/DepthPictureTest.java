@@ -42,7 +42,10 @@ class DepthPictureTest {
     private static String shownAs(DemoRun run, Class<? extends SizePicture.Beside> beside) {
         return run.sheet().lines().stream()
                 .filter(line -> line.finding() instanceof SizeFinding size
-                        && size.check().asSize().orElseThrow().feature() == Feature.DEPTH)
+                        && size.check()
+                                .asSize()
+                                .filter(cut -> cut.feature() == Feature.DEPTH)
+                                .isPresent())
                 .filter(line ->
                         beside.isInstance(((SizePicture) run.picture(line.step().number())).beside()))
                 .map(line -> line.step().name())

@@ -146,8 +146,9 @@ final class TypedFigures implements Typing {
 
     void sign() {
         lift();
-        if (pad.nextMark().isPresent()) {
-            touched(pad.nextMark().get());
+        Optional<String> mark = pad.nextMark();
+        if (mark.isPresent()) {
+            mark.filter(any -> isBegun()).ifPresent(this::touched);
         } else if (isBegun()) {
             refusal.lift();
             pad.sign();
