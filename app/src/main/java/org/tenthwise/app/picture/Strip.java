@@ -2,6 +2,7 @@ package org.tenthwise.app.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.tenthwise.app.text.Figures;
 import org.tenthwise.model.quantity.Length;
 
 /** The wall of a section magnified: one column a reading or a cut, limits, guard band, stock, and ticks at the side. */
@@ -119,7 +120,8 @@ final class Strip {
     private Box scaleWords() {
         Label letter = Label.of(detail ? SizePicture.DETAIL + " " : "", SizePicture.DETAIL_TEXT, Role.ACCENT)
                 .bold();
-        Label words = Label.of(picture.said().scale().apply(scale.step().toPlainString()), SMALL_TEXT, Role.INK2);
+        Label words = Label.of(
+                picture.said().scale().apply(Figures.number(scale.step(), picture.unit())), SMALL_TEXT, Role.INK2);
         double width = drawing.width(letter) + drawing.width(words);
         Box box = drawing.text(
                 letter,
