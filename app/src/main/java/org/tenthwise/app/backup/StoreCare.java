@@ -14,18 +14,22 @@ import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.Stores;
 
 /**
- * Looks after a store while it is open, on a thread of its own: verifies all of it once, since opening looked only
+ * Looks after a store while it is open, on threads of its own: verifies all of it once, since opening looked only
  * behind the last entry that was found to be well, and makes a backup after each closed run and every day.
  */
 public final class StoreCare {
 
     private static final long HOURS_BETWEEN_LOOKS = 1;
 
+    /** How long whoever closes the client waits for a store to be verified: as good as all are by then. */
+    private static final long MILLISECONDS_TO_THE_END = 2_000;
+
     private final Stores stores;
     private final Path store;
     private final CheckedHeads checked;
     private final Backups backups;
     private Optional<ScheduledExecutorService> worker = Optional.empty();
+    private Thread verifying = new Thread();
     private Optional<String> told = Optional.empty();
 
     public StoreCare(Stores stores, Path store, CheckedHeads checked, Backups backups) {
@@ -45,13 +49,18 @@ public final class StoreCare {
         Ledger ledger = stores.open(store, checked.of(store));
         ScheduledExecutorService begun = Executors.newSingleThreadScheduledExecutor(StoreCare::thread);
         worker = Optional.of(begun);
-        begun.execute(() -> verify(notWhole));
+        verifying = thread(() -> verify(notWhole));
+        verifying.setDaemon(true);
+        verifying.start();
         begun.scheduleWithFixedDelay(() -> backUpIfDue(notBackedUp), 0, HOURS_BETWEEN_LOOKS, TimeUnit.HOURS);
         return new WatchedLedger(ledger, () -> soon(begun, () -> backUp(notBackedUp)));
     }
 
-    /** Returns when what was begun is done. */
+    /**
+     * Returns when the backups that were begun are made. A store too large to be verified by then is looked at anew.
+     */
     public void end() throws InterruptedException {
+        verifying.join(MILLISECONDS_TO_THE_END);
         Optional<ScheduledExecutorService> begun = stop();
         if (begun.isPresent()) {
             boolean done = false;
@@ -73,8 +82,9 @@ public final class StoreCare {
             checked.keep(store, stores.makeSure(store));
         } catch (CouldNotOpen e) {
             checked.keep(store, Head.OF_NOTHING);
-            stop();
-            notWhole.accept(e);
+            if (stop().isPresent()) {
+                notWhole.accept(e);
+            }
         } catch (CouldNotRead e) {
             // nothing is found out, and whoever reads next is told
         } catch (RuntimeException e) {

@@ -49,7 +49,7 @@ class BackupsTest {
         book = new BackupBook(folder.resolve("own").resolve(BackupBook.FILE));
         InstantSource time = () -> now;
         backups = new Backups(
-                new StoresWithAHitch(stores, () -> meanwhile.run()),
+                StoresWithAHitch.beforeCopying(stores, () -> meanwhile.run()),
                 folder.resolve("shop.db"),
                 book,
                 Words.ENGLISH,

@@ -10,10 +10,12 @@ import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.Head;
@@ -48,7 +50,7 @@ class StoreCareTest {
 
     private StoreCare care(Stores copied) {
         return new StoreCare(
-                stores, store, checked, new Backups(copied, store, book, Words.ENGLISH, Clock.systemUTC()));
+                copied, store, checked, new Backups(copied, store, book, Words.ENGLISH, Clock.systemUTC()));
     }
 
     @Test
@@ -105,7 +107,7 @@ class StoreCareTest {
     @Test
     void whatNobodyForesawIsNotKeptToItself() throws Exception {
         IllegalStateException unforeseen = new IllegalStateException("of a disk nobody knows");
-        care = care(new StoresWithAHitch(stores, () -> {
+        care = care(StoresWithAHitch.beforeCopying(stores, () -> {
             throw unforeseen;
         }));
         ConcurrentLinkedQueue<Throwable> told = new ConcurrentLinkedQueue<>();
@@ -118,6 +120,31 @@ class StoreCareTest {
             Thread.setDefaultUncaughtExceptionHandler(before);
         }
         assertTrue(told.contains(unforeseen));
+    }
+
+    /** A store of a million entries takes a minute to verify: nobody waits for that with the client closed. */
+    @Test
+    @Timeout(30)
+    void whoeverClosesDoesNotWaitUntilALargeStoreIsVerified() throws Exception {
+        CountDownLatch closed = new CountDownLatch(1);
+        care = care(StoresWithAHitch.beforeVerifying(stores, () -> await(closed)));
+        try (Ledger ledger = open()) {
+            ledger.append("run-1", Sample.AT, "A. Turner", new Event.Closed("B. Inspector", "accepted"));
+            care.end();
+            assertEquals(Head.OF_NOTHING, checked.of(store));
+            assertTrue(book.state().made().isPresent());
+        } finally {
+            closed.countDown();
+            care.end();
+        }
+    }
+
+    private static void await(CountDownLatch closed) {
+        try {
+            closed.await();
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     private Ledger open() throws CouldNotOpen {

@@ -10,8 +10,16 @@ import org.tenthwise.app.store.Salvage;
 import org.tenthwise.app.store.Stores;
 import org.tenthwise.app.store.Verification;
 
-/** Stores as they are, and something that happens when a copy is about to be made. */
-record StoresWithAHitch(Stores stores, Runnable beforeCopy) implements Stores {
+/** Stores as they are, and something that happens when a copy is about to be made, or a store to be verified. */
+record StoresWithAHitch(Stores stores, Runnable beforeCopy, Runnable beforeVerifying) implements Stores {
+
+    static StoresWithAHitch beforeCopying(Stores stores, Runnable hitch) {
+        return new StoresWithAHitch(stores, hitch, () -> {});
+    }
+
+    static StoresWithAHitch beforeVerifying(Stores stores, Runnable hitch) {
+        return new StoresWithAHitch(stores, () -> {}, hitch);
+    }
 
     @Override
     public Verification copy(Path store, Path to) throws CouldNotOpen, CouldNotCopy {
@@ -31,6 +39,7 @@ record StoresWithAHitch(Stores stores, Runnable beforeCopy) implements Stores {
 
     @Override
     public Head makeSure(Path store) throws CouldNotOpen {
+        beforeVerifying.run();
         return stores.makeSure(store);
     }
 
