@@ -121,7 +121,7 @@ public final class EntryText {
 
     private static OffsetDateTime time(String text) throws UnreadableEntry {
         try {
-            return OffsetDateTime.parse(text, DateTimeFormatter.ISO_OFFSET_DATE_TIME);
+            return EntryTime.read(text);
         } catch (DateTimeException e) {
             throw new UnreadableEntry(Message.of("entry.no-time", text), e);
         }
