@@ -20,6 +20,9 @@ import org.tenthwise.app.store.sqlite.Sample;
 import org.tenthwise.app.store.sqlite.SqliteStores;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.PlanSource;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.StepEvent;
 
@@ -109,6 +112,35 @@ class ShowHistoryTest {
         assertEquals(history().size(), history("--from", day, "--to", day).size());
         assertEquals(0, history("--to", "2025-12-31").size());
         assertEquals(0, history("--from", "2027-01-01").size());
+    }
+
+    @Test
+    void aReadingOfAnEarlierPassKeepsAllPlacesItWasTypedWith() throws Exception {
+        long seq;
+        try (Ledger ledger = new SqliteStores().open(store)) {
+            Entry turned = ledger.entries(ledger.runs().get(1)).stream()
+                    .filter(entry -> entry.event() instanceof StepEvent.ReadingTaken)
+                    .findFirst()
+                    .orElseThrow();
+            StepEvent.ReadingTaken read = (StepEvent.ReadingTaken) turned.event();
+            seq = ledger.append(
+                            turned.run(),
+                            Sample.AT,
+                            "Setter 1",
+                            new StepEvent.ReadingTaken(
+                                    read.step(), read.slot(), new Written("0.0110003", Unit.MILLIMETRE)))
+                    .seq();
+            ledger.append(
+                    turned.run(),
+                    Sample.AT,
+                    "Setter 1",
+                    new StepEvent.PassBegun(read.step(), StepEvent.PassBegun.Why.values()[0]));
+        }
+        CSVRecord row = history().stream()
+                .filter(of -> of.get("entry").equals(String.valueOf(seq)))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(List.of("0.0110003", "0.0110003"), List.of(row.get("reading"), row.get("size")));
     }
 
     @Test
