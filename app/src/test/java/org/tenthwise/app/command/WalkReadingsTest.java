@@ -95,7 +95,8 @@ class WalkReadingsTest extends Walking {
             // 2.7575 × 25.4 = 70.0405, by hand
             assertEquals(Length.of("70.0405", Unit.MILLIMETRE), read.typed().length());
         }
-        assertTrue(typed.out().get(6).contains(" 70.0405 "), typed.out().get(6));
+        // four places of an inch are known to three of a millimetre
+        assertTrue(typed.out().get(6).contains(" 70.041 "), typed.out().get(6));
     }
 
     @Test
