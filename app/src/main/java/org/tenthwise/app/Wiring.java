@@ -47,9 +47,6 @@ final class Wiring {
     private final Words words;
     private final Stores stores = new SqliteStores();
     private final Clock clock = Clock.systemDefaultZone();
-    private final RecordFormat pdf;
-    private final RecordFormat csv = new CsvRecord();
-    private final RecordFormat json = new JsonRecord();
     private final List<RecordFormat> formats;
     private final Sums sums = Handbook.sums();
     private final String version = Optional.ofNullable(Wiring.class.getPackage().getImplementationVersion())
@@ -58,8 +55,8 @@ final class Wiring {
     /** @param place whose paper records are printed on */
     Wiring(LastResort lastResort, Words words, Locale place) {
         this.words = words;
-        this.pdf = new PdfRecord(words, Paper.of(new LocaleCustoms(place)));
-        this.formats = List.of(pdf, csv, json);
+        this.formats =
+                List.of(new PdfRecord(words, Paper.of(new LocaleCustoms(place))), new CsvRecord(), new JsonRecord());
         this.lastResort = lastResort;
     }
 
@@ -101,17 +98,8 @@ final class Wiring {
 
     private Handout handout(Ledger ledger, ClientPaths place) {
         Records records = new Records(formats, version);
-        return (run, as) -> records.write(
-                        ledger,
-                        run,
-                        List.of(
-                                switch (as) {
-                                    case PDF -> pdf;
-                                    case CSV -> csv;
-                                    case JSON -> json;
-                                }),
-                        place.records())
-                .get(0);
+        return new Handout(formats, (run, as) -> records.write(ledger, run, List.of(as), place.records())
+                .get(0));
     }
 
     private Optional<StoreCare> care(ClientPaths place) {

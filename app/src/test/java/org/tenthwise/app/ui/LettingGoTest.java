@@ -21,6 +21,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.tenthwise.app.bench.Bench;
 import org.tenthwise.app.bench.BenchKind;
+import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
@@ -28,6 +29,7 @@ import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.ui.about.AboutFacts;
 import org.tenthwise.app.ui.bench.BenchView;
 import org.tenthwise.app.ui.bench.BenchViewModel;
+import org.tenthwise.app.ui.record.Handout;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.checklists.catalogue.Catalogue;
@@ -48,7 +50,7 @@ class LettingGoTest extends ScreenTest {
                 workshop.shop,
                 new Background(Runnable::run, Runnable::run),
                 () -> PLANS,
-                (run, as) -> Path.of(run),
+                new Handout(List.of(new CsvRecord()), (run, as) -> Path.of(run)),
                 Handbook.sums(),
                 new AboutFacts("0.1.0", "here", "there", List::of),
                 words,

@@ -1,9 +1,12 @@
 package org.tenthwise.app.ui;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.ui.record.Handout;
 import org.tenthwise.app.ui.record.RecordView;
 import org.tenthwise.app.ui.record.RecordViewModel;
 import org.tenthwise.app.ui.shell.Screen;
@@ -17,8 +20,13 @@ class RecordScreenTest extends ScreenTest {
     private final Workshop workshop = new Workshop(words);
 
     private Screen record(Window window, String run) {
-        RecordViewModel model =
-                new RecordViewModel(run, workshop.shop, (id, as) -> Path.of(id), workshop.errands, words, workshop);
+        RecordViewModel model = new RecordViewModel(
+                run,
+                workshop.shop,
+                new Handout(List.of(new CsvRecord()), (id, as) -> Path.of(id)),
+                workshop.errands,
+                words,
+                workshop);
         return new RecordView(model, words, window.pictures(), workshop);
     }
 

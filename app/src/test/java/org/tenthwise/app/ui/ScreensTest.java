@@ -9,10 +9,12 @@ import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.ui.about.AboutFacts;
+import org.tenthwise.app.ui.record.Handout;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.model.run.StepEvent;
 
@@ -33,7 +35,7 @@ class ScreensTest extends ScreenTest {
                         workshop.shop,
                         new Background(Runnable::run, Runnable::run),
                         Catalogue::ofDemoParts,
-                        (run, as) -> folder.resolve(run + "." + as),
+                        new Handout(List.of(new CsvRecord()), (run, as) -> folder.resolve(run)),
                         Handbook.sums(),
                         new AboutFacts("0.1.0", "here", "there", List::of),
                         words,

@@ -1,19 +1,26 @@
 package org.tenthwise.app.ui.record;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.tenthwise.app.export.CouldNotExport;
+import org.tenthwise.app.export.RecordFormat;
 
-/** Writes the record of a run as a file. Used on the thread of the ledger. */
-@FunctionalInterface
-public interface Handout {
+/**
+ * Hands the record of a run out as a file.
+ *
+ * @param formats what it can be handed out as, in the order of the keys
+ */
+public record Handout(List<RecordFormat> formats, Writing writing) {
 
-    /** What a record can be handed out as; a name in small letters is the ending of the file. */
-    enum As {
-        PDF,
-        CSV,
-        JSON
+    /** Writes the record. Used on the thread of the ledger. */
+    @FunctionalInterface
+    public interface Writing {
+
+        /** @return the file written */
+        Path write(String run, RecordFormat as) throws CouldNotExport;
     }
 
-    /** @return the file written */
-    Path hand(String run, As as) throws CouldNotExport;
+    public Handout {
+        formats = List.copyOf(formats);
+    }
 }

@@ -2,6 +2,7 @@ package org.tenthwise.app.ui.record;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
@@ -10,6 +11,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictMark;
 import org.tenthwise.app.text.OutcomeWords;
@@ -23,7 +25,6 @@ import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.app.ui.theme.ScreenSizes;
 import org.tenthwise.app.ui.theme.Texts;
 import org.tenthwise.model.record.Sheet;
-import org.tenthwise.model.words.Word;
 import org.tenthwise.model.words.Words;
 
 /** What the record says and the part on the one side, every characteristic on the other, the ways out at the foot. */
@@ -145,9 +146,10 @@ public final class RecordView extends SidedScreen {
 
     private VBox foot() {
         HBox files = new HBox(8);
-        for (Handout.As as : Handout.As.values()) {
-            Key key = way("hand-" + Word.of(as), Key.Kind.PLAIN, as.name(), () -> model.hand(as));
-            key.speak(words.say("sheet.hand", as.name()));
+        for (RecordFormat as : model.formats()) {
+            String name = as.extension().toUpperCase(Locale.ROOT);
+            Key key = way("hand-" + as.extension(), Key.Kind.PLAIN, name, () -> model.hand(as));
+            key.speak(words.say("sheet.hand", name));
             files.getChildren().add(key);
         }
         HBox onwards = new HBox(

@@ -12,6 +12,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableValue;
+import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.text.Dates;
@@ -146,10 +147,15 @@ public final class RecordViewModel {
         errands.run(() -> shop.sheet(run), kept -> sheet.set(Optional.of(kept)));
     }
 
-    public void hand(Handout.As as) {
+    /** What the record can be handed out as. */
+    public List<RecordFormat> formats() {
+        return handout.formats();
+    }
+
+    public void hand(RecordFormat as) {
         if (!busy.get()) {
             busy.set(true);
-            errands.run(() -> handout.hand(run, as), this::written, () -> busy.set(false));
+            errands.run(() -> handout.writing().write(run, as), this::written, () -> busy.set(false));
         }
     }
 

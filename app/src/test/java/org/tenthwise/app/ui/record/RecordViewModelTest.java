@@ -10,6 +10,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.export.CsvRecord;
+import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.ui.Workshop;
@@ -25,6 +27,8 @@ class RecordViewModelTest {
     @RegisterExtension
     private final Workshop workshop = new Workshop();
 
+    private static final List<RecordFormat> FORMATS = List.of(new CsvRecord());
+
     private RunSession session;
 
     @BeforeEach
@@ -32,9 +36,9 @@ class RecordViewModelTest {
         session = workshop.atTheBore("014", "0.013", "0.015", "0.014", "0.027");
     }
 
-    private RecordViewModel model(Handout handout) {
-        RecordViewModel model =
-                new RecordViewModel(session.id(), workshop.shop, handout, workshop.errands, workshop.words, workshop);
+    private RecordViewModel model(Handout.Writing writing) {
+        RecordViewModel model = new RecordViewModel(
+                session.id(), workshop.shop, new Handout(FORMATS, writing), workshop.errands, workshop.words, workshop);
         model.load();
         return model;
     }
@@ -84,10 +88,10 @@ class RecordViewModelTest {
 
     @Test
     void aFileWrittenIsSaidWithItsPlace() {
-        RecordViewModel model = model((run, as) -> Path.of(run + "." + as));
-        model.hand(Handout.As.CSV);
-        assertEquals("It is in LG-2207-C-014.CSV", workshop.told.get(0).words());
-        assertEquals("It is in LG-2207-C-014.CSV", model.writtenProperty().get());
+        RecordViewModel model = model((run, as) -> Path.of(run + "." + as.extension()));
+        model.hand(FORMATS.get(0));
+        assertEquals("It is in LG-2207-C-014.csv", workshop.told.get(0).words());
+        assertEquals("It is in LG-2207-C-014.csv", model.writtenProperty().get());
         assertFalse(model.busyProperty().get());
     }
 
@@ -96,7 +100,7 @@ class RecordViewModelTest {
         RecordViewModel model = model((run, as) -> {
             throw new CouldNotRead(Message.of("as-said", "The store was taken away."), new IllegalStateException());
         });
-        model.hand(Handout.As.PDF);
+        model.hand(FORMATS.get(0));
         assertEquals("The store was taken away.", workshop.told.get(0).words());
         assertEquals("", model.writtenProperty().get());
         assertFalse(model.busyProperty().get());
