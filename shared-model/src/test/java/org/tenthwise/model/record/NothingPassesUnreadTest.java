@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.plan.AngleCheck;
 import org.tenthwise.model.plan.AskedCheck;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
@@ -17,6 +18,8 @@ import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.PlugFeel;
 import org.tenthwise.model.plan.PlugFitCheck;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
 import org.tenthwise.model.tolerance.Limits;
@@ -34,6 +37,14 @@ class NothingPassesUnreadTest {
                 new AskedCheck.GoNotGo("Enters.", "Does not.", Optional.empty()),
                 Bench.runOut("0.02", 4, "0", "90", "180", "270"),
                 BORE,
+                new AngleCheck(
+                        Limits.between(minutes("29°30′"), minutes("30°30′")),
+                        Bench.places(1),
+                        1,
+                        Combine.EACH,
+                        minutes("0°"),
+                        Bench.with(GaugeKind.BEVEL_PROTRACTOR),
+                        Optional.empty()),
                 new PlugFitCheck(
                         1,
                         Limits.atMost(Bench.mm("0.030")),
@@ -51,6 +62,10 @@ class NothingPassesUnreadTest {
                         false,
                         Bench.mm("0"),
                         Bench.with(GaugeKind.MICROMETER_OVER_WIRES)));
+    }
+
+    private static Written minutes(String text) {
+        return Written.typed(text, Unit.MINUTE_OF_ARC).orElseThrow();
     }
 
     @ParameterizedTest
