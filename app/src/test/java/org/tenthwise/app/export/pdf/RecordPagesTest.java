@@ -124,7 +124,7 @@ class RecordPagesTest {
                 "temperature, part 23.4 °C",
                 "Brought to 20 °C by",
                 "16.2 ± 10 % in 1e-6 per °C",
-                "Corrected for temperature, each with its own figures: characteristic 9, 13, 32.");
+                "Corrected for temperature, each with its own figures: characteristics 9, 13, 32.");
     }
 
     @Test
