@@ -74,10 +74,10 @@ class SumInputTest {
     @Test
     void aFigureOfZeroIsNotPositiveAndNotNegative() {
         assertEquals(BigDecimal.ZERO, given("\"k\":0").get(Input.notNegative("k")));
-        refused("k is 0: it must be more than nought", () -> given("\"k\":0").get(Input.positive("k")));
-        refused("k is -0.001: it must not be less than nought", () -> given("\"k\":-0.001")
+        refused("k is 0: it must be more than zero", () -> given("\"k\":0").get(Input.positive("k")));
+        refused("k is -0.001: it must not be less than zero", () -> given("\"k\":-0.001")
                 .get(Input.notNegative("k")));
-        refused("k is -1: it must be more than nought", () -> given("\"unit\":\"mm\",\"k\":-1")
+        refused("k is -1: it must be more than zero", () -> given("\"unit\":\"mm\",\"k\":-1")
                 .get(Input.positiveLength("k")));
     }
 
@@ -171,7 +171,7 @@ class SumInputTest {
     void whatIsRefusedAboutATableSaysWhichOneItIs() {
         List<SumInput> tables = given("\"c\":[{\"value\":1},{\"value\":-1}]").get(tables("c"));
         refused(
-                "c, item 2: value is -1: it must be more than nought",
+                "c, item 2: value is -1: it must be more than zero",
                 () -> SumInput.each(tables("c"), tables, table -> table.get(Input.positive("value"))));
         assertEquals(
                 List.of(BigDecimal.ONE, new BigDecimal("-1")),

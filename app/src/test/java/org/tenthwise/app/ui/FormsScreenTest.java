@@ -40,7 +40,7 @@ import org.tenthwise.model.run.SignedAs;
 class FormsScreenTest extends ScreenTest {
 
     static final String LONG_WORDS =
-            "Chip pressed in between the jaw and the seat; taken out, seat wiped, indicator set to nought again, "
+            "Chip pressed in between the jaw and the seat; taken out, seat wiped, indicator set to zero again, "
                     + "then read anew by Inspector 1";
 
     @RegisterExtension

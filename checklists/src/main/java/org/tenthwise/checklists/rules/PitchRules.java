@@ -27,7 +27,7 @@ final class PitchRules {
 
     private static Optional<Length> pitch(TableKeys keys, BigDecimal threadsPerInch) {
         if (threadsPerInch.signum() <= 0) {
-            keys.problem(THREADS_PER_INCH, "plan.above-nought", THREADS_PER_INCH, threadsPerInch);
+            keys.problem(THREADS_PER_INCH, "plan.above-zero", THREADS_PER_INCH, threadsPerInch);
             return Optional.empty();
         }
         return Optional.of(Length.of("1", Unit.INCH).dividedBy(threadsPerInch));

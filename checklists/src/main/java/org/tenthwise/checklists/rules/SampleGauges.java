@@ -135,7 +135,7 @@ final class SampleGauges {
         Optional<Written> certified = QuotedFigures.figure(keys, "certified", unit);
         certified
                 .filter(size -> size.figure().signum() <= 0)
-                .ifPresent(size -> keys.problem("certified", "plan.above-nought", "certified", size));
+                .ifPresent(size -> keys.problem("certified", "plan.above-zero", "certified", size));
         return certified;
     }
 }

@@ -203,7 +203,7 @@ final class TableKeys {
     Optional<Written> size(String key, Unit unit) {
         Optional<Written> figure = figure(key, unit);
         if (figure.isPresent() && figure.get().figure().signum() <= 0) {
-            problem(key, "plan.above-nought", key, figure.get());
+            problem(key, "plan.above-zero", key, figure.get());
             return Optional.empty();
         }
         return figure;

@@ -69,7 +69,7 @@ final class UncertaintyRules {
                 keys.ifAny(EXPANDED, key -> keys.size(key, keys.isAngle(key) ? Unit.MINUTE_OF_ARC : unit));
         BigDecimal factor = keys.ifAny(COVERAGE_FACTOR, keys::number).orElse(TWO);
         if (factor.signum() <= 0) {
-            keys.problem(COVERAGE_FACTOR, "plan.above-nought", COVERAGE_FACTOR, factor);
+            keys.problem(COVERAGE_FACTOR, "plan.above-zero", COVERAGE_FACTOR, factor);
         }
         return keys.built(() -> new Uncertainty(name.orElseThrow(), expanded.orElseThrow(), factor));
     }

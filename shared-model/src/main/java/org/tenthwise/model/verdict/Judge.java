@@ -25,7 +25,7 @@ public final class Judge {
      */
     public Judge(Limits limits, Length guardBand, Optional<Limit> stillCutBeyond) {
         if (guardBand.signum() < 0) {
-            throw new IllegalArgumentException("Guard band %s is less than nought".formatted(guardBand));
+            throw new IllegalArgumentException("Guard band %s is less than zero".formatted(guardBand));
         }
         this.limits = limits;
         this.guardBand = guardBand;

@@ -100,7 +100,7 @@ class FarOffTest {
         30.301, -0.291, 0,      true
         29.700,  0.310, 0,      false
         29.699,  0.311, 0,      true
-        # the master reads nought or its size, each within 1 mm
+        # the master reads zero or its size, each within 1 mm
         30.000,  1.010, 1.000,  false
         30.000,  1.011, 1.001,  true
         30.000, -0.990, -1.000, false
@@ -197,7 +197,7 @@ class FarOffTest {
     @CsvSource(
             textBlock =
                     """
-        # shop from, read,   plausible: ten degrees below the shop, never below nought, and not above 60
+        # shop from, read,   plausible: ten degrees below the shop, never below zero, and not above 60
         18,          8.00,   true
         18,          7.99,   false
         18,          60.00,  true

@@ -92,12 +92,12 @@ class ReadUnderASettingTest {
 
         happened.struckOut(reading, "slipped");
         Entry later = happened.struckOut(second, "anvil chipped");
-        Entry out = happened.struckOut(first, "nought was off");
+        Entry out = happened.struckOut(first, "zero was off");
         assertEquals(List.of(elsewhere), happened.run().settings());
         Map<Entry, Pass.Struck> struck = happened.run().settingsStruck();
         assertEquals(List.of(first, second), List.copyOf(struck.keySet()));
         assertEquals(
-                List.of(new Pass.Struck(out, "nought was off"), new Pass.Struck(later, "anvil chipped")),
+                List.of(new Pass.Struck(out, "zero was off"), new Pass.Struck(later, "anvil chipped")),
                 List.copyOf(struck.values()));
     }
 

@@ -72,10 +72,19 @@ final class Facts {
                 .forEach(figures -> add(facts, "record.fact.expansion", figures));
         add(facts, "record.fact.next", next(line));
         if (!step.hold().isEmpty()) {
-            add(facts, "record.fact.hold", matter.say("record.hold", numbers(step.hold()), step.hold().size()));
+            add(
+                    facts,
+                    "record.fact.hold",
+                    matter.say("record.hold", numbers(step.hold()), step.hold().size()));
         }
         if (line.held()) {
-            add(facts, "record.fact.held", matter.say("record.held-until", numbers(line.waitingFor()), line.waitingFor().size()));
+            add(
+                    facts,
+                    "record.fact.held",
+                    matter.say(
+                            "record.held-until",
+                            numbers(line.waitingFor()),
+                            line.waitingFor().size()));
         }
         said(line).forEach(fact -> add(facts, fact.name(), fact.words()));
         return facts;

@@ -102,11 +102,11 @@ class DecisionSumsTest {
         judge           | lower=3; upper=2; value=3                        | lower is 3 and upper is 2: the lower limit is above the upper one
         judge           | lower=2; upper=3                                 | value is missing
         judge           | lower=2; upper=3; value=2.5; guard_band=0.51     | guard_band is 0.51: it is wider than half of the tolerance, and no size would pass
-        judge           | lower=2; upper=3; value=2.5; guard_band=-0.1     | guard_band is -0.1: it must not be less than nought
-        judge           | lower=2; value=2.5; expanded_uncertainty=0       | expanded_uncertainty is 0: it must be more than nought
+        judge           | lower=2; upper=3; value=2.5; guard_band=-0.1     | guard_band is -0.1: it must not be less than zero
+        judge           | lower=2; value=2.5; expanded_uncertainty=0       | expanded_uncertainty is 0: it must be more than zero
         judge           | lower=2.12345678901; value=2                     | lower is 2.12345678901: a limit has at most ten figures before the point and ten after it
         risk            | lower=2; upper=2; process_mean=2; process_sd=1; standard_uncertainty=1; guard_band=0 | lower is 2 and upper is 2: the upper limit must be above the lower one
-        risk            | lower=2; upper=3; process_mean=2; process_sd=0; standard_uncertainty=1; guard_band=0 | process_sd is 0: it must be more than nought
+        risk            | lower=2; upper=3; process_mean=2; process_sd=0; standard_uncertainty=1; guard_band=0 | process_sd is 0: it must be more than zero
         risk            | lower=2; upper=3; process_mean=2; process_sd=1; standard_uncertainty=1; guard_band=1 | guard_band is 1: it is wider than half of the tolerance, and no size would pass
         judge           | upper=2; value=1; expanded_uncertainty=0.001; coverage_factor=1e20 | coverage_factor is 100000000000000000000: it leaves nothing of the expanded_uncertainty
         guard-band      | expanded_uncertainty=1; probability=1            | probability is 1: A probability of 1 has no guard band: it is 0.5 or more and less than 1
@@ -128,7 +128,7 @@ class DecisionSumsTest {
                 "components, item 1: n 3 does not go with kind resolution: k belongs to normal, n to repeat",
                 words(uncertainty("[{'kind':'resolution','value':1,'n':3}]")));
         assertEquals(
-                "components, item 1: value is -1: it must not be less than nought",
+                "components, item 1: value is -1: it must not be less than zero",
                 words(uncertainty("[{'kind':'triangular','value':-1}]")));
         assertEquals(
                 "components, item 1: kind is \"guess\": it is one of normal, rectangular, repeat, resolution, "

@@ -70,7 +70,7 @@ class GaugeSumsTest {
         lever       | reading=0.2; angle=90                            | angle is 90: a lever stands at 0 degrees or more to the surface, and at less than 90
         lobes       | lobes=1; v_angle=90                              | lobes is 1: it must be a whole number from 2 to 1000
         lobes       | lobes=3; v_angle=0                               | v_angle is 0: a vee is more than 0 degrees, and 180 degrees stand for two points
-        rocking     | diameter=-3; tilt=5                              | diameter is -3: it must be more than nought
+        rocking     | diameter=-3; tilt=5                              | diameter is -3: it must be more than zero
         off-centre  | diameter=25; off_centre=12.5                     | off_centre is 12.5: points that far off the middle do not touch a bore of 25
         from-master | master=12; reading=0.1; sense=2                  | sense is "2": it is one of +1, -1, 1
         from-master | master=12; sense=1                               | reading is missing

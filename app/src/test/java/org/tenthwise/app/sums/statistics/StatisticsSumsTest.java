@@ -76,7 +76,7 @@ class StatisticsSumsTest {
             tolerance-interval | "cover":"0.9","confidence":"0.9","sides":"2"           | values is missing: give the readings, or n, mean and sd, or n alone for the factor
             chart-constants    | "n":"1"                                                | n is 1: it must be a whole number from 2 to 100
             type-1             | "reference":"1","tolerance":"1"                        | values is missing
-            type-1             | "values":["1","2"],"reference":"1","tolerance":"0"     | tolerance is 0: it must be more than nought
+            type-1             | "values":["1","2"],"reference":"1","tolerance":"0"     | tolerance is 0: it must be more than zero
             """)
     void whatCannotBeAnsweredIsRefusedInASentence(String sum, String given, String problem) throws NotJson {
         assertEquals(

@@ -130,7 +130,7 @@ class ThreadLimitsSumTest {
             form=unified; diameter=0.04; tpi=20; class=2A                      | diameter    | diameter is 0.04: it leaves no core under a thread with tpi 20
             form=unified; diameter=0.25; class=2A                              | pitch       | pitch is missing
             form=unified; diameter=0.25; tpi=20; pitch=0.05; class=2A          | pitch       | pitch is 0.05 and tpi is 20: give one of them
-            form=unified; diameter=0.25; tpi=0; class=2A                       | tpi         | tpi is 0: it must be more than nought
+            form=unified; diameter=0.25; tpi=0; class=2A                       | tpi         | tpi is 0: it must be more than zero
             form=unified; diameter=0.25; tpi=1e25; class=2A                    | tpi         | tpi is 1e25: so fine a thread is not cut
             form=pipe; diameter=0.25; tpi=20; class=2A                         | form        | form is "pipe": it is one of acme, metric, stub-acme, trapezoidal, unified
             form=acme; diameter=7; tpi=2; class=2G; side=external              | class       | diameter is 7 in: ASME B1.5 has allowances up to 5.5 in

@@ -50,7 +50,7 @@ class BoreGaugeHeldWrongTest {
                 assertThrows(IllegalArgumentException.class, () -> Rocking.readsMore(mm("25"), new BigDecimal("90")))
                         .getMessage());
         assertEquals(
-                "diameter is 0 mm: a bore is more than nought",
+                "diameter is 0 mm: a bore is more than zero",
                 assertThrows(IllegalArgumentException.class, () -> Rocking.readsMore(mm("0"), BigDecimal.ONE))
                         .getMessage());
         assertEquals(

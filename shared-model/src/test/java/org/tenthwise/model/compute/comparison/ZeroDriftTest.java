@@ -32,7 +32,7 @@ class ZeroDriftTest {
     @Test
     void aDivisionIsMoreThanZero() {
         assertEquals(
-                "division is 0 mm: it must be more than nought",
+                "division is 0 mm: it must be more than zero",
                 assertThrows(IllegalArgumentException.class, () -> ZeroDrift.between(mm("0"), mm("0"), mm("0")))
                         .getMessage());
     }

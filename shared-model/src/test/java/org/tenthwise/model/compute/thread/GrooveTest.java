@@ -46,8 +46,8 @@ class GrooveTest {
                     """
         0,  4, 2, 1, is not between 0° and 90°
         90, 4, 2, 1, is not between 0° and 90°
-        15, 0, 2, 1, Pitch 0 mm is not more than nought
-        15, 4, 0, 1, Groove width 0 mm is not more than nought
+        15, 0, 2, 1, Pitch 0 mm is not more than zero
+        15, 4, 0, 1, Groove width 0 mm is not more than zero
         15, 4, 4, 1, leaves no thread in a pitch of 4 mm
         15, 4, 2, 0, 'one start or more, not 0'
         """)

@@ -156,11 +156,11 @@ class BudgetTest {
                 assertThrows(IllegalArgumentException.class, () -> Budget.of(List.of()))
                         .getMessage());
         assertEquals(
-                "value is -1: an uncertainty is not less than nought",
+                "value is -1: an uncertainty is not less than zero",
                 assertThrows(IllegalArgumentException.class, () -> Component.resolution(of("-1")))
                         .getMessage());
         assertEquals(
-                "k is 0: a coverage factor is more than nought",
+                "k is 0: a coverage factor is more than zero",
                 assertThrows(IllegalArgumentException.class, () -> Component.normal(of("1"), of("0")))
                         .getMessage());
         assertEquals(
