@@ -148,18 +148,18 @@ class FigureHandlingTest extends RunAtHand {
     }
 
     @Test
-    void aFigureSentWhileAMessageStandsIsToldAfterIt() throws Exception {
+    void figuresSentWhileAMessageStandsAreToldAfterIt() throws Exception {
         run.setUpAndGoTo(ARun.OUTSIDE);
         run(() -> {
             Window window = opened();
             window.shell().tell(Notice.plain("First", "of two", "Understood"));
             settle(window.scene());
-            type(window.scene(), "47.990\n");
+            type(window.scene(), "47.990\n47.991\n");
             ((Button) window.scene().lookup("#message").lookup(".key")).fire();
             settle(window.scene());
             assertTrue(window.scene().getRoot().lookupAll(".label").stream()
                     .anyMatch(node ->
-                            node instanceof Label label && label.getText().startsWith("47.990 was typed")));
+                            node instanceof Label label && label.getText().startsWith("47.990, 47.991 were typed")));
         });
         assertTrue(run.session.state().pass().readings().isEmpty());
     }
