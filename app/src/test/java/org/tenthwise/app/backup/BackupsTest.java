@@ -176,6 +176,9 @@ class BackupsTest {
                                         .formatted(stick, backups.beside()))),
                 state);
         assertTrue(Files.notExists(stick), "nothing is made in its place");
+        List<String> said = new BackupWords(Words.ENGLISH, ZoneOffset.UTC).say(backups);
+        assertTrue(said.get(0).startsWith("The last complete backup was made on "), said.get(0));
+        assertTrue(said.get(1).startsWith("The last try was not complete. The second copy was not made"), said.get(1));
         assertEquals(2, files(backups.beside()).size());
         assertEquals(state, new BackupBook(folder.resolve("own").resolve(BackupBook.FILE)).state());
         assertTrue(backups.isDue());

@@ -297,7 +297,7 @@ class FormsScreenTest extends ScreenTest {
                                         "/data/user/0/org.tenthwise.app/files/tenthwise.db",
                                         "/data/user/0/org.tenthwise.app/files/plans",
                                         () -> List.of(
-                                                "The last backup was made on 30 November 2026, 07:15.",
+                                                "The last complete backup was made on 30 November 2026, 07:15.",
                                                 "One is made after each closed run and once a day.")),
                                 Catalogue::ofDemoParts,
                                 workshop.errands,

@@ -21,7 +21,7 @@ class MadeUpFormsScreenTest extends FormsScreenTest {
     protected String data() {
         return LONG_WORDS
                 + "there here data user org tenthwise app files plans toml "
-                + "The last backup was made on November One is made after each closed run and once a day "
+                + "The last complete backup was made on November One is made after each closed run and once a day "
                 + LIBRARIES;
     }
 
