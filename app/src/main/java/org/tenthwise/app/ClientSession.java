@@ -75,7 +75,8 @@ final class ClientSession {
                 ? care.get()
                         .open(
                                 why -> Platform.runLater(() -> shut(why)),
-                                why -> Platform.runLater(() -> tellNoBackup(why)))
+                                why -> Platform.runLater(() -> tell("backup.failed", why)),
+                                what -> Platform.runLater(() -> tell("store.gone-back.title", words.say(what))))
                 : stores.open(store);
         ledger.set(Optional.of(opened));
         refusal.set(Optional.empty());
@@ -106,8 +107,8 @@ final class ClientSession {
         thread.execute(this::close);
     }
 
-    private void tellNoBackup(String why) {
-        shell.tell(Notice.plain(words.say("backup.failed"), why, words.say("shell.understood")));
+    private void tell(String title, String what) {
+        shell.tell(Notice.plain(words.say(title), what, words.say("shell.understood")));
     }
 
     private void close() {

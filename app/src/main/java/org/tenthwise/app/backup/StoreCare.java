@@ -12,6 +12,7 @@ import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.store.Head;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.Stores;
+import org.tenthwise.model.words.Message;
 
 /**
  * Looks after a store while it is open, on threads of its own: verifies all of it once, since opening looked only
@@ -44,9 +45,17 @@ public final class StoreCare {
      *
      * @param notWhole is told, on a thread of the care, if what was not looked at on opening is not as it was written
      * @param notBackedUp is told why a backup was not made, once for each reason
+     * @param goneBack is told if the store is whole and yet without the entries it had when it was last verified here
      */
-    public synchronized Ledger open(Consumer<CouldNotOpen> notWhole, Consumer<String> notBackedUp) throws CouldNotOpen {
-        Ledger ledger = stores.open(store, checked.of(store));
+    public synchronized Ledger open(
+            Consumer<CouldNotOpen> notWhole, Consumer<String> notBackedUp, Consumer<Message> goneBack)
+            throws CouldNotOpen {
+        Head known = checked.of(store);
+        Ledger ledger = stores.open(store, known);
+        if (!known.equals(Head.OF_NOTHING) && !ledger.headAt(known.seq()).equals(Optional.of(known))) {
+            goneBack.accept(Message.of(
+                    "store.gone-back", store.getFileName(), ledger.head().seq(), known.seq()));
+        }
         ScheduledExecutorService begun = Executors.newSingleThreadScheduledExecutor(StoreCare::thread);
         worker = Optional.of(begun);
         verifying = thread(() -> verify(notWhole));

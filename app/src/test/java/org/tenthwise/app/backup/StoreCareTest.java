@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentLinkedQueue;
@@ -24,12 +26,14 @@ import org.tenthwise.app.store.Stores;
 import org.tenthwise.app.store.sqlite.Sample;
 import org.tenthwise.app.store.sqlite.SqliteStores;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.words.Message;
 import org.tenthwise.model.words.Words;
 
 class StoreCareTest {
 
     private final Stores stores = new SqliteStores();
     private final ConcurrentLinkedQueue<String> notBackedUp = new ConcurrentLinkedQueue<>();
+    private final ConcurrentLinkedQueue<Message> goneBack = new ConcurrentLinkedQueue<>();
     private final CompletableFuture<CouldNotOpen> notWhole = new CompletableFuture<>();
 
     @TempDir
@@ -75,6 +79,32 @@ class StoreCareTest {
         }
         assertEquals(Head.OF_NOTHING, checked.of(store));
         assertThrows(CouldNotOpen.class, this::open);
+    }
+
+    /** Whole as it is: only who knew more of it can tell. */
+    @Test
+    void aStoreThatLacksEntriesItHadIsToldOnce() throws Exception {
+        try (Ledger ledger = open()) {
+            Sample.note(ledger, "run-1");
+            care.end();
+        }
+        Path before = folder.resolve("before.db");
+        Files.copy(store, before);
+        for (int i = 0; i < 2; i++) {
+            try (Ledger ledger = open()) {
+                care.end();
+                Sample.note(ledger, "run-1");
+            }
+        }
+        assertTrue(goneBack.isEmpty());
+        Files.copy(before, store, StandardCopyOption.REPLACE_EXISTING);
+        for (int i = 0; i < 2; i++) {
+            try (Ledger ledger = open()) {
+                assertEquals(1, ledger.head().seq());
+                care.end();
+            }
+        }
+        assertEquals(List.of(Message.of("store.gone-back", Path.of("shop.db"), 1L, 2L)), List.copyOf(goneBack));
     }
 
     @Test
@@ -148,6 +178,6 @@ class StoreCareTest {
     }
 
     private Ledger open() throws CouldNotOpen {
-        return care.open(notWhole::complete, notBackedUp::add);
+        return care.open(notWhole::complete, notBackedUp::add, goneBack::add);
     }
 }
