@@ -77,7 +77,7 @@ public final class Screens implements Navigator {
     private final AboutFacts facts;
     private final Words words;
     private final Clock clock;
-    private final LedgerTasks errands;
+    private final LedgerTasks tasks;
     private final PictureFrames pictures;
     private final Bench bench;
     private Optional<Screen> undermost = Optional.empty();
@@ -106,7 +106,7 @@ public final class Screens implements Navigator {
         this.facts = facts;
         this.words = words;
         this.clock = clock;
-        this.errands = new LedgerTasks(background, words, this);
+        this.tasks = new LedgerTasks(background, words, this);
         this.pictures = new PictureFrames(new ScreenFaces(), new TextMetrics(), look);
         this.bench = new Bench(sums, words);
     }
@@ -114,7 +114,7 @@ public final class Screens implements Navigator {
     @Override
     public void home() {
         undermost.ifPresentOrElse(shell::backTo, () -> {
-            Screen home = new HomeView(new HomeViewModel(shop, plans, errands, words, this, clock), words, pictures);
+            Screen home = new HomeView(new HomeViewModel(shop, plans, tasks, words, this, clock), words, pictures);
             undermost = Optional.of(home);
             shell.replace(home);
         });
@@ -122,13 +122,13 @@ public final class Screens implements Navigator {
 
     @Override
     public void begin(Plan plan) {
-        shell.show(new BeginView(new BeginViewModel(plan, shop, errands, words, this), words, pictures, this));
+        shell.show(new BeginView(new BeginViewModel(plan, shop, tasks, words, this), words, pictures, this));
     }
 
     @Override
     public void run(RunSession session) {
-        errands.run(session::state, state -> {
-            showOverHome(new RunScreen(new RunViewModel(session, state, errands, this, words, clock), pictures, words));
+        tasks.run(session::state, state -> {
+            showOverHome(new RunScreen(new RunViewModel(session, state, tasks, this, words, clock), pictures, words));
             new GaugeWords(words)
                     .withdrawnLast(state.sheet().run())
                     .ifPresent(said ->
@@ -153,7 +153,7 @@ public final class Screens implements Navigator {
 
     @Override
     public void sign(RunSession session) {
-        errands.run(
+        tasks.run(
                 session::state,
                 state -> shell.show(new SignView(
                         new SignViewModel(
@@ -166,7 +166,7 @@ public final class Screens implements Navigator {
     @Override
     public void record(String run) {
         Screen record =
-                new RecordView(new RecordViewModel(run, shop, handout, errands, words, this), words, pictures, this);
+                new RecordView(new RecordViewModel(run, shop, handout, tasks, words, this), words, pictures, this);
         if (shell.inHand().filter(RecordsView.class::isInstance).isPresent()) {
             shell.show(record);
         } else {
@@ -184,13 +184,12 @@ public final class Screens implements Navigator {
 
     @Override
     public void records() {
-        shell.show(
-                new RecordsView(new RunListViewModel(true, shop, errands, words, this, clock), words, pictures, this));
+        shell.show(new RecordsView(new RunListViewModel(true, shop, tasks, words, this, clock), words, pictures, this));
     }
 
     @Override
     public void find(Consumer<String> found) {
-        FindViewModel model = new FindViewModel(shop, errands, words, this, found);
+        FindViewModel model = new FindViewModel(shop, tasks, words, this, found);
         String title = words.say("find.title");
         shell.show(new FormView(title, model.form(), words, RunHeading.titled(title, words, this::back), model::load)
                 .about(new FindHints(words)));
@@ -198,7 +197,7 @@ public final class Screens implements Navigator {
 
     @Override
     public void about() {
-        shell.show(new AboutView(new AboutViewModel(facts, plans, errands, words), words, this));
+        shell.show(new AboutView(new AboutViewModel(facts, plans, tasks, words), words, this));
     }
 
     @Override
@@ -209,7 +208,7 @@ public final class Screens implements Navigator {
     @Override
     public void reference() {
         shell.show(new ReferenceView(
-                new ReferenceViewModel(new Comparison(sums), errands, words), words, pictures.look(), this));
+                new ReferenceViewModel(new Comparison(sums), tasks, words), words, pictures.look(), this));
     }
 
     @Override
@@ -219,7 +218,7 @@ public final class Screens implements Navigator {
 
     @Override
     public void gauge(RunSession session) {
-        errands.run(session::state, state -> {
+        tasks.run(session::state, state -> {
             if (state.settingsHere().isEmpty()) {
                 otherGauge(session);
             } else {
@@ -255,10 +254,10 @@ public final class Screens implements Navigator {
 
     @Override
     public void bench(RunSession session) {
-        errands.run(
+        tasks.run(
                 session::state,
                 state -> shell.show(new BenchView(
-                        BenchViewModel.beside(session, state, bench, words, this, errands), pictures, words)));
+                        BenchViewModel.beside(session, state, bench, words, this, tasks), pictures, words)));
     }
 
     @Override
@@ -276,6 +275,6 @@ public final class Screens implements Navigator {
     }
 
     private CurrentRun inHand(RunSession session) {
-        return new CurrentRun(session, shop, errands);
+        return new CurrentRun(session, shop, tasks);
     }
 }

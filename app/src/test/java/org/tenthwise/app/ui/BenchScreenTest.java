@@ -99,12 +99,12 @@ class BenchScreenTest extends ScreenTest {
         RunSession session = workshop.atTheBore("014", "-0.013");
         seen("bench", "beside-run", window -> {
             BenchViewModel model =
-                    BenchViewModel.beside(session, session.state(), bench(), words, workshop, workshop.errands);
+                    BenchViewModel.beside(session, session.state(), bench(), words, workshop, workshop.tasks);
             return view(window, model);
         });
         seen("bench", "list-beside-run", window -> {
             BenchViewModel model =
-                    BenchViewModel.beside(session, session.state(), bench(), words, workshop, workshop.errands);
+                    BenchViewModel.beside(session, session.state(), bench(), words, workshop, workshop.tasks);
             model.list();
             return view(window, model);
         });

@@ -219,7 +219,7 @@ class FormsScreenTest extends ScreenTest {
         seen("begin", "already", window -> begin(window, DemoPart.SCREW_CARRIER, "014"));
         seen("begin", "machine", window -> {
             BeginViewModel model =
-                    new BeginViewModel(DemoPart.SCREW_CARRIER.plan(), workshop.shop, workshop.errands, words, workshop);
+                    new BeginViewModel(DemoPart.SCREW_CARRIER.plan(), workshop.shop, workshop.tasks, words, workshop);
             BeginView view = new BeginView(model, words, window.pictures(), workshop);
             model.load();
             type(model.form(), "016");
@@ -229,7 +229,7 @@ class FormsScreenTest extends ScreenTest {
     }
 
     private Screen begin(Window window, DemoPart part, String serial) {
-        BeginViewModel model = new BeginViewModel(part.plan(), workshop.shop, workshop.errands, words, workshop);
+        BeginViewModel model = new BeginViewModel(part.plan(), workshop.shop, workshop.tasks, words, workshop);
         BeginView view = new BeginView(model, words, window.pictures(), workshop);
         model.load();
         type(model.form(), serial);
@@ -268,10 +268,7 @@ class FormsScreenTest extends ScreenTest {
     void aboutWithPlanFilesThatAreNotUsedHoldsEverywhere() {
         seen("about", "refused", window -> {
             AboutViewModel model = new AboutViewModel(
-                    new AboutFacts("0.1.0", "here", "there", List::of),
-                    InventedPlans::unsound,
-                    workshop.errands,
-                    words);
+                    new AboutFacts("0.1.0", "here", "there", List::of), InventedPlans::unsound, workshop.tasks, words);
             model.load();
             return new AboutView(model, words, workshop);
         });
@@ -300,7 +297,7 @@ class FormsScreenTest extends ScreenTest {
                                                 "The last complete backup was made on 30 November 2026, 07:15.",
                                                 "One is made after each closed run and once a day.")),
                                 Catalogue::ofDemoParts,
-                                workshop.errands,
+                                workshop.tasks,
                                 words),
                         words,
                         workshop));

@@ -29,7 +29,7 @@ class HomeScreenTest extends ScreenTest {
 
     private Screen home(Window window, Catalogue catalogue) {
         HomeViewModel model =
-                new HomeViewModel(workshop.shop, () -> catalogue, workshop.errands, words, workshop, Workshop.CLOCK);
+                new HomeViewModel(workshop.shop, () -> catalogue, workshop.tasks, words, workshop, Workshop.CLOCK);
         return new HomeView(model, words, window.pictures());
     }
 
@@ -84,7 +84,7 @@ class HomeScreenTest extends ScreenTest {
 
     private Screen records(Window window) {
         return new RecordsView(
-                new RunListViewModel(true, workshop.shop, workshop.errands, words, workshop, Workshop.CLOCK),
+                new RunListViewModel(true, workshop.shop, workshop.tasks, words, workshop, Workshop.CLOCK),
                 words,
                 window.pictures(),
                 workshop);
@@ -94,7 +94,7 @@ class HomeScreenTest extends ScreenTest {
     void theWordsToFindByAreTypedEverywhere() {
         workshop.begin(DemoPart.WINCH_BARREL_END, "003");
         seen("home", "find", window -> {
-            FindViewModel model = new FindViewModel(workshop.shop, workshop.errands, words, workshop, by -> {});
+            FindViewModel model = new FindViewModel(workshop.shop, workshop.tasks, words, workshop, by -> {});
             return new FormView(
                             words.say("find.title"),
                             model.form(),

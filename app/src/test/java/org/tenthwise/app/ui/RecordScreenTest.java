@@ -24,7 +24,7 @@ class RecordScreenTest extends ScreenTest {
                 run,
                 workshop.shop,
                 new Handout(List.of(new CsvRecord()), (id, as) -> Path.of(id)),
-                workshop.errands,
+                workshop.tasks,
                 words,
                 workshop);
         return new RecordView(model, words, window.pictures(), workshop);

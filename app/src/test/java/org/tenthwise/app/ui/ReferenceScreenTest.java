@@ -28,7 +28,7 @@ class ReferenceScreenTest extends ScreenTest {
 
     @BeforeEach
     void runTheCases() {
-        model = new ReferenceViewModel(new Comparison(Handbook.sums()), workshop.errands, words);
+        model = new ReferenceViewModel(new Comparison(Handbook.sums()), workshop.tasks, words);
         model.load();
     }
 

@@ -11,7 +11,7 @@ import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Entry;
 
-/** A journey that stays where it is and keeps a list of where it was asked to go. */
+/** A navigator that stays where it is and keeps a list of where it was asked to go. */
 public class Ways implements Navigator {
 
     public final List<String> asked = new ArrayList<>();

@@ -29,8 +29,8 @@ import org.tenthwise.model.run.Event;
 import org.tenthwise.model.words.Words;
 
 /**
- * A shop with a ledger in a temporary file, opened anew for each test, runs of the demo parts, and a journey that notes
- * where it was asked to go. Work is done at once on the thread that asks.
+ * A shop with a ledger in a temporary file, opened anew for each test, runs of the demo parts, and a navigator that
+ * notes where it was asked to go. Work is done at once on the thread that asks.
  */
 public final class Workshop extends Ways implements BeforeEachCallback, AfterEachCallback {
 
@@ -38,7 +38,7 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
     public static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T08:31:00Z"), ZoneOffset.ofHours(1));
 
     public final Words words;
-    public final LedgerTasks errands;
+    public final LedgerTasks tasks;
     public Runs shop;
     private Path folder;
     private Ledger ledger;
@@ -49,7 +49,7 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
 
     public Workshop(Words words) {
         this.words = words;
-        this.errands = new LedgerTasks(new Background(Runnable::run, Runnable::run), words, this);
+        this.tasks = new LedgerTasks(new Background(Runnable::run, Runnable::run), words, this);
     }
 
     @Override
@@ -163,7 +163,7 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
     }
 
     public CurrentRun inHand(RunSession session) {
-        return new CurrentRun(session, shop, errands);
+        return new CurrentRun(session, shop, tasks);
     }
 
     /** A run whose kept plan this release cannot read. */

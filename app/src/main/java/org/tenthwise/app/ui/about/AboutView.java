@@ -21,7 +21,7 @@ public final class AboutView extends SidedScreen {
 
     private final AboutViewModel model;
 
-    public AboutView(AboutViewModel model, Words words, Navigator journey) {
+    public AboutView(AboutViewModel model, Words words, Navigator navigator) {
         super(words.say("about.title"));
         this.model = model;
         PagedRows first = new PagedRows(words, GAP);
@@ -37,9 +37,9 @@ public final class AboutView extends SidedScreen {
         facts.getStyleClass().addAll("on-paper", "form-panel");
         rest(facts);
         lay(
-                RunHeading.titled(title(), words, journey::back)
-                        .end(Key.onward("licences", words.say("licences.title"), journey::licences))
-                        .end(Key.onward("reference", words.say("reference.title"), journey::reference)),
+                RunHeading.titled(title(), words, navigator::back)
+                        .end(Key.onward("licences", words.say("licences.title"), navigator::licences))
+                        .end(Key.onward("reference", words.say("reference.title"), navigator::reference)),
                 cautions,
                 ScreenSizes.ABOUT_SIDE,
                 ScreenSizes.ABOUT_SIDE);

@@ -23,15 +23,15 @@ public final class AboutViewModel {
 
     private final AboutFacts facts;
     private final Callable<Catalogue> plans;
-    private final LedgerTasks errands;
+    private final LedgerTasks tasks;
     private final Words words;
     private final ReadOnlyObjectWrapper<List<AboutSection>> sections;
 
     /** @param plans looks up the plans there are, away from the screen */
-    public AboutViewModel(AboutFacts facts, Callable<Catalogue> plans, LedgerTasks errands, Words words) {
+    public AboutViewModel(AboutFacts facts, Callable<Catalogue> plans, LedgerTasks tasks, Words words) {
         this.facts = facts;
         this.plans = plans;
-        this.errands = errands;
+        this.tasks = tasks;
         this.words = words;
         this.sections = new ReadOnlyObjectWrapper<>(sections(List.of(), List.of()));
     }
@@ -47,7 +47,7 @@ public final class AboutViewModel {
 
     /** Looks up the plan files and the backups; the rest is there from the beginning. */
     public void load() {
-        errands.run(() -> sections(plans.call().refused(), facts.backups().call()), sections::set);
+        tasks.run(() -> sections(plans.call().refused(), facts.backups().call()), sections::set);
     }
 
     private List<AboutSection> sections(List<Catalogue.RefusedFile> refused, List<String> backups) {

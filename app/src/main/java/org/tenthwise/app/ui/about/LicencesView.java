@@ -24,7 +24,7 @@ public final class LicencesView extends SidedScreen {
     private final PagedRows works;
     private final PagedRows text;
 
-    public LicencesView(LicencesViewModel model, Words words, Look look, Navigator journey) {
+    public LicencesView(LicencesViewModel model, Words words, Look look, Navigator navigator) {
         super(words.say("licences.title"));
         this.model = model;
         works = new PagedRows(words);
@@ -39,7 +39,7 @@ public final class LicencesView extends SidedScreen {
         rest(read);
         boolean large = look.largeTextProperty().get();
         lay(
-                RunHeading.titled(title(), words, journey::back),
+                RunHeading.titled(title(), words, navigator::back),
                 side,
                 large ? ScreenSizes.REFERENCE_SIDE_LARGE : ScreenSizes.REFERENCE_SIDE,
                 ScreenSizes.REFERENCE_ABOVE);

@@ -23,12 +23,12 @@ public final class BeginView extends FormView {
     private static final double WIDTH = 400;
     private static final double HEIGHT = 150;
 
-    public BeginView(BeginViewModel model, Words words, PictureFrames pictures, Navigator journey) {
+    public BeginView(BeginViewModel model, Words words, PictureFrames pictures, Navigator navigator) {
         super(
                 words.say("begin.title"),
                 model.form(),
                 words,
-                RunHeading.titled(words.say("begin.title"), words, journey::back),
+                RunHeading.titled(words.say("begin.title"), words, navigator::back),
                 model::load);
         about(part(model, words, pictures));
     }

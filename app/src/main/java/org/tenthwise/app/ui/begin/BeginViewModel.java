@@ -26,9 +26,9 @@ public final class BeginViewModel {
 
     private final Plan plan;
     private final Runs shop;
-    private final LedgerTasks errands;
+    private final LedgerTasks tasks;
     private final Words words;
-    private final Navigator journey;
+    private final Navigator navigator;
     private final Field<String> serial;
     private final Field<String> lot;
     private final Field<String> machine;
@@ -37,12 +37,12 @@ public final class BeginViewModel {
     private final ReadOnlyStringWrapper notice = new ReadOnlyStringWrapper("");
     private Optional<RunSummary> begunAlready = Optional.empty();
 
-    public BeginViewModel(Plan plan, Runs shop, LedgerTasks errands, Words words, Navigator journey) {
+    public BeginViewModel(Plan plan, Runs shop, LedgerTasks tasks, Words words, Navigator navigator) {
         this.plan = plan;
         this.shop = shop;
-        this.errands = errands;
+        this.tasks = tasks;
         this.words = words;
-        this.journey = journey;
+        this.navigator = navigator;
         serial = field("serial", true);
         lot = field("lot", plan.lotAsked());
         machine = field("machine", false);
@@ -83,7 +83,7 @@ public final class BeginViewModel {
     }
 
     public void load() {
-        errands.run(
+        tasks.run(
                 () -> {
                     History history = shop.history();
                     return new Loaded(
@@ -133,7 +133,7 @@ public final class BeginViewModel {
         begunAlready = Optional.empty();
         notice.set("");
         if (!typed.isBlank()) {
-            errands.run(() -> begunAlready(typed), found -> {
+            tasks.run(() -> begunAlready(typed), found -> {
                 if (typed.equals(serial.reads())) {
                     begunAlready = found;
                     notice.set(found.map(run -> already(typed, run)).orElse(""));
@@ -155,12 +155,12 @@ public final class BeginViewModel {
 
     private void begin() {
         form.busy(true);
-        errands.run(() -> shop.history().withOtherText(plan), this::begin, () -> form.busy(false));
+        tasks.run(() -> shop.history().withOtherText(plan), this::begin, () -> form.busy(false));
     }
 
     private void begin(Optional<RunFacts> withOtherText) {
         withOtherText.ifPresentOrElse(
-                run -> journey.tell(new Notice(
+                run -> navigator.tell(new Notice(
                         words.say("begin.other-text.title"),
                         words.say(
                                 "begin.other-text",
@@ -176,7 +176,7 @@ public final class BeginViewModel {
 
     private void beginOrGoOn() {
         begunAlready.ifPresentOrElse(
-                run -> journey.tell(new Notice(
+                run -> navigator.tell(new Notice(
                         words.say("begin.already.title", serial.reads()),
                         notice.get() + " " + words.say("begin.already.ask"),
                         List.of(
@@ -190,11 +190,11 @@ public final class BeginViewModel {
         RunHeader beginning =
                 new RunHeader(plan, serial.reads(), noLot ? "" : lot.reads(), machine.reads(), person.reads(), noLot);
         form.busy(true);
-        errands.run(() -> shop.begin(beginning), journey::run, () -> form.busy(false));
+        tasks.run(() -> shop.begin(beginning), navigator::run, () -> form.busy(false));
     }
 
     private void goOn(RunSummary run) {
         form.busy(true);
-        errands.run(() -> shop.open(run.id()), journey::run, () -> form.busy(false));
+        tasks.run(() -> shop.open(run.id()), navigator::run, () -> form.busy(false));
     }
 }

@@ -27,26 +27,26 @@ public final class BenchViewModel implements Typing {
     private final Optional<State> run;
     private final Prefill prefill;
     private final Words words;
-    private final Navigator journey;
+    private final Navigator navigator;
     private final Optional<SumViewModel.NoteBook> book;
     private final Map<BenchKind, SumViewModel> begun = new EnumMap<>(BenchKind.class);
     private final ReadOnlyObjectWrapper<Optional<SumViewModel>> inHand = new ReadOnlyObjectWrapper<>(Optional.empty());
     private boolean fromList;
 
     private BenchViewModel(
-            Bench bench, Optional<State> run, Words words, Navigator journey, Optional<SumViewModel.NoteBook> book) {
+            Bench bench, Optional<State> run, Words words, Navigator navigator, Optional<SumViewModel.NoteBook> book) {
         this.bench = bench;
         this.run = run;
         this.prefill = run.map(Prefill::of).orElseGet(Prefill::nothing);
         this.words = words;
-        this.journey = journey;
+        this.navigator = navigator;
         this.book = book;
         this.prefill.fitting().ifPresent(kind -> inHand.set(Optional.of(sum(kind))));
     }
 
     /** Without a run. */
-    public static BenchViewModel alone(Bench bench, Words words, Navigator journey) {
-        return new BenchViewModel(bench, Optional.empty(), words, journey, Optional.empty());
+    public static BenchViewModel alone(Bench bench, Words words, Navigator navigator) {
+        return new BenchViewModel(bench, Optional.empty(), words, navigator, Optional.empty());
     }
 
     /**
@@ -55,13 +55,13 @@ public final class BenchViewModel implements Typing {
      * @param state of {@code session} now
      */
     public static BenchViewModel beside(
-            RunSession session, State state, Bench bench, Words words, Navigator journey, LedgerTasks errands) {
+            RunSession session, State state, Bench bench, Words words, Navigator navigator, LedgerTasks tasks) {
         return new BenchViewModel(
                 bench,
                 Optional.of(state),
                 words,
-                journey,
-                Optional.of((text, kept, either) -> errands.ask(
+                navigator,
+                Optional.of((text, kept, either) -> tasks.ask(
                         () -> session.note(text),
                         now -> kept.accept(words.say("bench.noted", now.inHand().number())),
                         either)));
@@ -101,7 +101,7 @@ public final class BenchViewModel implements Typing {
 
     /** What the sums make of the published cases. */
     public void published() {
-        journey.reference();
+        navigator.reference();
     }
 
     /** From a sum chosen on the list back to the list, otherwise back to where the bench was opened from. */
@@ -109,7 +109,7 @@ public final class BenchViewModel implements Typing {
         if (fromList && inHand.get().isPresent()) {
             list();
         } else {
-            journey.back();
+            navigator.back();
         }
     }
 

@@ -19,8 +19,8 @@ public final class CutOnTheseForm extends StepForm {
 
     private final Field<String> why;
 
-    public CutOnTheseForm(CurrentRun inHand, Words words, Navigator journey) {
-        super(words.say("on-these.title"), inHand, words, journey);
+    public CutOnTheseForm(CurrentRun inHand, Words words, Navigator navigator) {
+        super(words.say("on-these.title"), inHand, words, navigator);
         why = Field.words("why", words.say("on-these.why"), words.say("on-these.why.question"), true, MOST);
         why.offer(Suggestions.ready(words, "on-these.why.ready"));
         asks(words.say("on-these.act"), why);

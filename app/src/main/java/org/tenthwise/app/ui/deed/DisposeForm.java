@@ -32,8 +32,8 @@ public final class DisposeForm extends StepForm {
     private final Field<String> nonconformance;
     private final Field<String> who;
 
-    public DisposeForm(CurrentRun inHand, Words words, Navigator journey) {
-        super(words.say("dispose.title"), inHand, words, journey);
+    public DisposeForm(CurrentRun inHand, Words words, Navigator navigator) {
+        super(words.say("dispose.title"), inHand, words, navigator);
         what = Field.choice(
                 "what",
                 words.say("dispose.what"),

@@ -15,8 +15,8 @@ public final class GaugeForm extends StepForm {
 
     private final Field<Remedy> what;
 
-    public GaugeForm(CurrentRun inHand, Words words, Navigator journey) {
-        super(words.say("gauge.card"), inHand, words, journey);
+    public GaugeForm(CurrentRun inHand, Words words, Navigator navigator) {
+        super(words.say("gauge.card"), inHand, words, navigator);
         what = Field.choice("what", words.say("gauge.what"), words.say("gauge.what.question"), Remedy::reads);
         asks(words.say("gauge.go-on"), what);
     }
@@ -38,13 +38,13 @@ public final class GaugeForm extends StepForm {
             ask(session -> session.gauge().setAnew(anew.senseToo()));
             return;
         }
-        journey.back();
+        navigator.back();
         if (remedy instanceof Remedy.Wrong wrong) {
-            journey.wrongSetting(inHand.session(), wrong.setting(), wrong.fault());
+            navigator.wrongSetting(inHand.session(), wrong.setting(), wrong.fault());
         } else if (remedy instanceof Remedy.Machine) {
-            journey.machine(inHand.session());
+            navigator.machine(inHand.session());
         } else {
-            journey.otherGauge(inHand.session());
+            navigator.otherGauge(inHand.session());
         }
     }
 }

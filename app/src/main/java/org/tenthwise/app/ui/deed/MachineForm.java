@@ -17,8 +17,8 @@ public final class MachineForm extends StepForm {
     private final Field<Register> register;
     private final Field<Aim.ByLimits> aim;
 
-    public MachineForm(CurrentRun inHand, Words words, Navigator journey) {
-        super(words.say("machine.title"), inHand, words, journey);
+    public MachineForm(CurrentRun inHand, Words words, Navigator navigator) {
+        super(words.say("machine.title"), inHand, words, navigator);
         register = Field.choice(
                 "register",
                 words.say("machine.register"),

@@ -18,8 +18,8 @@ public final class OtherGaugeForm extends StepForm {
 
     private final Field<String> mark;
 
-    public OtherGaugeForm(CurrentRun inHand, Words words, Navigator journey) {
-        super(words.say("gauge.title"), inHand, words, journey);
+    public OtherGaugeForm(CurrentRun inHand, Words words, Navigator navigator) {
+        super(words.say("gauge.title"), inHand, words, navigator);
         mark = Field.words("mark", words.say("gauge.mark"), words.say("gauge.mark.question"), true, MOST);
         asks(words.say("gauge.act"), mark);
         form().about(mark);

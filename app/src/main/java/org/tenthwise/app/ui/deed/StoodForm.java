@@ -26,8 +26,8 @@ public final class StoodForm extends StepForm {
     private final JawWords jaws;
     private final Field<Place> where;
 
-    public StoodForm(CurrentRun inHand, Words words, Navigator journey) {
-        super(words.say("stood.title"), inHand, words, journey);
+    public StoodForm(CurrentRun inHand, Words words, Navigator navigator) {
+        super(words.say("stood.title"), inHand, words, navigator);
         this.jaws = new JawWords(words);
         where = Field.choice("where", words.say("stood.where"), words.say("stood.where.question"), Place::reads);
         asks(words.say("stood.act"), where);

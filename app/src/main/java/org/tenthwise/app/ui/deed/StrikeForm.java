@@ -17,8 +17,8 @@ public final class StrikeForm extends StepForm {
     private final Field<Strikable> which;
     private final Field<String> why;
 
-    public StrikeForm(CurrentRun inHand, Words words, Navigator journey) {
-        super(words.say("strike.title"), inHand, words, journey);
+    public StrikeForm(CurrentRun inHand, Words words, Navigator navigator) {
+        super(words.say("strike.title"), inHand, words, navigator);
         which = Field.choice("which", words.say("strike.which"), words.say("strike.which.question"), Strikable::reads);
         why = Field.words("why", words.say("strike.why"), words.say("strike.why.question"), true, MOST);
         why.offer(Suggestions.ready(words, "strike.why.ready"));

@@ -18,8 +18,8 @@ public final class WordsForm extends StepForm {
     private final Navigator.Saying saying;
     private final Field<String> said;
 
-    public WordsForm(Navigator.Saying saying, CurrentRun inHand, Words words, Navigator journey) {
-        super(words.say("words.title", saying), inHand, words, journey);
+    public WordsForm(Navigator.Saying saying, CurrentRun inHand, Words words, Navigator navigator) {
+        super(words.say("words.title", saying), inHand, words, navigator);
         this.saying = saying;
         said = Field.words(
                 "words",

@@ -35,8 +35,8 @@ public final class WrongSettingForm extends StepForm {
     private List<Withdrawn> goes = List.of();
 
     /** @param setting entry of the run in hand that holds it */
-    public WrongSettingForm(CurrentRun inHand, Entry setting, SettingFault fault, Words words, Navigator journey) {
-        super(words.say("wrong.title"), inHand, words, journey);
+    public WrongSettingForm(CurrentRun inHand, Entry setting, SettingFault fault, Words words, Navigator navigator) {
+        super(words.say("wrong.title"), inHand, words, navigator);
         this.setting = setting;
         this.fault = fault;
         why = Field.words("why", words.say("strike.why"), words.say("strike.why.question"), true, MOST);
@@ -47,7 +47,7 @@ public final class WrongSettingForm extends StepForm {
 
     @Override
     protected void offer(State state, Suggestions known) {
-        inHand.errands().run(() -> inHand.session().gauge().sharing(setting, fault), all -> {
+        inHand.tasks().run(() -> inHand.session().gauge().sharing(setting, fault), all -> {
             goes = all;
             card.set(Optional.of(StepCard.of(state, words, notes(state))));
             form().aboutProperty()

@@ -27,21 +27,21 @@ public final class CurrentRun {
 
     private final RunSession session;
     private final Runs shop;
-    private final LedgerTasks errands;
+    private final LedgerTasks tasks;
     private final ReadOnlyObjectWrapper<Optional<State>> state = new ReadOnlyObjectWrapper<>(Optional.empty());
 
-    public CurrentRun(RunSession session, Runs shop, LedgerTasks errands) {
+    public CurrentRun(RunSession session, Runs shop, LedgerTasks tasks) {
         this.session = session;
         this.shop = shop;
-        this.errands = errands;
+        this.tasks = tasks;
     }
 
     public RunSession session() {
         return session;
     }
 
-    public LedgerTasks errands() {
-        return errands;
+    public LedgerTasks tasks() {
+        return tasks;
     }
 
     /** Absent until it was loaded. */
@@ -51,7 +51,7 @@ public final class CurrentRun {
 
     /** @param there is given the run and the ready answers of the runs so far */
     public void load(BiConsumer<State, Suggestions> there) {
-        errands.run(this::loaded, loaded -> {
+        tasks.run(this::loaded, loaded -> {
             state.set(Optional.of(loaded.state()));
             there.accept(loaded.state(), loaded.known());
         });
@@ -69,6 +69,6 @@ public final class CurrentRun {
      */
     public void ask(FormViewModel form, Verb verb, Consumer<State> taken) {
         form.busy(true);
-        errands.ask(() -> verb.of(session), taken, () -> form.busy(false));
+        tasks.ask(() -> verb.of(session), taken, () -> form.busy(false));
     }
 }

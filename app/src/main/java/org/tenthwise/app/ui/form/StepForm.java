@@ -15,15 +15,15 @@ public abstract class StepForm {
 
     protected final Words words;
     protected final CurrentRun inHand;
-    protected final Navigator journey;
+    protected final Navigator navigator;
     private final String title;
     private FormViewModel form;
 
-    protected StepForm(String title, CurrentRun inHand, Words words, Navigator journey) {
+    protected StepForm(String title, CurrentRun inHand, Words words, Navigator navigator) {
         this.title = title;
         this.inHand = inHand;
         this.words = words;
-        this.journey = journey;
+        this.navigator = navigator;
     }
 
     /** Each form says once, as it is made, what it asks and what its last key reads. */
@@ -53,7 +53,7 @@ public abstract class StepForm {
     }
 
     public final void back() {
-        journey.back();
+        navigator.back();
     }
 
     /** Offers ready answers, each time the form is shown. */
@@ -65,6 +65,6 @@ public abstract class StepForm {
     protected abstract void act();
 
     protected final void ask(CurrentRun.Verb verb) {
-        inHand.ask(form, verb, state -> journey.back());
+        inHand.ask(form, verb, state -> navigator.back());
     }
 }

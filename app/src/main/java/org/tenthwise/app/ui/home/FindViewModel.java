@@ -16,18 +16,18 @@ public final class FindViewModel {
     private static final int MOST = 40;
 
     private final Runs shop;
-    private final LedgerTasks errands;
+    private final LedgerTasks tasks;
     private final Field<String> by;
     private final FormViewModel form;
 
     /** @param found is handed the words, and the screen that asked is shown again */
-    public FindViewModel(Runs shop, LedgerTasks errands, Words words, Navigator journey, Consumer<String> found) {
+    public FindViewModel(Runs shop, LedgerTasks tasks, Words words, Navigator navigator, Consumer<String> found) {
         this.shop = shop;
-        this.errands = errands;
+        this.tasks = tasks;
         by = Field.words("find", words.say("find.words"), words.say("find.words.question"), true, MOST);
         form = new FormViewModel(List.of(by), words, words.say("find.act"), () -> {
             found.accept(by.reads());
-            journey.back();
+            navigator.back();
         });
         by.type();
     }
@@ -37,6 +37,6 @@ public final class FindViewModel {
     }
 
     public void load() {
-        errands.run(() -> Suggestions.people(shop.history()), by::offer);
+        tasks.run(() -> Suggestions.people(shop.history()), by::offer);
     }
 }

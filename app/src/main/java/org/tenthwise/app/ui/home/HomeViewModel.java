@@ -23,9 +23,9 @@ import org.tenthwise.model.words.Words;
 public final class HomeViewModel {
 
     private final Callable<Catalogue> plans;
-    private final LedgerTasks errands;
+    private final LedgerTasks tasks;
     private final Words words;
-    private final Navigator journey;
+    private final Navigator navigator;
     private final Clock clock;
     private final RunListViewModel runs;
     private final ReadOnlyObjectWrapper<List<PartRow>> parts = new ReadOnlyObjectWrapper<>(List.of());
@@ -36,12 +36,12 @@ public final class HomeViewModel {
 
     /** @param plans looks up the plans there are, away from the screen */
     public HomeViewModel(
-            Runs shop, Callable<Catalogue> plans, LedgerTasks errands, Words words, Navigator journey, Clock clock) {
-        this.runs = new RunListViewModel(false, shop, errands, words, journey, clock);
+            Runs shop, Callable<Catalogue> plans, LedgerTasks tasks, Words words, Navigator navigator, Clock clock) {
+        this.runs = new RunListViewModel(false, shop, tasks, words, navigator, clock);
         this.plans = plans;
-        this.errands = errands;
+        this.tasks = tasks;
         this.words = words;
-        this.journey = journey;
+        this.navigator = navigator;
         this.clock = clock;
     }
 
@@ -77,7 +77,7 @@ public final class HomeViewModel {
     public void load() {
         today.set(new When(OffsetDateTime.now(clock), words).today());
         runs.load();
-        errands.runOr(plans, this::show, () -> {
+        tasks.runOr(plans, this::show, () -> {
             if (folder.get() != LoadingState.DONE) {
                 folder.set(LoadingState.FAILED);
             }
@@ -104,18 +104,18 @@ public final class HomeViewModel {
     }
 
     public void begin(PartRow row) {
-        journey.begin(row.plan());
+        navigator.begin(row.plan());
     }
 
     public void records() {
-        journey.records();
+        navigator.records();
     }
 
     public void bench() {
-        journey.bench();
+        navigator.bench();
     }
 
     public void about() {
-        journey.about();
+        navigator.about();
     }
 }

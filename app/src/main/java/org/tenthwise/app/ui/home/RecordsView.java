@@ -13,11 +13,11 @@ public final class RecordsView extends Screen {
 
     private final RunListViewModel model;
 
-    public RecordsView(RunListViewModel model, Words words, PictureFrames pictures, Navigator journey) {
+    public RecordsView(RunListViewModel model, Words words, PictureFrames pictures, Navigator navigator) {
         super(words.say("records.title"));
         this.model = model;
         RunList list = new RunList(words.say("records.runs"), model, new HomeRows(words, pictures), words);
-        setTop(RunHeading.titled(title(), words, journey::back));
+        setTop(RunHeading.titled(title(), words, navigator::back));
         setCenter(list);
         owns(list::letGo);
     }

@@ -32,9 +32,9 @@ public final class RunListViewModel {
 
     private final boolean closed;
     private final Runs shop;
-    private final LedgerTasks errands;
+    private final LedgerTasks tasks;
     private final Words words;
-    private final Navigator journey;
+    private final Navigator navigator;
     private final Clock clock;
     private final TextEntryViewModel typed = new TextEntryViewModel("", MOST, any -> goOnWithTheScanned());
     private final ReadOnlyObjectWrapper<List<RunRow>> rows = new ReadOnlyObjectWrapper<>(List.of());
@@ -80,12 +80,12 @@ public final class RunListViewModel {
 
     /** @param closed whether closed runs are listed, or open ones */
     public RunListViewModel(
-            boolean closed, Runs shop, LedgerTasks errands, Words words, Navigator journey, Clock clock) {
+            boolean closed, Runs shop, LedgerTasks tasks, Words words, Navigator navigator, Clock clock) {
         this.closed = closed;
         this.shop = shop;
-        this.errands = errands;
+        this.tasks = tasks;
         this.words = words;
-        this.journey = journey;
+        this.navigator = navigator;
         this.clock = clock;
         typed.typedProperty().subscribe((before, now) -> {
             entered = false;
@@ -157,7 +157,7 @@ public final class RunListViewModel {
 
     /** Asks for words to find runs by. */
     public void ask() {
-        journey.find(this::find);
+        navigator.find(this::find);
     }
 
     /** @param by empty for all runs */
@@ -168,7 +168,7 @@ public final class RunListViewModel {
     /** Looks the first page up; what was seen before stays until then. */
     public void load() {
         String by = foundByProperty().get();
-        errands.runOr(
+        tasks.runOr(
                 () -> firstPage(by),
                 loaded -> {
                     if (by.equals(foundByProperty().get())) {
@@ -199,7 +199,7 @@ public final class RunListViewModel {
         String by = foundByProperty().get();
         Optional<String> first = machine;
         RunFacts last = before.get(before.size() - 1).summary().run();
-        errands.run(
+        tasks.run(
                 () -> shop.history().runs(new RunQuery(closed, first, by, Optional.of(last), PAGE)),
                 page -> {
                     if (rows.get() == before) {
@@ -253,10 +253,10 @@ public final class RunListViewModel {
     /** Goes on with a run; one that is closed is looked at. */
     public void goOn(RunRow row) {
         if (row.closed()) {
-            journey.record(row.summary().id());
+            navigator.record(row.summary().id());
         } else if (!opening) {
             opening = true;
-            errands.run(() -> shop.open(row.summary().id()), journey::run, () -> opening = false);
+            tasks.run(() -> shop.open(row.summary().id()), navigator::run, () -> opening = false);
         }
     }
 }

@@ -43,7 +43,7 @@ public final class RecordView extends SidedScreen {
     private final HBox left;
     private final boolean large;
 
-    public RecordView(RecordViewModel model, Words words, PictureFrames pictures, Navigator journey) {
+    public RecordView(RecordViewModel model, Words words, PictureFrames pictures, Navigator navigator) {
         super(words.say("sheet.title"));
         this.model = model;
         this.words = words;
@@ -61,7 +61,7 @@ public final class RecordView extends SidedScreen {
         right.getStyleClass().addAll("on-sheet", "form-panel");
         rest(right);
         lay(
-                heading(journey),
+                heading(navigator),
                 left,
                 large ? ScreenSizes.RECORD_SIDE_LARGE : ScreenSizes.RECORD_SIDE,
                 ScreenSizes.RECORD_ABOVE);
@@ -82,8 +82,8 @@ public final class RecordView extends SidedScreen {
         show();
     }
 
-    private Heading heading(Navigator journey) {
-        return RunHeading.titled(title(), words, journey::back)
+    private Heading heading(Navigator navigator) {
+        return RunHeading.titled(title(), words, navigator::back)
                 .cell(
                         words.say("ask.part"),
                         said(sheet -> words.say(

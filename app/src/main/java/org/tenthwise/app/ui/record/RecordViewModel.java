@@ -33,21 +33,21 @@ public final class RecordViewModel {
     private final String run;
     private final Runs shop;
     private final Handout handout;
-    private final LedgerTasks errands;
+    private final LedgerTasks tasks;
     private final Words words;
-    private final Navigator journey;
+    private final Navigator navigator;
     private final ReadOnlyObjectWrapper<Optional<Sheet>> sheet = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper written = new ReadOnlyStringWrapper("");
     private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper(false);
 
     public RecordViewModel(
-            String run, Runs shop, Handout handout, LedgerTasks errands, Words words, Navigator journey) {
+            String run, Runs shop, Handout handout, LedgerTasks tasks, Words words, Navigator navigator) {
         this.run = run;
         this.shop = shop;
         this.handout = handout;
-        this.errands = errands;
+        this.tasks = tasks;
         this.words = words;
-        this.journey = journey;
+        this.navigator = navigator;
     }
 
     /** Absent until it was loaded. */
@@ -144,7 +144,7 @@ public final class RecordViewModel {
     }
 
     public void load() {
-        errands.run(() -> shop.sheet(run), kept -> sheet.set(Optional.of(kept)));
+        tasks.run(() -> shop.sheet(run), kept -> sheet.set(Optional.of(kept)));
     }
 
     /** What the record can be handed out as. */
@@ -155,31 +155,31 @@ public final class RecordViewModel {
     public void hand(RecordFormat as) {
         if (!busy.get()) {
             busy.set(true);
-            errands.run(() -> handout.writing().write(run, as), this::written, () -> busy.set(false));
+            tasks.run(() -> handout.writing().write(run, as), this::written, () -> busy.set(false));
         }
     }
 
     private void written(Path file) {
         written.set(words.say("sheet.written", file));
-        journey.tell(Notice.plain(words.say("sheet.written.title"), written.get(), words.say("shell.understood")));
+        navigator.tell(Notice.plain(words.say("sheet.written.title"), written.get(), words.say("shell.understood")));
     }
 
     public void goOn() {
-        open(journey::run);
+        open(navigator::run);
     }
 
     public void handOver() {
-        open(session -> journey.say(Navigator.Saying.HAND_OVER, session));
+        open(session -> navigator.say(Navigator.Saying.HAND_OVER, session));
     }
 
     public void sign() {
-        open(journey::sign);
+        open(navigator::sign);
     }
 
     private void open(Consumer<RunSession> then) {
         if (!busy.get()) {
             busy.set(true);
-            errands.run(() -> shop.open(run), then, () -> busy.set(false));
+            tasks.run(() -> shop.open(run), then, () -> busy.set(false));
         }
     }
 }

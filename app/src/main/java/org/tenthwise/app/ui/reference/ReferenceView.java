@@ -30,7 +30,7 @@ public final class ReferenceView extends SidedScreen {
     private final Label title = Texts.label("", "heading");
     private final boolean large;
 
-    public ReferenceView(ReferenceViewModel model, Words words, Look look, Navigator journey) {
+    public ReferenceView(ReferenceViewModel model, Words words, Look look, Navigator navigator) {
         super(words.say("reference.title"));
         this.model = model;
         this.large = look.largeTextProperty().get();
@@ -59,7 +59,7 @@ public final class ReferenceView extends SidedScreen {
         right.getStyleClass().addAll("on-sheet", "home-side");
         rest(right);
         lay(
-                RunHeading.titled(title(), words, journey::back),
+                RunHeading.titled(title(), words, navigator::back),
                 side,
                 large ? ScreenSizes.REFERENCE_SIDE_LARGE : ScreenSizes.REFERENCE_SIDE,
                 ScreenSizes.REFERENCE_ABOVE);

@@ -48,14 +48,14 @@ public final class ReferenceViewModel {
     private record Ran(List<TopicResult> findings, List<LeftOut> leftOut) {}
 
     private final Comparison comparison;
-    private final LedgerTasks errands;
+    private final LedgerTasks tasks;
     private final Words words;
     private final ReadOnlyObjectWrapper<Ran> ran = new ReadOnlyObjectWrapper<>(new Ran(List.of(), List.of()));
     private final ReadOnlyObjectWrapper<Shown> shown = new ReadOnlyObjectWrapper<>(NOTHING);
 
-    public ReferenceViewModel(Comparison comparison, LedgerTasks errands, Words words) {
+    public ReferenceViewModel(Comparison comparison, LedgerTasks tasks, Words words) {
         this.comparison = comparison;
-        this.errands = errands;
+        this.tasks = tasks;
         this.words = words.byKey();
     }
 
@@ -87,7 +87,7 @@ public final class ReferenceViewModel {
     /** Runs all cases, unless they were run. */
     public void load() {
         if (ran.get().findings().isEmpty()) {
-            errands.run(
+            tasks.run(
                     () -> new Ran(
                             Arrays.stream(Topic.values()).map(comparison::of).toList(), PublishedCases.leftOut()),
                     all -> {

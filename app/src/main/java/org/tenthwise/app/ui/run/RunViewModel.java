@@ -35,8 +35,8 @@ import org.tenthwise.model.words.Words;
 public final class RunViewModel implements Typing {
 
     private final RunSession session;
-    private final LedgerTasks errands;
-    private final Navigator journey;
+    private final LedgerTasks tasks;
+    private final Navigator navigator;
     private final Words words;
     private final RunPresenter showing;
     private final TypedFigures figures;
@@ -56,15 +56,15 @@ public final class RunViewModel implements Typing {
      * @param clock tells what comes too soon
      */
     public RunViewModel(
-            RunSession session, State start, LedgerTasks errands, Navigator journey, Words words, Clock clock) {
+            RunSession session, State start, LedgerTasks tasks, Navigator navigator, Words words, Clock clock) {
         this.session = session;
-        this.errands = errands;
-        this.journey = journey;
+        this.tasks = tasks;
+        this.navigator = navigator;
         this.words = words;
         this.showing = new RunPresenter(words);
         this.state = new ReadOnlyObjectWrapper<>(start);
         this.shown = new ReadOnlyObjectWrapper<>(showing.of(start));
-        this.figures = new TypedFigures(session, errands, journey, words, clock, state::get, this::show);
+        this.figures = new TypedFigures(session, tasks, navigator, words, clock, state::get, this::show);
         this.committing = new Settling(clock);
         this.replying = new Settling(clock);
         this.keepingOrAgain = new Settling(clock);
@@ -114,7 +114,7 @@ public final class RunViewModel implements Typing {
 
     /** Looks again, after another screen had the session. */
     public void refresh() {
-        errands.run(session::state, this::show);
+        tasks.run(session::state, this::show);
     }
 
     // what the keys of the screen do
@@ -137,11 +137,11 @@ public final class RunViewModel implements Typing {
             case CUT_TAKEN -> ask(() -> session.again(Why.CUT));
             case JAWS_MOVED -> ask(() -> session.again(Why.MOVED));
             case READ_AGAIN -> again();
-            case DISPOSE -> journey.dispose(session);
-            case SIGN -> journey.sign(session);
+            case DISPOSE -> navigator.dispose(session);
+            case SIGN -> navigator.sign(session);
             case GO_TO -> goTo(now.step());
-            case OTHER_GAUGE -> journey.otherGauge(session);
-            case RECORD -> journey.record(state.get().sheet().run().id());
+            case OTHER_GAUGE -> navigator.otherGauge(session);
+            case RECORD -> navigator.record(state.get().sheet().run().id());
         }
     }
 
@@ -165,7 +165,7 @@ public final class RunViewModel implements Typing {
             ask(() -> session.machine(
                     counts.register(), state.get().sheet().run().usualAim().orElse(Aim.ByLimits.MIDDLE)));
         } else if (meaning instanceof Meaning.CutOnThese) {
-            journey.cutOnThese(session);
+            navigator.cutOnThese(session);
         } else if (meaning instanceof Meaning.CutTaken) {
             ask(() -> session.again(Why.CUT));
         } else if (meaning instanceof Meaning.Sweep sweep) {
@@ -173,7 +173,7 @@ public final class RunViewModel implements Typing {
         } else if (meaning instanceof Meaning.Moved) {
             ask(() -> session.again(Why.MOVED));
         } else if (meaning instanceof Meaning.StoodElsewhere) {
-            journey.stoodElsewhere(session);
+            navigator.stoodElsewhere(session);
         } else if (meaning instanceof Meaning.ReadingsFirst first) {
             ask(() -> session.readingsFirst(first.on()));
         }
@@ -213,37 +213,37 @@ public final class RunViewModel implements Typing {
     }
 
     public void gauge() {
-        journey.gauge(session);
+        navigator.gauge(session);
     }
 
     public void dispose() {
-        journey.dispose(session);
+        navigator.dispose(session);
     }
 
     public void strike() {
-        journey.strike(session);
+        navigator.strike(session);
     }
 
     public void note() {
-        journey.say(Navigator.Saying.NOTE, session);
+        navigator.say(Navigator.Saying.NOTE, session);
     }
 
     /** The sums of the bench with the figures of the step in hand. */
     public void bench() {
-        journey.bench(session);
+        navigator.bench(session);
     }
 
     /** The record as it stands, from where the run can be handed over or closed too. */
     public void record() {
-        journey.record(session.id());
+        navigator.record(session.id());
     }
 
     public void doubt() {
-        journey.say(Navigator.Saying.DOUBT, session);
+        navigator.say(Navigator.Saying.DOUBT, session);
     }
 
     public void back() {
-        journey.back();
+        navigator.back();
     }
 
     // what is typed
@@ -284,7 +284,7 @@ public final class RunViewModel implements Typing {
     private void ask(Callable<Reply> verb) {
         if (!asking) {
             asking = true;
-            errands.run(verb, this::took, () -> asking = false);
+            tasks.run(verb, this::took, () -> asking = false);
         }
     }
 

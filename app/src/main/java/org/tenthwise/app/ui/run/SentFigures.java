@@ -28,7 +28,7 @@ final class SentFigures {
 
     private final TypedFigures typed;
     private final RunSession session;
-    private final LedgerTasks errands;
+    private final LedgerTasks tasks;
     private final Words words;
     private final Objections objections;
     private final Untaken untaken;
@@ -41,7 +41,7 @@ final class SentFigures {
     SentFigures(
             TypedFigures typed,
             RunSession session,
-            LedgerTasks errands,
+            LedgerTasks tasks,
             Words words,
             Untaken untaken,
             Clock clock,
@@ -49,7 +49,7 @@ final class SentFigures {
             Consumer<State> show) {
         this.typed = typed;
         this.session = session;
-        this.errands = errands;
+        this.tasks = tasks;
         this.words = words;
         this.objections = new Objections(words);
         this.untaken = untaken;
@@ -123,7 +123,7 @@ final class SentFigures {
     }
 
     private void work(Callable<Reply> verb, String figure, boolean reading) {
-        errands.runOr(
+        tasks.runOr(
                 verb,
                 reply -> reply.objection()
                         .ifPresentOrElse(why -> refused(reply, why, figure), () -> taken(reply, reading)),

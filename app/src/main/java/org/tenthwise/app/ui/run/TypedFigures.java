@@ -49,18 +49,18 @@ final class TypedFigures implements Typing {
 
     TypedFigures(
             RunSession session,
-            LedgerTasks errands,
-            Navigator journey,
+            LedgerTasks tasks,
+            Navigator navigator,
             Words words,
             Clock clock,
             Supplier<State> state,
             Consumer<State> show) {
         this.words = words;
         this.objections = new Objections(words);
-        this.untaken = new Untaken(journey, words);
+        this.untaken = new Untaken(navigator, words);
         this.clock = clock;
         this.state = state;
-        this.sent = new SentFigures(this, session, errands, words, untaken, clock, state, show);
+        this.sent = new SentFigures(this, session, tasks, words, untaken, clock, state, show);
         this.refusal = new RefusedFigure(clock);
         this.unheard = new Unheard(clock);
     }

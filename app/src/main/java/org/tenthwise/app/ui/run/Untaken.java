@@ -9,11 +9,11 @@ import org.tenthwise.model.words.Words;
 /** Tells of figures that were sent and not taken. */
 final class Untaken {
 
-    private final Navigator journey;
+    private final Navigator navigator;
     private final Words words;
 
-    Untaken(Navigator journey, Words words) {
-        this.journey = journey;
+    Untaken(Navigator navigator, Words words) {
+        this.navigator = navigator;
         this.words = words;
     }
 
@@ -24,19 +24,19 @@ final class Untaken {
     }
 
     void tell(List<String> figures, String why) {
-        journey.tell(Notice.plain(
+        navigator.tell(Notice.plain(
                 words.say("run.untaken"),
                 words.say("run.untaken.line", why, String.join(", ", figures)),
                 words.say("shell.understood")));
     }
 
     void tellWhyNoSum(String why) {
-        journey.tell(Notice.plain(words.say("run.no-sum"), why, words.say("shell.understood")));
+        navigator.tell(Notice.plain(words.say("run.no-sum"), why, words.say("shell.understood")));
     }
 
     /** @param opens what is done where it is the first of the next check */
     void askWhetherItOpens(String figure, int here, int next, Runnable opens) {
-        journey.tell(new Notice(
+        navigator.tell(new Notice(
                 words.say("run.opens", next),
                 words.say("run.opens.line", figure, here, next),
                 List.of(

@@ -16,12 +16,12 @@ public final class LedgerTasks {
 
     private final Background background;
     private final Words words;
-    private final Navigator journey;
+    private final Navigator navigator;
 
-    public LedgerTasks(Background background, Words words, Navigator journey) {
+    public LedgerTasks(Background background, Words words, Navigator navigator) {
         this.background = background;
         this.words = words;
-        this.journey = journey;
+        this.navigator = navigator;
     }
 
     /** @param done on the screen thread, with what came of the work */
@@ -39,14 +39,14 @@ public final class LedgerTasks {
                 },
                 failure -> {
                     either.run();
-                    journey.tell(message(failure));
+                    navigator.tell(message(failure));
                 });
     }
 
     /** @param failed on the screen thread, when the work could not be done; the message is told first */
     public <T> void runOr(Callable<T> work, Consumer<T> done, Runnable failed) {
         background.run(work, done, failure -> {
-            journey.tell(message(failure));
+            navigator.tell(message(failure));
             failed.run();
         });
     }
@@ -61,7 +61,8 @@ public final class LedgerTasks {
                 verb,
                 reply -> reply.objection()
                         .ifPresentOrElse(
-                                objection -> journey.tell(told("errand.refused", new Objections(words).say(objection))),
+                                objection ->
+                                        navigator.tell(told("errand.refused", new Objections(words).say(objection))),
                                 () -> taken.accept(reply.state())),
                 either);
     }

@@ -26,12 +26,12 @@ public final class SignView extends FormView {
 
     private static final double MARK = 24;
 
-    public SignView(SignViewModel model, Words words, PictureFrames pictures, Navigator journey) {
+    public SignView(SignViewModel model, Words words, PictureFrames pictures, Navigator navigator) {
         super(
                 words.say("sign.title"),
                 model.form(),
                 words,
-                RunHeading.of(words.say("sign.title"), model.inHand().stateProperty(), words, journey::back),
+                RunHeading.of(words.say("sign.title"), model.inHand().stateProperty(), words, navigator::back),
                 model::load);
         PagedRows rows = new PagedRows(words, 0);
         rows.setMinHeight(0);

@@ -34,7 +34,7 @@ public final class SignViewModel {
 
     private final CurrentRun inHand;
     private final Words words;
-    private final Navigator journey;
+    private final Navigator navigator;
     private final Clock clock;
     private final boolean closed;
     private final Field<String> who;
@@ -49,11 +49,11 @@ public final class SignViewModel {
     }
 
     /** @param closed whether the run is closed already, so that only a further signature can be given */
-    public SignViewModel(CurrentRun inHand, boolean closed, Words words, Navigator journey, Clock clock) {
+    public SignViewModel(CurrentRun inHand, boolean closed, Words words, Navigator navigator, Clock clock) {
         this.inHand = inHand;
         this.closed = closed;
         this.words = words;
-        this.journey = journey;
+        this.navigator = navigator;
         this.clock = clock;
         who = Field.words("who", words.say("sign.who"), words.say("sign.who.question"), true, MOST);
         meaning = Field.choice(
@@ -137,7 +137,7 @@ public final class SignViewModel {
         Outcome outcome =
                 state.map(there -> onceClosed(there.sheet()).outcome()).orElse(Outcome.NOT_COMPLETE);
         if (ends && (outcome == Outcome.NOT_COMPLETE || outcome == Outcome.DOES_NOT_CONFORM)) {
-            journey.tell(new Notice(
+            navigator.tell(new Notice(
                     words.say("sign.unfinished"),
                     willBeValue().getValue() + " " + words.say("sign.unfinished.next"),
                     List.of(
@@ -154,6 +154,6 @@ public final class SignViewModel {
         inHand.ask(
                 form,
                 session -> ends ? session.close(signedBy, as) : session.sign(signedBy, as),
-                state -> journey.record(state.sheet().run().id()));
+                state -> navigator.record(state.sheet().run().id()));
     }
 }

@@ -19,7 +19,7 @@ class AboutViewModelTest {
         AboutViewModel model = new AboutViewModel(
                 new AboutFacts("0.1.0", "here", "there", List::of),
                 InventedPlans::unsound,
-                workshop.errands,
+                workshop.tasks,
                 workshop.words);
         assertTrue(model.sectionsProperty().get().stream()
                 .noneMatch(section -> section.heading().equals("Plan files that are not used")));

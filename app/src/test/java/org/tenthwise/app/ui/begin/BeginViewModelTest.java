@@ -22,7 +22,7 @@ class BeginViewModelTest {
 
     private BeginViewModel model() {
         BeginViewModel model = new BeginViewModel(
-                DemoPart.SCREW_CARRIER.plan(), workshop.shop, workshop.errands, workshop.words, workshop);
+                DemoPart.SCREW_CARRIER.plan(), workshop.shop, workshop.tasks, workshop.words, workshop);
         model.load();
         return model;
     }
@@ -119,7 +119,7 @@ class BeginViewModelTest {
     void aPlanThatReadsOtherwiseUnderTheSameIssueIsBegunOnlyOnPurpose() {
         workshop.setUp("013");
         Plan changed = InventedPlans.read(DemoPart.SCREW_CARRIER.planText() + "\n# changed\n");
-        BeginViewModel model = new BeginViewModel(changed, workshop.shop, workshop.errands, workshop.words, workshop);
+        BeginViewModel model = new BeginViewModel(changed, workshop.shop, workshop.tasks, workshop.words, workshop);
         model.load();
         type(model, "014");
         model.form().goOn();

@@ -156,7 +156,7 @@ class SumViewModelTest {
                 new Bench(Handbook.sums(), workshop.words),
                 workshop.words,
                 workshop,
-                workshop.errands);
+                workshop.tasks);
         model.choose(BenchKind.TEMPERATURE);
         SumViewModel sum = model.inHandProperty().get().orElseThrow();
         assertEquals("30.013 mm", field(sum, "reading").value());
@@ -210,7 +210,7 @@ class SumViewModelTest {
                 new Bench(Handbook.sums(), workshop.words),
                 workshop.words,
                 workshop,
-                workshop.errands);
+                workshop.tasks);
         assertEquals(
                 BenchKind.NEXT_CUT, model.inHandProperty().get().orElseThrow().kind());
         model.back();

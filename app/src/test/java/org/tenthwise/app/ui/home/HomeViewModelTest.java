@@ -30,7 +30,7 @@ class HomeViewModelTest {
 
     private HomeViewModel model(Callable<Catalogue> plans) {
         HomeViewModel model =
-                new HomeViewModel(workshop.shop, plans, workshop.errands, workshop.words, workshop, Workshop.CLOCK);
+                new HomeViewModel(workshop.shop, plans, workshop.tasks, workshop.words, workshop, Workshop.CLOCK);
         model.load();
         return model;
     }

@@ -29,12 +29,12 @@ class RunListViewModelTest {
     private final Workshop workshop = new Workshop();
 
     private RunListViewModel list(boolean closed) {
-        return list(closed, workshop.errands);
+        return list(closed, workshop.tasks);
     }
 
-    private RunListViewModel list(boolean closed, LedgerTasks errands) {
+    private RunListViewModel list(boolean closed, LedgerTasks tasks) {
         RunListViewModel list =
-                new RunListViewModel(closed, workshop.shop, errands, workshop.words, workshop, Workshop.CLOCK);
+                new RunListViewModel(closed, workshop.shop, tasks, workshop.words, workshop, Workshop.CLOCK);
         list.load();
         return list;
     }

@@ -38,7 +38,7 @@ class RecordViewModelTest {
 
     private RecordViewModel model(Handout.Writing writing) {
         RecordViewModel model = new RecordViewModel(
-                session.id(), workshop.shop, new Handout(FORMATS, writing), workshop.errands, workshop.words, workshop);
+                session.id(), workshop.shop, new Handout(FORMATS, writing), workshop.tasks, workshop.words, workshop);
         model.load();
         return model;
     }

@@ -24,7 +24,7 @@ class ReferenceViewModelTest {
 
     @BeforeEach
     void open() {
-        model = new ReferenceViewModel(new Comparison(Handbook.sums()), workshop.errands, workshop.words);
+        model = new ReferenceViewModel(new Comparison(Handbook.sums()), workshop.tasks, workshop.words);
     }
 
     private ReferenceViewModel.Chapter chapter(String id) {

@@ -139,8 +139,8 @@ class FastGaugeTest extends ScreenTest {
     private RunViewModel model(Window window, RunSession session) {
         Ways ways = new Ways();
         ways.passedOn = window.shell()::tell;
-        LedgerTasks errands = new LedgerTasks(new Background(work::add, Runnable::run), words, ways);
-        return new RunViewModel(session, session.state(), errands, ways, words, watch);
+        LedgerTasks tasks = new LedgerTasks(new Background(work::add, Runnable::run), words, ways);
+        return new RunViewModel(session, session.state(), tasks, ways, words, watch);
     }
 
     private static Plan plan(int checks) {

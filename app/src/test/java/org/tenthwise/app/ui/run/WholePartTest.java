@@ -177,8 +177,8 @@ class WholePartTest extends ScreenTest {
 
     private Scene opened(ARun run) {
         Window window = window(Display.DAY);
-        LedgerTasks errands = new LedgerTasks(new Background(Runnable::run, Runnable::run), words, ways);
-        RunViewModel model = new RunViewModel(run.session, run.session.state(), errands, ways, words, new Watch());
+        LedgerTasks tasks = new LedgerTasks(new Background(Runnable::run, Runnable::run), words, ways);
+        RunViewModel model = new RunViewModel(run.session, run.session.state(), tasks, ways, words, new Watch());
         window.shell().show(new RunScreen(model, window.pictures(), words));
         settle(window.scene());
         return window.scene();
