@@ -11,6 +11,7 @@ import org.tenthwise.app.export.HistoryTable;
 import org.tenthwise.app.history.ReadingQuery;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.model.words.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -57,7 +58,10 @@ final class ShowHistory implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws CouldNotOpen, IOException {
+    public Integer call() throws CouldNotRun, CouldNotOpen, IOException {
+        if (from.isPresent() && to.isPresent() && from.get().isAfter(to.get())) {
+            throw new CouldNotRun(Message.of("command.history.days-turned-round", from.get(), to.get()));
+        }
         PrintWriter out = spec.commandLine().getOut();
         try (KeptEntries kept = with.stores().openToRead(store)) {
             kept.history()

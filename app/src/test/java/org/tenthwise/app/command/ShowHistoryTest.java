@@ -41,6 +41,14 @@ class ShowHistoryTest {
         }
     }
 
+    /** An empty table would say that nothing was measured. */
+    @Test
+    void daysTheWrongWayRoundAreRefused() {
+        Typed typed = Typed.line("history", "--store", store, "--from", "2026-02-01", "--to", "2026-01-31");
+        assertEquals(2, typed.exit());
+        assertTrue(typed.err().get(0).contains("2026-02-01 is after 2026-01-31"), () -> String.join("\n", typed.err()));
+    }
+
     private List<CSVRecord> history(Object... narrowed) throws Exception {
         Object[] line = new Object[narrowed.length + 3];
         line[0] = "history";
