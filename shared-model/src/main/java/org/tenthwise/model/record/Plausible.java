@@ -33,7 +33,8 @@ import org.tenthwise.model.tolerance.Limits;
  * more than 1 mm from where the nominal would put it, the reading on its master when it is more than 1 mm from zero and
  * from the certified size, a run-out indicator when it has moved more than a hundred times the limit, a reading of a
  * range when it lies more than a hundred times the limit from the first, a master or a wire when it lies more than a
- * hundredth from its nominal. Common practice.
+ * hundredth from its nominal. An angle is far off, too, where what it lacks of 90° or of 180° is what the drawing asks
+ * for: a protractor laid on the other side reads that. Common practice.
  */
 public final class Plausible {
 
@@ -43,6 +44,11 @@ public final class Plausible {
     private static final BigDecimal A_FEW = new BigDecimal("5");
     private static final Length ONE_TURN = Length.of("1", Unit.MILLIMETRE);
     private static final Length ONE_DEGREE = Length.of("1", Unit.DEGREE);
+    private static final Length QUARTER_TURN = Length.of("90", Unit.DEGREE);
+    private static final Length HALF_TURN = Length.of("180", Unit.DEGREE);
+    /** A band of half the tolerance about the mistaken angle ends a tolerance from the nominal. */
+    private static final BigDecimal TOLERANCES_APART = new BigDecimal("1.5");
+
     private static final Length LEAST_ROOM_OF_A_MASTER = Length.of("0.02", Unit.MILLIMETRE);
     private static final BigDecimal COLDEST = BigDecimal.ZERO;
     private static final BigDecimal WARMEST = new BigDecimal("60");
@@ -58,11 +64,20 @@ public final class Plausible {
      *
      * @param about what is expected
      * @param room how far from it a figure may lie
+     * @param mistaken where a figure within that lies if it was read of something else
      */
-    public record Expected(Length about, Length room) {
+    public record Expected(Length about, Length room, List<Expected> mistaken) {
+
+        public Expected {
+            mistaken = List.copyOf(mistaken);
+        }
+
+        public Expected(Length about, Length room) {
+            this(about, room, List.of());
+        }
 
         public boolean fits(Length figure) {
-            return !figure.minus(about).abs().isAbove(room);
+            return !figure.minus(about).abs().isAbove(room) && mistaken.stream().noneMatch(other -> other.fits(figure));
         }
     }
 
@@ -145,7 +160,7 @@ public final class Plausible {
 
         @Override
         public Optional<Expected> angle(AngleCheck angle) {
-            return angle.limitsOfASize().map(Plausible::near).or(() -> range(angle.limits(), before));
+            return angle.limitsOfASize().map(Plausible::nearAngle).or(() -> range(angle.limits(), before));
         }
 
         @Override
@@ -189,6 +204,18 @@ public final class Plausible {
         return size.contact() instanceof Contact.DrilledHole hole
                 ? new Expected(near.about().plus(Touch.most(hole)), near.room())
                 : near;
+    }
+
+    /** Where the angle of the other side lies within a tolerance of the limits, nobody can tell the two apart. */
+    private static Expected nearAngle(Limits limits) {
+        Expected near = near(limits);
+        List<Expected> mistaken = limits.width().stream()
+                .flatMap(width -> Stream.of(QUARTER_TURN, HALF_TURN)
+                        .map(turn -> turn.minus(near.about()))
+                        .filter(other -> other.minus(near.about()).abs().isAbove(width.times(TOLERANCES_APART)))
+                        .map(other -> new Expected(other, width.half())))
+                .toList();
+        return new Expected(near.about(), near.room(), mistaken);
     }
 
     private static Expected near(Limits limits) {
@@ -275,9 +302,10 @@ public final class Plausible {
                 || wanted.filter(expected -> !expected.fits(read.raw())).isPresent();
     }
 
-    /** Nothing that was ever cut has a size of zero or less. */
+    /** Nothing that was ever cut has a size of zero or less, and no two faces stand at more than half a turn. */
     private static boolean isImpossible(Check check, Measured read) {
-        return check.asTurn().isEmpty() && read.value().signum() <= 0;
+        boolean over = read.value().kind() == HALF_TURN.kind() && read.value().isAbove(HALF_TURN);
+        return check.asTurn().isEmpty() && (over || read.value().signum() <= 0);
     }
 
     /** Wires of another size than the plan's are a choice; a master of another size is not. */

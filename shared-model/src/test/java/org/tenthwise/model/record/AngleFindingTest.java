@@ -27,10 +27,14 @@ class AngleFindingTest {
     }
 
     private static Bench bench(String guardBand, int places) {
+        return bench(Limits.between(angle("29°30'"), angle("30°30'")), guardBand, places);
+    }
+
+    private static Bench bench(Limits limits, String guardBand, int places) {
         return new Bench()
                 .in(Bench.BRONZE)
                 .step(new AngleCheck(
-                        Limits.between(angle("29°30'"), angle("30°30'")),
+                        limits,
                         Bench.places(places),
                         1,
                         Combine.EACH,
@@ -96,5 +100,43 @@ class AngleFindingTest {
     @CsvSource({"60°0',true", "22°29',true", "22°30',false", "37°30',false", "37°31',true", "0°30',true", "150°,true"})
     void moreThanAQuarterOfTheNominalAwayIsFarOff(String read, boolean farOff) {
         assertEquals(farOff, !read(bench("0°0'", 1), read).finding(1).farOff().isEmpty());
+    }
+
+    /** Read from the other side of the protractor: 90° − 50° = 40° and 180° − 95° = 85°, each within the tolerance. */
+    @ParameterizedTest
+    @CsvSource(
+            quoteCharacter = '|',
+            textBlock =
+                    """
+            # lower, upper,  read,   far off
+            49°30',  50°30', 40°,    true
+            49°30',  50°30', 40°30', true
+            49°30',  50°30', 40°31', false
+            49°30',  50°30', 49°29', false
+            94°,     96°,    85°30', true
+            94°,     96°,    87°,    false
+            # what cannot be told from an angle that is a little out is no slip; 46° is 1° out, and 90° less 44°
+            44°30',  45°30', 44°29', false
+            44°,     45°,    46°,    false
+            88°,     89°,    91°30', true
+            # whatever a limit leaves open, no angle is over 180°
+            170°,    ||,     180°,   false
+            170°,    ||,     190°,   true
+            """)
+    void theAngleOfTheOtherSideIsFarOffWhereItIsAnotherOne(String lower, String upper, String read, boolean farOff) {
+        Limits limits = new Limits(
+                Optional.of(angle(lower)),
+                Optional.of(upper).filter(text -> !text.isEmpty()).map(AngleFindingTest::angle));
+        Finding finding = read(bench(limits, "0°0'", 1), read).finding(1);
+        assertEquals(farOff, !finding.farOff().isEmpty());
+        assertTrue(!farOff || finding.verdict().standing() != VerdictKind.PASS);
+    }
+
+    /** An upper limit alone says nothing against the smaller angle: 40° is less than 50°, from whichever side. */
+    @Test
+    void oneLimitAloneLeavesTheOtherSideOpen() {
+        Finding finding = read(bench(new Limits(Optional.empty(), Optional.of(angle("50°"))), "0°0'", 1), "40°")
+                .finding(1);
+        assertEquals(VerdictKind.PASS, finding.verdict().standing());
     }
 }
