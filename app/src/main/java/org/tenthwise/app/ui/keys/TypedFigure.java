@@ -53,9 +53,9 @@ public record TypedFigure(String typed, String unit) {
                 : KeypadViewModel.PadState.NO_FIGURE;
     }
 
-    /** The figure alone, where it is one. */
+    /** The figure alone, where it is one; the marks of an angle are part of it. */
     public String figure() {
-        return withoutUnit(typed.strip(), unit);
+        return angle().isPresent() ? typed.strip() : withoutUnit(typed.strip(), unit);
     }
 
     /** What is wrong with it; empty where nothing is, or where it may still become a figure. */

@@ -106,6 +106,15 @@ class KeypadViewModelTest {
         assertEquals(nextMark, pad.signKeyProperty().getValue());
     }
 
+    /** A mark too many is no figure: nobody knows what was meant by the one before it. */
+    @ParameterizedTest
+    @CsvSource({"30°,ENTERABLE", "30.25°,ENTERABLE", "30°15°,NO_FIGURE", "30°15′°,NO_FIGURE", "30°°,NO_FIGURE"})
+    void inDecimalsOfADegreeAMarkBehindIsPartOfTheAngle(String typed, KeypadViewModel.PadState state) {
+        pad.unitProperty().set("°");
+        type(typed);
+        assertEquals(state, pad.stateProperty().get());
+    }
+
     @Test
     void theKeyOfTheSignPutsTheMarksOfAnAngle() {
         assertEquals("±", pad.signKeyProperty().getValue());
