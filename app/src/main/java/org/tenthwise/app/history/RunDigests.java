@@ -1,14 +1,11 @@
 package org.tenthwise.app.history;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
-import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
@@ -34,7 +31,7 @@ public final class RunDigests {
             return Optional.empty();
         }
         Run run = new Run(entries);
-        return Optional.of(drawn(run, () -> sheet(run), Optional.empty()));
+        return Optional.of(drawn(run, () -> sheet(run), Optional.empty(), entries));
     }
 
     /** The digest of the same run with more entries behind the last. */
@@ -47,7 +44,8 @@ public final class RunDigests {
         return drawn(
                 grown,
                 () -> before.sheet().map(sheet -> with(sheet, added)).or(() -> sheet(grown)),
-                Optional.of(before));
+                Optional.of(before),
+                added);
     }
 
     private Optional<Sheet> sheet(Run run) {
@@ -65,26 +63,29 @@ public final class RunDigests {
     /**
      * No list fails and no entry is refused for a run that cannot be judged, whatever is the matter with its entries.
      */
-    private static RunDigest drawn(Run run, Supplier<Optional<Sheet>> judging, Optional<RunDigest> before) {
+    private static RunDigest drawn(
+            Run run, Supplier<Optional<Sheet>> judging, Optional<RunDigest> before, List<Entry> added) {
         try {
-            return drawn(run, judging.get(), before);
+            return drawn(run, judging.get(), before, added);
         } catch (RuntimeException e) {
-            return drawn(run, Optional.<Sheet>empty(), before);
+            return drawn(run, Optional.<Sheet>empty(), before, added);
         }
     }
 
-    private static RunDigest drawn(Run run, Optional<Sheet> sheet, Optional<RunDigest> before) {
-        Set<String> people = people(run.entries());
+    /** @param added behind the entries of {@code before} */
+    private static RunDigest drawn(Run run, Optional<Sheet> sheet, Optional<RunDigest> before, List<Entry> added) {
+        List<String> people = people(before, added);
+        List<GaugeUse> gauges = gauges(before, added);
         return new RunDigest(
                 run,
                 sheet,
                 facts(run, sheet, people),
                 steps(sheet, before),
-                gauges(run),
-                names(run, List.copyOf(people)));
+                gauges,
+                names(run.begun(), people, gauges));
     }
 
-    private static RunFacts facts(Run run, Optional<Sheet> sheet, Set<String> people) {
+    private static RunFacts facts(Run run, Optional<Sheet> sheet, List<String> people) {
         Event.Begun begun = run.begun();
         PartId part = begun.part();
         Entry first = run.entries().get(0);
@@ -99,7 +100,7 @@ public final class RunDigests {
                 begun.plan().sha256(),
                 first.at(),
                 run.by(),
-                List.copyOf(people),
+                people,
                 run.last().seq(),
                 run.last().at(),
                 sheet.map(RunDigests::stand),
@@ -130,49 +131,54 @@ public final class RunDigests {
         return steps;
     }
 
-    private static List<GaugeUse> gauges(Run run) {
-        return run.entries().stream()
-                .flatMap(entry -> entry.event().as(StepEvent.GaugeSet.class).stream()
-                        .map(set -> new GaugeUse(
-                                entry.seq(),
-                                set.step(),
-                                set.setting().gauge().kind(),
-                                set.setting().gauge().id(),
-                                set.setting().reference())))
-                .toList();
+    private static List<GaugeUse> gauges(Optional<RunDigest> before, List<Entry> added) {
+        List<GaugeUse> gauges = new ArrayList<>(before.map(RunDigest::gauges).orElse(List.of()));
+        for (Entry entry : added) {
+            entry.event()
+                    .as(StepEvent.GaugeSet.class)
+                    .ifPresent(set -> gauges.add(new GaugeUse(
+                            entry.seq(),
+                            set.step(),
+                            set.setting().gauge().kind(),
+                            set.setting().gauge().id(),
+                            set.setting().reference())));
+        }
+        return gauges;
     }
 
-    private static Set<String> people(List<Entry> entries) {
-        Set<String> people = new LinkedHashSet<>();
-        for (Entry entry : entries) {
+    private static List<String> people(Optional<RunDigest> before, List<Entry> added) {
+        Set<String> people =
+                new LinkedHashSet<>(before.map(digest -> digest.run().people()).orElse(List.of()));
+        for (Entry entry : added) {
             people.add(entry.by());
             entry.event().names().ifPresent(people::add);
         }
         people.removeIf(String::isBlank);
-        return people;
+        return List.copyOf(people);
     }
 
-    private static List<NameUse> names(Run run, List<String> people) {
+    private static List<NameUse> names(Event.Begun begun, List<String> people, List<GaugeUse> used) {
         List<NameUse> names = new ArrayList<>();
         for (int i = 0; i < people.size(); i++) {
             names.add(new NameUse(NameUse.Kind.PERSON, "", people.get(i), i));
         }
-        Event.Begun begun = run.begun();
         if (!begun.machine().isBlank()) {
             names.add(new NameUse(NameUse.Kind.MACHINE, "", begun.machine(), 0));
         }
         if (!begun.lot().isBlank()) {
             names.add(new NameUse(NameUse.Kind.LOT, begun.part().number(), begun.lot(), 0));
         }
-        Map<ReadingSummary.GaugeMark, Integer> gauges = new LinkedHashMap<>();
-        for (Entry entry : run.entries()) {
-            entry.event().as(StepEvent.GaugeSet.class).ifPresent(set -> {
-                Gauge gauge = set.setting().gauge();
-                gauges.putIfAbsent(new ReadingSummary.GaugeMark(gauge.kind(), gauge.id()), gauges.size());
-            });
+        List<ReadingSummary.GaugeMark> gauges = used.stream()
+                .map(use -> new ReadingSummary.GaugeMark(use.kind(), use.mark()))
+                .distinct()
+                .toList();
+        for (int i = 0; i < gauges.size(); i++) {
+            names.add(new NameUse(
+                    NameUse.Kind.GAUGE,
+                    gauges.get(i).kind().key(),
+                    gauges.get(i).mark(),
+                    i));
         }
-        gauges.forEach((gauge, place) ->
-                names.add(new NameUse(NameUse.Kind.GAUGE, gauge.kind().key(), gauge.mark(), place)));
         return names;
     }
 }
