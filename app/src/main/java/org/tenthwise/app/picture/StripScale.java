@@ -21,6 +21,9 @@ final class StripScale {
 
     private static final double BEYOND = 0.32;
     private static final int[] STEPS = {1, 2, 5};
+    /** Of minutes and seconds, below sixty; more than that are a degree or a minute of them. */
+    private static final int[] STEPS_OF_SIXTY = {1, 2, 5, 10, 30};
+
     private static final double LEAST_TICK = 8;
 
     private final Unit unit;
@@ -123,9 +126,26 @@ final class StripScale {
         return Math.max(-1.4, Math.min(1.4, off));
     }
 
-    /** The step of the ticks: 1, 2 or 5 in some decimal place, as fine as can be told apart. */
+    /**
+     * The step of the ticks, as fine as can be told apart: 1, 2 or 5 in some decimal place, or whole minutes and
+     * seconds as a protractor has them.
+     */
     BigDecimal step() {
         double fine = LEAST_TICK * (most - least) / (bottom - top);
+        return fine > 1 && unit.hasMarksInside() ? ofSixty(fine) : decimal(fine);
+    }
+
+    private static BigDecimal ofSixty(double fine) {
+        for (int whole = 1; ; whole *= 60) {
+            for (int digit : STEPS_OF_SIXTY) {
+                if (digit * whole >= fine) {
+                    return BigDecimal.valueOf(digit * whole);
+                }
+            }
+        }
+    }
+
+    private static BigDecimal decimal(double fine) {
         int exponent = (int) Math.floor(Math.log10(fine));
         for (int place = exponent; ; place++) {
             for (int digit : STEPS) {

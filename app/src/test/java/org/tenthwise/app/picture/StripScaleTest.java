@@ -1,5 +1,6 @@
 package org.tenthwise.app.picture;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
@@ -43,5 +44,37 @@ class StripScaleTest {
         BigDecimal lastPlace = BigDecimal.ONE.scaleByPowerOfTen(-new BigDecimal(limit).scale());
         BigDecimal step = new StripScale(picture, 0, 300).step();
         assertTrue(step.compareTo(lastPlace.movePointLeft(1)) >= 0, step + " beside " + limit);
+    }
+
+    /** The window is 1.64 tolerances on 300; a line takes 8 of them, and one of 0°03′20″ nobody can count. */
+    @ParameterizedTest
+    @CsvSource({
+        "1770,1830,MINUTE_OF_ARC,5",
+        "1500,2100,MINUTE_OF_ARC,30",
+        "600,1800,MINUTE_OF_ARC,60",
+        "107940,108060,SECOND_OF_ARC,10",
+        "214800,217200,SECOND_OF_ARC,120",
+        "29.5,30.5,DEGREE,0.05"
+    })
+    void theTicksOfAnAngleAreMinutesAndSecondsAsTheyAreCounted(
+            BigDecimal lower, BigDecimal upper, Unit unit, BigDecimal step) {
+        SizePicture picture = new SizePicture(
+                Feature.DIAMETER,
+                unit,
+                Optional.of(sized(lower, unit)),
+                Optional.of(sized(upper, unit)),
+                Length.ZERO,
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                new SizePicture.Said("", "", "", any -> any),
+                "");
+        assertEquals(step, new StripScale(picture, 0, 300).step());
+    }
+
+    private static SizePicture.Sized sized(BigDecimal figure, Unit unit) {
+        return new SizePicture.Sized(Length.of(figure, unit), unit.text(figure));
     }
 }

@@ -67,7 +67,8 @@ public enum Unit {
         return hasMarksInside() ? figure : figure + (isOfAngle() ? "" : " ") + symbol;
     }
 
-    boolean hasMarksInside() {
+    /** Whether figures are written with degrees before them. */
+    public boolean hasMarksInside() {
         return this == MINUTE_OF_ARC || this == SECOND_OF_ARC;
     }
 
