@@ -67,7 +67,7 @@ final class EntryCheck {
                 ? Optional.empty()
                 : Optional.of(new Objection(
                         Objection.Kind.FAR_OFF,
-                        typed.text(),
+                        marked(typed.text(), typed.unit()),
                         about(expected.get(expected.size() - 1).about(), unit)));
     }
 
@@ -80,7 +80,12 @@ final class EntryCheck {
                     case DEGREE -> 2;
                     case MINUTE_OF_ARC, SECOND_OF_ARC -> 0;
                 };
-        return unit.text(length.in(unit).setScale(places, RoundingMode.HALF_UP));
+        return marked(unit.text(length.in(unit).setScale(places, RoundingMode.HALF_UP)), unit);
+    }
+
+    /** A length goes without its unit, an angle never does. */
+    private static String marked(String figure, Unit unit) {
+        return unit.isOfAngle() ? unit.behind(figure) : figure;
     }
 
     private static Optional<Objection> unfitWires(Step step, Length size) {

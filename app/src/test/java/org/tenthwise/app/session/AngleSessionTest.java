@@ -21,9 +21,6 @@ import org.tenthwise.model.verdict.VerdictKind;
  */
 class AngleSessionTest extends RunBegun {
 
-    private static final int IN_MINUTES = 1;
-    private static final int IN_DECIMALS = 2;
-
     AngleSessionTest() {
         super(
                 InventedPlans.inInches(
@@ -130,10 +127,19 @@ class AngleSessionTest extends RunBegun {
 
     /** 90° − 50° and 180° − 50°, minutes without degrees, a turn and more; 180° − 88.5° of the face. */
     @ParameterizedTest
-    @CsvSource({"1,40°", "1,130°", "1,0°50", "1,390°", "1,410°", "2,91.5", "2,1.5"})
-    void theOtherSideOfTheProtractorIsAskedAboutAndProvesNothing(int step, String typed) throws Exception {
+    @CsvSource({
+        "1,40,40°,50°00′",
+        "1,130°,130°,50°00′",
+        "1,0°50,0°50′,50°00′",
+        "1,390°,390°,50°00′",
+        "2,91.5,91.5°,88.50°",
+        "2,1°30',1°30′,88.50°"
+    })
+    void theOtherSideOfTheProtractorIsAskedAboutAndProvesNothing(int step, String typed, String read, String about)
+            throws Exception {
         session.goTo(step);
-        assertEquals(Objection.Kind.FAR_OFF, refused(session.enter(typed)));
+        Objection why = session.enter(typed).objection().orElseThrow();
+        assertEquals(List.of(Objection.Kind.FAR_OFF, read, about), List.of(why.kind(), why.detail(), why.expected()));
         taken(session.keep(typed));
         assertFalse(finding().farOff().isEmpty());
         assertFalse(standing() == VerdictKind.PASS, standing()::toString);
