@@ -1,5 +1,8 @@
 package org.tenthwise.app.ui.keys;
 
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
+import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableValue;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
@@ -18,6 +21,11 @@ public final class Readout extends VBox {
     private static final int VERY_LONG = 9;
     /** No figure is longer; what is may lose its beginning, so that the keys keep their places. */
     private static final int LONGEST_FIGURE = 13;
+    /** An angle has marks in it, and a figure of another unit says so: a second unit beside it would be wrong. */
+    private static final Predicate<String> HAS_ITS_UNIT =
+            Pattern.compile("[°\\p{L}]").asPredicate();
+
+    private static final ObservableValue<String> NO_UNIT = new ReadOnlyStringWrapper("");
 
     private final Label prompt = new Label();
     private final HBox row = new HBox(12);
@@ -47,7 +55,8 @@ public final class Readout extends VBox {
         Label symbol = new Label();
         symbol.getStyleClass().addAll("middling", "second");
         symbol.setMinWidth(Label.USE_PREF_SIZE);
-        symbol.textProperty().bind(unit);
+        symbol.setId("reading-unit");
+        symbol.textProperty().bind(figure.flatMap(text -> HAS_ITS_UNIT.test(text) ? NO_UNIT : unit));
         row.getChildren().addAll(reading, symbol);
         row.setMinHeight(USE_PREF_SIZE);
         row.setAlignment(Pos.BASELINE_RIGHT);

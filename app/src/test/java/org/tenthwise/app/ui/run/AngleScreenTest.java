@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.app.ui.keys.KeypadViewModel.PadState;
+import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.verdict.VerdictKind;
 
 /** A length and then an angle in degrees and minutes, by hand. */
@@ -111,6 +112,27 @@ class AngleScreenTest extends RunAtHand {
         assertEquals(VerdictKind.FAIL, standing());
         assertEquals(Optional.empty(), run.session.state().line().finding().proposal());
         seen("run", "run-angle-fail", this::screen);
+    }
+
+    /** 30.25° beside the marks of minutes would be neither. */
+    @Test
+    void theUnitStandsBesideAFigureOnlyWhereItIsNotInIt() throws Exception {
+        run.session.goTo(2);
+        assertEquals("° ′", text(opened().scene(), "reading-unit"));
+        run.enter("30°10'", "30.25°");
+        Window taken = opened();
+        assertEquals(
+                List.of("30.25°", ""), List.of(text(taken.scene(), "reading"), text(taken.scene(), "reading-unit")));
+    }
+
+    @Test
+    void neitherDoesTheUnitOfThePlanStandBesideALengthReadInTheOther() throws Exception {
+        beginARunOf(InventedPlans.inMillimetres(LENGTH_THEN_ANGLE));
+        assertEquals("mm", text(opened().scene(), "reading-unit"));
+        run.session.enter("1.1811", Unit.INCH);
+        Window taken = opened();
+        assertEquals(
+                List.of("1.1811 in", ""), List.of(text(taken.scene(), "reading"), text(taken.scene(), "reading-unit")));
     }
 
     private VerdictKind standing() {
