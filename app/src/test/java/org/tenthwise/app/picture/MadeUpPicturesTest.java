@@ -17,7 +17,7 @@ class MadeUpPicturesTest {
     private final Pictures pictures = new Pictures(MadeUpLanguage.words());
 
     @ParameterizedTest
-    @ValueSource(strings = {"LG-2207-C-fail", "WB-118-B-fail"})
+    @ValueSource(strings = {"LG-2207-C-fail", "WB-118-B-fail", "WB-118-B-pass"})
     void everyLineOfADemoRunIsDrawnInTheLanguage(String sample) {
         DemoRun run = DemoRun.of(sample);
         List<String> faults = new ArrayList<>();

@@ -16,7 +16,7 @@ import org.tenthwise.model.verdict.VerdictKind;
 /** A length and then an angle in degrees and minutes, by hand. */
 class AngleScreenTest extends RunAtHand {
 
-    private static final String LENGTH_THEN_ANGLE =
+    static final String LENGTH_THEN_ANGLE =
             """
             [[step]]
             number = 1

@@ -31,7 +31,8 @@ class MadeUpRunScreenTest extends RunScreenTest {
      */
     @Override
     protected String data() {
-        return "Key fitted by hand Misread Gauge slipped Near the jaws Far out by its tables All " + stub();
+        return "Key fitted by hand Misread Gauge slipped Near the jaws Far out by its tables All " + stub()
+                + AngleScreenTest.LENGTH_THEN_ANGLE;
     }
 
     private static String stub() {
@@ -60,5 +61,21 @@ class MadeUpRunScreenTest extends RunScreenTest {
         seen("run", "grooves-corrected", this::screen);
         run.session.goTo(2);
         seen("run", "temperature-fahrenheit", this::screen);
+    }
+
+    @Test
+    void anAngleHoldsEverywhereAndSoDoesWhyOneIsNotTaken() throws Exception {
+        beginARunOf(InventedPlans.inMillimetres(AngleScreenTest.LENGTH_THEN_ANGLE));
+        run.session.goTo(2);
+        seen("run", "run-angle-no-angle", window -> typed(window, "30°75"));
+        seen("run", "run-angle-decimals", window -> typed(window, "30.10"));
+        run.enter("30°10'", "30°41'30");
+        seen("run", "run-angle-fail", this::screen);
+    }
+
+    private RunScreen typed(Window window, String figure) {
+        RunViewModel model = atOnce();
+        sends(model, figure);
+        return new RunScreen(model, window.pictures(), words);
     }
 }
