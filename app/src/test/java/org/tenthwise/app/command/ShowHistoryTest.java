@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeEach;
@@ -230,5 +231,22 @@ class ShowHistoryTest {
                 2, Typed.line("history", "--store", folder.resolve("none.db")).exit());
         assertEquals(
                 2, Typed.line("history", "--store", store, "--from", "Monday").exit());
+    }
+
+    /** Of the chamfer of the sample, two passes of two places: figures with marks, in the unit beside them. */
+    @Test
+    void anAngleHasItsMarksAndItsUnit() throws Exception {
+        assertEquals(
+                List.of("30°35′ ° ′ fail", "30°10′ ° ′ pass", "30°10′ ° ′ pass", "29°50′ ° ′ pass"),
+                history("--gauge", "BP-1").stream()
+                        .peek(row -> assertEquals(
+                                "29°30′ 30°30′ ° ′ 30°10′",
+                                Stream.of("lower_limit", "upper_limit", "unit", "judged")
+                                        .map(row::get)
+                                        .collect(Collectors.joining(" "))))
+                        .map(row -> Stream.of("size", "reading_unit", "place_verdict")
+                                .map(row::get)
+                                .collect(Collectors.joining(" ")))
+                        .toList());
     }
 }
