@@ -37,7 +37,8 @@ class AngleRecordTest {
             method = "Bevel protractor."
             nominal = "60°"
             plus_minus = "0°20'"
-            guard_band = "0°00'30"
+            guard_band = "uncertainty"
+            uncertainty = "protractor"
             places = ["front", "middle", "back"]
             gauge_kind = "bevel-protractor"
 
@@ -51,6 +52,10 @@ class AngleRecordTest {
             upper = 2.75
             places = ["end"]
             gauge_kind = "sine-bar"
+
+            [[uncertainty]]
+            name = "protractor"
+            expanded = "0°00'30"
             """);
 
     private static final String DOVETAIL = "° ′ ″ 59°40′00″ 60°20′00″ 0°00′30″ fail -0°04′30″ lower|";
@@ -69,7 +74,8 @@ class AngleRecordTest {
 
     /**
      * Limits to the second as the guard band has it; each reading with the unit it was typed in, each size in that of
-     * the limits: 59.9° is 59°54′, and 59°35′30″ is 4′30″ under 59°40′. 2°40′ is 2.666…°, 0.0833…° from 2.75°.
+     * the limits: 59.9° is 59°54′, and 59°35′30″ is 4′30″ under 59°40′. 2°40′ is 2.666…°, 0.0833…° from 2.75°. 40′ over
+     * twice 30″ is 40.
      */
     @Test
     void everyRowOfTheTableSaysWhichUnitItsFiguresAreIn() {
@@ -128,6 +134,7 @@ class AngleRecordTest {
             assertTrue(text.contains("59°40′00″ to 60°20′00″"), text);
             assertTrue(text.contains("Fail: 59°35′30″. 0°04′30″ below the lower limit."), text);
             assertTrue(text.contains("59.9°"), text);
+            assertTrue(text.contains("±0°00′30″, k = 2: protractor. The tolerance is 40.0 times as wide."), text);
             assertTrue(text.contains("2.50° to 2.75°"), text);
             assertFalse(text.contains("′ mm") || text.contains("° mm"), text);
         }

@@ -72,6 +72,15 @@ public record Length(BigDecimal base, QuantityKind kind) implements Comparable<L
         return with(base.divide(divisor, PLACES_OF_A_QUOTIENT, RoundingMode.HALF_EVEN));
     }
 
+    /**
+     * How many times {@code other} goes into this, in binary fractions.
+     *
+     * @throws IllegalArgumentException if one is a length and the other an angle
+     */
+    public double over(Length other) {
+        return base.doubleValue() / other.sameKind(kind).base.doubleValue();
+    }
+
     public int signum() {
         return base.signum();
     }

@@ -3,7 +3,6 @@ package org.tenthwise.model.compute.uncertainty;
 import java.math.BigDecimal;
 import java.util.OptionalDouble;
 import org.tenthwise.model.quantity.Length;
-import org.tenthwise.model.quantity.Nanometres;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.words.Refused;
 
@@ -30,8 +29,7 @@ public final class UncertaintyRatio {
             throw new Refused("model.uncertainty-ratio.expanded-uncertainty", expanded);
         }
         return limits.width()
-                .map(width ->
-                        OptionalDouble.of(Nanometres.of(width) / Nanometres.of(expanded.times(BigDecimal.valueOf(2)))))
+                .map(width -> OptionalDouble.of(width.over(expanded.times(BigDecimal.valueOf(2)))))
                 .orElse(OptionalDouble.empty());
     }
 }
