@@ -12,6 +12,8 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Holding;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.PassStory;
 import org.tenthwise.model.record.Sheet;
@@ -20,6 +22,7 @@ import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Remark;
 import org.tenthwise.model.run.Signature;
 import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.words.Word;
 
 /** All rows of the table, in the order of the plan; what is said of the whole run is in each of them. */
@@ -125,6 +128,15 @@ final class CsvRows {
                         gone ? " (lapsed)" : "");
     }
 
+    /** Decimals of a degree beside limits with marks would be taken for minutes: the row has one unit. */
+    private static Written amongLimits(Written expanded, Step step) {
+        return step.limits()
+                .map(Limits::unit)
+                .filter(unit -> unit.isOfAngle() && expanded.unit() == Unit.DEGREE)
+                .map(expanded::in)
+                .orElse(expanded);
+    }
+
     private static CsvRow under(CsvRow run, Line line) {
         Step step = line.step();
         CsvRow row = step.limits()
@@ -158,7 +170,7 @@ final class CsvRows {
         });
         step.check().asDimension().ifPresent(size -> row.figure(GUARD_BAND, size.guardBand()));
         step.check().means().flatMap(Check.Means::uncertainty).ifPresent(uncertainty -> {
-            row.figure(UNCERTAINTY, uncertainty.expanded());
+            row.figure(UNCERTAINTY, amongLimits(uncertainty.expanded(), step));
             row.number(COVERAGE_FACTOR, uncertainty.coverageFactor());
             row.text(UNCERTAINTY_OF, uncertainty.name());
         });

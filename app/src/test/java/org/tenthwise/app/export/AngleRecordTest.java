@@ -139,4 +139,37 @@ class AngleRecordTest {
             assertFalse(text.contains("′ mm") || text.contains("° mm"), text);
         }
     }
+
+    /** 0.05° are 3′. */
+    @Test
+    void anUncertaintyInDecimalsStandsInTheUnitOfItsRow() {
+        Plan plan = InventedPlans.inMillimetres(
+                """
+                [[step]]
+                number = 1
+                operation = 10
+                kind = "angle"
+                name = "Dovetail"
+                method = "Bevel protractor."
+                lower = "59°40'"
+                upper = "60°20'"
+                uncertainty = "protractor"
+                places = ["front"]
+                gauge_kind = "bevel-protractor"
+
+                [[uncertainty]]
+                name = "protractor"
+                expanded = "0.05°"
+                """);
+        Evidence evidence = new Records.Walk(plan, "Setter 1")
+                .add(new Event.Begun(plan.part(), "1", "L-1", "Lathe 4", plan.source()))
+                .evidence();
+        assertEquals("0°03′", ReadBack.rows(evidence).get(0).get("uncertainty"));
+        assertEquals("° ′", ReadBack.rows(evidence).get(0).get("unit"));
+        assertEquals(
+                "{\"of\":\"protractor\",\"expanded\":\"0.05\",\"unit\":\"°\",\"coverage-factor\":\"2\"}",
+                ReadBack.json(evidence)
+                        .at("/result/characteristics/0/uncertainty")
+                        .toString());
+    }
 }
