@@ -16,18 +16,15 @@ import org.tenthwise.model.verdict.VerdictKind;
  * One pass of a step in full: everything that was taken in it, struck out or not, each with whether it counts, and what
  * it came to. Records and files for programs are renderings of this.
  *
- * @param finding absent for an earlier pass in which nothing was taken; without a proposal where its readings
- *     contradict the cut before
- * @param cut what the cut it was begun for took off; absent where it was begun for none, or nobody can tell
+ * @param found absent for an earlier pass in which nothing was taken
  * @param register how what the cuts took off is counted; absent where the machine's register is not known, and for what
  *     it does not count
  * @param readings in the order they were taken, as temperatures and answers
  */
 public record PassStory(
-        Step step,
+        Line line,
         Pass pass,
-        Optional<Finding> finding,
-        Optional<CutSoFar> cut,
+        Optional<Finding> found,
         Optional<Register> register,
         List<Taken<Pass.Reading>> readings,
         List<Taken<Pass.Temperature>> temperatures,
@@ -40,12 +37,11 @@ public record PassStory(
 
     private static PassStory of(Run run, Line line, Pass pass) {
         Step step = line.step();
-        Optional<Finding> finding = found(pass, line);
+        Optional<Finding> found = line.found(pass);
         return new PassStory(
-                step,
+                line,
                 pass,
-                finding,
-                CutSoFar.before(pass, line),
+                found,
                 run.register().filter(any -> step.check().isTurned()),
                 pass.readings().stream()
                         .map(reading -> new Taken<>(
@@ -53,7 +49,7 @@ public record PassStory(
                                 reading,
                                 reading.setting(),
                                 reading.struck(),
-                                counting(finding, reading).isPresent()))
+                                counting(found, reading).isPresent()))
                         .toList(),
                 pass.temperatures().stream()
                         .map(temperature -> new Taken<>(
@@ -73,9 +69,18 @@ public record PassStory(
                         .toList());
     }
 
-    private static Optional<Finding> found(Pass pass, Line line) {
-        return line.found(pass)
-                .map(found -> CutSoFar.contradicted(line, pass) ? found.proposing(Optional.empty()) : found);
+    public Step step() {
+        return line.step();
+    }
+
+    /** What was found, without a proposal where its readings contradict the cut before. */
+    public Optional<Finding> finding() {
+        return found.map(finding -> CutSoFar.contradicted(line, pass) ? finding.proposing(Optional.empty()) : finding);
+    }
+
+    /** What the cut it was begun for took off; absent where it was begun for none, or nobody can tell. */
+    public Optional<CutSoFar> cut() {
+        return CutSoFar.before(pass, line);
     }
 
     /**
@@ -84,7 +89,7 @@ public record PassStory(
      */
     public Optional<VerdictKind> standing(Pass.Reading reading) {
         return counting(reading)
-                .flatMap(measured -> finding.flatMap(of -> of.alone(measured)))
+                .flatMap(measured -> found.flatMap(of -> of.alone(measured)))
                 .map(Verdict::standing);
     }
 
@@ -94,7 +99,7 @@ public record PassStory(
      */
     public Optional<Measured> measured(Pass.Reading reading) {
         Optional<Measured> alone =
-                step.check().underWires().isPresent() ? Optional.empty() : Optional.of(alone(reading));
+                step().check().underWires().isPresent() ? Optional.empty() : Optional.of(alone(reading));
         return counting(reading).or(() -> alone);
     }
 
@@ -102,7 +107,7 @@ public record PassStory(
      * What wires make a reading bigger than the pitch diameter; absent for one that does not count, and without wires.
      */
     public Optional<Length> overWires(Pass.Reading reading) {
-        return counting(reading).flatMap(measured -> finding.flatMap(of -> of.overWires(measured)));
+        return counting(reading).flatMap(measured -> found.flatMap(of -> of.overWires(measured)));
     }
 
     private Measured alone(Pass.Reading reading) {
@@ -110,7 +115,7 @@ public record PassStory(
         Measured atTwenty = warmth().flatMap(TemperatureEffect::correction)
                 .map(read::corrected)
                 .orElse(read);
-        return step.check()
+        return step().check()
                 .asSize()
                 .map(size -> atTwenty.corrected(Touch.of(size, pass)))
                 .orElse(atTwenty);
@@ -118,11 +123,11 @@ public record PassStory(
 
     /** What heat means to it; absent where the plan says nothing of heat. */
     public Optional<TemperatureEffect> warmth() {
-        return finding.flatMap(Finding::warmth);
+        return found.flatMap(Finding::warmth);
     }
 
     private Optional<Measured> counting(Pass.Reading reading) {
-        return counting(finding, reading);
+        return counting(found, reading);
     }
 
     private static Optional<Measured> counting(Optional<Finding> finding, Pass.Reading reading) {
@@ -135,7 +140,7 @@ public record PassStory(
 
     /** Where a reading was taken. */
     public Slot slot(Pass.Reading reading) {
-        return step.check()
+        return step().check()
                 .slot(reading.slot())
                 .orElseGet(() -> new Slot(reading.slot(), Place.named(reading.slot()), 1));
     }
