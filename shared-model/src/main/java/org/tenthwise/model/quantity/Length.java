@@ -72,15 +72,6 @@ public record Length(BigDecimal base, QuantityKind kind) implements Comparable<L
         return with(base.divide(divisor, PLACES_OF_A_QUOTIENT, RoundingMode.HALF_EVEN));
     }
 
-    /**
-     * How many times {@code other} goes into this, in binary fractions.
-     *
-     * @throws IllegalArgumentException if one is a length and the other an angle
-     */
-    public double over(Length other) {
-        return base.doubleValue() / other.sameKind(kind).base.doubleValue();
-    }
-
     public int signum() {
         return base.signum();
     }
@@ -99,7 +90,12 @@ public record Length(BigDecimal base, QuantityKind kind) implements Comparable<L
         return new Length(other, kind);
     }
 
-    private Length sameKind(QuantityKind wanted) {
+    /**
+     * This, as one that is of the kind wanted.
+     *
+     * @throws IllegalArgumentException if it is of the other
+     */
+    public Length sameKind(QuantityKind wanted) {
         if (kind != wanted) {
             throw new IllegalArgumentException("%s is no %s".formatted(this, wanted));
         }

@@ -23,13 +23,20 @@ public final class UncertaintyRatio {
 
     private UncertaintyRatio() {}
 
-    /** @throws IllegalArgumentException unless {@code expanded} is more than zero */
+    /**
+     * @throws IllegalArgumentException unless {@code expanded} is more than zero, and an angle where the limits are of
+     *     one
+     */
     public static OptionalDouble of(Limits limits, Length expanded) {
         if (expanded.signum() <= 0) {
             throw new Refused("model.uncertainty-ratio.expanded-uncertainty", expanded);
         }
         return limits.width()
-                .map(width -> OptionalDouble.of(width.over(expanded.times(BigDecimal.valueOf(2)))))
+                .map(width -> OptionalDouble.of(ratio(width, expanded.times(BigDecimal.valueOf(2)))))
                 .orElse(OptionalDouble.empty());
+    }
+
+    private static double ratio(Length width, Length of) {
+        return width.base().doubleValue() / of.sameKind(width.kind()).base().doubleValue();
     }
 }
