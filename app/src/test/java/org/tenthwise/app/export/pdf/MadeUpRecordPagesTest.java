@@ -30,7 +30,7 @@ class MadeUpRecordPagesTest {
             names = {"FAILED", "LAPSED", "INCH_FAILED", "INCH_UNFINISHED", "WARM_GROOVES"})
     void everyPageIsOfTheLanguageAndHoldsIt(Scene scene) {
         List<String> faults = new ArrayList<>();
-        for (RecordingPen page : RecordPagesTest.drawn(MadeUpLanguage.words(), scene.evidence())) {
+        for (RecordingPen page : PrintedPages.of(MadeUpLanguage.words(), scene.evidence())) {
             faults.addAll(page.faults(Paper.A4.frame()));
             for (String text : page.texts()) {
                 MadeUpLanguage.plainEnglish(text, DATA)

@@ -1,0 +1,232 @@
+package org.tenthwise.app.export.pdf;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.tenthwise.app.export.Evidence;
+import org.tenthwise.app.export.Records;
+import org.tenthwise.app.picture.RecordingPen;
+import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.checklists.rules.ReadingsFile;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.words.Words;
+
+/** What a printed record says. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class RecordWordsTest {
+
+    private final Map<Scene, List<RecordingPen>> kept = new EnumMap<>(Scene.class);
+
+    @ParameterizedTest
+    @EnumSource(Scene.class)
+    void everyPageHasItsNumberAndTheRemarkOfThePlan(Scene scene) {
+        List<RecordingPen> drawn = drawn(scene);
+        for (int i = 0; i < drawn.size(); i++) {
+            says(
+                    PrintedPages.text(drawn.get(i)),
+                    "Page %d of %d".formatted(i + 1, drawn.size()),
+                    "Invented part, for trying out");
+        }
+    }
+
+    @Test
+    void aStruckOutReadingStaysWithItsReasonItsPersonAndItsTime() {
+        says(
+                all(Scene.UNFINISHED),
+                "46.40",
+                "Struck out: Gauge stood on a chip; wiped and measured again. (Setter 2, 2026-11-25 ");
+    }
+
+    @Test
+    void aCorrectionForTemperatureStandsWithWhatItRestsOn() {
+        says(
+                all(Scene.PASSED),
+                "temperature, part 23.4 °C",
+                "Brought to 20 °C by",
+                "16.2 ± 10 % in 1e-6 per °C",
+                "Corrected for temperature, each with its own figures: characteristics 9, 13, 32.");
+    }
+
+    @Test
+    void whereTemperatureDoesNotMatterThatIsSaid() {
+        says(all(Scene.PASSED), "Temperature does not matter here");
+    }
+
+    @Test
+    void aPartWithAConcessionIsNeverCalledAPass() {
+        says(first(Scene.CONCEDED), "Conforms with one concession. Accepted by Inspector 1.");
+        says(all(Scene.CONCEDED), "26 Pocket width: use as it is, by concession.");
+    }
+
+    @Test
+    void whatIsSignedAgainstSaysSoOnEveryPage() {
+        ReadingsFile sample = Records.passing(DemoPart.SCREW_CARRIER);
+        Evidence against = Records.walk(
+                        DemoPart.SCREW_CARRIER, sample, sample.events().size() - 1)
+                .add(new Event.Closed("Setter 2", SignedAs.MACHINED_AND_MEASURED))
+                .add(new Event.Signed("Inspector 1", SignedAs.NOT_ACCEPTED))
+                .evidence();
+        PrintedPages.of(Words.ENGLISH, against)
+                .forEach(pen -> says(PrintedPages.text(pen), "Conforms. Not accepted by Inspector 1."));
+    }
+
+    @Test
+    void whatPassedWhatIsOutLeftUncutConcededAndUnsettledAddUpToAllCharacteristics() {
+        says(
+                first(Scene.FAILED),
+                "Does not conform, 3 set-up steps carried on: 3 of 24 characteristics out; 1 of 24 characteristics "
+                        + "still to be cut; "
+                        + "8 of 24 characteristics by concession; 3 of 24 characteristics not settled.",
+                "10 of 24 characteristics passed, 1 of them after a repair and so by concession");
+    }
+
+    @Test
+    void whatPassedIsCountedByClass() {
+        says(
+                first(Scene.PASSED),
+                "24 of 24 characteristics passed; beside them 9 of 9 set-up steps, 2 of 2 steps in process.");
+    }
+
+    @Test
+    void aStepThatIsNoCharacteristicIsCalledByItsClass() {
+        says(all(Scene.FAILED), "3 Tips, new set-up", "8 Outside, roughed in process, MC-3", "Class in process");
+    }
+
+    @Test
+    void whyACheckIsOpenOrUnprovenIsSaidBesideIt() {
+        says(
+                all(Scene.LAPSED),
+                "Open 3 to take",
+                "Unproven: 4.60. A figure is far off: nothing is judged from it.",
+                "Unproven far off");
+    }
+
+    /** 1065 to the point of a drill of 8 is 1065 − 4 / tan 59° = 1062.597; 104.5 is allowed. */
+    @Test
+    void aFigureFarOffThatIsPastSizeIsAFailAndSaysBoth() {
+        says(all(Scene.LAPSED), "Fail far off 958.1 over");
+    }
+
+    @Test
+    void whatLapsedIsSaidToHaveLapsed() {
+        says(
+                all(Scene.LAPSED),
+                "26 Pocket width: use as it is, by concession. Lapsed with entry",
+                "Not signed: what Setter 2, Inspector 2, Inspector 1 signed has lapsed.");
+    }
+
+    /** 1.3750 − (−0.00095 − 0.0000) = 1.37595: nothing is corrected. */
+    @Test
+    void whatAGaugeWasSetOnStandsInAColumnOfItsOwn() {
+        says(
+                all(Scene.INCH_FAILED),
+                "Reading Set on Correction Size",
+                "MR-1375 = 1.3750 zero 0.0000 number falls −0.00095 0 1.37595");
+    }
+
+    @Test
+    void aDistanceStandsBesideItsVerdictWithoutTheUnitOfTheTable() {
+        String all = all(Scene.INCH_FAILED);
+        says(all, "0.0004 over", "0.0049 inside");
+        assertFalse(all.matches(".*(Pass|Fail|Cut again|Unproven) in 0.*"), all);
+    }
+
+    /** −0.002648 for temperature and −0.187933 for the grooves, together −0.190581; each rounded for print. */
+    @Test
+    void ofTwoCorrectionsTheSumStandsWithItsPartsNamed() {
+        says(all(Scene.WARM_GROOVES), "−0.191 heat −0.003 contact −0.188 32.497");
+    }
+
+    @Test
+    void aRepairStandsBesideWhatPassedAfterIt() {
+        says(
+                all(Scene.WARM_GROOVES),
+                "Conforms with one concession.",
+                "1 of 1 characteristics passed, 1 of them after a repair and so by concession.",
+                "Pass 2, after a repair.",
+                "1 Root: repair. Measured or changed since, first with entry",
+                "Number of the approval: A-7. Repaired: it counts among the concessions.");
+    }
+
+    @Test
+    void theRecordNamesItsPlanAndTheHeadOfItsRunWhole() {
+        Evidence passed = Scene.PASSED.evidence();
+        says(
+                all(Scene.PASSED),
+                passed.sheet().plan().source().sha256(),
+                passed.head().hash());
+    }
+
+    @Test
+    void aLongTextIsThereToItsLastWord() {
+        long names = List.of(all(Scene.LONG_NAMES).split("\\s+")).stream()
+                .filter("Spindelmutter"::equals)
+                .count();
+        assertTrue(names >= 120, names + " of 120 are left of a note");
+    }
+
+    /** An indicator shows no size, and nothing is set on or corrected: the place has that room, on one line. */
+    @Test
+    void aTurnIsPrintedWithoutTheColumnsOfASize() {
+        String all = all(Scene.FAILED);
+        says(all, "half-way from jaw 1 to jaw 2, near the jaws IN-1 0.027 ");
+        assertFalse(all.contains("near the jaws IN-1 0.027 0 0.027"), all);
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = Scene.class,
+            names = {"PASSED", "INCH_PASSED"})
+    void whoAcceptedStandsOnOnePageWithWhoBeganAndWhenItWasClosed(Scene scene) {
+        List<String> signed = drawn(scene).stream()
+                .map(PrintedPages::text)
+                .filter(text -> text.contains("Begun by Setter 2 Last entry by ")
+                        || text.contains("Begun by Setter 1 Last entry by "))
+                .toList();
+        assertEquals(1, signed.size());
+        says(signed.get(0), "Accepted by Inspector 1. 2026-");
+    }
+
+    /**
+     * 1.4990 and 1.5006, their middle 1.4998, wanted a third in from 1.5000 of 1.4938 to 1.5000: 0.0019 off, by steps
+     * of 0.0002 on diameter 0.0018.
+     */
+    @Test
+    void whatIsToBeDoneStandsWithACharacteristicWhileTheRunIsOpen() {
+        says(all(Scene.INCH_FAILED), "To do Change the X offset by −0.0009 in, counted in radii.");
+    }
+
+    @Test
+    void nothingIsToBeDoneInARunThatIsClosed() {
+        assertTrue(Scene.LAPSED.evidence().sheet().run().closed().isPresent());
+        assertFalse(all(Scene.LAPSED).contains("To do "), all(Scene.LAPSED));
+    }
+
+    private static void says(String text, String... words) {
+        for (String said : words) {
+            assertTrue(text.contains(said), () -> "\"%s\" is not said in: %s".formatted(said, text));
+        }
+    }
+
+    private String first(Scene scene) {
+        return PrintedPages.text(drawn(scene).get(0));
+    }
+
+    private String all(Scene scene) {
+        return drawn(scene).stream().map(PrintedPages::text).collect(Collectors.joining(" "));
+    }
+
+    private List<RecordingPen> drawn(Scene scene) {
+        return kept.computeIfAbsent(scene, any -> PrintedPages.of(Words.ENGLISH, any.evidence()));
+    }
+}
