@@ -1,15 +1,18 @@
 package org.tenthwise.app.bench;
 
-/** The sums of the bench, in the order they are offered. */
+/**
+ * The sums of the bench, in the order of a job: what the drawing asks for, the set-up and the hole, then the cut and
+ * what is measured after it.
+ */
 public enum BenchKind {
-    WIRES(new OverWiresForm()),
-    NEXT_CUT(new NextCutForm()),
-    RUN_OUT(new RunOutForm()),
-    FIT(new FitForm()),
-    TEMPERATURE(new AtTwentyForm()),
-    DRILL_SET(new DrillSetForm()),
+    ZONE(new ZoneForm()),
     THREAD_LIMITS(new ThreadLimitsForm()),
-    ZONE(new ZoneForm());
+    RUN_OUT(new RunOutForm()),
+    DRILL_SET(new DrillSetForm()),
+    NEXT_CUT(new NextCutForm()),
+    WIRES(new OverWiresForm()),
+    FIT(new FitForm()),
+    TEMPERATURE(new AtTwentyForm());
 
     private final BenchForm form;
 
