@@ -127,6 +127,11 @@ final class Assessment {
         return leaningOn(step, plan, run.before(entry)).inHand(step).proposal();
     }
 
+    /** Whether a step had passed, as everything stood before an entry. */
+    static boolean passedBefore(Entry entry, Plan plan, Step step, Run run) {
+        return leaningOn(step, plan, run.before(entry)).inHand(step).verdict().passed();
+    }
+
     private static Assessment leaningOn(Step step, Plan plan, Run run) {
         Assessment then = new Assessment(plan, run);
         step.check().restsOn().forEach(number -> then.found.put(number, then.inHand(plan.step(number))));

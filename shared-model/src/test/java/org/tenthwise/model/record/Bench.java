@@ -58,6 +58,8 @@ final class Bench {
     private final List<Step> steps = new ArrayList<>();
     private final List<Entry> entries = new ArrayList<>();
     private Optional<ThermalData> climate = Optional.empty();
+    private OffsetDateTime at = AT;
+    private String by = "Setter 1";
 
     Bench() {
         did(new Event.Begun(new PartId("X-1", "A"), "1", "", "", new PlanSource("", "")));
@@ -113,8 +115,20 @@ final class Bench {
     }
 
     Bench did(Event event) {
-        entries.add(new Entry(entries.size() + 1, "r", AT, "Setter 1", event));
+        entries.add(new Entry(entries.size() + 1, "r", at, by, event));
         return this;
+    }
+
+    /** What happens from here on happens so many minutes later, and another person enters it. */
+    Bench later(int minutes, String person) {
+        at = at.plusMinutes(minutes);
+        by = person;
+        return this;
+    }
+
+    /** Place in the ledger of what happened last. */
+    long last() {
+        return entries.size();
     }
 
     /** Readings for the slots of a step, in order. */
