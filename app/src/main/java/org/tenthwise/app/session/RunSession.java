@@ -1,7 +1,9 @@
 package org.tenthwise.app.session;
 
 import java.time.Clock;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.tenthwise.app.history.Progress;
@@ -16,6 +18,8 @@ import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.HoldOpened;
+import org.tenthwise.model.record.HoldPoints;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
@@ -41,6 +45,7 @@ public final class RunSession {
     private final EntryCheck gate;
     private final Plan plan;
     private final WayOfReading way = new WayOfReading();
+    private final HoldPoints holds = new HoldPoints();
 
     private Step inHand;
 
@@ -66,7 +71,17 @@ public final class RunSession {
                 asked(),
                 sheet().run().setting(inHand.number()),
                 way.readingsFirst(pass()),
-                Progress.next(sheet(), inHand));
+                Progress.next(sheet(), inHand),
+                opened(),
+                book.now());
+    }
+
+    private Map<Integer, HoldOpened> opened() {
+        Map<Integer, HoldOpened> opened = new HashMap<>();
+        for (Step step : plan.steps()) {
+            holds.opened(sheet(), step).ifPresent(how -> opened.put(step.number(), how));
+        }
+        return opened;
     }
 
     public Reply goTo(int step) {

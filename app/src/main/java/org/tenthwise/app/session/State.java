@@ -1,13 +1,16 @@
 package org.tenthwise.app.session;
 
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.QuantityKind;
+import org.tenthwise.model.record.HoldOpened;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.Sheet;
@@ -24,9 +27,22 @@ import org.tenthwise.model.run.StepEvent;
  * @param setting what its gauge is set with; absent before it was set and for a step without gauge
  * @param readingsFirst whether the temperatures, where they are needed, wait until everything is read
  * @param next step that follows the one in hand: the next that is neither settled nor held; absent at the end
+ * @param opened the hold points that are open, by their step
+ * @param at when it stood so
  */
 public record State(
-        Sheet sheet, Step inHand, Prompt asked, Optional<Setting> setting, boolean readingsFirst, Optional<Step> next) {
+        Sheet sheet,
+        Step inHand,
+        Prompt asked,
+        Optional<Setting> setting,
+        boolean readingsFirst,
+        Optional<Step> next,
+        Map<Integer, HoldOpened> opened,
+        OffsetDateTime at) {
+
+    public State {
+        opened = Map.copyOf(opened);
+    }
 
     public Line line() {
         return sheet.line(inHand.number());

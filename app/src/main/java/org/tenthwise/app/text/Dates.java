@@ -30,6 +30,13 @@ public record Dates(Words words) {
         return dayAndHour(moment) + moment.format(DateTimeFormatter.ofPattern(" xxx"));
     }
 
+    /** As the clock stood where it was: the hour alone on the day of {@code now}, otherwise the day with it. */
+    public String lately(OffsetDateTime moment, OffsetDateTime now) {
+        boolean today =
+                now.withOffsetSameInstant(moment.getOffset()).toLocalDate().equals(moment.toLocalDate());
+        return today ? hour(moment) : dayAndHour(moment);
+    }
+
     private String of(String parts, TemporalAccessor moment) {
         return DateTimeFormatter.ofPattern(new LocaleCustoms(words.locale()).datePattern(parts), words.locale())
                 .format(moment);

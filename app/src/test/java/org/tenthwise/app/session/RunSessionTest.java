@@ -36,6 +36,7 @@ import org.tenthwise.model.verdict.VerdictKind;
 /** The screw carrier of the demo, walked without a screen. Figures are reckoned by hand from its plan. */
 class RunSessionTest {
 
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T06:31:00Z"), ZoneOffset.ofHours(1));
     private static final int RUN_OUT = 4;
     private static final int OUTSIDE = 9;
     private static final int BORE = 13;
@@ -51,7 +52,7 @@ class RunSessionTest {
     @BeforeEach
     void beginARun() throws Exception {
         ledger = new SqliteStores().open(dir.resolve("s.db"));
-        shop = new Runs(ledger, Clock.fixed(Instant.parse("2026-11-25T06:31:00Z"), ZoneOffset.ofHours(1)));
+        shop = new Runs(ledger, CLOCK);
         session = shop.begin(new RunHeader(DemoPlans.outsideAsRead(), " 014 ", "AB-7731", "Lathe 4", "Setter 2"));
     }
 
@@ -224,7 +225,7 @@ class RunSessionTest {
         State before = session.state();
         ledger.close();
         ledger = new SqliteStores().open(dir.resolve("s.db"));
-        shop = new Runs(ledger, Clock.systemUTC());
+        shop = new Runs(ledger, CLOCK);
         State after = shop.open("LG-2207-C-014").state();
         assertEquals(before, after);
         assertEquals(OUTSIDE, after.inHand().number());

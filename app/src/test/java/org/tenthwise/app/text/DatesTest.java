@@ -25,4 +25,16 @@ class DatesTest {
         assertEquals(weekday, dates.weekday(AT));
         assertEquals("14:31", dates.hour(AT));
     }
+
+    @ParameterizedTest
+    @CsvSource({
+        "2026-11-05T23:59:00+01:00, 14:31",
+        "2026-11-06T00:00:00+01:00, '5 Nov 2026, 14:31'",
+        "2026-11-05T22:59:00Z, 14:31",
+        "2026-11-05T23:00:00Z, '5 Nov 2026, 14:31'",
+        "2027-11-05T14:31:00+01:00, '5 Nov 2026, 14:31'"
+    })
+    void anHourWithoutItsDayIsOfToday(OffsetDateTime now, String said) {
+        assertEquals(said, new Dates(Words.of(Locale.ENGLISH)).lately(AT, now));
+    }
 }

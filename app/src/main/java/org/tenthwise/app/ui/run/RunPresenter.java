@@ -11,6 +11,7 @@ import org.tenthwise.app.text.Advice;
 import org.tenthwise.app.text.Course;
 import org.tenthwise.app.text.CutsTold;
 import org.tenthwise.app.text.GaugeWords;
+import org.tenthwise.app.text.HoldWords;
 import org.tenthwise.app.text.JawWords;
 import org.tenthwise.app.text.Remarks;
 import org.tenthwise.app.text.Sentences;
@@ -81,12 +82,12 @@ final class RunPresenter {
         for (int i = 0; i < lines.size(); i++) {
             Line line = lines.get(i);
             Optional<Line> following = i + 1 < lines.size() ? Optional.of(lines.get(i + 1)) : Optional.empty();
-            steps.add(step(line, line.step().equals(state.inHand()), following));
+            steps.add(step(state, line, following));
         }
         return steps;
     }
 
-    private StepLine step(Line line, boolean inHand, Optional<Line> following) {
+    private StepLine step(State state, Line line, Optional<Line> following) {
         Step step = line.step();
         String value = sentences.value(line.finding());
         String under = value.isEmpty() ? step.drawing() : value;
@@ -97,19 +98,23 @@ final class RunPresenter {
                 step.name(),
                 under,
                 line.finding().verdict().standing(),
-                inHand,
+                step.equals(state.inHand()),
                 line.held(),
                 spoken,
-                step.hold().isEmpty() ? Optional.empty() : Optional.of(hold(following)));
+                step.hold().isEmpty() ? Optional.empty() : Optional.of(hold(state, step, following)));
     }
 
-    private Hold hold(Optional<Line> following) {
+    private Hold hold(State state, Step step, Optional<Line> following) {
         String title = words.say("run.hold");
         return following
                 .filter(Line::held)
                 .map(line ->
                         new Hold(title, words.say("run.hold.shut", line.step().number(), numbers(line.waitingFor()))))
-                .orElseGet(() -> new Hold(title, words.say("run.hold.open")));
+                .orElseGet(() -> new Hold(
+                        title,
+                        Optional.ofNullable(state.opened().get(step.number()))
+                                .map(opened -> new HoldWords(words).opened(opened, state.at()))
+                                .orElse("")));
     }
 
     private InHand inHand(State state) {
