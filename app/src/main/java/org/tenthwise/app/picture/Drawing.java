@@ -179,13 +179,19 @@ public final class Drawing {
      */
     Shape.Polyline dimension(Point from, Point to, Role role) {
         double head = ruled(HEAD_LENGTH);
-        double length = from.distanceTo(to);
-        if (length >= 2.4 * head) {
+        if (from.distanceTo(to) >= 2.4 * head) {
             line(from, to, Stroke.THIN, role);
             head(to, from, role);
             head(from, to, role);
             return new Shape.Polyline(List.of(from, to), false);
         }
+        return dimensionFromOutside(from, to, role);
+    }
+
+    /** The same with the heads outside in any case. */
+    Shape.Polyline dimensionFromOutside(Point from, Point to, Role role) {
+        double head = ruled(HEAD_LENGTH);
+        double length = from.distanceTo(to);
         Point before = length > 0 ? from.towards(to, -2 * head / length) : from.plus(0, -2 * head);
         Point after = length > 0 ? to.towards(from, -2 * head / length) : to.plus(0, 2 * head);
         line(before, after, Stroke.THIN, role);

@@ -107,32 +107,34 @@ final class Strip {
         }
         limits();
         surfaces(boxes);
-        labels.draw(boxes, bottom);
         Box lane = new Box(right, room.top(), room.right(), room.bottom());
-        if (isBare()) {
-            new BareLane(picture, drawing, scale, lane).draw();
-        } else {
-            new StripLane(picture, drawing, scale, lane, top, bottom, scaleWords()).draw();
+        FreeRoom beside = new FreeRoom(lane);
+        labels.draw(boxes, bottom, beside);
+        new StripLane(picture, drawing, scale, lane, beside, top, bottom).draw();
+        if (!isBare()) {
+            scaleWords(beside);
         }
     }
 
-    /** What one tick is; and the letter of the spot on the section that the strip magnifies. */
-    private Box scaleWords() {
+    /**
+     * What one tick is, after the letter of the spot on the section that the strip magnifies: over the strip where the
+     * sizes beside it leave room, otherwise under them.
+     */
+    private void scaleWords(FreeRoom beside) {
         Label letter = Label.of(detail ? SizePicture.DETAIL + " " : "", SizePicture.DETAIL_TEXT, Role.ACCENT)
                 .bold();
         Label words = Label.of(
                 picture.said().scale().apply(Figures.number(scale.step(), picture.unit())), SMALL_TEXT, Role.INK2);
         double width = drawing.width(letter) + drawing.width(words);
-        Box box = drawing.text(
-                letter,
-                new Point(Math.max(0, Math.min(room.left(), room.right() - width)), room.top() + drawing.lettered(11)),
-                Anchor.LEFT);
-        Box further = drawing.text(words, new Point(box.right(), room.top() + drawing.lettered(11)), Anchor.LEFT);
-        return new Box(
-                box.left(),
-                Math.min(box.top(), further.top()),
-                further.right(),
-                Math.max(box.bottom(), further.bottom()));
+        double half = drawing.lettered(11);
+        Point over = new Point(Math.max(0, Math.min(room.left(), room.right() - width)), room.top() + half);
+        Box reach = new Box(right, room.top(), over.x() + width, room.top() + 2 * half);
+        boolean fits = reach.width() <= 0 || beside.isFree(reach);
+        Point start = fits ? over : new Point(room.right() - width, room.bottom() - half);
+        if (fits || beside.isFree(new Box(start.x(), start.y() - half, room.right(), room.bottom()))) {
+            Box box = drawing.text(letter, start, Anchor.LEFT);
+            drawing.text(words, new Point(box.right(), start.y()), Anchor.LEFT);
+        }
     }
 
     private void zone() {
@@ -220,10 +222,9 @@ final class Strip {
     }
 
     private void limits() {
-        double end = isBare() ? right : room.right();
         picture.limits()
                 .forEach(limit -> drawing.across(
-                        scale.y(limit.size()), left - ticksWidth(drawing), end, Stroke.OUTLINE, Role.INK));
+                        scale.y(limit.size()), left - ticksWidth(drawing), right, Stroke.OUTLINE, Role.INK));
         picture.cut()
                 .filter(cut -> !scale.isAbove(cut.aim().size())
                         && !scale.isBelow(cut.aim().size()))

@@ -81,8 +81,11 @@ final class StripLabels {
         return lines;
     }
 
-    /** @param bottom of the columns, whose labels are there where all of them fit */
-    void draw(List<Box> boxes, double bottom) {
+    /**
+     * @param bottom of the columns, whose labels are there where all of them fit
+     * @param beside told of what reaches into it
+     */
+    void draw(List<Box> boxes, double bottom, FreeRoom beside) {
         boolean fit = true;
         for (int i = 0; i < boxes.size(); i++) {
             fit &= drawing.width(label(labelOf(picture.columns().get(i))))
@@ -99,16 +102,16 @@ final class StripLabels {
             }
             y += drawing.lettered(25);
         }
-        groups(boxes, y);
+        groups(boxes, y, beside);
         for (int i = 0; i < history.size(); i++) {
-            drawing.text(
+            beside.take(drawing.text(
                     Label.of(history.get(i), TEXT, Role.INK2),
                     new Point(room.left(), room.bottom() - drawing.lettered(LINE) * (history.size() - i - 0.5)),
-                    Anchor.LEFT);
+                    Anchor.LEFT));
         }
     }
 
-    private void groups(List<Box> boxes, double y) {
+    private void groups(List<Box> boxes, double y, FreeRoom beside) {
         double free = room.left();
         for (int i = 0; i < boxes.size(); i++) {
             String group = groupOf(picture.columns().get(i));
@@ -123,7 +126,7 @@ final class StripLabels {
             if (!group.isEmpty()
                     && start >= free
                     && start + width <= Math.max(boxes.get(last).right() + 3, room.right())) {
-                drawing.text(label, new Point(start, y), Anchor.LEFT);
+                beside.take(drawing.text(label, new Point(start, y), Anchor.LEFT));
                 free = start + width + drawing.lettered(6);
             }
             i = last;

@@ -1,5 +1,6 @@
 package org.tenthwise.app.picture;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
@@ -7,43 +8,61 @@ import java.util.stream.Stream;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.tolerance.Limit;
 
-/** The sizes at the right of a strip: limits, the size judged, the distance as a dimension, the next cut, its aim. */
+/**
+ * The sizes at the right of a strip, with the lines that lead to them; the distance as a dimension, the next cut, its
+ * aim. What cannot stand where it belongs is left out, and then all that counts less.
+ */
 final class StripLane {
 
     private static final double SIZE_TEXT = 24;
+    private static final double LEAST_SIZE_TEXT = 18;
     private static final double TEXT = 20;
     private static final double SMALL_TEXT = 18;
-    /** For the dimension line, left of the figures. */
-    private static final double DIMENSION = 30;
+    /** For the dimension line and what leads to the sizes, left of them. */
+    private static final double GUTTER = 30;
 
+    private static final double GAP = 5;
     /** How far the heads of a short dimension reach beyond it. */
     private static final double OUTSIDE = 24;
+
+    private static final double STEP = 2;
+    private static final double LINE = 23;
 
     private final SizePicture picture;
     private final Drawing drawing;
     private final StripScale scale;
+    private final Box whole;
     private final Box lane;
-    private final Box words;
     private final FreeRoom free;
     private final double top;
     private final double bottom;
     private boolean complete = true;
 
-    /** @param words what already stands over the strip */
-    StripLane(SizePicture picture, Drawing drawing, StripScale scale, Box lane, double top, double bottom, Box words) {
+    /**
+     * @param whole from the strip to the right edge
+     * @param free room in {@code whole}; what is drawn here is taken from it
+     * @param top of the strip; {@code bottom} of it
+     */
+    StripLane(
+            SizePicture picture,
+            Drawing drawing,
+            StripScale scale,
+            Box whole,
+            FreeRoom free,
+            double top,
+            double bottom) {
         this.picture = picture;
         this.drawing = drawing;
         this.scale = scale;
-        this.lane = new Box(lane.left() + dimension(drawing), lane.top(), lane.right(), lane.bottom());
-        this.free = new FreeRoom(new Box(lane.left(), lane.top(), lane.right(), lane.bottom()));
-        this.words = words;
-        free.take(words.grown(4));
+        this.whole = whole;
+        this.lane = new Box(whole.left() + gutter(drawing), whole.top(), whole.right(), whole.bottom());
+        this.free = free;
         this.top = top;
         this.bottom = bottom;
     }
 
-    private static double dimension(Drawing drawing) {
-        return drawing.ruled(DIMENSION);
+    private static double gutter(Drawing drawing) {
+        return drawing.ruled(GUTTER);
     }
 
     static double width(SizePicture picture, Drawing drawing) {
@@ -62,69 +81,53 @@ final class StripLane {
                 .mapToDouble(drawing::width)
                 .max()
                 .orElse(0);
-        return dimension(drawing) + widest + 4;
+        return gutter(drawing) + widest + 4;
     }
 
     void draw() {
-        StripLane tried = new StripLane(
-                picture,
-                drawing.rehearsal(),
-                scale,
-                new Box(lane.left() - dimension(drawing), lane.top(), lane.right(), lane.bottom()),
-                top,
-                bottom,
-                words);
-        tried.draw(true);
-        draw(tried.complete);
-    }
-
-    /** @param figureOfDistance left away where it would take the place of a size: it is in the sentence as well */
-    private void draw(boolean figureOfDistance) {
-        picture.judged().ifPresent(judged -> {
-            double y = scale.clamped(judged.size());
-            drawing.across(y, lane.left() - dimension(drawing), lane.right(), Stroke.NEIGHBOUR, Role.ACCENT);
-        });
-        lines().forEach(y -> free.take(line(y)));
-        boolean out = picture.distance().isPresent()
-                && !isInside(
-                        picture.judged().orElseThrow(), picture.distance().get().from());
-        if (out) {
-            picture.judged().ifPresent(this::judged);
-            distance(figureOfDistance);
-            limits();
+        List<LaneSizes.Placed> sizes = new LaneSizes(drawing, lane).place(wanted());
+        sizes.forEach(this::size);
+        boolean atLines = sizes.stream().noneMatch(size -> size.stand() == LaneSizes.Stand.LED);
+        if (atLines) {
+            picture.cut().ifPresentOrElse(this::cut, this::distance);
         } else {
-            limits();
-            picture.judged().ifPresent(this::judged);
-            distance(figureOfDistance);
+            complete = false;
         }
-        picture.cut().ifPresent(this::cut);
-        beyond();
+        picture.cut().filter(cut -> complete).ifPresent(cut -> aim(cut.aim()));
+        if (complete) {
+            beyond();
+        }
     }
 
-    /** Heights of the limits and of the size judged. */
-    private DoubleStream lines() {
-        return Stream.concat(
-                        picture.limits().stream().map(limit -> scale.y(limit.size())),
-                        picture.judged().map(judged -> scale.clamped(judged.size())).stream())
-                .mapToDouble(y -> y);
+    /** Limits on the outer side of their lines, the size judged on the side away from the nearer limit. */
+    private List<LaneSizes.Wanted> wanted() {
+        List<LaneSizes.Wanted> wanted = new ArrayList<>();
+        double text = LaneSizes.letters(
+                drawing,
+                lane.height(),
+                picture.limits().size() + picture.judged().stream().toList().size(),
+                SIZE_TEXT,
+                Math.min(
+                        SIZE_TEXT, LEAST_SIZE_TEXT / Math.min(1, drawing.frame().textScale())));
+        picture.upper().ifPresent(limit -> wanted.add(wanted(limit, text, Role.INK, true)));
+        picture.lower().ifPresent(limit -> wanted.add(wanted(limit, text, Role.INK, false)));
+        picture.judged().ifPresent(judged -> {
+            boolean above = picture.distance()
+                    .map(distance -> distance.from() == Limit.LOWER == isInside(judged, distance.from()))
+                    .orElse(true);
+            wanted.add(wanted(judged, text, Role.ACCENT, above));
+        });
+        return wanted;
     }
 
-    private Box line(double y) {
-        return new Box(lane.left(), y - 2, lane.right(), y + 2);
-    }
-
-    /** On the outer side of its line. */
-    private void limits() {
-        picture.upper().ifPresent(limit -> put(sizeLabel(limit.figures(), Role.INK), scale.y(limit.size()), true));
-        picture.lower().ifPresent(limit -> put(sizeLabel(limit.figures(), Role.INK), scale.y(limit.size()), false));
-    }
-
-    /** Beside its line, on the side away from the nearer limit where there is room. */
-    private void judged(SizePicture.Sized judged) {
-        boolean above = picture.distance()
-                .map(distance -> distance.from() == Limit.LOWER == isInside(judged, distance.from()))
-                .orElse(true);
-        put(sizeLabel(judged.figures(), Role.ACCENT), scale.clamped(judged.size()), above);
+    private LaneSizes.Wanted wanted(SizePicture.Sized sized, double text, Role role, boolean above) {
+        return new LaneSizes.Wanted(
+                Label.of(sized.figures(), text, role).bold(),
+                sized.size(),
+                scale.clamped(sized.size()),
+                above
+                        ? List.of(LaneSizes.Stand.ABOVE, LaneSizes.Stand.ON, LaneSizes.Stand.BELOW)
+                        : List.of(LaneSizes.Stand.BELOW, LaneSizes.Stand.ON, LaneSizes.Stand.ABOVE));
     }
 
     private boolean isInside(SizePicture.Sized judged, Limit limit) {
@@ -137,100 +140,115 @@ final class StripLane {
                         .isEmpty();
     }
 
-    private static Label sizeLabel(String figures, Role role) {
-        return Label.of(figures, SIZE_TEXT, role).bold();
+    /** A size with its line, which goes all the way where the size stands over or under it. */
+    private void size(LaneSizes.Placed placed) {
+        Box box = placed.box();
+        Role role = placed.wanted().label().role();
+        Stroke stroke = role == Role.ACCENT ? Stroke.NEIGHBOUR : Stroke.OUTLINE;
+        Point strip = new Point(whole.left(), placed.wanted().line());
+        switch (placed.stand()) {
+            case ABOVE, BELOW -> lead(strip, new Point(whole.right(), strip.y()), stroke, role);
+            case ON -> lead(strip, new Point(box.left() - GAP, strip.y()), stroke, role);
+            case LED -> {
+                Point bend = new Point(lane.left() - GAP, box.centreY());
+                lead(strip, bend, Stroke.THIN, role);
+                lead(bend, new Point(Math.max(bend.x(), box.left() - GAP), bend.y()), Stroke.THIN, role);
+            }
+        }
+        free.take(box.grown(2));
+        drawing.text(placed.wanted().label(), box, Anchor.RIGHT);
     }
 
-    /**
-     * At the line on the side asked for, else on the other, else in the line, else as near as can be with no other line
-     * in between.
-     */
-    private void put(Label label, double line, boolean above) {
-        double height = drawing.height(label) + 2;
-        double width = drawing.width(label);
-        double off = height / 2 + 6 * Math.max(0.7, drawing.frame().textScale());
-        double x = lane.right() - width / 2;
-        double first = above ? line - off : line + off;
-        double second = above ? line + off : line - off;
-        Optional<Box> place = free.place(width, height, List.of(new Point(x, first), new Point(x, second)))
-                .or(() -> free.placeOver(line(line), width, height + 4, new Point(x, line)))
-                .or(() -> free.nearest(width, height, new Point(x, first), at -> lines().noneMatch(
-                                other -> other != line && (other - at.y()) * (other - line) < 0)));
-        complete &= place.isPresent();
-        place.ifPresent(box -> {
-            free.take(box.grown(2));
-            drawing.text(box.meets(line(line)) ? label.onGround() : label, box, Anchor.RIGHT);
-        });
+    private void lead(Point from, Point to, Stroke stroke, Role role) {
+        drawing.line(from, to, stroke, role);
+        free.take(new Shape.Polyline(List.of(from, to), false).bounds().grown(2));
     }
 
-    private Optional<Box> place(double width, double height, List<Point> wanted, Point near) {
-        Optional<Box> box = free.place(width, height, wanted).or(() -> free.nearest(width, height, near));
-        box.ifPresent(taken -> free.take(taken.grown(2)));
-        return box;
+    private void distance() {
+        picture.distance().filter(distance -> distance.length().signum() > 0).ifPresent(this::distance);
     }
 
-    private void distance(boolean figure) {
-        picture.distance()
-                .filter(distance -> picture.cut().isEmpty() && distance.length().signum() > 0)
-                .ifPresent(distance -> distance(distance, figure));
-    }
-
-    private void distance(SizePicture.Distance distance, boolean figure) {
+    private void distance(SizePicture.Distance distance) {
         SizePicture.Sized limit = (distance.from() == Limit.UPPER ? picture.upper() : picture.lower()).orElseThrow();
         double from = scale.clamped(picture.judged().orElseThrow().size());
-        double to = scale.y(limit.size());
-        double x = lane.left() - dimension(drawing) / 2;
-        double heads = Math.abs(from - to) < 1.2 * OUTSIDE ? drawing.ruled(OUTSIDE) : 0;
-        if (Math.abs(from - to) > 3
-                && Math.min(from, to) - heads > lane.top()
-                && Math.max(from, to) + heads < lane.bottom()) {
-            drawing.dimension(new Point(x, from), new Point(x, to), Role.LINE);
-        }
-        if (!figure) {
-            return;
-        }
+        double to = scale.clamped(limit.size());
         Label label = Label.of(distance.figures(), TEXT, Role.INK);
-        double height = drawing.height(label) + 6;
-        Point middle = new Point(lane.left() + drawing.width(label) / 2, (from + to) / 2);
-        free.place(drawing.width(label), height, List.of(middle))
-                .or(() -> free.nearest(
-                        drawing.width(label), height, middle, place -> isOnOneSide(place.y(), from, height / 2)))
-                .ifPresent(box -> drawing.text(label, box, Anchor.LEFT));
-    }
-
-    /**
-     * Whether no limit lies between two heights: on the other side of one, a figure would be read as a distance of
-     * something else.
-     */
-    private boolean isOnOneSide(double y, double from, double clear) {
-        return picture.limits().stream()
-                .mapToDouble(limit -> scale.y(limit.size()))
-                .allMatch(line -> y < from ? line < y - clear || line >= from : line > y + clear || line <= from);
+        dimensioned(from, to, List.of(label), Role.LINE);
     }
 
     /** From the size judged to what the cut makes of it. */
     private void cut(SizePicture.Cut cut) {
         Length judged = picture.judged().orElseThrow().size();
-        double from = scale.clamped(judged);
-        double to = scale.clamped(picture.afterCut(judged));
-        double x = lane.left() - dimension(drawing) / 2;
-        drawing.dimension(new Point(x, from), new Point(x, to), Role.CUT);
         Label length = Label.of(cut.figures(), TEXT, Role.CUT).bold();
         Label words = Label.of(picture.said().nextCut(), SMALL_TEXT, Role.CUT);
-        double width = Math.max(drawing.width(length), drawing.width(words));
-        double line = drawing.lettered(23);
-        Point middle = new Point(lane.right() - width / 2, (from + to) / 2);
-        Optional<Box> both = place(width, 2 * line, List.of(middle), middle);
-        both.ifPresent(box -> {
-            drawing.text(words, new Point(box.right(), box.top() + line / 2), Anchor.RIGHT);
-            drawing.text(length, new Point(box.right(), box.top() + line * 1.5), Anchor.RIGHT);
-        });
-        if (both.isEmpty()) {
-            Point right = new Point(lane.right() - drawing.width(length) / 2, middle.y());
-            place(drawing.width(length), drawing.height(length) + 4, List.of(right), right)
-                    .ifPresent(box -> drawing.text(length, box, Anchor.RIGHT));
+        dimensioned(scale.clamped(judged), scale.clamped(picture.afterCut(judged)), List.of(words, length), Role.CUT);
+    }
+
+    /**
+     * A dimension with its figures beside it, the last of {@code lines} where there is no room for all: between its
+     * ends where they are that far apart, otherwise at the end of a head that comes from outside.
+     */
+    private void dimensioned(double from, double to, List<Label> lines, Role role) {
+        List<Label> last = lines.subList(lines.size() - 1, lines.size());
+        double upper = Math.min(from, to);
+        double lower = Math.max(from, to);
+        double x = (whole.left() + lane.left()) / 2;
+        complete = Stream.of(lines, last).anyMatch(said -> {
+                    double half = height(said) / 2;
+                    boolean written = write(said, upwards((upper + lower) / 2, upper + half, lower - half))
+                            .isPresent();
+                    if (written) {
+                        free.take(new Box(x - 5, upper, x + 5, lower));
+                        drawing.dimension(new Point(x, from), new Point(x, to), role);
+                    }
+                    return written;
+                })
+                || Stream.of(lines, last).anyMatch(said -> fromOutside(said, upper, lower, role));
+    }
+
+    private boolean fromOutside(List<Label> lines, double upper, double lower, Role role) {
+        double heads = drawing.ruled(OUTSIDE);
+        double half = height(lines) / 2;
+        if (upper - heads <= whole.top() || lower + heads >= whole.bottom()) {
+            return false;
         }
-        aim(cut.aim());
+        Optional<Box> written = write(
+                lines,
+                DoubleStream.iterate(half, off -> off < whole.height(), off -> off + STEP)
+                        .flatMap(off -> DoubleStream.of(upper - off, lower + off)));
+        written.ifPresent(box -> {
+            double x = (whole.left() + lane.left()) / 2;
+            drawing.dimensionFromOutside(new Point(x, upper), new Point(x, lower), role);
+            double end = box.centreY() < upper
+                    ? Math.min(box.centreY(), upper - heads)
+                    : Math.max(box.centreY(), lower + heads);
+            drawing.down(x, end < upper ? upper : lower, end, Stroke.THIN, role);
+            free.take(new Box(x - 5, Math.min(end, upper - heads), x + 5, Math.max(end, lower + heads)));
+        });
+        return written.isPresent();
+    }
+
+    /** Heights between two, the nearest to {@code from} first. */
+    private static DoubleStream upwards(double from, double least, double most) {
+        return DoubleStream.iterate(0, off -> off <= (most - least) / 2, off -> off + STEP)
+                .flatMap(off -> DoubleStream.of(from - off, from + off));
+    }
+
+    private double height(List<Label> lines) {
+        return lines.size() == 1 ? drawing.height(lines.get(0)) + 4 : lines.size() * drawing.lettered(LINE);
+    }
+
+    private Optional<Box> write(List<Label> lines, DoubleStream middles) {
+        double height = height(lines);
+        double width = lines.stream().mapToDouble(drawing::width).max().orElse(0);
+        Optional<Box> found = free.place(width, height, middles.mapToObj(y -> new Point(lane.left() + width / 2, y)));
+        found.ifPresent(box -> {
+            for (int i = 0; i < lines.size(); i++) {
+                double y = box.top() + (i + 0.5) * height / lines.size();
+                drawing.text(lines.get(i), new Point(box.left(), y), Anchor.LEFT);
+            }
+        });
+        return found;
     }
 
     /**
@@ -250,7 +268,9 @@ final class StripLane {
                 .filter(y -> y >= highest && y <= lowest)
                 .map(y -> new Point(x, y))
                 .toList();
-        free.place(drawing.width(label), height, beside).ifPresent(box -> drawing.text(label, box, Anchor.RIGHT));
+        Optional<Box> found = free.place(drawing.width(label), height, beside);
+        found.ifPresent(box -> drawing.text(label, box, Anchor.RIGHT));
+        complete = found.isPresent();
     }
 
     /** What it means to lie beyond a limit, where there is still room for the words. */
@@ -266,7 +286,7 @@ final class StripLane {
     private void words(String words, double y, boolean wanted) {
         Label label = Label.of(words, SMALL_TEXT, Role.INK2);
         double width = drawing.width(label);
-        if (wanted && !words.isEmpty() && width <= lane.right() - (lane.left() - dimension(drawing))) {
+        if (wanted && !words.isEmpty() && width <= whole.width()) {
             free.place(width, drawing.lettered(20), List.of(new Point(lane.right() - width / 2, y)))
                     .ifPresent(box -> drawing.text(label, box, Anchor.RIGHT));
         }

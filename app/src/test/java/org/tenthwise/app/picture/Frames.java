@@ -39,4 +39,17 @@ final class Frames {
         frames.put("record", Frame.print(330, 200));
         return frames;
     }
+
+    /** Every room the run screen gives a picture, narrow and wide, low and high, at both sizes of letters. */
+    static Map<String, Frame> rooms() {
+        Map<String, Frame> frames = new LinkedHashMap<>();
+        for (double text : new double[] {1, 1.5}) {
+            for (int width : new int[] {360, 460, 560, 660, 780}) {
+                for (int height : new int[] {75, 110, 150, 200, 260, 330, 420, 500}) {
+                    frames.put("%d by %d at %.1f".formatted(width, height, text), Frame.screen(width, height, text));
+                }
+            }
+        }
+        return frames;
+    }
 }
