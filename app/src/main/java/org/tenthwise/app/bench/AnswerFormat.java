@@ -2,27 +2,42 @@ package org.tenthwise.app.bench;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Optional;
 import org.tenthwise.app.picture.SizePicture;
 import org.tenthwise.app.text.Figures;
+import org.tenthwise.model.compute.roundness.Angle;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.words.Words;
 
-/** Puts the figures of an answer into the figures and words a person reads. */
+/**
+ * Puts the figures of an answer into the figures and words a person reads: to as many places as a gauge of the shop
+ * shows, and then a figure that is not all of it says so by the sign before it; or with all that a sum answers to, a
+ * nanometre.
+ */
 public final class AnswerFormat {
 
+    static final String ROUNDED = "≈";
+
     private static final int LEAST_PLACES_MM = 3;
-    private static final int MOST_PLACES_MM = 5;
+    private static final int MOST_PLACES_MM = 4;
+    private static final int ALL_PLACES_MM = 6;
     private static final int LEAST_PLACES_INCH = 4;
-    private static final int MOST_PLACES_INCH = 6;
-    private static final int PLACES_OF_AN_ANGLE = 3;
+    private static final int MOST_PLACES_INCH = 5;
+    private static final int ALL_PLACES_INCH = 8;
+    private static final int FINEST = 12;
+    private static final int PLACES_OF_AN_ANGLE = 2;
+    private static final int ALL_PLACES_OF_AN_ANGLE = 4;
 
     private final Words words;
     private final Unit unit;
+    private final boolean all;
 
-    public AnswerFormat(Words words, Unit unit) {
+    /** @param all whether every decimal is shown */
+    public AnswerFormat(Words words, Unit unit, boolean all) {
         this.words = words;
         this.unit = unit;
+        this.all = all;
     }
 
     Unit unit() {
@@ -33,47 +48,82 @@ public final class AnswerFormat {
         return words;
     }
 
-    /**
-     * A length to a hundredth of a micrometre or a millionth of an inch, zeros at the end left out as far as is usual.
-     */
+    /** The same with every decimal, for a figure that is typed on as it stands. */
+    AnswerFormat whole() {
+        return new AnswerFormat(words, unit, true);
+    }
+
+    /** A length, zeros at the end left out as far as is usual. */
     public String length(Length length) {
+        return length(length, RoundingMode.HALF_UP);
+    }
+
+    /** @param way down for what may be no more, up for what may be no less */
+    String length(Length length, RoundingMode way) {
         int least = unit == Unit.INCH ? LEAST_PLACES_INCH : LEAST_PLACES_MM;
-        int most = unit == Unit.INCH ? MOST_PLACES_INCH : MOST_PLACES_MM;
-        int places = Math.max(
-                least,
-                length.in(unit)
-                        .setScale(most, RoundingMode.HALF_UP)
-                        .stripTrailingZeros()
-                        .scale());
-        return Figures.plain(length, unit, places);
+        int most = all
+                ? unit == Unit.INCH ? ALL_PLACES_INCH : ALL_PLACES_MM
+                : unit == Unit.INCH ? MOST_PLACES_INCH : MOST_PLACES_MM;
+        return figure(length.in(unit), least, most, way);
+    }
+
+    /** To {@code most} places, but never so that what is something reads as nothing. */
+    private String figure(BigDecimal exact, int least, int most, RoundingMode way) {
+        int places = most;
+        BigDecimal rounded = exact.setScale(places, way);
+        while (rounded.signum() == 0 && exact.signum() != 0 && places < FINEST) {
+            places++;
+            rounded = exact.setScale(places, way);
+        }
+        int shown = Math.max(least, rounded.stripTrailingZeros().scale());
+        String read = Figures.number(rounded.setScale(shown, RoundingMode.UNNECESSARY));
+        return all || rounded.compareTo(exact) == 0 ? read : ROUNDED + read;
     }
 
     /** A depth, without zeros at its end. */
-    String depth(Length length) {
-        return Figures.number(length.in(unit)
-                .setScale(LEAST_PLACES_INCH, RoundingMode.HALF_UP)
-                .stripTrailingZeros());
+    String depth(Length length, RoundingMode way) {
+        return figure(length.in(unit), 0, all ? ALL_PLACES_INCH : LEAST_PLACES_INCH, way);
     }
 
     public String signed(Length length) {
-        return (length.signum() > 0 ? "+" : "") + length(length);
+        return signed(length, RoundingMode.HALF_UP);
     }
 
-    String withUnit(Length length) {
-        return length(length) + " " + unit.symbol();
+    String signed(Length length, RoundingMode way) {
+        String read = length(length, way);
+        return length.signum() <= 0
+                ? read
+                : read.startsWith(ROUNDED) ? ROUNDED + "+" + read.substring(ROUNDED.length()) : "+" + read;
     }
 
-    String signedWithUnit(Length length) {
-        return signed(length) + " " + unit.symbol();
+    String withUnit(String figures) {
+        return figures + " " + unit.symbol();
     }
 
-    String angle(BigDecimal degrees) {
-        BigDecimal figure =
-                degrees.setScale(PLACES_OF_AN_ANGLE, RoundingMode.HALF_UP).stripTrailingZeros();
-        return Figures.number(figure.signum() == 0 ? BigDecimal.ZERO : figure);
+    /** @param places what is known of it at the most; absent where that is as for any angle */
+    String angle(BigDecimal degrees, Optional<Integer> places) {
+        int most = all ? ALL_PLACES_OF_AN_ANGLE : places.orElse(PLACES_OF_AN_ANGLE);
+        BigDecimal rounded = degrees.setScale(most, RoundingMode.HALF_UP);
+        BigDecimal shown = rounded.remainder(Angle.FULL_TURN).stripTrailingZeros();
+        String read = Figures.number(shown.setScale(Math.max(0, shown.scale())));
+        return all || rounded.compareTo(degrees) == 0 ? read : ROUNDED + read;
     }
 
     SizePicture.Sized sized(Length length) {
-        return new SizePicture.Sized(length, length(length));
+        return sized(length, RoundingMode.HALF_UP);
+    }
+
+    SizePicture.Sized sized(Length length, RoundingMode way) {
+        return new SizePicture.Sized(length, length(length, way));
+    }
+
+    /** A size that may be no more. */
+    SizePicture.Sized greatest(Length length) {
+        return sized(length, RoundingMode.FLOOR);
+    }
+
+    /** A size that may be no less. */
+    SizePicture.Sized least(Length length) {
+        return sized(length, RoundingMode.CEILING);
     }
 }

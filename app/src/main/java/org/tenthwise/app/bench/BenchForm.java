@@ -53,6 +53,11 @@ public interface BenchForm {
         return "all";
     }
 
+    /** To how many places an angle is known at the most; absent where that is as for any. */
+    default Optional<Integer> places(Output<?> angle) {
+        return Optional.empty();
+    }
+
     /** How an output that is a list reads, a row for each; empty where it is only drawn. */
     default List<ResultRow> rows(Output<?> output, SumResult result, AnswerFormat format) {
         return List.of();

@@ -26,7 +26,7 @@ public final class BenchNote {
             }
         }
         ResultRows read = new ResultRows(form, words);
-        List<String> results = read.of(result, filled).stream()
+        List<String> results = read.of(result, filled, true).stream()
                 .map(row -> words.say("bench.note.figure", row.name(), row.value()))
                 .toList();
         String said = words.say(

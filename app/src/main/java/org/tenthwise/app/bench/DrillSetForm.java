@@ -81,7 +81,9 @@ final class DrillSetForm implements BenchForm {
     }
 
     private static String depth(OutputValues step, Output<Length> output, AnswerFormat format) {
-        return step.find(output).map(format::depth).orElse("");
+        return step.find(output)
+                .map(length -> format.depth(length, SafeSide.of(output)))
+                .orElse("");
     }
 
     @Override
@@ -97,12 +99,21 @@ final class DrillSetForm implements BenchForm {
                                 start,
                                 drills,
                                 format.words().say("bench.drill.reach"),
-                                format.words().say("bench.picture.drills", drills.size(), format.depth(depth)))));
+                                format.words()
+                                        .say(
+                                                "bench.picture.drills",
+                                                drills.size(),
+                                                format.depth(depth, SafeSide.of(TO))))));
     }
 
     private static DrillPicture.Drill drill(OutputValues step, AnswerFormat format) {
         Length to = step.find(TO).orElseThrow();
         Length reach = step.find(LEAST_REACH).orElseThrow();
-        return new DrillPicture.Drill(step.find(FROM).orElseThrow(), to, reach, format.depth(to), format.depth(reach));
+        return new DrillPicture.Drill(
+                step.find(FROM).orElseThrow(),
+                to,
+                reach,
+                format.depth(to, SafeSide.of(TO)),
+                format.depth(reach, SafeSide.of(LEAST_REACH)));
     }
 }

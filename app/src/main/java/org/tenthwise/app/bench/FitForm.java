@@ -153,12 +153,15 @@ final class FitForm implements BenchForm {
                 nominal.map(format::sized).map(size -> "⌀" + size.figures()),
                 List.of(
                         new ZoneBars.Between(
-                                format.words().say("bench.play.most"), sizes.get(3), sizes.get(0), format.signed(most)),
+                                format.words().say("bench.play.most"),
+                                sizes.get(3),
+                                sizes.get(0),
+                                format.signed(most, SafeSide.of(CLEARANCE_GREATEST))),
                         new ZoneBars.Between(
                                 format.words().say("bench.play.least"),
                                 sizes.get(2),
                                 sizes.get(1),
-                                format.signed(least))),
+                                format.signed(least, SafeSide.of(CLEARANCE_LEAST)))),
                 format.words().say("bench.picture.fit", format.signed(least), format.signed(most)));
     }
 
@@ -168,7 +171,7 @@ final class FitForm implements BenchForm {
                 format.words().say(name),
                 inside,
                 from,
-                Optional.of(format.sized(greatest)),
-                Optional.of(format.sized(least)));
+                Optional.of(format.greatest(greatest)),
+                Optional.of(format.least(least)));
     }
 }

@@ -143,7 +143,7 @@ final class NextCutForm implements BenchForm {
                 .map(change -> new SizePicture.Cut(
                         format.sized(aim(filled, lower, upper)),
                         register.onDiameter(change.abs()),
-                        format.words().say("picture.offset", format.signed(change))));
+                        format.words().say("picture.offset", format.whole().signed(change))));
     }
 
     private static Length aim(FormValues filled, Length lower, Length upper) {

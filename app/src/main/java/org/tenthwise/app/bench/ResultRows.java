@@ -1,6 +1,7 @@
 package org.tenthwise.app.bench;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.OutputValue;
 import org.tenthwise.app.sums.Quantity;
 import org.tenthwise.app.sums.SumResult;
+import org.tenthwise.app.sums.cutting.NextCutSum;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.words.Words;
 
@@ -23,9 +25,13 @@ public final class ResultRows {
         this.words = words;
     }
 
-    /** All that is read out: what comes first by the form in that order, then the others. */
-    public List<ResultRow> of(SumResult result, FormValues filled) {
-        AnswerFormat format = new AnswerFormat(words, filled.unit());
+    /**
+     * All that is read out: what comes first by the form in that order, then the others.
+     *
+     * @param all whether with every decimal
+     */
+    public List<ResultRow> of(SumResult result, FormValues filled, boolean all) {
+        AnswerFormat format = new AnswerFormat(words, filled.unit(), all);
         List<Output<?>> first = form.first(filled);
         return result.values().all().stream()
                 .filter(value -> form.shows(value.output()))
@@ -50,10 +56,12 @@ public final class ResultRows {
     private Optional<String> read(OutputValue<?> value, AnswerFormat format) {
         Output<?> output = value.output();
         if (value.value() instanceof Length length) {
-            return Optional.of(output.signed() ? format.signedWithUnit(length) : format.withUnit(length));
+            AnswerFormat as = output.key().equals(NextCutSum.OFFSET_CHANGE.key()) ? format.whole() : format;
+            RoundingMode way = SafeSide.of(output);
+            return Optional.of(as.withUnit(output.signed() ? as.signed(length, way) : as.length(length, way)));
         }
         if (output.quantity() == Quantity.ANGLE && value.value() instanceof BigDecimal degrees) {
-            return Optional.of(words.say("bench.degrees", format.angle(degrees)));
+            return Optional.of(words.say("bench.degrees", format.angle(degrees, form.places(output))));
         }
         return switch (output.quantity()) {
             case WORD -> Optional.of(words.say("bench.word." + value.text(format.unit())));

@@ -1,6 +1,8 @@
 package org.tenthwise.app.bench;
 
 import static org.tenthwise.app.sums.gauge.RunOutByAngleSum.ANGLES;
+import static org.tenthwise.app.sums.gauge.RunOutByAngleSum.COS_PART;
+import static org.tenthwise.app.sums.gauge.RunOutByAngleSum.SIN_PART;
 import static org.tenthwise.app.sums.gauge.RunOutByAngleSum.ECCENTRICITY;
 import static org.tenthwise.app.sums.gauge.RunOutByAngleSum.HIGH_AT;
 import static org.tenthwise.app.sums.gauge.RunOutByAngleSum.JAWS;
@@ -135,6 +137,18 @@ final class RunOutForm implements BenchForm {
         return SumValue.Many.of(angles.stream().map(BigDecimal::toPlainString).toList());
     }
 
+    /** Where the centre stands is told by how far and where to, not by its parts. */
+    @Override
+    public boolean shows(Output<?> output) {
+        return !List.of(COS_PART, SIN_PART).contains(output);
+    }
+
+    /** A high spot is found by hand. */
+    @Override
+    public Optional<Integer> places(Output<?> angle) {
+        return angle.key().equals(HIGH_AT.key()) ? Optional.of(0) : Optional.empty();
+    }
+
     @Override
     public List<ResultRow> rows(Output<?> output, SumResult result, AnswerFormat format) {
         List<Length> moves = result.find(JAW_MOVES).orElse(List.of());
@@ -147,7 +161,8 @@ final class RunOutForm implements BenchForm {
                                         moves.get(i).signum() < 0
                                                 ? "bench.jaw.out"
                                                 : moves.get(i).signum() > 0 ? "bench.jaw.in" : "bench.jaw.stays",
-                                        format.withUnit(moves.get(i).abs()))))
+                                        format.withUnit(
+                                                format.length(moves.get(i).abs())))))
                 .toList();
     }
 

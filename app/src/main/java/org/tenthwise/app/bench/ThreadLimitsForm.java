@@ -115,7 +115,7 @@ final class ThreadLimitsForm implements BenchForm {
                         format.words().say("bench.zone." + which),
                         inside,
                         size,
-                        most.map(format::sized),
-                        least.map(format::sized)));
+                        most.map(format::greatest),
+                        least.map(format::least)));
     }
 }

@@ -75,8 +75,8 @@ final class ZoneForm implements BenchForm {
                                 filled.text(LETTER) + filled.text(GRADE),
                                 filled.is(PART, HOLE),
                                 nominal,
-                                result.find(LimitsSum.GREATEST).map(format::sized),
-                                result.find(LimitsSum.LEAST).map(format::sized))),
+                                result.find(LimitsSum.GREATEST).map(format::greatest),
+                                result.find(LimitsSum.LEAST).map(format::least))),
                         Optional.of("⌀" + filled.text(ZoneInputs.DIAMETER)),
                         List.of(),
                         format.words().say("bench.picture.zone", filled.text(ZoneInputs.DIAMETER))));

@@ -178,9 +178,11 @@ class BenchTest {
                 .with("gauge_temp", "20")
                 .with("gauge_alpha", "11.5");
         Bench.FormOutcome.Done done = assertInstanceOf(Bench.FormOutcome.Done.class, bench.work(sum, filled));
-        String size =
-                new ResultRows(sum, words).of(done.answer(), filled).get(0).value();
-        assertTrue(size.startsWith("500.013"), size);
+        String size = new ResultRows(sum, words)
+                .of(done.answer(), filled, false)
+                .get(0)
+                .value();
+        assertTrue(size.startsWith("≈500.013"), size);
         assertTrue(size.endsWith(" mm"), size);
     }
 
@@ -198,7 +200,7 @@ class BenchTest {
         ResultRows read = new ResultRows(sum, words);
         assertEquals(
                 List.of("safe cut, on diameter 0.031 mm", "state Uneven", "reason Uneven"),
-                read.of(done.answer(), filled).stream()
+                read.of(done.answer(), filled, false).stream()
                         .map(row -> row.name() + " " + row.value())
                         .toList());
         assertEquals(
@@ -222,7 +224,7 @@ class BenchTest {
         assertEquals(
                 List.of("change of the offset +0.051 mm", "state Cut again"),
                 new ResultRows(sum, words)
-                        .of(done.answer(), filled).stream()
+                        .of(done.answer(), filled, false).stream()
                                 .map(row -> row.name() + " " + row.value())
                                 .toList());
     }

@@ -43,40 +43,47 @@ final class BenchFormPresenter {
      * @param note the key for the note
      */
     BenchFormState of(
-            FormValues filled, FormOutcome outcome, FormField inHand, String figure, KeyShown next, KeyShown note) {
+            FormValues filled,
+            FormOutcome outcome,
+            FormField inHand,
+            String figure,
+            boolean all,
+            KeyShown next,
+            KeyShown note) {
+        List<FieldShown> fields = sum.fields(filled).stream()
+                .map(ask -> field(ask, filled, outcome, ask.equals(inHand)))
+                .toList();
         return new BenchFormState(
                 words.say("bench.name", sum.kind()),
                 words.say(words.key("bench.formula", sum.kind()) + "." + sum.formula(filled)),
-                sum.fields(filled).stream()
-                        .map(ask -> field(ask, filled, outcome, ask.equals(inHand)))
-                        .toList(),
+                fields,
                 hand(inHand, filled, outcome, figure),
-                found(filled, outcome),
+                found(filled, outcome, fields, all),
                 outcome instanceof FormOutcome.Done done
-                        ? sum.picture(filled, done.answer(), new AnswerFormat(words, filled.unit()))
+                        ? sum.picture(filled, done.answer(), new AnswerFormat(words, filled.unit(), all))
                         : Optional.empty(),
                 unit(filled),
+                decimals(filled, outcome, all),
                 next,
                 note);
     }
 
     private FieldShown field(FormField ask, FormValues filled, FormOutcome outcome, boolean inHand) {
-        Optional<String> why = refusal(ask, outcome);
+        String why = refusal(ask, outcome).orElse("");
         String full = noted.value(ask, filled);
         boolean empty = full.isEmpty();
         String value = !empty
                 ? ask.several() ? shortened(full) : full
                 : words.say(ask.needed() ? "bench.empty" : "bench.may-be-empty");
-        String shown = why.isPresent() ? words.say("bench.refused", value) : value;
         return new FieldShown(
                 ask.id(),
                 bench.name(ask),
-                shown,
-                bench.name(ask) + " " + (empty ? value : full)
-                        + why.map(sentence -> ". " + sentence).orElse(""),
+                value,
+                why,
+                bench.name(ask) + " " + (empty ? value : full) + (why.isEmpty() ? "" : ". " + why),
                 inHand,
                 empty,
-                why.isPresent());
+                !why.isEmpty());
     }
 
     /** Of many figures the last are seen. */
@@ -119,30 +126,35 @@ final class BenchFormPresenter {
                 : words.say("bench.asked", bench.name(ask), number);
     }
 
-    private Found found(FormValues filled, FormOutcome outcome) {
+    private Found found(FormValues filled, FormOutcome outcome, List<FieldShown> fields, boolean all) {
+        List<FieldShown> typed = fields.stream().filter(field -> !field.empty()).toList();
         if (outcome instanceof FormOutcome.Missing missing) {
-            return new Found(
-                    words.say(
-                            "bench.missing",
-                            String.join(
-                                    ", ",
-                                    missing.fields().stream().map(bench::name).toList())),
-                    false,
-                    List.of(),
-                    List.of(),
-                    "");
+            String names =
+                    String.join(", ", missing.fields().stream().map(bench::name).toList());
+            return new Found(words.say("bench.missing", names), false, typed, List.of(), List.of(), "");
         }
         if (outcome instanceof FormOutcome.InputRefused refused) {
-            return new Found(refused.sentence(), true, List.of(), List.of(), "");
+            String ofTheWhole = refused.at().isPresent() ? "" : refused.sentence();
+            return new Found(ofTheWhole, true, typed, List.of(), List.of(), "");
         }
         SumResult answer = ((FormOutcome.Done) outcome).answer();
         ResultRows results = new ResultRows(sum, words);
         return new Found(
                 "",
                 false,
-                results.of(answer, filled),
+                List.of(),
+                results.of(answer, filled, all),
                 results.notes(answer),
                 words.say("bench.basis", words.say(answer.basis())));
+    }
+
+    /** Live where there is more to show than is shown first. */
+    private KeyShown decimals(FormValues filled, FormOutcome outcome, boolean all) {
+        ResultRows results = new ResultRows(sum, words);
+        boolean more = outcome instanceof FormOutcome.Done done
+                && !results.of(done.answer(), filled, true).equals(results.of(done.answer(), filled, false));
+        return new KeyShown(
+                words.say("bench.decimals"), words.say(all ? "bench.decimals.fewer" : "bench.decimals.all"), more);
     }
 
     private KeyShown unit(FormValues filled) {

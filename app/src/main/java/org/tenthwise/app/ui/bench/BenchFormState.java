@@ -9,6 +9,7 @@ import org.tenthwise.app.picture.Picture;
  * What the form of a bench sum shows at one moment, in words.
  *
  * @param unit what the key for the unit reads
+ * @param decimals what the key for the decimals reads
  * @param next what the key that leads on reads
  * @param note what the key for the note reads
  */
@@ -20,6 +21,7 @@ public record BenchFormState(
         Found found,
         Optional<Picture> picture,
         KeyShown unit,
+        KeyShown decimals,
         KeyShown next,
         KeyShown note) {
 
@@ -31,10 +33,18 @@ public record BenchFormState(
      * Something asked.
      *
      * @param value as typed or chosen, or that nothing is
-     * @param spoken the same and, where it was refused, why
+     * @param remark why it is refused; empty where it is not
+     * @param spoken all of it
      */
     public record FieldShown(
-            String id, String name, String value, String spoken, boolean inHand, boolean empty, boolean refused) {}
+            String id,
+            String name,
+            String value,
+            String remark,
+            String spoken,
+            boolean inHand,
+            boolean empty,
+            boolean refused) {}
 
     /** What lies under the hand. */
     public sealed interface Hand {
@@ -57,10 +67,18 @@ public record BenchFormState(
      * What comes of it.
      *
      * @param sentence what is still to be typed, or why there is no answer; empty with an answer
+     * @param typed the fields filled in so far; none with an answer
      * @param rows the headline first
      */
-    public record Found(String sentence, boolean refused, List<ResultRow> rows, List<String> notes, String basis) {
+    public record Found(
+            String sentence,
+            boolean refused,
+            List<FieldShown> typed,
+            List<ResultRow> rows,
+            List<String> notes,
+            String basis) {
         public Found {
+            typed = List.copyOf(typed);
             rows = List.copyOf(rows);
             notes = List.copyOf(notes);
         }

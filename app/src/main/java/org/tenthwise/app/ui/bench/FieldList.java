@@ -21,8 +21,8 @@ final class FieldList extends StackPane {
     private static final PseudoClass EMPTY = PseudoClass.getPseudoClass("empty");
     private static final PseudoClass REFUSED = PseudoClass.getPseudoClass("refused");
 
-    /** A key and the two lines on it. */
-    private record Row(Key key, Label name, Label value) {}
+    /** A key and the lines on it. */
+    private record Row(Key key, Label name, Label value, Label remark) {}
 
     private final SumViewModel model;
     private final PagedRows rows;
@@ -55,6 +55,9 @@ final class FieldList extends StackPane {
         Row row = known.computeIfAbsent(field.id(), this::row);
         row.name().setText(field.name());
         row.value().setText(field.value());
+        row.remark().setText(field.remark());
+        row.remark().setManaged(!field.remark().isEmpty());
+        row.remark().setVisible(!field.remark().isEmpty());
         row.key().showChosen(field.inHand());
         row.key().pseudoClassStateChanged(EMPTY, field.empty());
         row.key().pseudoClassStateChanged(REFUSED, field.refused());
@@ -64,12 +67,13 @@ final class FieldList extends StackPane {
     private Row row(String id) {
         Label name = label("key-word");
         Label value = label("key-line");
-        VBox both = new VBox(name, value);
+        Label remark = label("key-remark");
+        VBox both = new VBox(name, value, remark);
         both.setAlignment(Pos.CENTER_LEFT);
         Key key = new Key(Key.Kind.PLAIN, both, () -> model.goTo(id));
         key.setId("field-" + id);
         key.getStyleClass().addAll("row", "form-field");
-        return new Row(key, name, value);
+        return new Row(key, name, value, remark);
     }
 
     private static Label label(String style) {

@@ -1,6 +1,7 @@
 package org.tenthwise.app.ui.bench;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
@@ -11,69 +12,73 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.bench.ResultRow;
+import org.tenthwise.app.ui.bench.BenchFormState.FieldShown;
 import org.tenthwise.app.ui.bench.BenchFormState.Found;
 import org.tenthwise.app.ui.keys.PagedRows;
-import org.tenthwise.app.ui.shell.Arrangement;
+import org.tenthwise.app.ui.picture.PictureView;
 import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.app.ui.theme.ScreenSizes;
 import org.tenthwise.app.ui.theme.Texts;
-import org.tenthwise.app.ui.workplace.PictureSheet;
 import org.tenthwise.model.words.Words;
 
 /**
  * What comes of a bench sum: its formula, the picture drawn from the numbers, the headline, every other result, notes
- * and source.
+ * and source; before there is an answer, what is filled in so far. The results have the height they need, as long as
+ * the picture keeps its share.
  */
-final class FoundSheet {
+final class FoundSheet extends Region {
 
     /** Letters of a name and its value that do not go beside others. */
     private static final int LONG = 34;
 
-    private final PictureSheet pane;
+    /** What the picture keeps of the height under the formula. */
+    private static final double PICTURE_SHARE = 0.5;
+
+    private static final double SIDE = 16;
+    private static final double RIGHT = 12;
+
+    private final PictureView picture;
+    private final VBox top;
+    private final VBox below;
     private final PagedRows facts;
     private final Label headline = Texts.label("", "middling", "second");
     private final Label value = Texts.label("", "figure", "bold");
     private final HBox head = new HBox(16, value, headline);
     private final Label sentence = Texts.label("", "middling", "bold");
     private int across = 2;
-    private List<ResultRow> others = List.of();
-    private Found last = new Found("", false, List.of(), List.of(), "");
+    private Found last = new Found("", false, List.of(), List.of(), List.of(), "");
 
     FoundSheet(SumViewModel model, PictureFrames pictures, Words words) {
+        getStyleClass().addAll("step-sheet", "on-sheet");
         Label title = Texts.label("", "title");
         title.textProperty().bind(model.shownProperty().map(BenchFormState::title));
         Label formula = Texts.label("", "body", "second");
         formula.setId("formula");
         formula.textProperty().bind(model.shownProperty().map(BenchFormState::formula));
+        top = new VBox(2, title, formula);
+        top.getStyleClass().add("sheet-top");
+        picture = pictures.empty();
         head.setAlignment(Pos.BASELINE_LEFT);
         headline.setId("headline");
         value.setId("value");
-        value.setMinWidth(Region.USE_PREF_SIZE);
+        value.setMinWidth(USE_PREF_SIZE);
         sentence.setId("sentence");
         facts = new PagedRows(words, 4);
-        VBox below = new VBox(facts);
+        below = new VBox(facts);
         VBox.setVgrow(facts, Priority.ALWAYS);
-        below.getStyleClass().add("bench-found");
-        arrange(false, Arrangement.LANDSCAPE);
-        pane = new PictureSheet(pictures, ScreenSizes.SUM_PICTURE, below, title, formula);
+        below.getStyleClass().addAll("bench-found", "lined-above");
+        getChildren().addAll(top, picture, below);
     }
 
-    PictureSheet pane() {
-        return pane;
-    }
-
-    /** With large text one result to a line, and across more room for them. */
-    void arrange(boolean large, Arrangement arrangement) {
+    /** With large text one result to a line. */
+    void arrange(boolean large) {
         across = large ? 1 : 2;
-        double height =
-                large && arrangement == Arrangement.LANDSCAPE ? ScreenSizes.SUM_FACTS_LARGE : ScreenSizes.SUM_FACTS;
-        facts.setMinHeight(height);
-        facts.setPrefHeight(height);
         show(last);
     }
 
     void show(BenchFormState shown) {
-        pane.draw(shown.picture());
+        picture.setVisible(shown.picture().isPresent());
+        shown.picture().ifPresentOrElse(picture::show, picture::clear);
         show(shown.found());
     }
 
@@ -92,17 +97,59 @@ final class FoundSheet {
             headline.setText(found.rows().get(0).name());
             value.setText(found.rows().get(0).value());
             rows.add(head);
-            others = found.rows().subList(1, found.rows().size());
-            rows.addAll(pairs());
+            rows.addAll(pairs(found.rows().subList(1, found.rows().size())));
         }
+        found.typed().stream()
+                .sorted(Comparator.comparing(field -> !field.refused()))
+                .map(FoundSheet::typed)
+                .forEach(rows::add);
         found.notes().forEach(note -> rows.add(Texts.label(note, "body")));
         if (!found.basis().isEmpty()) {
             rows.add(Texts.label(found.basis(), "body", "second"));
         }
         facts.show(rows);
+        requestLayout();
     }
 
-    private List<Region> pairs() {
+    @Override
+    protected void layoutChildren() {
+        double width = getWidth();
+        double heading = top.prefHeight(width);
+        double free = getHeight() - heading;
+        double inside = width - below.getInsets().getLeft() - below.getInsets().getRight();
+        double wanted = below.getInsets().getTop()
+                + below.getInsets().getBottom()
+                + Math.max(facts.minHeight(inside), facts.heightOfAll(inside));
+        double drawn = picture.isVisible() ? Math.max(ScreenSizes.SUM_PICTURE, free * PICTURE_SHARE) : 0;
+        double results = picture.isVisible() ? Math.min(wanted, free - drawn) : free;
+        top.resizeRelocate(0, 0, width, heading);
+        picture.resizeRelocate(
+                SIDE, heading + 4, width - SIDE - RIGHT, Math.max(0, free - results - ScreenSizes.GAP - 4));
+        below.resizeRelocate(0, getHeight() - results, width, results);
+    }
+
+    @Override
+    protected double computePrefHeight(double width) {
+        return computeMinHeight(width);
+    }
+
+    @Override
+    protected double computeMinHeight(double width) {
+        return top.minHeight(width) + ScreenSizes.SUM_PICTURE + ScreenSizes.SUM_FACTS;
+    }
+
+    /** What is filled in under one field, and why it is refused. */
+    private static Region typed(FieldShown field) {
+        HBox row = fact(new ResultRow(field.id(), field.name(), field.value()));
+        if (!field.refused()) {
+            return row;
+        }
+        VBox both = new VBox(2, Texts.label(field.remark(), "middling", "bold", "fail"), row);
+        both.setId("refused");
+        return both;
+    }
+
+    private List<Region> pairs(List<ResultRow> others) {
         List<Region> rows = new ArrayList<>();
         for (int from = 0; from < others.size(); ) {
             int beside = isLong(others.get(from)) ? 1 : across;

@@ -23,7 +23,7 @@ import org.tenthwise.model.words.Words;
 final class SumView extends StackPane {
 
     /** How the keys share their row, in percent. */
-    private static final List<Double> KEYS = List.of(24.0, 21.0, 55.0);
+    private static final List<Double> KEYS = List.of(22.0, 17.0, 23.0, 38.0);
 
     private final FieldList fields;
     private final FoundSheet found;
@@ -39,11 +39,12 @@ final class SumView extends StackPane {
         others.setId("others");
         workplace = new Workplace(
                 fields,
-                found.pane(),
+                found,
                 hand.pane(),
                 List.of(keys(
                         others,
                         told("unit", model, BenchFormState::unit, model::changeUnit),
+                        told("decimals", model, BenchFormState::decimals, model::changeDecimals),
                         told("note-sum", model, BenchFormState::note, model::note))));
         getChildren().add(workplace);
     }
@@ -77,7 +78,7 @@ final class SumView extends StackPane {
     }
 
     void arrange(Arrangement arrangement, Look look) {
-        found.arrange(look.largeTextProperty().get(), arrangement);
+        found.arrange(look.largeTextProperty().get());
         workplace.arrange(arrangement, look, Optional.empty());
     }
 }

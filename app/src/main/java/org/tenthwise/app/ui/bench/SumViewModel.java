@@ -52,6 +52,7 @@ public final class SumViewModel implements Typing {
 
     private boolean loading;
     private boolean noting;
+    private boolean allDecimals;
     private String noteKept = "";
 
     /** @param book absent without a run */
@@ -121,6 +122,12 @@ public final class SumViewModel implements Typing {
             filled = sum.settled(filled.in(filled.unit() == Unit.INCH ? Unit.MILLIMETRE : Unit.INCH));
             changed();
         }
+    }
+
+    /** Every decimal of what comes out, or as many as a gauge shows. */
+    public void changeDecimals() {
+        allDecimals = !allDecimals;
+        show();
     }
 
     public void note() {
@@ -251,7 +258,7 @@ public final class SumViewModel implements Typing {
         KeyShown next = takesAnother()
                 ? new KeyShown(words.say("bench.next"), words.say("bench.next.figure"), true)
                 : new KeyShown(words.say("bench.next"), bench.name(following()), true);
-        shown.set(showing.of(filled, outcome, inHand, pad.typedProperty().get(), next, noteKey(outcome)));
+        shown.set(showing.of(filled, outcome, inHand, pad.typedProperty().get(), allDecimals, next, noteKey(outcome)));
     }
 
     private KeyShown noteKey(FormOutcome outcome) {

@@ -144,7 +144,22 @@ public final class PagedRows extends Region {
         return before == 0 ? 0 : Math.min(before, lastStart(room));
     }
 
+    /** The height at which no row is on another page. */
+    public double heightOfAll(double width) {
+        Insets in = getInsets();
+        double inner = width - in.getLeft() - in.getRight();
+        double height = in.getTop() + in.getBottom() + between * Math.max(0, count - 1);
+        for (int i = 0; i < count; i++) {
+            height += heightOf(i, inner);
+        }
+        return height;
+    }
+
     private double heightOf(int place) {
+        return heightOf(place, innerWidth());
+    }
+
+    private double heightOf(int place, double width) {
         measured.add(place);
         Region row = laid.get(place);
         if (row == null) {
@@ -153,7 +168,7 @@ public final class PagedRows extends Region {
             laid.put(place, row);
             row.applyCss();
         }
-        return Math.ceil(Math.max(row.minHeight(innerWidth()), row.prefHeight(innerWidth())));
+        return Math.ceil(Math.max(row.minHeight(width), row.prefHeight(width)));
     }
 
     @Override

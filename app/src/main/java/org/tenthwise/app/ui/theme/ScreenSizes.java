@@ -44,10 +44,8 @@ public final class ScreenSizes {
     /** The picture of a bench sum at least. */
     public static final double SUM_PICTURE = 110;
 
-    /** What comes of a bench sum. */
+    /** What comes of a bench sum, at least. */
     public static final double SUM_FACTS = 224;
-
-    public static final double SUM_FACTS_LARGE = 280;
 
     // what a screen is about, beside the rest or above it
 

@@ -74,12 +74,30 @@ class SumViewModelTest {
         sum.goTo("u_temp");
         type(sum, "-0.5");
         assertTrue(field(sum, "u_temp").refused());
-        assertEquals("−0.5 °C, refused", field(sum, "u_temp").value());
+        assertEquals("−0.5 °C", field(sum, "u_temp").value());
+        assertEquals(
+                "Doubt of degrees is -0.5: it must not be less than zero.",
+                field(sum, "u_temp").remark());
         assertEquals("-0.5", sum.filled().text("u_temp"));
         assertEquals("500.035 mm", field(sum, "reading").value());
+        assertEquals("", field(sum, "reading").remark());
         assertTrue(sum.shownProperty().get().found().refused());
         assertEquals(
-                sum.shownProperty().get().found().sentence(),
+                List.of(
+                        "reading",
+                        "part_temp",
+                        "part_material",
+                        "part_alpha",
+                        "gauge_temp",
+                        "gauge_material",
+                        "gauge_alpha",
+                        "u_temp"),
+                sum.shownProperty().get().found().typed().stream()
+                        .map(FieldShown::id)
+                        .toList(),
+                "all that was typed, the one refused too, stays in sight");
+        assertEquals(
+                field(sum, "u_temp").remark(),
                 ((BenchFormState.Hand.Pad) sum.shownProperty().get().hand()).line());
         sum.sign();
         assertFalse(field(sum, "u_temp").refused());
@@ -132,6 +150,35 @@ class SumViewModelTest {
         assertEquals("0.007 mm", sum.shownProperty().get().found().rows().get(0).value());
     }
 
+    private static List<String> values(SumViewModel sum) {
+        return sum.shownProperty().get().found().rows().stream()
+                .map(row -> row.name() + " " + row.value())
+                .toList();
+    }
+
+    /**
+     * The size worked by hand is 500.0133… (500.035 (1 − 11.7e-6 · 3.7)): first to a tenth of a micrometre, marked as
+     * rounded, then in full and no more marked.
+     */
+    @Test
+    void aFigureNotShownInFullSaysSoAndAKeyShowsAllOfIt() {
+        SumViewModel sum = enter(alone(BenchKind.TEMPERATURE), "500.035", "23.7", "11.7", "20", "11.5");
+        assertEquals("size at 20 °C ≈500.0134 mm", values(sum).get(0));
+        assertTrue(sum.shownProperty().get().decimals().ready());
+        sum.changeDecimals();
+        assertEquals("size at 20 °C 500.013354 mm", values(sum).get(0));
+        assertTrue(values(sum).stream().noneMatch(row -> row.contains("≈")), values(sum)::toString);
+        sum.changeDecimals();
+        assertEquals("size at 20 °C ≈500.0134 mm", values(sum).get(0));
+    }
+
+    @Test
+    void whereNothingIsRoundedThereIsNothingMoreToShow() {
+        SumViewModel sum = enter(alone(BenchKind.FIT), "30.015", "30.011", "29.993", "29.991");
+        assertFalse(sum.shownProperty().get().decimals().ready());
+        assertTrue(values(sum).contains("least play +0.018 mm"), values(sum)::toString);
+    }
+
     @Test
     void theOtherUnitKeepsTheFiguresAsTyped() {
         SumViewModel sum = enter(alone(BenchKind.TEMPERATURE), "500.035");
@@ -177,7 +224,7 @@ class SumViewModelTest {
                         "Bench sum, Temperature: Reading 30.013 mm, Part is at 23.7 °C, Part expands 11.7 µm/m °C, "
                                 + "Gauge is at 20 °C"),
                 note);
-        assertTrue(note.contains("Came to: size at 20 °C 30.0117 mm"), note);
+        assertTrue(note.contains("Came to: size at 20 °C 30.011701 mm"), note);
         assertTrue(note.contains("Source: ISO 1"), note);
         assertEquals("noted at 13", sum.shownProperty().get().note().line());
         assertFalse(sum.shownProperty().get().note().ready());
