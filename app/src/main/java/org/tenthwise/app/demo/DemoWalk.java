@@ -137,10 +137,17 @@ public final class DemoWalk {
 
     private void goTo(int next) throws IOException {
         if (next != step) {
-            leave();
-            commit();
+            if (isInHand(step)) {
+                leave();
+                commit();
+            }
             step = next;
         }
+    }
+
+    /** A check that only asks is left by its answer. */
+    private boolean isInHand(int number) {
+        return finger.reads("step-number").equals(Integer.toString(number));
     }
 
     /** A last look at a step that is done, the first of its kind, and at what lies beside it. */

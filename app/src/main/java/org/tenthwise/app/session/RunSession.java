@@ -105,6 +105,11 @@ public final class RunSession {
         return new TurnVerbs(this, book, way);
     }
 
+    /** What can be done with a question by one tap. */
+    public AnswerVerbs answers() {
+        return new AnswerVerbs(this);
+    }
+
     /** The temperatures of a pass not yet begun are taken before its readings, or wait until everything is read. */
     public Reply readingsFirst(boolean wanted) {
         if (!state().turnable()) {

@@ -13,12 +13,24 @@ public final class Deaf {
     /** A little longer than a view model is deaf, which has the last word. */
     private static final Duration MOMENT = Duration.millis(450);
 
+    private static final Duration LONGER = Duration.millis(850);
+
     private final Node part;
-    private final PauseTransition pause = new PauseTransition(MOMENT);
+    private final PauseTransition pause;
 
     public Deaf(Node part) {
+        this(part, MOMENT);
+    }
+
+    private Deaf(Node part, Duration moment) {
         this.part = part;
+        this.pause = new PauseTransition(moment);
         pause.setOnFinished(event -> part.setMouseTransparent(false));
+    }
+
+    /** For a key that means something else where another lay that was pressed just before. */
+    public static Deaf forLonger(Node part) {
+        return new Deaf(part, LONGER);
     }
 
     /** From now on; begins anew where it is deaf already. */

@@ -9,6 +9,7 @@ import org.tenthwise.app.ui.run.RunScreenState.Commit;
 import org.tenthwise.app.ui.run.RunScreenState.Meaning;
 import org.tenthwise.app.ui.run.RunScreenState.OtherWay;
 import org.tenthwise.app.ui.run.RunScreenState.PromptPanel;
+import org.tenthwise.app.ui.run.RunScreenState.Undo;
 import org.tenthwise.model.compute.roundness.TruingUp;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Check;
@@ -256,7 +257,14 @@ final class PromptPresenter {
                 gauged && (open || !state.settingsHere().isEmpty()),
                 open && out,
                 !state.pass().isEmpty() && open,
-                otherWay(state));
+                otherWay(state),
+                undo(state));
+    }
+
+    private Optional<Undo> undo(State state) {
+        return state.undoable()
+                .map(answer -> new Undo(
+                        answer.seq(), words.say("run.undo", answer.event().at().orElseThrow())));
     }
 
     private Optional<OtherWay> otherWay(State state) {

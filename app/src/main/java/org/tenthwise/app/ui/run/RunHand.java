@@ -65,7 +65,7 @@ final class RunHand {
                     Key key = new Key(Key.Kind.PLAIN, reply.label(), () -> model.reply(reply.meaning()));
                     key.getStyleClass().add("answer");
                     key.setId("reply-" + offered.indexOf(reply));
-                    new Deaf(key).forAMoment();
+                    Deaf.forLonger(key).forAMoment();
                     return key;
                 })
                 .toList();

@@ -5,9 +5,11 @@ import javafx.beans.binding.Bindings;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import org.tenthwise.app.ui.keys.Deaf;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.run.RunScreenState.Allowed;
 import org.tenthwise.app.ui.run.RunScreenState.OtherWay;
+import org.tenthwise.app.ui.run.RunScreenState.Undo;
 import org.tenthwise.app.ui.theme.ScreenSizes;
 import org.tenthwise.model.words.Words;
 
@@ -51,8 +53,18 @@ final class RunKeys {
         allow(model, gauge, "gauge", Allowed::gauge);
         Key dispose = new Key(Key.Kind.PLAIN, words.say("run.sign-for"), model::dispose);
         allow(model, dispose, "sign-for", Allowed::dispose);
-        Key strike = new Key(Key.Kind.PLAIN, words.say("run.strike"), model::strike);
-        allow(model, strike, "strike", Allowed::strike);
+        Key strike = new Key(Key.Kind.PLAIN, "", model::undoOrStrike);
+        strike.textProperty()
+                .bind(model.shownProperty()
+                        .map(shown ->
+                                shown.allowed().undo().map(Undo::label).orElseGet(() -> words.say("run.strike"))));
+        Deaf strikeDeaf = new Deaf(strike);
+        strike.textProperty().subscribe(text -> strikeDeaf.forAMoment());
+        allow(
+                model,
+                strike,
+                "strike",
+                allowed -> allowed.strike() || allowed.undo().isPresent());
         Key note = new Key(Key.Kind.PLAIN, words.say("run.note"), model::note);
         note.setId("note");
         Key bench = new Key(Key.Kind.PLAIN, words.say("run.bench"), model::bench);
@@ -68,7 +80,7 @@ final class RunKeys {
         return measuring;
     }
 
-    /** Strike out, note, the record so far. */
+    /** Strike out, or take back the answer given last; note, the record so far. */
     HBox recording() {
         return recording;
     }

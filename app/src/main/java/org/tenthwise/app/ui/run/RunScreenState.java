@@ -159,8 +159,23 @@ public record RunScreenState(
      *
      * @param otherWay present where the pass can still be read in another way, trued up by the needle, a cut signed for
      *     before all is read, or told that was taken against the advice
+     * @param undo present where the answer given last can be taken back by one tap
      */
-    public record Allowed(boolean again, boolean gauge, boolean dispose, boolean strike, Optional<OtherWay> otherWay) {}
+    public record Allowed(
+            boolean again,
+            boolean gauge,
+            boolean dispose,
+            boolean strike,
+            Optional<OtherWay> otherWay,
+            Optional<Undo> undo) {}
+
+    /**
+     * The answer given last.
+     *
+     * @param entry {@code seq} of the entry that holds it
+     * @param label names its check
+     */
+    public record Undo(long entry, String label) {}
 
     /**
      * The key that leads to the other way of reading, to the place where the first was taken or to a cut, and what it

@@ -1,6 +1,7 @@
 package org.tenthwise.app.ui.run;
 
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import javafx.beans.binding.Bindings;
@@ -19,6 +20,7 @@ import org.tenthwise.app.ui.run.RunScreenState.Act;
 import org.tenthwise.app.ui.run.RunScreenState.Commit;
 import org.tenthwise.app.ui.run.RunScreenState.Meaning;
 import org.tenthwise.app.ui.run.RunScreenState.PromptPanel;
+import org.tenthwise.app.ui.run.RunScreenState.Undo;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.model.plan.Aim;
@@ -43,6 +45,7 @@ public final class RunViewModel implements Typing {
     private final Settling committing;
     private final Settling replying;
     private final Settling keepingOrAgain;
+    private final Settling striking;
     private boolean asking;
     private final ReadOnlyObjectWrapper<State> state;
     private final ReadOnlyObjectWrapper<RunScreenState> shown;
@@ -66,8 +69,9 @@ public final class RunViewModel implements Typing {
         this.shown = new ReadOnlyObjectWrapper<>(showing.of(start));
         this.figures = new TypedFigures(session, tasks, navigator, words, clock, state::get, this::show);
         this.committing = new Settling(clock);
-        this.replying = new Settling(clock);
+        this.replying = new Settling(clock, Settling.LONGER);
         this.keepingOrAgain = new Settling(clock);
+        this.striking = new Settling(clock);
         pad().unitProperty().bind(shown.map(now -> now.panel() instanceof PromptPanel.Pad pad ? pad.unit() : ""));
         commit.bind(Bindings.createObjectBinding(this::commitNow, shown, pad().stateProperty()));
         takesFigures.bind(Bindings.createBooleanBinding(
@@ -76,7 +80,8 @@ public final class RunViewModel implements Typing {
                 this::promptNow, shown, figures.objectionProperty(), pad().stateProperty(), pad().typedProperty()));
         figure.bind(Bindings.createStringBinding(this::figureNow, shown, pad().typedProperty()));
         commit.subscribe(now -> committing.means(now.word() + now.line()));
-        shown.subscribe(now -> replying.means(now.panel()));
+        shown.subscribe(now -> replying.means(List.of(now.inHand().number(), now.panel())));
+        shown.subscribe(now -> striking.means(now.allowed().undo()));
         shown.subscribe(now -> keepingOrAgain.means(keepsOrDoes()));
         keepableProperty().subscribe(figure -> keepingOrAgain.means(keepsOrDoes()));
     }
@@ -154,7 +159,8 @@ public final class RunViewModel implements Typing {
 
     private void act(Meaning meaning) {
         if (meaning instanceof Meaning.Answered answered) {
-            ask(() -> session.answer(answered.answer()));
+            int step = state.get().inHand().number();
+            ask(() -> session.answers().give(step, answered.answer()));
         } else if (meaning instanceof Meaning.Sense sense) {
             ask(() -> session.gauge().tellSense(sense.rises()));
         } else if (meaning instanceof Meaning.SenseInFigures figures) {
@@ -220,8 +226,15 @@ public final class RunViewModel implements Typing {
         navigator.dispose(session);
     }
 
-    public void strike() {
-        navigator.strike(session);
+    /** Takes the answer given last back, where that can be done by one tap; otherwise leads to striking out. */
+    public void undoOrStrike() {
+        if (striking.settled()) {
+            shown.get().allowed().undo().ifPresentOrElse(this::undo, () -> navigator.strike(session));
+        }
+    }
+
+    private void undo(Undo answer) {
+        ask(() -> session.answers().undo(answer.entry(), words.say("run.undone")));
     }
 
     public void note() {

@@ -12,13 +12,22 @@ import java.util.Optional;
 final class Settling {
 
     private static final Duration DEAF = Duration.ofMillis(400);
+    /** Answers lie where those of the check before lay, and mean another check: a finger that bounces gives none. */
+    static final Duration LONGER = Duration.ofMillis(800);
 
     private final Clock clock;
+    private final Duration deaf;
     private Optional<Object> meaning = Optional.empty();
     private Instant since = Instant.MIN;
 
     Settling(Clock clock) {
+        this(clock, DEAF);
+    }
+
+    /** @param deaf how long it does not act */
+    Settling(Clock clock, Duration deaf) {
         this.clock = clock;
+        this.deaf = deaf;
     }
 
     /** @param now compared by {@code equals} with what the key meant before */
@@ -30,6 +39,6 @@ final class Settling {
     }
 
     boolean settled() {
-        return !clock.instant().isBefore(since.plus(DEAF));
+        return !clock.instant().isBefore(since.plus(deaf));
     }
 }

@@ -56,6 +56,7 @@ final class StepSheet {
         cautionWord.setText(words.say("run.caution") + " ");
         how.setMinHeight(Region.USE_PREF_SIZE);
         number.setMinWidth(Region.USE_PREF_SIZE);
+        number.setId("step-number");
         HBox title = new HBox(20, number, name);
         title.setAlignment(Pos.BASELINE_LEFT);
         mark = pictures.empty(MARK, MARK);

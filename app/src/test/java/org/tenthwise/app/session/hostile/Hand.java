@@ -132,11 +132,22 @@ final class Hand {
         } else if (asked instanceof Prompt.Temperature) {
             enter(degrees());
         } else if (asked instanceof Prompt.Answering answering) {
-            session.answer(answer(answering.question()));
+            asked(answer(answering.question()));
         } else if (asked instanceof Prompt.WhichRegister) {
             machine();
         } else {
             session.goOn();
+        }
+    }
+
+    /** At a check he sees or believes to see, and now and then taken back at once. */
+    private void asked(Answer answer) throws CouldNotSave {
+        int step = session.state().inHand().number();
+        session.answers().give(random.nextInt(20) == 0 ? step + 1 : step, answer);
+        if (random.nextInt(8) == 0) {
+            List<Entry> entries = session.state().sheet().run().entries();
+            long last = entries.get(entries.size() - 1).seq();
+            session.answers().undo(last - random.nextInt(2), "Undone at once");
         }
     }
 

@@ -140,7 +140,7 @@ class CutHandlingTest extends RunAtHand {
         assertEquals(Act.WAIT, big(model));
         model.reply(new Meaning.Counts(Register.RADIUS));
         assertEquals(null, counts(), "the answer lay under the finger that typed");
-        clock.pass(400);
+        clock.pass(800);
         model.reply(new Meaning.Counts(Register.RADIUS));
         assertEquals(Register.RADIUS, counts());
         model.press();

@@ -195,7 +195,6 @@ class FigureHandlingTest extends RunAtHand {
             Scene scene = opened().scene();
             type(scene, "12\n");
             press(scene, "reply-0");
-            press(scene, "commit-answered");
         });
         assertEquals(2, run.session.state().inHand().number());
     }

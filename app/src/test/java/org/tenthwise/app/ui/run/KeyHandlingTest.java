@@ -60,7 +60,8 @@ class KeyHandlingTest extends RunAtHand {
             scene.lookup("#reply-0").requestFocus();
             pressFocused(scene);
             strike(scene, KeyCode.TAB);
-            assertEquals("commit-answered", scene.getFocusOwner().getId());
+            assertEquals("reply-0", scene.getFocusOwner().getId());
+            assertEquals(2, run.session.state().inHand().number());
         });
     }
 

@@ -75,9 +75,47 @@ class SecondTapTest extends RunAtHand {
         model.reply(new Meaning.Answered(Answer.YES));
         kept();
         model.reply(new Meaning.Answered(Answer.YES));
-        assertEquals(VerdictKind.PASS, kept().line().finding().verdict().standing());
-        model.press();
+        assertEquals(
+                VerdictKind.PASS, kept().sheet().line(1).finding().verdict().standing());
+        assertEquals(2, run.session.state().inHand().number());
         model.press();
         assertEquals(2, kept().inHand().number());
+    }
+
+    /** Both checks ask alike, and their answers lie in one place. */
+    @Test
+    void itDoesNotAnswerTheCheckThatCameByTheFirst() {
+        clock.hold();
+        run.session.goTo(2);
+        model.refresh();
+        kept();
+        clock.pass(800);
+        model.reply(new Meaning.Answered(Answer.YES));
+        assertEquals(3, kept().inHand().number());
+        for (int bounced = 0; bounced < 7; bounced++) {
+            clock.pass(100);
+            model.reply(new Meaning.Answered(Answer.YES));
+        }
+        assertEquals(List.of(), waiting);
+        clock.pass(100);
+        model.reply(new Meaning.Answered(Answer.YES));
+        assertEquals(
+                VerdictKind.PASS, kept().sheet().line(3).finding().verdict().standing());
+    }
+
+    @Test
+    void itDoesNotTakeBackWhatTheFirstAnswered() {
+        clock.hold();
+        clock.pass(800);
+        model.reply(new Meaning.Answered(Answer.YES));
+        kept();
+        model.undoOrStrike();
+        assertEquals(List.of(), waiting);
+        clock.pass(400);
+        model.undoOrStrike();
+        assertEquals(new Prompt.Answering(Question.GO_ENTERS), kept().asked());
+        clock.pass(200);
+        model.undoOrStrike();
+        assertEquals(List.of(), ways.asked);
     }
 }
