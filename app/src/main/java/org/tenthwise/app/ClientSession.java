@@ -9,11 +9,11 @@ import org.tenthwise.app.session.Background;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.Stores;
+import org.tenthwise.app.text.Spoken;
 import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.app.ui.shell.Shell;
 import org.tenthwise.app.ui.theme.Look;
 import org.tenthwise.app.ui.unopened.UnopenedScreen;
-import org.tenthwise.model.words.Words;
 
 /**
  * The client while its window is open: first the store, then the screens; why there is no store where it cannot be
@@ -28,7 +28,7 @@ final class ClientSession {
 
     private final Shell shell;
     private final Look look;
-    private final Words words;
+    private final Spoken spoken;
     private final Stores stores;
     private final Path store;
     private final Optional<StoreCare> care;
@@ -40,7 +40,7 @@ final class ClientSession {
     ClientSession(
             Shell shell,
             Look look,
-            Words words,
+            Spoken spoken,
             Stores stores,
             Path store,
             Optional<StoreCare> care,
@@ -48,7 +48,7 @@ final class ClientSession {
             FirstScreen screens) {
         this.shell = shell;
         this.look = look;
-        this.words = words;
+        this.spoken = spoken;
         this.stores = stores;
         this.store = store;
         this.care = care;
@@ -76,7 +76,8 @@ final class ClientSession {
                         .open(
                                 why -> Platform.runLater(() -> shut(why)),
                                 why -> Platform.runLater(() -> tell("backup.failed", why)),
-                                what -> Platform.runLater(() -> tell("store.gone-back.title", words.say(what))))
+                                what -> Platform.runLater(() -> tell(
+                                        "store.gone-back.title", spoken.words().say(what))))
                 : stores.open(store);
         ledger.set(Optional.of(opened));
         refusal.set(Optional.empty());
@@ -94,9 +95,11 @@ final class ClientSession {
     private UnopenedScreen unopened(CouldNotOpen why) {
         refusal.set(Optional.of(why));
         return new UnopenedScreen(
-                words, words.say(why.why()), store.toAbsolutePath().toString(), this::begin, () -> shell.scene()
-                        .getWindow()
-                        .hide());
+                spoken.words(),
+                spoken.words().say(why.why()),
+                store.toAbsolutePath().toString(),
+                this::begin,
+                () -> shell.scene().getWindow().hide());
     }
 
     /** Closes a store that was found not to be whole while it was open; nothing more is written behind that. */
@@ -108,7 +111,7 @@ final class ClientSession {
     }
 
     private void tell(String title, String what) {
-        shell.tell(Notice.plain(words.say(title), what, words.say("shell.understood")));
+        shell.tell(Notice.plain(spoken.words().say(title), what, spoken.words().say("shell.understood")));
     }
 
     private void close() {

@@ -23,6 +23,7 @@ import org.tenthwise.app.export.RecordName;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.Stores;
 import org.tenthwise.app.text.Sentences;
+import org.tenthwise.app.text.Spoken;
 import org.tenthwise.app.ui.picture.ScreenFaces;
 import org.tenthwise.app.ui.shell.Shell;
 import org.tenthwise.app.ui.theme.Look;
@@ -46,18 +47,21 @@ final class DesktopClient implements Client {
     private final Display display;
     private final Pauses pauses;
     private final LastResort lastResort;
-    private final Words words;
+    private final Spoken spoken;
+    private final boolean languageNamed;
     private final Stores stores;
     private final CareOf care;
     private final ScreensOf screens;
 
+    /** @param languageNamed whether the language spoken was asked for: then it goes before the one that was kept */
     DesktopClient(
             Windowing windowing,
             Storage storage,
             Display display,
             Pauses pauses,
             LastResort lastResort,
-            Words words,
+            Spoken spoken,
+            boolean languageNamed,
             Stores stores,
             CareOf care,
             ScreensOf screens) {
@@ -66,7 +70,8 @@ final class DesktopClient implements Client {
         this.display = display;
         this.pauses = pauses;
         this.lastResort = lastResort;
-        this.words = words;
+        this.spoken = spoken;
+        this.languageNamed = languageNamed;
         this.stores = stores;
         this.care = care;
         this.screens = screens;
@@ -136,11 +141,13 @@ final class DesktopClient implements Client {
         ClientSession opened = window.open(
                 size -> {
                     Look look = new Look(looks);
-                    Shell shell = new Shell(new Theme(look, new ScreenFaces()), words, size.width(), size.height());
+                    speakAsKept(look);
+                    Shell shell =
+                            new Shell(new Theme(look, new ScreenFaces()), spoken.words(), size.width(), size.height());
                     return new ClientSession(
                             shell,
                             look,
-                            words,
+                            spoken,
                             stores,
                             place.store(),
                             care.of(place),
@@ -151,6 +158,12 @@ final class DesktopClient implements Client {
         lastResort.leadTo(() -> Platform.runLater(opened.shell()::trouble));
         Platform.runLater(opened::begin);
         return opened;
+    }
+
+    private void speakAsKept(Look look) {
+        if (!languageNamed) {
+            look.languageProperty().get().flatMap(spoken.languages()::find).ifPresent(spoken::speak);
+        }
     }
 
     @Override
@@ -173,7 +186,7 @@ final class DesktopClient implements Client {
                             opened.shell().scene(),
                             opened.look().nightProperty(),
                             () -> rest(thread, window),
-                            words,
+                            spoken.words(),
                             plan,
                             sample,
                             pictures)
@@ -186,7 +199,7 @@ final class DesktopClient implements Client {
                     sheet.run().id(), opened.ledger().runHead(sheet.run().id()))));
             opened.end();
             if (!sheet.conformsUncontested()) {
-                throw new IllegalStateException("The walk ended with: " + new Sentences(words).outcome(sheet));
+                throw new IllegalStateException("The walk ended with: " + new Sentences(spoken.words()).outcome(sheet));
             }
             return said(sheet, store, record, pictures, taken);
         } finally {
@@ -197,6 +210,7 @@ final class DesktopClient implements Client {
 
     /** @param record the name of its files without their endings */
     private List<String> said(Sheet sheet, Path store, Path record, Path pictures, List<Path> taken) {
+        Words words = spoken.words();
         String files = Stream.of(".pdf", ".csv", ".json")
                 .map(ending -> record + ending)
                 .collect(joining(", "));

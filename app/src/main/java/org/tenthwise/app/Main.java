@@ -9,7 +9,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import org.tenthwise.app.command.CommandLines;
 import org.tenthwise.app.command.Exit;
+import org.tenthwise.app.command.LanguageAsked;
 import org.tenthwise.app.command.Streams;
+import org.tenthwise.app.text.Spoken;
+import org.tenthwise.model.words.Languages;
 import org.tenthwise.model.words.Words;
 import picocli.CommandLine;
 
@@ -24,19 +27,26 @@ public final class Main {
     public static void main(String[] arguments) {
         PrintWriter out = writer(System.out);
         PrintWriter err = writer(System.err);
-        Words words = Words.of(Locale.getDefault());
-        LastResort lastResort = new LastResort(err, words);
+        Languages languages = Languages.at(Locale.getDefault());
+        LanguageAsked asked = LanguageAsked.in(arguments);
+        Spoken spoken = new Spoken(languages, asked.of(languages).orElseGet(languages::usual));
+        asked.refused(languages).ifPresent(why -> {
+            err.println(spoken.words().say(why));
+            System.exit(Exit.COULD_NOT);
+        });
+        LastResort lastResort = new LastResort(err, spoken.words());
         if (System.getProperty(DEVICE) == null) {
             System.setProperty(DEVICE, "Desktop");
         }
         Thread.setDefaultUncaughtExceptionHandler(lastResort);
         MemoryWarning.takeAsGiven();
-        System.exit(run(arguments, lastResort, words, out, err));
+        System.exit(
+                run(arguments, new Wiring(lastResort, spoken, asked.named().isPresent()), spoken.words(), out, err));
     }
 
-    private static int run(String[] arguments, LastResort lastResort, Words words, PrintWriter out, PrintWriter err) {
+    private static int run(String[] arguments, Wiring wiring, Words words, PrintWriter out, PrintWriter err) {
         try {
-            CommandLine commands = CommandLines.of(new Wiring(lastResort, words, Locale.getDefault()).tools(streams()));
+            CommandLine commands = CommandLines.of(wiring.tools(streams()));
             commands.setOut(out);
             commands.setErr(err);
             return commands.execute(arguments);

@@ -5,7 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.tenthwise.app.backup.BackupBook;
 import org.tenthwise.app.backup.BackupWords;
@@ -31,6 +30,8 @@ import org.tenthwise.app.store.Stores;
 import org.tenthwise.app.store.sqlite.SqliteStores;
 import org.tenthwise.app.sums.Sums;
 import org.tenthwise.app.sums.handbook.Handbook;
+import org.tenthwise.app.text.Spoken;
+import org.tenthwise.app.ui.Fittings;
 import org.tenthwise.app.ui.Screens;
 import org.tenthwise.app.ui.about.AboutFacts;
 import org.tenthwise.app.ui.record.Handout;
@@ -38,30 +39,36 @@ import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.checklists.catalogue.PlanFolder;
 import org.tenthwise.checklists.rules.PlanReader;
 import org.tenthwise.model.words.LocaleCustoms;
-import org.tenthwise.model.words.Words;
 
 /** Puts the program together. The only class that knows every other. */
 final class Wiring {
 
     private final LastResort lastResort;
-    private final Words words;
+    private final Spoken spoken;
+    private final boolean languageNamed;
     private final Stores stores = new SqliteStores();
     private final Clock clock = Clock.systemDefaultZone();
-    private final List<RecordFormat> formats;
     private final Sums sums = Handbook.sums();
     private final String version = Optional.ofNullable(Wiring.class.getPackage().getImplementationVersion())
             .orElse("unreleased");
 
-    /** @param place whose paper records are printed on */
-    Wiring(LastResort lastResort, Words words, Locale place) {
-        this.words = words;
-        this.formats =
-                List.of(new PdfRecord(words, Paper.of(new LocaleCustoms(place))), new CsvRecord(), new JsonRecord());
+    /** @param languageNamed whether the language spoken was asked for when the program was started */
+    Wiring(LastResort lastResort, Spoken spoken, boolean languageNamed) {
+        this.spoken = spoken;
+        this.languageNamed = languageNamed;
         this.lastResort = lastResort;
     }
 
     Tools tools(Streams streams) {
-        return new Tools(client(), stores, clock, words, new PlanReader(), formats, version, sums, streams);
+        return new Tools(client(), stores, clock, spoken.words(), new PlanReader(), formats(), version, sums, streams);
+    }
+
+    /** In the language spoken now, on the paper of the place. */
+    private List<RecordFormat> formats() {
+        return List.of(
+                new PdfRecord(spoken.words(), Paper.of(new LocaleCustoms(spoken.place()))),
+                new CsvRecord(),
+                new JsonRecord());
     }
 
     private Client client() {
@@ -73,20 +80,21 @@ final class Wiring {
                 new AttachDisplay(),
                 new AttachPauses(),
                 lastResort,
-                words,
+                spoken,
+                languageNamed,
                 stores,
                 this::care,
-                (shell, look, place) -> (ledger, background) -> new Screens(
+                (shell, look, place) -> (ledger, background) -> new Screens(new Fittings(
                                 shell,
                                 look,
                                 new Runs(ledger, clock),
                                 background,
                                 () -> plans(place),
-                                handout(ledger, place),
+                                () -> handout(ledger, place),
                                 sums,
-                                about(place),
-                                words,
-                                clock)
+                                () -> about(place),
+                                spoken,
+                                clock))
                         .home());
     }
 
@@ -97,6 +105,7 @@ final class Wiring {
     }
 
     private Handout handout(Ledger ledger, ClientPaths place) {
+        List<RecordFormat> formats = formats();
         Records records = new Records(formats, version);
         return new Handout(formats, (run, as) -> records.write(ledger, run, List.of(as), place.records())
                 .get(0));
@@ -112,16 +121,19 @@ final class Wiring {
     }
 
     private Backups backups(ClientPaths place, Path folder) {
-        return new Backups(stores, place.store(), new BackupBook(folder.resolve(BackupBook.FILE)), words, clock);
+        return new Backups(
+                stores, place.store(), new BackupBook(folder.resolve(BackupBook.FILE)), spoken::words, clock);
     }
 
     private AboutFacts about(ClientPaths place) {
         return new AboutFacts(
                 version,
                 place.store().toAbsolutePath().toString(),
-                place.plans().map(folder -> folder.toAbsolutePath().toString()).orElse(words.say("demo.no-plans")),
+                place.plans()
+                        .map(folder -> folder.toAbsolutePath().toString())
+                        .orElse(spoken.words().say("demo.no-plans")),
                 () -> place.care()
-                        .map(folder -> new BackupWords(words, clock.getZone()).say(backups(place, folder)))
+                        .map(folder -> new BackupWords(spoken.words(), clock.getZone()).say(backups(place, folder)))
                         .orElse(List.of()));
     }
 }

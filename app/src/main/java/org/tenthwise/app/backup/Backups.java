@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.tenthwise.app.store.CouldNotCopy;
 import org.tenthwise.app.store.CouldNotOpen;
@@ -33,11 +34,11 @@ public final class Backups {
     private final Stores stores;
     private final Path store;
     private final BackupBook book;
-    private final Words words;
+    private final Supplier<Words> words;
     private final Clock clock;
 
-    /** @param words what goes wrong is said in */
-    public Backups(Stores stores, Path store, BackupBook book, Words words, Clock clock) {
+    /** @param words what goes wrong is said in, as things stand then */
+    public Backups(Stores stores, Path store, BackupBook book, Supplier<Words> words, Clock clock) {
         this.stores = stores;
         this.store = store.toAbsolutePath().normalize();
         this.book = book;
@@ -78,9 +79,9 @@ public final class Backups {
                     ? Optional.empty()
                     : make(BackupName.of(store.getFileName().toString(), now, head), kept);
         } catch (CouldNotOpen | CouldNotCopy | CouldNotRead e) {
-            failure = Optional.of(words.say(e.why()));
+            failure = Optional.of(words.get().say(e.why()));
         } catch (IOException | UncheckedIOException e) {
-            failure = Optional.of(words.say("backup.not-listed", e.getMessage()));
+            failure = Optional.of(words.get().say("backup.not-listed", e.getMessage()));
         }
         BackupState state = new BackupState(
                 failure.isEmpty() ? Optional.of(now) : book.state().made(), failure);
@@ -92,7 +93,7 @@ public final class Backups {
         BackupName made = make(name, store, beside(), kept);
         Optional<Path> folder = book.settings().folder();
         if (folder.isPresent() && !Files.isDirectory(folder.get())) {
-            return Optional.of(words.say("backup.no-folder", folder.get(), beside()));
+            return Optional.of(words.get().say("backup.no-folder", folder.get(), beside()));
         }
         if (folder.isPresent()) {
             make(made, beside().resolve(made.file()), folder.get(), kept);

@@ -5,6 +5,8 @@ import java.util.List;
 import org.tenthwise.model.words.Explained;
 import org.tenthwise.model.words.Words;
 import picocli.CommandLine;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ScopeType;
 
 /** Puts the commands together, and gives every kind of trouble its one line. */
 public final class CommandLines {
@@ -18,6 +20,12 @@ public final class CommandLines {
     /** @param with what the commands work with */
     public static CommandLine of(Tools with) {
         CommandLine line = new CommandLine(new OpenClient(with.client()));
+        line.getCommandSpec()
+                .addOption(OptionSpec.builder(LanguageAsked.OPTION)
+                        .type(String.class)
+                        .paramLabel("LANGUAGE")
+                        .scopeType(ScopeType.INHERIT)
+                        .build());
         line.addSubcommand(new ShowDemo(with));
         line.addSubcommand(new CheckPlans(with));
         line.addSubcommand(new WalkPlan(with));

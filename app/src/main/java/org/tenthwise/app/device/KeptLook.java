@@ -6,6 +6,7 @@ import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.Optional;
 import java.util.Properties;
 import java.util.concurrent.Executor;
 import org.tenthwise.app.ui.theme.LookStore;
@@ -19,6 +20,7 @@ public final class KeptLook implements LookStore {
     private static final String NIGHT = "night";
     private static final String LARGE_TEXT = "large-text";
     private static final String GLOVES = "gloves";
+    private static final String LANGUAGE = "language";
 
     private final Path file;
     private final Executor worker;
@@ -37,7 +39,11 @@ public final class KeptLook implements LookStore {
         } catch (IOException | IllegalArgumentException e) {
             return Kept.PLAIN;
         }
-        return new Kept(isSet(kept, NIGHT), isSet(kept, LARGE_TEXT), isSet(kept, GLOVES));
+        return new Kept(
+                isSet(kept, NIGHT),
+                isSet(kept, LARGE_TEXT),
+                isSet(kept, GLOVES),
+                Optional.ofNullable(kept.getProperty(LANGUAGE)));
     }
 
     @Override
@@ -46,6 +52,7 @@ public final class KeptLook implements LookStore {
         kept.setProperty(NIGHT, String.valueOf(look.night()));
         kept.setProperty(LARGE_TEXT, String.valueOf(look.largeText()));
         kept.setProperty(GLOVES, String.valueOf(look.gloves()));
+        look.language().ifPresent(language -> kept.setProperty(LANGUAGE, language));
         worker.execute(() -> write(kept));
     }
 

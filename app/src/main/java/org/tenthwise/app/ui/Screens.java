@@ -1,19 +1,15 @@
 package org.tenthwise.app.ui;
 
-import java.time.Clock;
+import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import org.tenthwise.app.bench.Bench;
 import org.tenthwise.app.picture.TextMetrics;
 import org.tenthwise.app.reference.Comparison;
-import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.session.SettingFault;
-import org.tenthwise.app.sums.Sums;
 import org.tenthwise.app.text.GaugeWords;
-import org.tenthwise.app.ui.about.AboutFacts;
 import org.tenthwise.app.ui.about.AboutView;
 import org.tenthwise.app.ui.about.AboutViewModel;
 import org.tenthwise.app.ui.about.LicencesView;
@@ -42,13 +38,14 @@ import org.tenthwise.app.ui.home.HomeViewModel;
 import org.tenthwise.app.ui.home.RecordsView;
 import org.tenthwise.app.ui.home.RunListViewModel;
 import org.tenthwise.app.ui.picture.ScreenFaces;
-import org.tenthwise.app.ui.record.Handout;
 import org.tenthwise.app.ui.record.RecordView;
 import org.tenthwise.app.ui.record.RecordViewModel;
 import org.tenthwise.app.ui.reference.ReferenceView;
 import org.tenthwise.app.ui.reference.ReferenceViewModel;
 import org.tenthwise.app.ui.run.RunScreen;
 import org.tenthwise.app.ui.run.RunViewModel;
+import org.tenthwise.app.ui.settings.SettingsView;
+import org.tenthwise.app.ui.settings.SettingsViewModel;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Notice;
@@ -56,9 +53,7 @@ import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.shell.Shell;
 import org.tenthwise.app.ui.sign.SignView;
 import org.tenthwise.app.ui.sign.SignViewModel;
-import org.tenthwise.app.ui.theme.Look;
 import org.tenthwise.app.ui.theme.PictureFrames;
-import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.words.Words;
@@ -69,55 +64,49 @@ import org.tenthwise.model.words.Words;
  */
 public final class Screens implements Navigator {
 
+    private final Fittings with;
     private final Shell shell;
     private final Runs shop;
-    private final Callable<Catalogue> plans;
-    private final Handout handout;
-    private final Sums sums;
-    private final AboutFacts facts;
     private final Words words;
-    private final Clock clock;
     private final LedgerTasks tasks;
     private final PictureFrames pictures;
     private final Bench bench;
     private Optional<Screen> undermost = Optional.empty();
 
-    /**
-     * @param background its worker owns the ledger of {@code shop}
-     * @param plans looks up the plans there are; called on the worker
-     * @param handout called on the worker
-     */
-    public Screens(
-            Shell shell,
-            Look look,
-            Runs shop,
-            Background background,
-            Callable<Catalogue> plans,
-            Handout handout,
-            Sums sums,
-            AboutFacts facts,
-            Words words,
-            Clock clock) {
-        this.shell = shell;
-        this.shop = shop;
-        this.plans = plans;
-        this.handout = handout;
-        this.sums = sums;
-        this.facts = facts;
-        this.words = words;
-        this.clock = clock;
-        this.tasks = new LedgerTasks(background, words, this);
-        this.pictures = new PictureFrames(new ScreenFaces(), new TextMetrics(), look);
-        this.bench = new Bench(sums, words);
+    /** In the language spoken now. */
+    public Screens(Fittings with) {
+        this.with = with;
+        this.shell = with.shell();
+        this.shop = with.shop();
+        this.words = with.spoken().words();
+        this.tasks = new LedgerTasks(with.background(), words, this);
+        this.pictures = new PictureFrames(new ScreenFaces(), new TextMetrics(), with.look());
+        this.bench = new Bench(with.sums(), words);
     }
 
     @Override
     public void home() {
-        undermost.ifPresentOrElse(shell::backTo, () -> {
-            Screen home = new HomeView(new HomeViewModel(shop, plans, tasks, words, this, clock), words, pictures);
-            undermost = Optional.of(home);
-            shell.replace(home);
-        });
+        undermost.ifPresentOrElse(shell::backTo, () -> shell.replace(homeView()));
+    }
+
+    private Screen homeView() {
+        Screen home =
+                new HomeView(new HomeViewModel(shop, with.plans(), tasks, words, this, with.clock()), words, pictures);
+        undermost = Optional.of(home);
+        return home;
+    }
+
+    @Override
+    public void settings() {
+        shell.show(new SettingsView(new SettingsViewModel(with.look(), with.spoken(), this), words, this));
+    }
+
+    @Override
+    public void speak(Locale language) {
+        with.spoken().speak(language);
+        Screens others = new Screens(with);
+        shell.beginAnew(with.spoken().words(), others.homeView());
+        others.settings();
     }
 
     @Override
@@ -128,7 +117,8 @@ public final class Screens implements Navigator {
     @Override
     public void run(RunSession session) {
         tasks.run(session::state, state -> {
-            showOverHome(new RunScreen(new RunViewModel(session, state, tasks, this, words, clock), pictures, words));
+            showOverHome(
+                    new RunScreen(new RunViewModel(session, state, tasks, this, words, with.clock()), pictures, words));
             new GaugeWords(words)
                     .withdrawnLast(state.sheet().run())
                     .ifPresent(said ->
@@ -157,7 +147,7 @@ public final class Screens implements Navigator {
                 session::state,
                 state -> shell.show(new SignView(
                         new SignViewModel(
-                                inHand(session), state.sheet().run().closed().isPresent(), words, this, clock),
+                                inHand(session), state.sheet().run().closed().isPresent(), words, this, with.clock()),
                         words,
                         pictures,
                         this)));
@@ -165,8 +155,8 @@ public final class Screens implements Navigator {
 
     @Override
     public void record(String run) {
-        Screen record =
-                new RecordView(new RecordViewModel(run, shop, handout, tasks, words, this), words, pictures, this);
+        Screen record = new RecordView(
+                new RecordViewModel(run, shop, with.handout().get(), tasks, words, this), words, pictures, this);
         if (shell.inHand().filter(RecordsView.class::isInstance).isPresent()) {
             shell.show(record);
         } else {
@@ -184,7 +174,8 @@ public final class Screens implements Navigator {
 
     @Override
     public void records() {
-        shell.show(new RecordsView(new RunListViewModel(true, shop, tasks, words, this, clock), words, pictures, this));
+        shell.show(new RecordsView(
+                new RunListViewModel(true, shop, tasks, words, this, with.clock()), words, pictures, this));
     }
 
     @Override
@@ -197,18 +188,18 @@ public final class Screens implements Navigator {
 
     @Override
     public void about() {
-        shell.show(new AboutView(new AboutViewModel(facts, plans, tasks, words), words, this));
+        shell.show(new AboutView(new AboutViewModel(with.facts().get(), with.plans(), tasks, words), words, this));
     }
 
     @Override
     public void licences() {
-        shell.show(new LicencesView(new LicencesViewModel(words), words, pictures.look(), this));
+        shell.show(new LicencesView(new LicencesViewModel(words), words, with.look(), this));
     }
 
     @Override
     public void reference() {
         shell.show(new ReferenceView(
-                new ReferenceViewModel(new Comparison(sums), tasks, words), words, pictures.look(), this));
+                new ReferenceViewModel(new Comparison(with.sums()), tasks, words), words, with.look(), this));
     }
 
     @Override

@@ -52,7 +52,7 @@ class BackupsTest {
                 StoresWithAHitch.beforeCopying(stores, () -> meanwhile.run()),
                 folder.resolve("shop.db"),
                 book,
-                Words.ENGLISH,
+                () -> Words.ENGLISH,
                 time.withZone(ZoneOffset.UTC));
         ledger = stores.open(folder.resolve("shop.db"));
     }

@@ -54,7 +54,7 @@ class StoreCareTest {
 
     private StoreCare care(Stores copied) {
         return new StoreCare(
-                copied, store, checked, new Backups(copied, store, book, Words.ENGLISH, Clock.systemUTC()));
+                copied, store, checked, new Backups(copied, store, book, () -> Words.ENGLISH, Clock.systemUTC()));
     }
 
     @Test

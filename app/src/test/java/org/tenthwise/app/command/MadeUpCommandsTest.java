@@ -17,7 +17,8 @@ class MadeUpCommandsTest extends Walking {
     /** What is typed, and what stands for a value in the guide of the commands: so in every language. */
     private static final String AS_TYPED = "tenthwise demo check walk export history verify backup restore salvage "
             + "compute reference help version store plans backup-to backups out readings run as part serial gauge "
-            + "person from to characteristic head sums topic totals COMMAND PLAN FILE DIR FORMAT DAY HASH PATH NAME "
+            + "language LANGUAGE en de person from to characteristic head sums topic totals COMMAND "
+            + "PLAN FILE DIR FORMAT DAY HASH PATH NAME "
             + "QUESTIONS ANSWERS pdf csv json threads wires cutting limits runout decision temperature statistics "
             + "id calc from-master unit master reading sense";
 

@@ -49,6 +49,15 @@ class DeviceTest {
     }
 
     @Test
+    void theLanguageIsThereAgainNextTime() {
+        Kept look = new Kept(false, false, false, Optional.of("de"));
+        kept().keep(look);
+        assertEquals(look, kept().kept());
+        kept().keep(Kept.PLAIN);
+        assertEquals(Optional.empty(), kept().kept().language());
+    }
+
+    @Test
     void aLookThatCannotBeReadIsPlain() throws Exception {
         assertEquals(Kept.PLAIN, kept().kept());
         Files.write(folder.resolve("look.properties"), new byte[] {'n', '=', '\\', 'u', 'x', (byte) 0xff});

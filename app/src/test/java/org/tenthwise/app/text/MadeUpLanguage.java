@@ -24,6 +24,9 @@ import org.tenthwise.model.words.Words;
  */
 public final class MadeUpLanguage {
 
+    /** What it is chosen by: art is any language that is made up, in ISO 639-2. */
+    public static final Locale LOCALE = Locale.forLanguageTag("art");
+
     private static final String PLAIN = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz";
     private static final String ACCENTED = "ÁБĆĎÉФĠĤÍĴĶĹḾŃÓÞŊŔŚŤÚЎŴЖÝŹáбćďéфġĥíĵķĺḿńóþŋŕśťúўŵжýź";
     private static final Pattern WORD = Pattern.compile("[A-Za-z]+");

@@ -44,17 +44,17 @@ class LettingGoTest extends ScreenTest {
     private final Workshop workshop = new Workshop();
 
     private Navigator client(Window window) {
-        Navigator client = new Screens(
+        Navigator client = new Screens(new Fittings(
                 window.shell(),
                 window.look(),
                 workshop.shop,
                 new Background(Runnable::run, Runnable::run),
                 () -> PLANS,
-                new Handout(List.of(new CsvRecord()), (run, as) -> Path.of(run)),
+                () -> new Handout(List.of(new CsvRecord()), (run, as) -> Path.of(run)),
                 Handbook.sums(),
-                new AboutFacts("0.1.0", "here", "there", List::of),
-                words,
-                Workshop.CLOCK);
+                () -> new AboutFacts("0.1.0", "here", "there", List::of),
+                window.spoken(),
+                Workshop.CLOCK));
         client.home();
         return client;
     }
@@ -76,6 +76,7 @@ class LettingGoTest extends ScreenTest {
                 way("records", (client, session) -> client.records()),
                 way("find", (client, session) -> client.find(words -> {})),
                 way("licences", (client, session) -> client.licences()),
+                way("settings", (client, session) -> client.settings()),
                 way("about", (client, session) -> client.about()),
                 way("reference", (client, session) -> client.reference()),
                 way("note", (client, session) -> client.say(Navigator.Saying.NOTE, session)),

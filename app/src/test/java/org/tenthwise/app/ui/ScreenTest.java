@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
@@ -22,6 +23,7 @@ import javafx.scene.input.KeyEvent;
 import org.junit.jupiter.api.BeforeAll;
 import org.tenthwise.app.picture.TextMetrics;
 import org.tenthwise.app.text.MadeUpLanguage;
+import org.tenthwise.app.text.Spoken;
 import org.tenthwise.app.ui.picture.ScreenFaces;
 import org.tenthwise.app.ui.picture.Shots;
 import org.tenthwise.app.ui.shell.Screen;
@@ -30,6 +32,7 @@ import org.tenthwise.app.ui.theme.Look;
 import org.tenthwise.app.ui.theme.LookStore;
 import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.app.ui.theme.Theme;
+import org.tenthwise.model.words.Languages;
 import org.tenthwise.model.words.Words;
 
 /**
@@ -68,6 +71,16 @@ public abstract class ScreenTest {
 
         public Scene scene() {
             return shell.scene();
+        }
+
+        /** The words the window speaks, beside English. */
+        public Spoken spoken() {
+            return new Spoken(
+                    new Languages(
+                            List.of(Locale.ENGLISH, MadeUpLanguage.LOCALE),
+                            Locale.ENGLISH,
+                            language -> language.equals(Locale.ENGLISH) ? Words.ENGLISH : MadeUpLanguage.words()),
+                    words == Words.ENGLISH ? Locale.ENGLISH : MadeUpLanguage.LOCALE);
         }
 
         /** The frames of the pictures on it. */

@@ -29,17 +29,17 @@ class ScreensTest extends ScreenTest {
 
     private Window opened() {
         Window window = window(Display.DAY);
-        new Screens(
+        new Screens(new Fittings(
                         window.shell(),
                         window.look(),
                         workshop.shop,
                         new Background(Runnable::run, Runnable::run),
                         Catalogue::ofDemoParts,
-                        new Handout(List.of(new CsvRecord()), (run, as) -> folder.resolve(run)),
+                        () -> new Handout(List.of(new CsvRecord()), (run, as) -> folder.resolve(run)),
                         Handbook.sums(),
-                        new AboutFacts("0.1.0", "here", "there", List::of),
-                        words,
-                        Workshop.CLOCK)
+                        () -> new AboutFacts("0.1.0", "here", "there", List::of),
+                        window.spoken(),
+                        Workshop.CLOCK))
                 .home();
         return window;
     }

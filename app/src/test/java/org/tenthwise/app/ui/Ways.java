@@ -2,6 +2,7 @@ package org.tenthwise.app.ui;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.tenthwise.app.session.RunSession;
@@ -82,6 +83,16 @@ public class Ways implements Navigator {
     @Override
     public void about() {
         asked.add("about");
+    }
+
+    @Override
+    public void settings() {
+        asked.add("settings");
+    }
+
+    @Override
+    public void speak(Locale language) {
+        asked.add("speak " + language);
     }
 
     @Override

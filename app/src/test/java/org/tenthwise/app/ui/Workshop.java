@@ -180,6 +180,11 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
                         new PlanSource("format = 99\n", "ab".repeat(32)))));
     }
 
+    /** Whether every entry of the ledger is as it was written. */
+    public boolean isWhole() {
+        return ledger.verify().whole();
+    }
+
     /** How many runs the ledger holds. */
     public int runs() {
         return ledger.runs().size();

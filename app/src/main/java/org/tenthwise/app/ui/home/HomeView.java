@@ -55,8 +55,7 @@ public final class HomeView extends Screen {
         title.getStyleClass().remove("lined-left");
         setTop(heading.cell(words.say("home.today"), model.todayProperty())
                 .end(setting("night", look.nightProperty()))
-                .end(setting("large", look.largeTextProperty()))
-                .end(setting("gloves", look.glovesProperty()))
+                .end(Key.onward("settings", words.say("settings.title"), model::settings))
                 .end(about()));
         setCenter(body);
         owns(runs::letGo);

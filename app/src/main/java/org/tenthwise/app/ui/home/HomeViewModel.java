@@ -115,6 +115,10 @@ public final class HomeViewModel {
         navigator.bench();
     }
 
+    public void settings() {
+        navigator.settings();
+    }
+
     public void about() {
         navigator.about();
     }

@@ -1,5 +1,6 @@
 package org.tenthwise.app.ui.shell;
 
+import java.util.Locale;
 import java.util.function.Consumer;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
@@ -50,6 +51,12 @@ public interface Navigator {
     void find(Consumer<String> found);
 
     void about();
+
+    /** What a person can set. */
+    void settings();
+
+    /** Builds all screens anew in another language, with the settings in hand; nothing that is kept changes. */
+    void speak(Locale language);
 
     /** The licences of the program and of what it is made with. */
     void licences();

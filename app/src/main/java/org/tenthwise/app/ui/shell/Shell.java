@@ -18,12 +18,12 @@ public final class Shell {
 
     private static final List<String> BETWEEN = List.of("\t", "\n");
 
-    private final Words words;
     private final StackPane desk = new StackPane();
     private final ScaledPane pane = new ScaledPane(desk);
     private final Scene scene;
     private final Deque<Screen> screens = new ArrayDeque<>();
     private final Deque<Notice> waiting = new ArrayDeque<>();
+    private Words words;
     private Optional<NoticeSheet> told = Optional.empty();
     /** Nothing is typed into a message; what a gauge sends meanwhile is told of after it. */
     private final PassedBy whileTold = new PassedBy(() -> {});
@@ -62,6 +62,14 @@ public final class Shell {
         if (!screens.isEmpty()) {
             screens.pop().letGo();
         }
+        show(screen);
+    }
+
+    /** Lets go of every screen and begins with another, in other words: a message told before stays as it was said. */
+    public void beginAnew(Words otherWords, Screen screen) {
+        words = otherWords;
+        screens.forEach(Screen::letGo);
+        screens.clear();
         show(screen);
     }
 

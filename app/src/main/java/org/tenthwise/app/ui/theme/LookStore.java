@@ -1,6 +1,8 @@
 package org.tenthwise.app.ui.theme;
 
-/** Where the settings of the look are kept between two openings of the client. */
+import java.util.Optional;
+
+/** Where the settings a person made are kept between two openings of the client. */
 public interface LookStore {
 
     /**
@@ -9,8 +11,14 @@ public interface LookStore {
      * @param night dark ground
      * @param largeText all text at 150 %
      * @param gloves keypad keys of 112 px
+     * @param language the one chosen, by its letters of ISO 639; absent for that of the device
      */
-    record Kept(boolean night, boolean largeText, boolean gloves) {
+    record Kept(boolean night, boolean largeText, boolean gloves, Optional<String> language) {
+
+        /** In the language of the device. */
+        public Kept(boolean night, boolean largeText, boolean gloves) {
+            this(night, largeText, gloves, Optional.empty());
+        }
 
         /** Day, text at 100 %, bare hands. */
         public static final Kept PLAIN = new Kept(false, false, false);

@@ -1,0 +1,34 @@
+package org.tenthwise.app.ui;
+
+import java.time.Clock;
+import java.util.concurrent.Callable;
+import java.util.function.Supplier;
+import org.tenthwise.app.session.Background;
+import org.tenthwise.app.session.Runs;
+import org.tenthwise.app.sums.Sums;
+import org.tenthwise.app.text.Spoken;
+import org.tenthwise.app.ui.about.AboutFacts;
+import org.tenthwise.app.ui.record.Handout;
+import org.tenthwise.app.ui.shell.Shell;
+import org.tenthwise.app.ui.theme.Look;
+import org.tenthwise.checklists.catalogue.Catalogue;
+
+/**
+ * What the screens are built with, in whatever language.
+ *
+ * @param background its worker owns the ledger of {@code shop}
+ * @param plans looks up the plans there are; called on the worker
+ * @param handout in the language spoken when it is asked for; its work is called on the worker
+ * @param facts in the language spoken when they are asked for
+ */
+public record Fittings(
+        Shell shell,
+        Look look,
+        Runs shop,
+        Background background,
+        Callable<Catalogue> plans,
+        Supplier<Handout> handout,
+        Sums sums,
+        Supplier<AboutFacts> facts,
+        Spoken spoken,
+        Clock clock) {}

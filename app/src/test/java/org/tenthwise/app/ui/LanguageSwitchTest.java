@@ -1,0 +1,118 @@
+package org.tenthwise.app.ui;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.tenthwise.app.export.CsvRecord;
+import org.tenthwise.app.session.Background;
+import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.sums.handbook.Handbook;
+import org.tenthwise.app.text.MadeUpLanguage;
+import org.tenthwise.app.text.Spoken;
+import org.tenthwise.app.ui.about.AboutFacts;
+import org.tenthwise.app.ui.record.Handout;
+import org.tenthwise.checklists.catalogue.Catalogue;
+import org.tenthwise.model.record.Line;
+import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.run.StepEvent;
+import org.tenthwise.model.words.Words;
+
+/** Another language in the middle of a run: the run goes on, and what it comes to is the same. */
+class LanguageSwitchTest extends ScreenTest {
+
+    private static final Words OTHER = MadeUpLanguage.words();
+
+    @RegisterExtension
+    private final Workshop workshop = new Workshop();
+
+    private final List<String> handedOutIn = new ArrayList<>();
+
+    private Window opened() {
+        Window window = window(Display.DAY);
+        Spoken spoken = window.spoken();
+        new Screens(new Fittings(
+                        window.shell(),
+                        window.look(),
+                        workshop.shop,
+                        new Background(Runnable::run, Runnable::run),
+                        Catalogue::ofDemoParts,
+                        () -> {
+                            handedOutIn.add(spoken.words().say("language.name"));
+                            return new Handout(List.of(new CsvRecord()), (run, as) -> Path.of(run));
+                        },
+                        Handbook.sums(),
+                        () -> new AboutFacts("0.1.0", "here", "there", List::of),
+                        spoken,
+                        Workshop.CLOCK))
+                .home();
+        return window;
+    }
+
+    private static String title(Window window) {
+        return window.shell().inHand().orElseThrow().title();
+    }
+
+    private List<Line> lines(RunSession session) {
+        return workshop.shop.sheet(session.id()).lines();
+    }
+
+    private List<String> findings(RunSession session) {
+        return lines(session).stream()
+                .map(line -> line.finding().verdict() + " "
+                        + line.finding().measured().stream()
+                                .map(read -> read.value() + " " + read.forTemperature())
+                                .toList())
+                .toList();
+    }
+
+    @Test
+    void theScreensAreBuiltAnewAndTheSettingsAreInHand() {
+        run(() -> {
+            Window window = opened();
+            press(window.scene(), "settings");
+            press(window.scene(), "choice-1");
+            assertEquals(OTHER.say("settings.title"), title(window));
+            press(window.scene(), "back");
+            assertEquals(OTHER.say("home.title"), title(window));
+            press(window.scene(), "settings");
+            press(window.scene(), "choice-0");
+            assertEquals("Settings", title(window));
+        });
+    }
+
+    @Test
+    void aRunGoesOnWhereItWasAndComesToTheSame() {
+        RunSession english = workshop.atTheBore("012", "-0.013", "-0.011", "-0.012", "-0.010");
+        RunSession session = workshop.atTheBore("014", "-0.013", "-0.011");
+        Workshop.must(() -> session.note("Bar sings"));
+        run(() -> {
+            Window window = opened();
+            press(window.scene(), "settings");
+            press(window.scene(), "choice-1");
+            press(window.scene(), "back");
+            press(window.scene(), "go-" + session.id());
+            type(window.scene(), "-0.012\n");
+            type(window.scene(), "-0.010\n");
+            press(window.scene(), "record");
+        });
+        assertEquals(findings(english), findings(session));
+        assertEquals(List.of(OTHER.say("language.name")), handedOutIn);
+        RunSession after = workshop.shop.open(session.id());
+        Workshop.must(() -> after.close("Inspector 1", SignedAs.NOT_ACCEPTED));
+        assertEquals(
+                SignedAs.NOT_ACCEPTED.word(),
+                workshop.shop.sheet(session.id()).run().closed().orElseThrow().meaning());
+        assertEquals(
+                List.of("Bar sings"),
+                workshop.shop.sheet(session.id()).run().entries().stream()
+                        .flatMap(entry -> entry.event().as(StepEvent.NoteMade.class).stream())
+                        .map(StepEvent.NoteMade::words)
+                        .toList());
+        assertTrue(workshop.isWhole());
+    }
+}
