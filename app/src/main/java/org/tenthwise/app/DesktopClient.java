@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javafx.application.Platform;
@@ -167,7 +168,7 @@ final class DesktopClient implements Client {
     }
 
     @Override
-    public List<String> walkDemo(Path folder) throws Exception {
+    public List<String> walkDemo(Path folder, Consumer<String> along) throws Exception {
         withoutDisplay();
         Plan plan = DemoPart.SCREW_CARRIER.plan();
         ReadingsFile sample =
@@ -189,7 +190,8 @@ final class DesktopClient implements Client {
                             spoken.words(),
                             plan,
                             sample,
-                            pictures)
+                            pictures,
+                            along)
                     .walk();
             Sheet sheet = thread.ask(() -> {
                 List<String> runs = opened.ledger().runs();

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.checklists.catalogue.DemoPart;
 
 /**
  * The jar that is handed over as a process of its own, as it is started from a shell, without a display. What went well
@@ -114,11 +115,13 @@ class ProgramIT {
     void theDemoWalksAPartThroughTheScreensAndLeavesWholeRecordsAndPictures() throws Exception {
         Ended ended = run("demo", "--out", "left");
         assertEquals(0, ended.exit(), ended::toString);
-        assertTrue(ended.out().get(1).endsWith("Conforms. Accepted by Inspector 1."), ended.out()::toString);
+        int walked = ended.out().size() - 4;
+        assertTrue(ended.out().get(walked).endsWith("Conforms. Accepted by Inspector 1."), ended.out()::toString);
+        assertSaysHowFarItIs(ended.out().subList(1, walked));
         Path left = folder.resolve("left");
         assertEquals(0, run("verify", "left/demo.db").exit());
-        List<String> record =
-                List.of(ended.out().get(3).substring("Record:   ".length()).split(", "));
+        List<String> record = List.of(
+                ended.out().get(walked + 2).substring("Record:   ".length()).split(", "));
         assertEquals(0, run("verify", record.get(2)).exit());
         assertTrue(Files.size(folder.resolve(record.get(0))) > 0);
         List<Path> pictures;
@@ -128,6 +131,16 @@ class ProgramIT {
         assertTrue(pictures.size() >= 50, pictures::toString);
         for (Path picture : pictures) {
             assertTrue(showsSomething(picture), picture::toString);
+        }
+    }
+
+    /** A plain line a step, each step once and in their order. */
+    private static void assertSaysHowFarItIs(List<String> lines) {
+        int steps = DemoPart.SCREW_CARRIER.plan().steps().size();
+        assertEquals(steps, lines.size(), lines::toString);
+        for (int i = 0; i < steps; i++) {
+            assertTrue(lines.get(i).startsWith("Step %d of %d: ".formatted(i + 1, steps)), lines.get(i));
+            assertTrue(lines.get(i).chars().noneMatch(Character::isISOControl), lines.get(i));
         }
     }
 

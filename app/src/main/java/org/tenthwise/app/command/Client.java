@@ -3,6 +3,7 @@ package org.tenthwise.app.command;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.tenthwise.app.backup.BackupWish;
 
 /** What needs a screen. Each returns when the person at it is done, and everything taken is on the disk then. */
@@ -33,7 +34,8 @@ public interface Client {
      * picture of every screen.
      *
      * @param folder is there
+     * @param along is told how far the walk is, a line at each step as it comes to it
      * @return a line each about what was left
      */
-    List<String> walkDemo(Path folder) throws Exception;
+    List<String> walkDemo(Path folder, Consumer<String> along) throws Exception;
 }

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.RunSession;
@@ -51,9 +52,12 @@ final class ShowDemo implements Callable<Integer> {
         }
         Folders.make(out);
         PrintWriter to = spec.commandLine().getOut();
-        to.println(with.words().say("command.demo.no-display"));
-        to.flush();
-        with.client().walkDemo(out).forEach(to::println);
+        Consumer<String> at = line -> {
+            to.println(line);
+            to.flush();
+        };
+        at.accept(with.words().say("command.demo.no-display"));
+        with.client().walkDemo(out, at).forEach(at);
         return Exit.WELL;
     }
 

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Consumer;
 import javafx.beans.property.BooleanProperty;
 import javafx.scene.Scene;
 import org.tenthwise.app.ui.sign.SignViewModel;
@@ -15,6 +16,7 @@ import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Register;
+import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Word;
@@ -32,6 +34,7 @@ public final class DemoWalk {
     private final Words words;
     private final Plan plan;
     private final ReadingsFile sample;
+    private final Consumer<String> along;
     private final Set<String> seen = new HashSet<>();
     private int step;
 
@@ -39,6 +42,7 @@ public final class DemoWalk {
      * @param night whether the screens are dark
      * @param rest returns when the thread of the ledger and the screen have done what they were given
      * @param pictures folder that is there
+     * @param along is told each step as the walk comes to it
      */
     public DemoWalk(
             Scene scene,
@@ -47,13 +51,15 @@ public final class DemoWalk {
             Words words,
             Plan plan,
             ReadingsFile sample,
-            Path pictures) {
+            Path pictures,
+            Consumer<String> along) {
         this.finger = new KeyPresser(scene, rest);
         this.typist = new Typist(finger, words);
         this.camera = new Camera(scene, night, finger, pictures);
         this.words = words;
         this.plan = plan;
         this.sample = sample;
+        this.along = along;
         this.step = plan.steps().get(0).number();
     }
 
@@ -63,6 +69,7 @@ public final class DemoWalk {
         camera.take("parts");
         aside("about", "about");
         beginRun();
+        sayWhere();
         for (Event event : sample.events()) {
             event.match(new Deeds()).be();
         }
@@ -142,7 +149,14 @@ public final class DemoWalk {
                 commit();
             }
             step = next;
+            sayWhere();
         }
+    }
+
+    private void sayWhere() {
+        Step at = plan.step(step);
+        along.accept(
+                words.say("demo.at", plan.steps().indexOf(at) + 1, plan.steps().size(), at.name()));
     }
 
     /** A check that only asks is left by its answer. */

@@ -104,6 +104,7 @@ class CommandLinesTest {
         assertEquals(
                 List.of(
                         "No display here: walking a demo part through the screens, which takes about a minute.",
+                        "Step 1 of 1",
                         "a picture"),
                 typed.out());
         assertTrue(Files.isDirectory(out));

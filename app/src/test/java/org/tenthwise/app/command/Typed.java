@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.tenthwise.app.backup.BackupWish;
 import org.tenthwise.app.export.CsvRecord;
@@ -145,7 +146,8 @@ record Typed(int exit, List<String> out, List<String> err, List<String> opened) 
         }
 
         @Override
-        public List<String> walkDemo(Path folder) {
+        public List<String> walkDemo(Path folder, Consumer<String> along) {
+            along.accept("Step 1 of 1");
             opened.add("walk " + folder);
             return List.of("a picture");
         }
