@@ -26,6 +26,7 @@ public final class AnswerFormat {
     private static final int MOST_PLACES_INCH = 5;
     private static final int ALL_PLACES_INCH = 8;
     private static final int FINEST = 12;
+    private static final int PLACES_OF_A_CONVERSION = 3;
     private static final int PLACES_OF_AN_ANGLE = 2;
     private static final int ALL_PLACES_OF_AN_ANGLE = 4;
 
@@ -67,8 +68,19 @@ public final class AnswerFormat {
         return figure(length.in(unit), least, most, way);
     }
 
-    /** To {@code most} places, but never so that what is something reads as nothing. */
+    /** A figure typed in the other unit: a thousandth of its last place is not seen any more. */
+    static String typed(Length exact, Unit shown, BigDecimal typed) {
+        int least = shown == Unit.INCH ? LEAST_PLACES_INCH : LEAST_PLACES_MM;
+        int most = Math.min(FINEST, Math.max(least, typed.scale() + PLACES_OF_A_CONVERSION));
+        return marked(exact.in(shown), least, most, RoundingMode.HALF_UP, true);
+    }
+
     private String figure(BigDecimal exact, int least, int most, RoundingMode way) {
+        return marked(exact, least, most, way, !all);
+    }
+
+    /** To {@code most} places, but never so that what is something reads as nothing. */
+    private static String marked(BigDecimal exact, int least, int most, RoundingMode way, boolean marks) {
         int places = most;
         BigDecimal rounded = exact.setScale(places, way);
         while (rounded.signum() == 0 && exact.signum() != 0 && places < FINEST) {
@@ -77,7 +89,7 @@ public final class AnswerFormat {
         }
         int shown = Math.max(least, rounded.stripTrailingZeros().scale());
         String read = Figures.number(rounded.setScale(shown, RoundingMode.UNNECESSARY));
-        return all || rounded.compareTo(exact) == 0 ? read : ROUNDED + read;
+        return !marks || rounded.compareTo(exact) == 0 ? read : ROUNDED + read;
     }
 
     /** A depth, without zeros at its end. */

@@ -58,12 +58,12 @@ final class AtTwentyForm implements BenchForm {
         return result.find(AtTwentySum.SIZE).flatMap(size -> result.find(AtTwentySum.CORRECTION)
                 .map(correction -> new RodPicture(
                         format.words().say("bench.rod.read", filled.text(AtTwentySum.PART_TEMP)),
-                        filled.text(AtTwentySum.READING),
+                        filled.shown(AtTwentySum.READING),
                         format.words().say("bench.rod.at-20"),
                         format.length(size),
                         correction,
                         format.signed(correction),
                         format.words()
-                                .say("bench.picture.rod", filled.text(AtTwentySum.READING), format.length(size)))));
+                                .say("bench.picture.rod", filled.shown(AtTwentySum.READING), format.length(size)))));
     }
 }

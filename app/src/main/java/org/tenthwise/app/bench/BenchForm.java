@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.sums.Output;
+import org.tenthwise.app.sums.Quantity;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.app.sums.SumValue;
@@ -79,11 +80,26 @@ public interface BenchForm {
             if (field.given() && !text.isBlank()) {
                 values.put(
                         field.id(),
-                        field.several() ? SumValue.Many.of(filled.several(field.id())) : new SumValue.Text(text));
+                        field.quantity() == Quantity.LENGTH ? lengths(field, filled) : given(field, filled));
             }
         }
         values.putAll(made(filled));
         return new SumInput(Optional.of(filled.unit()), values);
+    }
+
+    private static SumValue given(FormField field, FormValues filled) {
+        return field.several()
+                ? SumValue.Many.of(filled.several(field.id()))
+                : new SumValue.Text(filled.text(field.id()));
+    }
+
+    /** Those typed in the other unit with it. */
+    private static SumValue lengths(FormField field, FormValues filled) {
+        List<SumValue> figures = filled.figures(field.id()).stream()
+                .<SumValue>map(figure -> new SumValue.Text(
+                        figure.text(), Optional.of(figure.unit()).filter(unit -> unit != filled.unit())))
+                .toList();
+        return field.several() || figures.size() != 1 ? new SumValue.Many(figures) : figures.get(0);
     }
 
     /** Chooses the usual wherever nothing that is offered is chosen. */

@@ -2,7 +2,9 @@ package org.tenthwise.app.bench;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.tenthwise.app.sums.Quantity;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.words.Words;
 
@@ -22,7 +24,7 @@ public final class BenchNote {
         for (FormField field : form.fields(filled)) {
             boolean ofNone = ExpansionFields.isMaterial(field.id()) && filled.is(field.id(), ExpansionFields.TYPED);
             if (!filled.text(field.id()).isBlank() && !ofNone) {
-                figures.add(words.say("bench.note.figure", bench.name(field), value(field, filled)));
+                figures.add(words.say("bench.note.figure", bench.name(field), noted(field, filled)));
             }
         }
         ResultRows read = new ResultRows(form, words);
@@ -46,13 +48,41 @@ public final class BenchNote {
             return chosen(field.id(), text);
         }
         String symbol = symbol(field, filled);
-        return text.replace('-', '\u2212') + (symbol.isEmpty() || text.isEmpty() ? "" : " " + symbol);
+        String read = field.quantity() == Quantity.LENGTH && !field.named() ? filled.shown(field.id()) : text;
+        return read.replace('-', '\u2212') + (symbol.isEmpty() || text.isEmpty() ? "" : " " + symbol);
+    }
+
+    private String noted(FormField field, FormValues filled) {
+        String typed = typed(field, filled);
+        String value = value(field, filled);
+        return typed.isEmpty() ? value : words.say("bench.note.typed", value, typed);
+    }
+
+    /** In which unit a length was typed that is shown in the other; empty where it is in the one shown. */
+    public String typed(FormField field, FormValues filled) {
+        if (field.quantity() != Quantity.LENGTH || field.named()) {
+            return "";
+        }
+        return filled.figures(field.id()).stream()
+                .filter(figure -> figure.unit() != filled.unit())
+                .map(figure -> words.say(
+                        "bench.typed",
+                        figure.text().replace('-', '\u2212'),
+                        figure.unit().symbol()))
+                .collect(Collectors.joining(", "));
     }
 
     /** What follows a figure; empty after a plain number. */
     public String symbol(FormField field, FormValues filled) {
         return switch (field.quantity()) {
-            case LENGTH -> filled.unit().symbol();
+            case LENGTH ->
+                field.named()
+                        ? filled.figures(field.id()).stream()
+                                .findFirst()
+                                .map(FormValues.Figure::unit)
+                                .orElse(filled.unit())
+                                .symbol()
+                        : filled.unit().symbol();
             case ANGLE, TEMPERATURE, EXPANSION -> words.say("bench.unit", field.quantity());
             default -> "";
         };

@@ -13,6 +13,7 @@ import org.tenthwise.app.sums.Quantity;
  * @param usual chosen until another is; empty where a figure is typed
  * @param needed whether there is no answer without it
  * @param given whether it goes to the sum under its id
+ * @param named whether it is part of a designation, which is what it is in any unit
  */
 public record FormField(
         String id,
@@ -21,7 +22,8 @@ public record FormField(
         List<String> choices,
         String usual,
         boolean needed,
-        boolean given) {
+        boolean given,
+        boolean named) {
 
     public FormField {
         choices = List.copyOf(choices);
@@ -37,12 +39,13 @@ public record FormField(
                 words,
                 words.isEmpty() ? "" : words.get(0),
                 input.needed(),
-                true);
+                true,
+                false);
     }
 
     /** Something of the form's own, of which the input is made. */
     static FormField ofTheForm(String id, Quantity quantity) {
-        return new FormField(id, quantity, false, List.of(), "", true, false);
+        return new FormField(id, quantity, false, List.of(), "", true, false, false);
     }
 
     /** A choice of the form's own; the first is the usual. */
@@ -56,21 +59,26 @@ public record FormField(
 
     /** The same, to be chosen from {@code words}; the first is the usual. */
     FormField choosing(List<String> words) {
-        return new FormField(id, quantity, several, words, words.get(0), true, given);
+        return new FormField(id, quantity, several, words, words.get(0), true, given, named);
     }
 
     /** The same with another usual choice than the first. */
     FormField usually(String choice) {
-        return new FormField(id, quantity, several, choices, choice, needed, given);
+        return new FormField(id, quantity, several, choices, choice, needed, given, named);
     }
 
     /** The same, but may stay empty. */
     FormField optional() {
-        return new FormField(id, quantity, several, choices, usual, false, given);
+        return new FormField(id, quantity, several, choices, usual, false, given, named);
     }
 
     /** The same, but may not stay empty on this form. */
     FormField must() {
-        return new FormField(id, quantity, several, choices, usual, true, given);
+        return new FormField(id, quantity, several, choices, usual, true, given, named);
+    }
+
+    /** The same, as part of a designation. */
+    FormField ofADesignation() {
+        return new FormField(id, quantity, several, choices, usual, needed, given, true);
     }
 }

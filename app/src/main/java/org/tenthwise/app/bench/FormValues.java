@@ -7,27 +7,49 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.tenthwise.app.sums.Input;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 
 /**
- * What has been typed and chosen for a bench sum so far, exactly as typed.
+ * What has been typed and chosen for a bench sum so far, exactly as typed. In the other unit the figures stay what they
+ * were typed as, each in the unit it was typed in: nothing is rounded but what is shown of it.
  *
- * @param unit of every length
+ * @param unit lengths are shown in, and typed in from now on
  * @param texts by the id of what is asked; several figures stand in one text with blanks between
+ * @param typedIn unit of each figure of a text that was typed before the unit was changed, by the id of what is asked
  */
-public record FormValues(Unit unit, Map<String, String> texts) {
+public record FormValues(Unit unit, Map<String, String> texts, Map<String, List<Unit>> typedIn) {
+
+    /** A figure as typed, finished or not. */
+    public record Figure(String text, Unit unit) {
+
+        /** Absent while it is half typed. */
+        public Optional<Length> length() {
+            return Written.isPlainDecimal(text) ? Optional.of(Length.of(text, unit)) : Optional.empty();
+        }
+
+        /** What is read of it in {@code other}. */
+        public String in(Unit other) {
+            return unit == other
+                    ? text
+                    : length().map(exact -> AnswerFormat.typed(exact, other, new BigDecimal(text)))
+                            .orElse(text);
+        }
+    }
 
     private static final int MOST_PLACES = 10;
 
     public FormValues {
         texts = Map.copyOf(texts);
+        typedIn = Map.copyOf(typedIn);
     }
 
     public static FormValues nothing(Unit unit) {
-        return new FormValues(unit, Map.of());
+        return new FormValues(unit, Map.of(), Map.of());
     }
 
     public String text(String id) {
@@ -52,6 +74,15 @@ public record FormValues(Unit unit, Map<String, String> texts) {
                 .toList();
     }
 
+    /** What stands there, each figure with the unit it was typed in. */
+    public List<Figure> figures(String id) {
+        List<String> texts = several(id);
+        List<Unit> units = typedIn.getOrDefault(id, List.of());
+        return IntStream.range(0, texts.size())
+                .mapToObj(i -> new Figure(texts.get(i), i < units.size() ? units.get(i) : unit))
+                .toList();
+    }
+
     /** Whether what stands there is one figure or several, none of them half typed. */
     public boolean isFinished(String id) {
         List<String> figures = several(id);
@@ -69,7 +100,30 @@ public record FormValues(Unit unit, Map<String, String> texts) {
 
     /** The length typed; absent while there is none. */
     public Optional<Length> length(String id) {
-        return number(id).map(figure -> Length.of(figure, unit));
+        List<Figure> figures = figures(id);
+        return figures.size() == 1 ? figures.get(0).length() : Optional.empty();
+    }
+
+    /** The lengths typed, all of them finished. */
+    public List<Length> lengths(Input<?> input) {
+        return figures(input.key()).stream()
+                .map(figure -> figure.length().orElseThrow())
+                .toList();
+    }
+
+    /** What is read of the lengths typed, in the unit of the form. */
+    public List<String> read(String id) {
+        return figures(id).stream().map(figure -> figure.in(unit)).toList();
+    }
+
+    /** What is read of the length typed, in the unit of the form. */
+    public String shown(Input<?> input) {
+        return shown(input.key());
+    }
+
+    /** What is read of the length typed, in the unit of the form. */
+    public String shown(String id) {
+        return String.join(" ", read(id));
     }
 
     /** The figure typed; absent while there is none. */
@@ -91,15 +145,29 @@ public record FormValues(Unit unit, Map<String, String> texts) {
         return with(input, length.map(there -> typed(there, unit)));
     }
 
+    /** Typed or chosen now, so in the unit of the form. */
     public FormValues with(String id, String text) {
         Map<String, String> others = new HashMap<>(texts);
         others.put(id, text);
-        return new FormValues(unit, others);
+        Map<String, List<Unit>> units = new HashMap<>(typedIn);
+        units.remove(id);
+        return new FormValues(unit, others, units);
     }
 
-    /** The same figures in the other unit. */
+    public FormValues with(String id, List<Figure> figures) {
+        FormValues typed = with(id, figures.stream().map(Figure::text).collect(Collectors.joining(" ")));
+        Map<String, List<Unit>> units = new HashMap<>(typed.typedIn());
+        units.put(id, figures.stream().map(Figure::unit).toList());
+        return new FormValues(unit, typed.texts(), units);
+    }
+
+    /** The same figures, shown in the other unit. */
     public FormValues in(Unit other) {
-        return new FormValues(other, texts);
+        Map<String, List<Unit>> units = new HashMap<>();
+        texts.keySet()
+                .forEach(id ->
+                        units.put(id, figures(id).stream().map(Figure::unit).toList()));
+        return new FormValues(other, texts, units);
     }
 
     /** As it is written, if that is in {@code unit}. */

@@ -24,6 +24,7 @@ import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.SizePicture;
 import org.tenthwise.app.picture.SizePicture.Sized;
+import org.tenthwise.app.sums.Input;
 import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.app.sums.SumValue;
@@ -100,8 +101,10 @@ final class NextCutForm implements BenchForm {
     }
 
     private static Picture drawn(FormValues filled, SumResult result, AnswerFormat format, Length lower, Length upper) {
-        List<Sized> sizes = filled.several(SIZES).stream()
-                .map(text -> new Sized(Length.of(text, filled.unit()), text))
+        List<Length> lengths = filled.lengths(SIZES);
+        List<String> read = filled.read(SIZES.key());
+        List<Sized> sizes = IntStream.range(0, lengths.size())
+                .mapToObj(i -> new Sized(lengths.get(i), read.get(i)))
                 .toList();
         Sized judged = sizes.stream()
                 .max((one, other) -> beyond(one.size(), lower, upper).compareTo(beyond(other.size(), lower, upper)))
@@ -113,8 +116,8 @@ final class NextCutForm implements BenchForm {
         return new SizePicture(
                 feature(filled),
                 filled.unit(),
-                Optional.of(new Sized(lower, filled.text(LOWER))),
-                Optional.of(new Sized(upper, filled.text(UPPER))),
+                Optional.of(new Sized(lower, filled.shown(LOWER))),
+                Optional.of(new Sized(upper, filled.shown(UPPER))),
                 filled.length(GUARD_BAND).orElse(Length.ZERO),
                 IntStream.range(0, sizes.size())
                         .mapToObj(i -> SizePicture.ReadingColumn.of(
@@ -126,37 +129,37 @@ final class NextCutForm implements BenchForm {
                         .toList(),
                 Optional.of(judged),
                 Optional.of(new SizePicture.Distance(distance, near, format.length(distance))),
-                cut(filled, result, format, lower, upper),
+                cut(filled, result, format),
                 Optional.empty(),
                 SizePicture.Said.of(format.words(), feature(filled), true),
-                format.words().say("bench.picture.size", filled.text(SIZES)));
+                format.words().say("bench.picture.size", filled.shown(SIZES)));
     }
 
     private static Feature feature(FormValues filled) {
         return filled.is(SIDE, OUTSIDE) ? Feature.DIAMETER : Feature.BORE;
     }
 
-    private static Optional<SizePicture.Cut> cut(
-            FormValues filled, SumResult result, AnswerFormat format, Length lower, Length upper) {
+    private static Optional<SizePicture.Cut> cut(FormValues filled, SumResult result, AnswerFormat format) {
         Register register = filled.is(REGISTER, Word.of(Register.RADIUS)) ? Register.RADIUS : Register.DIAMETER;
         return result.find(OFFSET_CHANGE)
                 .map(change -> new SizePicture.Cut(
-                        format.sized(aim(filled, lower, upper)),
+                        format.sized(aim(filled)),
                         register.onDiameter(change.abs()),
                         format.words().say("picture.offset", format.whole().signed(change))));
     }
 
-    private static Length aim(FormValues filled, Length lower, Length upper) {
+    private static Length aim(FormValues filled) {
         Limit metalSide = feature(filled).stillCutBeyond();
-        Limits limits = Limits.between(written(lower, filled), written(upper, filled));
+        Limits limits = Limits.between(written(LOWER, filled), written(UPPER, filled));
         return filled.length(AIM).filter(typed -> filled.is(AIM_BY, SIZE)).orElseGet(() -> Aim.ofKey(
                         filled.text(AIM_BY))
                 .orElse(Aim.ByLimits.MIDDLE)
                 .of(limits, metalSide));
     }
 
-    private static Written written(Length limit, FormValues filled) {
-        return Written.of(limit.in(filled.unit()), filled.unit());
+    private static Written written(Input<Length> limit, FormValues filled) {
+        FormValues.Figure typed = filled.figures(limit.key()).get(0);
+        return new Written(typed.text(), typed.unit());
     }
 
     /** How far a size is out of its limits; less than zero inside. */

@@ -47,7 +47,7 @@ final class OverWiresForm implements BenchForm {
         return List.of(
                 FormField.ofTheForm(BY, OVER_WIRES.key(), PITCH_DIAMETER.key()),
                 ThreadFields.form(filled.unit()),
-                FormField.of(WireInputs.DIAMETER).must(),
+                FormField.of(WireInputs.DIAMETER).must().ofADesignation(),
                 ThreadFields.pitchBy(filled.unit()),
                 ThreadFields.pitch(filled),
                 FormField.of(WireInputs.WIRE),

@@ -169,7 +169,7 @@ final class RunOutForm implements BenchForm {
     @Override
     public Optional<Picture> picture(FormValues filled, SumResult result, AnswerFormat format) {
         List<BigDecimal> angles = angles(filled);
-        List<String> read = filled.several(READINGS);
+        List<String> read = filled.read(READINGS.key());
         Optional<Length> movement = result.find(TIR);
         Optional<Length> limit = filled.length(LIMIT).filter(length -> length.signum() > 0);
         if (angles.size() != read.size()
@@ -178,14 +178,13 @@ final class RunOutForm implements BenchForm {
                         .isEmpty()) {
             return Optional.empty();
         }
-        List<Length> lengths =
-                read.stream().map(text -> Length.of(text, filled.unit())).toList();
+        List<Length> lengths = filled.lengths(READINGS);
         List<RunOutPicture.Reading> readings = IntStream.range(0, read.size())
                 .mapToObj(i -> new RunOutPicture.Reading(
                         angles.get(i),
                         Figures.number(angles.get(i)) + "°",
-                        Optional.of(
-                                new RunOutPicture.Sized(lengths.get(i), Figures.number(new BigDecimal(read.get(i))))),
+                        Optional.of(new RunOutPicture.Sized(
+                                lengths.get(i), read.get(i).replace('-', '\u2212'))),
                         lengths.get(i).equals(Length.greatest(lengths))
                                 || lengths.get(i).equals(Length.least(lengths))))
                 .toList();
@@ -193,7 +192,7 @@ final class RunOutForm implements BenchForm {
                 new RunOutPicture.Sized(length, format.words().say("picture.movement", format.length(length))));
         return Optional.of(new RunOutPicture(
                 limit.map(length -> new RunOutPicture.Sized(
-                                length, format.words().say("picture.limit", filled.text(LIMIT))))
+                                length, format.words().say("picture.limit", filled.shown(LIMIT))))
                         .or(() -> moved)
                         .orElseThrow(),
                 limit.flatMap(length -> moved),

@@ -39,7 +39,8 @@ final class ThreadFields {
     }
 
     static FormField pitch(FormValues filled) {
-        return FormField.of(isPerInch(filled) ? DesignationInputs.TPI : DesignationInputs.PITCH);
+        return FormField.of(isPerInch(filled) ? DesignationInputs.TPI : DesignationInputs.PITCH)
+                .ofADesignation();
     }
 
     private static boolean isPerInch(FormValues filled) {

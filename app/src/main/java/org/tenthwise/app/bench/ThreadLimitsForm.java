@@ -55,7 +55,7 @@ final class ThreadLimitsForm implements BenchForm {
         return List.of(
                 form,
                 FormField.of(DesignationInputs.SIDE),
-                FormField.of(DesignationInputs.DIAMETER),
+                FormField.of(DesignationInputs.DIAMETER).ofADesignation(),
                 ThreadFields.pitchBy(filled.unit()),
                 ThreadFields.pitch(filled),
                 FormField.of(DesignationInputs.CLASS)

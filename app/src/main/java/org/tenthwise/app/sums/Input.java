@@ -58,18 +58,16 @@ public record Input<T>(
     }
 
     public static Input<Length> length(String key) {
-        return of(key, Quantity.LENGTH, false, (given, as) -> given.lengthOf(InputReading.figure(given, as)));
+        return of(key, Quantity.LENGTH, false, InputReading::length);
     }
 
     public static Input<Length> positiveLength(String key) {
-        return Input.<Length>of(
-                        key, Quantity.LENGTH, false, (given, as) -> given.lengthOf(InputReading.positive(given, as)))
+        return Input.<Length>of(key, Quantity.LENGTH, false, InputReading::positiveLength)
                 .bounded(POSITIVE);
     }
 
     public static Input<Length> lengthNotNegative(String key) {
-        return Input.<Length>of(
-                        key, Quantity.LENGTH, false, (given, as) -> given.lengthOf(InputReading.notNegative(given, as)))
+        return Input.<Length>of(key, Quantity.LENGTH, false, InputReading::lengthNotNegative)
                 .bounded(NOT_NEGATIVE);
     }
 

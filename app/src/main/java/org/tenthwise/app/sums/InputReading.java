@@ -1,5 +1,8 @@
 package org.tenthwise.app.sums;
 
+import org.tenthwise.model.quantity.Written;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +20,40 @@ final class InputReading {
     private InputReading() {}
 
     static BigDecimal figure(SumInput given, Input<?> input) {
-        return figure(input, () -> place(input), given.value(input));
+        BigDecimal figure = figure(input, () -> place(input), given.value(input));
+        return ownUnit(given.value(input))
+                .map(unit -> Length.of(figure, unit).in(given.inUnit()))
+                .orElse(figure);
+    }
+
+    private static Optional<Unit> ownUnit(SumValue value) {
+        return value instanceof SumValue.Text typed ? typed.unit() : Optional.empty();
+    }
+
+    private static Length length(SumInput given, SumValue value, BigDecimal figure) {
+        return Length.of(figure, ownUnit(value).orElseGet(given::inUnit));
+    }
+
+    /** Exactly as it was typed, whichever unit that was. */
+    static Length length(SumInput given, Input<?> input) {
+        SumValue value = given.value(input);
+        return length(given, value, figure(input, () -> place(input), value));
+    }
+
+    static Length positiveLength(SumInput given, Input<?> input) {
+        positive(given, input);
+        return length(given, input);
+    }
+
+    static Length lengthNotNegative(SumInput given, Input<?> input) {
+        notNegative(given, input);
+        return length(given, input);
+    }
+
+    static Written written(SumInput given, Input<?> input) {
+        SumValue value = given.value(input);
+        return Written.of(
+                figure(input, () -> place(input), value), ownUnit(value).orElseGet(given::inUnit));
     }
 
     static BigDecimal positive(SumInput given, Input<?> input) {
@@ -59,12 +95,12 @@ final class InputReading {
     }
 
     static List<Length> lengths(SumInput given, Input<?> input) {
-        Unit in = given.inUnit();
-        List<Length> lengths = new ArrayList<>();
-        for (BigDecimal figure : figures(given, input)) {
-            lengths.add(Length.of(figure, in));
-        }
-        return lengths;
+        given.inUnit();
+        List<SumValue> values = many(input, given.value(input));
+        List<BigDecimal> figures = figures(given, input);
+        return IntStream.range(0, figures.size())
+                .mapToObj(i -> length(given, values.get(i), figures.get(i)))
+                .toList();
     }
 
     static List<List<List<BigDecimal>>> groups(SumInput given, Input<?> input) {

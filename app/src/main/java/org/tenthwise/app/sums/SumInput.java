@@ -1,5 +1,6 @@
 package org.tenthwise.app.sums;
 
+import org.tenthwise.model.quantity.Written;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -59,10 +60,6 @@ public record SumInput(Optional<Unit> unit, Map<String, SumValue> values) {
         }
     }
 
-    Length lengthOf(BigDecimal figure) {
-        return Length.of(figure, inUnit());
-    }
-
     public boolean has(Input<?> input) {
         return values.containsKey(input.key());
     }
@@ -81,12 +78,21 @@ public record SumInput(Optional<Unit> unit, Map<String, SumValue> values) {
         return has(input) ? Optional.of(get(input)) : Optional.empty();
     }
 
-    /** The figure or the word given as {@code input}, as it was typed. */
+    /** The figure or the word given as {@code input}, as it was typed; with its unit where that is its own. */
     public String text(Input<?> input) {
-        return InputReading.text(input, value(input), "word");
+        String typed = InputReading.text(input, value(input), "word");
+        return value(input) instanceof SumValue.Text text ? text.said() : typed;
     }
 
-    /** The decimal given as {@code input}, as it was typed, whatever the input makes of it. */
+    /** The length given as {@code input}, in the unit it was typed in. */
+    public Written written(Input<Length> input) {
+        return InputReading.written(this, input);
+    }
+
+    /**
+     * The decimal given as {@code input}, as it was typed, whatever the input makes of it; a length of another unit in
+     * the unit of all others.
+     */
     public BigDecimal figure(Input<?> input) {
         return InputReading.figure(this, input);
     }
@@ -127,6 +133,6 @@ public record SumInput(Optional<Unit> unit, Map<String, SumValue> values) {
             return Message.of("given.of", input, why);
         }
         return Message.of(
-                DecimalText.isOne(typed.text()) ? "given.is" : "given.is-word", input, Quoted.of(typed.text()), why);
+                DecimalText.isOne(typed.text()) ? "given.is" : "given.is-word", input, Quoted.of(typed.said()), why);
     }
 }

@@ -1,13 +1,29 @@
 package org.tenthwise.app.sums;
 
+import org.tenthwise.model.quantity.Unit;
+import java.util.Optional;
 import java.util.List;
 import java.util.Map;
 
 /** Figures and words as they are written down, in lists and under keys: what a sum is given, and what it comes to. */
 public sealed interface SumValue {
 
-    /** A figure or a word, with nothing taken off or added. */
-    record Text(String text) implements SumValue {}
+    /**
+     * A figure or a word, with nothing taken off or added.
+     *
+     * @param unit of a length that is not in the unit of all others; absent for one that is, and for anything else
+     */
+    record Text(String text, Optional<Unit> unit) implements SumValue {
+
+        public Text(String text) {
+            this(text, Optional.empty());
+        }
+
+        /** As it stands in a sentence. */
+        String said() {
+            return unit.map(own -> text + " " + own.symbol()).orElse(text);
+        }
+    }
 
     /** Several, in their order. */
     record Many(List<SumValue> values) implements SumValue {

@@ -13,6 +13,7 @@ import static org.tenthwise.app.sums.cutting.NextCutSum.SIZES;
 import static org.tenthwise.app.sums.cutting.NextCutSum.STATE;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -28,7 +29,6 @@ import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
-import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.words.Message;
 
@@ -56,7 +56,7 @@ final class EvenCutAnswer {
         this.given = given;
         side = given.get(CutInputs.SIDE);
         CutInputs.lower(given);
-        limits = Limits.between(written(CutInputs.LOWER), written(CutInputs.UPPER));
+        limits = Limits.between(given.written(CutInputs.LOWER), given.written(CutInputs.UPPER));
         guardBand = given.has(GUARD_BAND) ? guardBand() : Length.ZERO;
         aim = aim();
         register = given.get(CutInputs.REGISTER);
@@ -138,7 +138,9 @@ final class EvenCutAnswer {
         if (safe.signum() == 0) {
             return said("nothing-more");
         }
-        return said(side.isTooLittle(safe, given.find(LEAST_CUT)) ? "too-little" : "at-most", plain(safe));
+        return said(
+                side.isTooLittle(safe, given.find(LEAST_CUT)) ? "too-little" : "at-most",
+                plain(safe, RoundingMode.DOWN));
     }
 
     private static Message said(String which, Object... values) {
@@ -176,7 +178,7 @@ final class EvenCutAnswer {
 
     private Length aim() {
         Aim wanted = Aim.ofKey(given.find(AIM_IN_WORDS).orElse(Aim.ByLimits.MIDDLE.key()))
-                .orElseGet(() -> new Aim.Size(written(AIM)));
+                .orElseGet(() -> new Aim.Size(given.written(AIM)));
         Length size = wanted.of(limits, side.stillCutBeyond());
         if (CutState.of(side, given.get(CutInputs.LOWER), given.get(CutInputs.UPPER), size) != CutState.IN_SIZE) {
             throw new CannotAnswer(
@@ -185,11 +187,14 @@ final class EvenCutAnswer {
         return size;
     }
 
-    private Written written(Input<Length> size) {
-        return Written.of(given.figure(size), given.inUnit());
+    /** To as many places as an answer has. */
+    private BigDecimal plain(Length length) {
+        return plain(length, RoundingMode.HALF_EVEN);
     }
 
-    private BigDecimal plain(Length length) {
-        return length.in(given.inUnit());
+    private BigDecimal plain(Length length, RoundingMode way) {
+        BigDecimal figure = length.in(given.inUnit());
+        return figure.setScale(
+                Math.min(figure.scale(), FINEST.get(given.inUnit()).scale()), way);
     }
 }

@@ -9,7 +9,9 @@ import org.tenthwise.app.bench.BenchForm;
 import org.tenthwise.app.bench.BenchNote;
 import org.tenthwise.app.bench.FormField;
 import org.tenthwise.app.bench.FormValues;
+import org.tenthwise.app.bench.FormValues.Figure;
 import org.tenthwise.app.bench.ResultRows;
+import org.tenthwise.app.sums.Quantity;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.app.ui.bench.BenchFormState.FieldShown;
 import org.tenthwise.app.ui.bench.BenchFormState.Found;
@@ -46,7 +48,7 @@ final class BenchFormPresenter {
             FormValues filled,
             FormOutcome outcome,
             FormField inHand,
-            String figure,
+            Figure figure,
             boolean all,
             KeyShown next,
             KeyShown note) {
@@ -79,7 +81,7 @@ final class BenchFormPresenter {
                 ask.id(),
                 bench.name(ask),
                 value,
-                why,
+                why.isEmpty() ? shortened(noted.typed(ask, filled)) : why,
                 bench.name(ask) + " " + (empty ? value : full) + (why.isEmpty() ? "" : ". " + why),
                 inHand,
                 empty,
@@ -98,7 +100,7 @@ final class BenchFormPresenter {
                 : Optional.empty();
     }
 
-    private Hand hand(FormField ask, FormValues filled, FormOutcome outcome, String figure) {
+    private Hand hand(FormField ask, FormValues filled, FormOutcome outcome, Figure figure) {
         if (ask.isChoice()) {
             return new Hand.Choose(
                     bench.name(ask),
@@ -108,10 +110,21 @@ final class BenchFormPresenter {
                             .toList());
         }
         return new Hand.Pad(
-                asked(ask, filled, figure),
-                figure,
-                noted.symbol(ask, filled),
-                refusal(ask, outcome).orElse(ask.needed() ? "" : words.say("bench.may-be-empty")));
+                asked(ask, filled, figure.text()),
+                figure.text(),
+                ask.quantity() == Quantity.LENGTH ? figure.unit().symbol() : noted.symbol(ask, filled),
+                refusal(ask, outcome)
+                        .or(() -> inTheOther(ask, filled, figure))
+                        .orElse(ask.needed() ? "" : words.say("bench.may-be-empty")));
+    }
+
+    /** What a figure typed before the unit was changed is now. */
+    private static Optional<String> inTheOther(FormField ask, FormValues filled, Figure figure) {
+        return ask.quantity() == Quantity.LENGTH && !ask.named() && figure.unit() != filled.unit()
+                ? figure.length()
+                        .map(length ->
+                                figure.in(filled.unit()) + " " + filled.unit().symbol())
+                : Optional.empty();
     }
 
     /** Of several figures, the place of the one in hand where it has one, and which it is. */

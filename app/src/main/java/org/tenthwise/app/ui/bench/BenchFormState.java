@@ -33,7 +33,7 @@ public record BenchFormState(
      * Something asked.
      *
      * @param value as typed or chosen, or that nothing is
-     * @param remark why it is refused; empty where it is not
+     * @param remark why it is refused, or what was typed before the unit was changed; else empty
      * @param spoken all of it
      */
     public record FieldShown(

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -15,6 +14,7 @@ import org.tenthwise.app.bench.BenchKind;
 import org.tenthwise.app.bench.BenchNote;
 import org.tenthwise.app.bench.FormField;
 import org.tenthwise.app.bench.FormValues;
+import org.tenthwise.app.bench.FormValues.Figure;
 import org.tenthwise.app.ui.bench.BenchFormState.KeyShown;
 import org.tenthwise.app.ui.keys.KeypadViewModel;
 import org.tenthwise.app.ui.keys.Typing;
@@ -44,9 +44,13 @@ public final class SumViewModel implements Typing {
     private final BenchFormPresenter showing;
     private final KeypadViewModel pad = new KeypadViewModel(text -> {});
     private final ReadOnlyObjectWrapper<BenchFormState> shown = new ReadOnlyObjectWrapper<>();
-    private final List<String> before = new ArrayList<>();
+    /** Of several figures, those before the one on the pad. */
+    private final List<Figure> before = new ArrayList<>();
+
     private FormValues filled;
     private FormField inHand;
+    /** The figure on the pad is in this unit, which is that of the form unless it was typed before that was changed. */
+    private Unit onPad;
     /** Whether the next character begins another figure. */
     private boolean fresh = true;
 
@@ -63,13 +67,14 @@ public final class SumViewModel implements Typing {
         this.book = book;
         this.showing = new BenchFormPresenter(sum, bench, words);
         this.filled = sum.settled(start);
+        this.onPad = filled.unit();
         this.inHand = missing()
                 .findFirst()
                 .or(() -> sum.fields(filled).stream()
                         .filter(ask -> ask.needed() && !ask.isChoice())
                         .reduce((earlier, later) -> later))
                 .orElseThrow();
-        pad.typedProperty().subscribe((was, is) -> typed(is));
+        pad.typedProperty().subscribe((was, is) -> typed());
         load();
     }
 
@@ -99,28 +104,27 @@ public final class SumViewModel implements Typing {
     /** Chooses for the field in hand, if it is one to choose for. */
     public void choose(String choice) {
         if (inHand.choices().contains(choice)) {
-            fill(inHand.id(), choice);
+            fill(filled.with(inHand.id(), choice));
         }
     }
 
     /** To the next figure of several, or to the next that is missing, or to the next field. */
     public void next() {
         if (takesAnother()) {
-            before.add(pad.typedProperty().get());
-            loading = true;
-            pad.clear();
-            loading = false;
+            before.add(onPad());
+            empty();
             show();
         } else {
             goTo(following().id());
         }
     }
 
-    /** The same figures in the other unit. */
+    /** The same figures in the other unit; what is typed from now on is in that one. */
     public void changeUnit() {
         if (sum.onlyUnit(filled).isEmpty()) {
             filled = sum.settled(filled.in(filled.unit() == Unit.INCH ? Unit.MILLIMETRE : Unit.INCH));
             changed();
+            load();
         }
     }
 
@@ -166,13 +170,20 @@ public final class SumViewModel implements Typing {
     private void begin() {
         if (fresh && !pad.typedProperty().get().isEmpty()) {
             if (inHand.several()) {
-                before.add(pad.typedProperty().get());
+                before.add(onPad());
             }
-            loading = true;
-            pad.clear();
-            loading = false;
+            empty();
         }
         fresh = false;
+    }
+
+    private Figure onPad() {
+        return new Figure(pad.typedProperty().get(), onPad);
+    }
+
+    /** Clears the pad for a figure in the unit of the form. */
+    private void empty() {
+        put(new Figure("", filled.unit()));
     }
 
     @Override
@@ -183,6 +194,10 @@ public final class SumViewModel implements Typing {
             show();
         } else {
             pad.takeBack();
+            if (pad.typedProperty().get().isEmpty()) {
+                empty();
+                show();
+            }
         }
     }
 
@@ -216,31 +231,32 @@ public final class SumViewModel implements Typing {
     private void load() {
         before.clear();
         fresh = true;
-        List<String> figures = inHand.isChoice() ? List.of() : filled.several(inHand.id());
+        List<Figure> figures = inHand.isChoice() ? List.of() : filled.figures(inHand.id());
         before.addAll(figures.subList(0, Math.max(0, figures.size() - 1)));
-        put(figures.isEmpty() ? "" : figures.get(figures.size() - 1));
+        put(figures.isEmpty() ? new Figure("", filled.unit()) : figures.get(figures.size() - 1));
         show();
     }
 
-    private void put(String figure) {
+    private void put(Figure figure) {
+        onPad = figure.unit();
         loading = true;
         pad.clear();
-        figure.chars().mapToObj(Character::toString).forEach(pad::character);
+        figure.text().chars().mapToObj(Character::toString).forEach(pad::character);
         loading = false;
     }
 
-    private void typed(String figure) {
+    private void typed() {
         if (!loading) {
-            fill(
+            fill(filled.with(
                     inHand.id(),
-                    Stream.concat(before.stream(), Stream.of(figure))
-                            .filter(text -> !text.isEmpty())
-                            .collect(Collectors.joining(" ")));
+                    Stream.concat(before.stream(), Stream.of(onPad()))
+                            .filter(one -> !one.text().isEmpty())
+                            .toList()));
         }
     }
 
-    private void fill(String id, String text) {
-        filled = sum.settled(sum.follow(filled.with(id, text), id));
+    private void fill(FormValues now) {
+        filled = sum.settled(sum.follow(now, inHand.id()));
         changed();
     }
 
@@ -258,7 +274,7 @@ public final class SumViewModel implements Typing {
         KeyShown next = takesAnother()
                 ? new KeyShown(words.say("bench.next"), words.say("bench.next.figure"), true)
                 : new KeyShown(words.say("bench.next"), bench.name(following()), true);
-        shown.set(showing.of(filled, outcome, inHand, pad.typedProperty().get(), allDecimals, next, noteKey(outcome)));
+        shown.set(showing.of(filled, outcome, inHand, onPad(), allDecimals, next, noteKey(outcome)));
     }
 
     private KeyShown noteKey(FormOutcome outcome) {

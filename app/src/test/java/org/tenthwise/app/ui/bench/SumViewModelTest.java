@@ -13,7 +13,6 @@ import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.bench.BenchFormState.FieldShown;
-import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.run.StepEvent;
 
 class SumViewModelTest {
@@ -177,14 +176,6 @@ class SumViewModelTest {
         SumViewModel sum = enter(alone(BenchKind.FIT), "30.015", "30.011", "29.993", "29.991");
         assertFalse(sum.shownProperty().get().decimals().ready());
         assertTrue(values(sum).contains("least play +0.018 mm"), values(sum)::toString);
-    }
-
-    @Test
-    void theOtherUnitKeepsTheFiguresAsTyped() {
-        SumViewModel sum = enter(alone(BenchKind.TEMPERATURE), "500.035");
-        sum.changeUnit();
-        assertEquals(Unit.INCH, sum.filled().unit());
-        assertEquals("500.035 in", field(sum, "reading").value());
     }
 
     @Test
