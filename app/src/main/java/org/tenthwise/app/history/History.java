@@ -31,6 +31,12 @@ public interface History {
     Optional<RunFacts> withOtherText(Plan plan);
 
     /**
+     * What the step came to on the part before: of the same revision, or where there is none, of another. Absent where
+     * it was not measured to its end, and where what was then asked for under its number was something else.
+     */
+    Optional<LastPart> lastPart(LastPartQuery query);
+
+    /**
      * What was written in the runs so far, that of the run last worked on first; not more than can be offered.
      *
      * @param of as in {@link NameUse}

@@ -26,6 +26,8 @@ final class RunBook {
     /** What was worked out last of entries that may be added next; the sheet as it is where nothing was. */
     private Sheet ahead;
 
+    private long othersChanged;
+
     RunBook(Ledger ledger, Clock clock, Plan plan, List<Entry> entries) {
         this.ledger = ledger;
         this.clock = clock;
@@ -53,6 +55,11 @@ final class RunBook {
 
     OffsetDateTime now() {
         return OffsetDateTime.now(clock);
+    }
+
+    /** How many entries of other runs, and of the shop, were added with those of this one. */
+    long othersChanged() {
+        return othersChanged;
     }
 
     KeptEntries kept() {
@@ -92,9 +99,10 @@ final class RunBook {
 
     /** Adds entries of this run and of others, all of them or none. */
     void add(List<NewEntry> added) throws CouldNotSave {
-        List<Entry> here = ledger.append(added).stream()
-                .filter(entry -> entry.run().equals(run().id()))
-                .toList();
+        List<Entry> kept = ledger.append(added);
+        List<Entry> here =
+                kept.stream().filter(entry -> entry.run().equals(run().id())).toList();
+        othersChanged += kept.size() - here.size();
         sheet = isAheadBy(here) ? ahead : behind(here);
         ahead = sheet;
     }

@@ -46,6 +46,7 @@ public final class RunSession {
     private final Plan plan;
     private final WayOfReading way = new WayOfReading();
     private final HoldPoints holds = new HoldPoints();
+    private final LastParts lastParts;
 
     private Step inHand;
 
@@ -57,6 +58,7 @@ public final class RunSession {
         this.gate = new EntryCheck(plan);
         this.figures = new FigureVerbs(this, book, gauge, gate);
         this.plan = plan;
+        this.lastParts = new LastParts(book);
         this.inHand = Progress.whereItStopped(book.sheet());
     }
 
@@ -73,6 +75,7 @@ public final class RunSession {
                 way.readingsFirst(pass()),
                 Progress.next(sheet(), inHand),
                 opened(),
+                lastParts.at(inHand),
                 book.now());
     }
 

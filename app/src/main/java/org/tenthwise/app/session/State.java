@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.tenthwise.app.history.LastPart;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
@@ -28,6 +29,8 @@ import org.tenthwise.model.run.StepEvent;
  * @param readingsFirst whether the temperatures, where they are needed, wait until everything is read
  * @param next step that follows the one in hand: the next that is neither settled nor held; absent at the end
  * @param opened the hold points that are open, by their step
+ * @param lastPart what the step in hand came to on the part before, which is no reading of this one; absent where it
+ *     was not measured there
  * @param at when it stood so
  */
 public record State(
@@ -38,6 +41,7 @@ public record State(
         boolean readingsFirst,
         Optional<Step> next,
         Map<Integer, HoldOpened> opened,
+        Optional<LastPart> lastPart,
         OffsetDateTime at) {
 
     public State {

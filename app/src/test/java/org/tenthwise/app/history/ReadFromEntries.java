@@ -10,6 +10,8 @@ import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlanSource;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** The plainest history there can be: every question reads every entry. What is kept in tables must answer alike. */
 public final class ReadFromEntries implements History {
@@ -114,6 +116,42 @@ public final class ReadFromEntries implements History {
                                 .isPresent()
                         && !run.planHash().equals(plan.source().sha256()))
                 .reduce((earlier, later) -> later);
+    }
+
+    @Override
+    public Optional<LastPart> lastPart(LastPartQuery query) {
+        return kept.runs().stream()
+                .map(kept::entries)
+                .filter(entries -> entries.get(0)
+                        .event()
+                        .as(Event.Begun.class)
+                        .filter(begun ->
+                                begun.part().number().equals(query.part().number())
+                                        && !begun.serial()
+                                                .equalsIgnoreCase(query.serial().strip()))
+                        .isPresent())
+                .flatMap(entries -> digests.of(entries).stream())
+                .flatMap(digest -> lastPart(digest, query).stream())
+                .filter(part -> taken(part) < query.before())
+                .max(Comparator.comparing((LastPart part) ->
+                                part.run().revision().equals(query.part().revision()))
+                        .thenComparing(ReadFromEntries::taken));
+    }
+
+    private static Optional<LastPart> lastPart(RunDigest digest, LastPartQuery query) {
+        return digest.steps().stream()
+                .filter(step -> query.isOf(step.line().step())
+                        && step.step().found().isPresent()
+                        && step.step().verdict().standing() != VerdictKind.OPEN)
+                .map(step -> new LastPart(digest.run(), step.line().step(), step.step(), step.readings()))
+                .findFirst();
+    }
+
+    /** When the last reading was taken, or the run was begun where there is none. */
+    private static long taken(LastPart part) {
+        return part.readings().stream()
+                .map(ReadingSummary::seq)
+                .reduce(part.run().begun(), Math::max);
     }
 
     @Override

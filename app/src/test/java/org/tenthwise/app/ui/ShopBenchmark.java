@@ -13,10 +13,12 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.tenthwise.app.InventedPlans;
+import org.tenthwise.app.history.LastPartQuery;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Runs;
+import org.tenthwise.app.session.State;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.app.store.sqlite.SqliteStores;
@@ -34,9 +36,9 @@ import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Words;
 
 /**
- * What a shop with many runs costs beside one with ten: home, records, what is found, a note, a doubt, a strike-out and
- * a reading, and what the list of home holds in memory. Runs of some hundred entries, half of them closed, on five
- * machines; the two shops take turns.
+ * What a shop with many runs costs beside one with ten: home, records, what is found, a note, a doubt, a strike-out, a
+ * reading, the part before, and what the list of home holds in memory. Runs of some hundred entries, half of them
+ * closed, on five machines; the two shops take turns.
  *
  * <p>After {@code mvn -q package -DskipTests}, from the top of the repository, with a folder on the disk to be tried:
  *
@@ -117,10 +119,16 @@ final class ShopBenchmark {
             session.goOn();
         }
         timed("reading", () -> session.enter("35.001"));
+        LastPartQuery query = query(session.state());
+        timed("part before", () -> runs.history().lastPart(query));
         if (!session.state().figureBeginsNext() && session.state().next().isEmpty()) {
             session.goTo(1);
             session.again(StepEvent.PassBegun.Why.MEASURED_AGAIN);
         }
+    }
+
+    private static LastPartQuery query(State state) {
+        return new LastPartQuery(state.sheet().plan().part(), "in hand", state.inHand(), Long.MAX_VALUE);
     }
 
     private void say(Navigator.Saying what) {

@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.history.History;
+import org.tenthwise.app.history.LastPart;
+import org.tenthwise.app.history.LastPartQuery;
 import org.tenthwise.app.history.NameUse;
 import org.tenthwise.app.history.Plans;
 import org.tenthwise.app.history.ReadingQuery;
@@ -19,6 +21,7 @@ import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlanSource;
+import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 
@@ -46,16 +49,19 @@ final class SqliteHistory implements History {
     }
 
     private RunSummary summary(Statements statements, RunFacts run) throws SQLException {
-        Optional<Plan> plan = run.stand().isEmpty()
-                ? Optional.empty()
-                : plans.of(run.planHash(), () -> planText(statements, run.begun()));
         return new RunSummary(
                 run,
-                plan,
+                plan(statements, run),
                 statements.all(
                         DrawnRows.STEP + "FROM drawn_characteristic c WHERE c.run = ? ORDER BY c.place",
                         List.of(run.begun()),
                         DrawnRows::step));
+    }
+
+    private Optional<Plan> plan(Statements statements, RunFacts run) {
+        return run.stand().isEmpty()
+                ? Optional.empty()
+                : plans.of(run.planHash(), () -> planText(statements, run.begun()));
     }
 
     private static String planText(Statements statements, long begun) {
@@ -118,6 +124,23 @@ final class SqliteHistory implements History {
                         plan.part().revision(),
                         plan.issue(),
                         plan.source().sha256()));
+    }
+
+    @Override
+    public Optional<LastPart> lastPart(LastPartQuery query) {
+        return ask(statements -> {
+            LastPartRows rows = new LastPartRows(statements);
+            for (LastPartRows.Candidate candidate : rows.candidates(query)) {
+                Optional<Step> step = plan(statements, candidate.run())
+                        .map(plan -> plan.step(query.step().number()))
+                        .filter(query::isOf);
+                if (step.isPresent()) {
+                    return Optional.of(
+                            new LastPart(candidate.run(), step.get(), candidate.step(), rows.readings(candidate)));
+                }
+            }
+            return Optional.empty();
+        });
     }
 
     @Override

@@ -34,6 +34,7 @@ CREATE TABLE drawn_run (
 CREATE INDEX drawn_run_by_machine ON drawn_run (closed, machine, last);
 CREATE INDEX drawn_run_by_state ON drawn_run (closed, last);
 CREATE INDEX drawn_run_by_part ON drawn_run (part, revision, serial);
+CREATE INDEX drawn_run_in_turn ON drawn_run (part, begun);
 
 CREATE TABLE drawn_characteristic (
     run         INTEGER NOT NULL,

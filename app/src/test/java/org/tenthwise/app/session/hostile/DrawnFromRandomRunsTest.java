@@ -16,6 +16,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.history.History;
+import org.tenthwise.app.history.LastPartQuery;
 import org.tenthwise.app.history.NameUse;
 import org.tenthwise.app.history.ReadFromEntries;
 import org.tenthwise.app.history.ReadingQuery;
@@ -30,6 +31,7 @@ import org.tenthwise.app.store.sqlite.DrawnRowsOfFile;
 import org.tenthwise.app.store.sqlite.SqliteStores;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.PartId;
+import org.tenthwise.model.plan.Step;
 
 /** What lists are read from, after runs by a hand that does anything at any time, worked one beside the other. */
 class DrawnFromRandomRunsTest {
@@ -114,6 +116,7 @@ class DrawnFromRandomRunsTest {
             assertEquals(due.openOf(part, "0" + serial), asked.openOf(part, "0" + serial));
             assertEquals(due.runsOf(part, "0" + serial), asked.runsOf(part, "0" + serial));
         }
+        sameLastParts(due, asked, last);
         for (NameUse.Kind kind : NameUse.Kind.values()) {
             for (String of : List.of("", last.part(), GaugeKind.MICROMETER.key(), GaugeKind.BORE_GAUGE.key())) {
                 assertEquals(due.names(kind, of), asked.names(kind, of), () -> "seed " + seed);
@@ -122,6 +125,20 @@ class DrawnFromRandomRunsTest {
         assertEquals(due.runsWith(GaugeKind.BORE_GAUGE, "G-1"), asked.runsWith(GaugeKind.BORE_GAUGE, "G-1"));
         assertEquals(due.runsSetOn("M-1"), asked.runsSetOn("M-1"));
         assertEquals(readings(due), readings(asked), () -> "seed " + seed);
+    }
+
+    private void sameLastParts(History due, History asked, RunFacts last) {
+        PartId part = new PartId(last.part(), last.revision());
+        List<Step> steps = due.runs(new RunQuery(last.closed(), Optional.empty(), "", Optional.empty(), 1)).stream()
+                .flatMap(run -> run.plan().stream())
+                .flatMap(plan -> plan.steps().stream())
+                .toList();
+        for (Step step : steps) {
+            for (long before : new long[] {Long.MAX_VALUE, last.begun()}) {
+                LastPartQuery query = new LastPartQuery(part, last.serial(), step, before);
+                assertEquals(due.lastPart(query), asked.lastPart(query), () -> "seed " + seed);
+            }
+        }
     }
 
     /** All pages of a list, three runs a page. */

@@ -1,0 +1,63 @@
+package org.tenthwise.app.store.sqlite;
+
+import java.sql.SQLException;
+import java.util.List;
+import org.tenthwise.app.history.LastPartQuery;
+import org.tenthwise.app.history.ReadingSummary;
+import org.tenthwise.app.history.RunFacts;
+import org.tenthwise.app.history.StepSummary;
+
+/** Looks for the part before among the last runs on a part number, so that it takes no longer for many runs. */
+final class LastPartRows {
+
+    /** Among so many runs; of a part that was begun more often without this step nothing is said. */
+    private static final int RUNS = 60;
+
+    /** Runs of the revision come first; the latest measured of them, or where nothing is measured the latest begun. */
+    private static final String FROM =
+            """
+            , coalesce((SELECT max(d.seq) FROM drawn_reading d WHERE d.run = c.run AND d.step = c.step), r.begun) AS taken
+            FROM (SELECT * FROM drawn_run WHERE part = ? AND begun < ? ORDER BY begun DESC LIMIT %d) r
+                JOIN drawn_characteristic c ON c.run = r.begun AND c.step = ?
+            WHERE r.serial <> ? COLLATE NOCASE AND c.name = ? AND c."by" IS NOT NULL AND c.verdict <> 'OPEN'
+                AND taken < ?
+            ORDER BY r.revision = ? DESC, taken DESC
+            """
+                    .formatted(RUNS);
+
+    private static final String READINGS =
+            """
+            SELECT d.seq, d.step, d.pass, d.place, d.repeat, d.figure, d.unit AS reading_unit,
+                d.value AS reading_value, d.verdict AS reading_verdict, d.kind, d.gauge, d."by" AS read_by,
+                d.at AS read_at, d.struck
+            FROM drawn_reading d WHERE d.run = ? AND d.step = ? ORDER BY d.seq
+            """;
+
+    private final Statements statements;
+
+    LastPartRows(Statements statements) {
+        this.statements = statements;
+    }
+
+    /** A run in which it was measured, and what it came to. */
+    record Candidate(RunFacts run, StepSummary step) {}
+
+    /** The likeliest first. */
+    List<Candidate> candidates(LastPartQuery query) throws SQLException {
+        return statements.all(
+                DrawnRows.RUN + DrawnRows.STEP.replaceFirst("SELECT", ",") + FROM,
+                List.of(
+                        query.part().number(),
+                        query.before(),
+                        query.step().number(),
+                        query.serial().strip(),
+                        query.step().name(),
+                        query.before(),
+                        query.part().revision()),
+                row -> new Candidate(DrawnRows.run(row), DrawnRows.step(row)));
+    }
+
+    List<ReadingSummary> readings(Candidate of) throws SQLException {
+        return statements.all(READINGS, List.of(of.run().begun(), of.step().number()), DrawnRows::reading);
+    }
+}
