@@ -41,7 +41,7 @@ final class ColumnsPictureFactory {
                         .flatMap(Finding::value)
                         .map(size -> new SizePicture.Sized(size, figures.judged(size)))
                         .ifPresent(size -> columns.add(SizePicture.ReadingColumn.of(
-                                SizePicture.Kind.EARLIER, size.figures(), after, Optional.of(size), false)));
+                                SizePicture.Kind.EARLIER, after, "", Optional.of(size), false)));
             }
         }
         return columns.subList(Math.max(0, columns.size() - MOST_EARLIER), columns.size());
@@ -57,20 +57,32 @@ final class ColumnsPictureFactory {
         Map<String, Measured> measured = new HashMap<>();
         line.finding().measured().forEach(reading -> measured.put(reading.slot().key(), reading));
         List<SizePicture.ReadingColumn> columns = new ArrayList<>();
-        int number = 1;
-        for (Slot slot : line.step().check().slots()) {
+        List<Slot> slots = line.step().check().slots();
+        for (int i = 0; i < slots.size(); i++) {
+            Slot slot = slots.get(i);
             columns.addAll(struckOut(line, slot, sizeOf));
-            columns.add(column(slot, Optional.ofNullable(measured.get(slot.key())), number++, deciding));
+            columns.add(column(slot, Optional.ofNullable(measured.get(slot.key())), called(line, slots, i), deciding));
         }
         return columns;
     }
 
+    /** By its angle, by its number, or the only one by the cut it is read after. */
+    private String called(Line line, List<Slot> slots, int which) {
+        int cuts = line.cutsBefore(line.passes().get(line.passes().size() - 1));
+        String number = slots.size() == 1 && cuts > 0 ? words.say("picture.cut", cuts) : String.valueOf(which + 1);
+        return slots.get(which)
+                .place()
+                .angle()
+                .map(angle -> Figures.number(angle) + "°")
+                .orElse(number);
+    }
+
     private SizePicture.ReadingColumn column(
-            Slot slot, Optional<Measured> reading, int number, Optional<Measured> deciding) {
+            Slot slot, Optional<Measured> reading, String label, Optional<Measured> deciding) {
         Place place = slot.place();
         return new SizePicture.ReadingColumn(
                 reading.isPresent() ? SizePicture.Kind.TAKEN : SizePicture.Kind.MISSING,
-                place.angle().map(angle -> Figures.number(angle) + "°").orElse(String.valueOf(number)),
+                label,
                 group(place),
                 reading.map(read -> sized(read.value())),
                 reading.isPresent() && reading.equals(deciding),

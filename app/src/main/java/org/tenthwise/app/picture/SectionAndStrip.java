@@ -14,6 +14,8 @@ final class SectionAndStrip {
     private static final double LEAST_STRIP = 60;
 
     private static final double GAP = 14;
+    /** Of the width of the sheet. */
+    private static final double MOST_COLUMNS = 0.36;
 
     /** Draws the section into its room; the scale is the strip's. */
     interface SectionDrawing {
@@ -38,8 +40,13 @@ final class SectionAndStrip {
         Box frame = drawing.frame().box();
         double weight = Math.min(1, drawing.frame().lineScale());
         double lane = StripLane.width(picture, drawing);
-        double width = frame.width() - lane - Strip.ticksWidth(drawing) - Strip.columnsWidth(picture, drawing) - GAP;
-        boolean shown = width >= LEAST_SECTION * weight && frame.height() >= drawing.lettered(LEAST_HEIGHT);
+        double both = frame.width() - lane - Strip.ticksWidth(drawing) - GAP;
+        StripColumns columns = new StripColumns(picture, drawing);
+        double most = Math.min(MOST_COLUMNS * frame.width(), both - LEAST_SECTION * weight);
+        double width = both - columns.width(most);
+        boolean shown = width >= LEAST_SECTION * weight
+                && frame.height() >= drawing.lettered(LEAST_HEIGHT)
+                && columns.showsTheLastCut(most);
         if (!shown) {
             strip(picture, drawing);
             return;

@@ -1,23 +1,17 @@
 package org.tenthwise.app.picture;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.model.quantity.Length;
 
 /** The wall of a section magnified: one column a reading or a cut, limits, guard band, stock, and ticks at the side. */
 final class Strip {
 
-    private static final double TICKS = 18;
-    private static final double WIDEST_COLUMN = 44;
-    private static final double NARROWEST_COLUMN = 12;
-    private static final double NARROWEST_STRIP = 70;
-    private static final double STRUCK = 0.5;
-    /** Room for a size under it. */
-    private static final double EARLIER = 1.5;
-    /** Of the width of the sheet. */
-    private static final double MOST = 0.32;
+    /** From the end of the strip to a break line. */
+    static final double BREAK = 7;
 
+    private static final double TICKS = 18;
     private static final double SMALL_TEXT = 18;
     /** Lower than this there is no room for a scale either, nor for sizes at their lines. */
     private static final double BARE = 110;
@@ -32,6 +26,8 @@ final class Strip {
     private final StripScale scale;
     private final boolean detail;
     private final StripLabels labels;
+    private final List<SizePicture.ReadingColumn> columns;
+    private final List<Box> boxes;
 
     /**
      * @param lane width for the sizes at the right
@@ -45,44 +41,16 @@ final class Strip {
         this.left = room.left() + ticksWidth(drawing);
         this.right = room.right() - lane;
         this.top = room.top() + drawing.lettered(isBare() ? 8 : 30);
-        this.labels = new StripLabels(picture, drawing, room, earlierWidth());
+        StripColumns columns = new StripColumns(picture, drawing);
+        this.columns = columns.shown(right - left);
+        this.labels = new StripLabels(this.columns, drawing, room);
         this.bottom = room.bottom() - labels.height();
+        this.boxes = columns.boxes(new Box(left, top, right, bottom));
         this.scale = new StripScale(picture, top, bottom);
     }
 
     static double ticksWidth(Drawing drawing) {
         return drawing.ruled(TICKS);
-    }
-
-    static double columnsWidth(SizePicture picture, Drawing drawing) {
-        double parts = parts(picture);
-        double most = MOST * drawing.frame().width();
-        double scale = Math.max(0.6, drawing.frame().textScale());
-        double labels = parts
-                * picture.columns().stream()
-                        .mapToDouble(column ->
-                                (drawing.width(StripLabels.label(column.label()).bold()) + 6) / part(column))
-                        .max()
-                        .orElse(0);
-        return labels <= most ? Math.max(labels, width(parts, most, scale)) : width(parts, most, scale);
-    }
-
-    private static double width(double parts, double most, double scale) {
-        return Math.max(
-                NARROWEST_STRIP * Math.min(1, scale),
-                parts * Math.max(NARROWEST_COLUMN, Math.min(WIDEST_COLUMN * scale, most / parts)));
-    }
-
-    private static double parts(SizePicture picture) {
-        return Math.max(1, picture.columns().stream().mapToDouble(Strip::part).sum());
-    }
-
-    private static double part(SizePicture.ReadingColumn column) {
-        return switch (column.kind()) {
-            case STRUCK_OUT -> STRUCK;
-            case EARLIER -> EARLIER;
-            case TAKEN, SPREAD, MISSING -> 1;
-        };
     }
 
     StripScale scale() {
@@ -91,9 +59,8 @@ final class Strip {
 
     void draw() {
         zone();
-        List<Box> boxes = boxes();
         for (int i = 0; i < boxes.size(); i++) {
-            column(picture.columns().get(i), boxes.get(i));
+            column(columns.get(i), boxes.get(i));
         }
         mate();
         guardBands();
@@ -106,7 +73,8 @@ final class Strip {
             ticks();
         }
         limits();
-        surfaces(boxes);
+        surfaces();
+        new ColumnFigures(picture, drawing, scale, new Box(left, top, right, bottom), lines()).draw(columns, boxes);
         Box lane = new Box(right, room.top(), room.right(), room.bottom());
         FreeRoom beside = new FreeRoom(lane);
         labels.draw(boxes, bottom, beside);
@@ -141,25 +109,6 @@ final class Strip {
         double from = picture.upper().map(limit -> scale.clamped(limit.size())).orElse(top);
         double to = picture.lower().map(limit -> scale.clamped(limit.size())).orElse(bottom);
         drawing.area(new Box(left, from, right, to).corners(), Role.ZONE);
-    }
-
-    private double unit() {
-        return (right - left) / parts(picture);
-    }
-
-    private double earlierWidth() {
-        return unit() * EARLIER;
-    }
-
-    private List<Box> boxes() {
-        double unit = unit();
-        List<Box> boxes = new ArrayList<>();
-        double x = left;
-        for (SizePicture.ReadingColumn column : picture.columns()) {
-            boxes.add(new Box(x, top, x + part(column) * unit, bottom));
-            x += part(column) * unit;
-        }
-        return boxes;
     }
 
     private void column(SizePicture.ReadingColumn column, Box box) {
@@ -221,6 +170,36 @@ final class Strip {
         }
     }
 
+    /** What is drawn right across the strip. */
+    private List<Box> lines() {
+        double band = picture.guardBand().signum();
+        return Stream.of(
+                        picture.limits().stream().map(limit -> across(limit.size(), limit.size())),
+                        picture.cut().stream()
+                                .map(cut -> across(cut.aim().size(), cut.aim().size())),
+                        picture.upper().stream()
+                                .filter(limit -> band > 0)
+                                .map(limit -> across(limit.size(), limit.size().minus(picture.guardBand()))),
+                        picture.lower().stream()
+                                .filter(limit -> band > 0)
+                                .map(limit -> across(limit.size().plus(picture.guardBand()), limit.size())),
+                        picture.mate().stream().map(surface -> new Box(left, scale.clamped(surface), right, bottom)),
+                        hasNoColumn()
+                                ? picture.judged().stream().map(size -> across(size.size(), size.size()))
+                                : Stream.<Box>empty())
+                .flatMap(boxes -> boxes)
+                .toList();
+    }
+
+    private Box across(Length from, Length to) {
+        return new Box(left, scale.clamped(from), right, scale.clamped(to)).grown(2);
+    }
+
+    /** Whether what is judged was read nowhere, as an average. */
+    private boolean hasNoColumn() {
+        return picture.deciding().isEmpty();
+    }
+
     private void limits() {
         picture.limits()
                 .forEach(limit -> drawing.across(
@@ -236,15 +215,14 @@ final class Strip {
                         Role.LINE));
     }
 
-    private void surfaces(List<Box> boxes) {
+    private void surfaces() {
         for (int i = 0; i < boxes.size(); i++) {
-            SizePicture.ReadingColumn column = picture.columns().get(i);
+            SizePicture.ReadingColumn column = columns.get(i);
             Box box = boxes.get(i);
             column.size().ifPresent(sized -> surface(column, sized, box));
         }
-        boolean shown = picture.deciding().isPresent();
         picture.judged()
-                .filter(judged -> !shown)
+                .filter(judged -> hasNoColumn())
                 .ifPresent(judged ->
                         drawing.across(scale.clamped(judged.size()), left, right, Stroke.OUTLINE, Role.ACCENT));
     }
@@ -264,7 +242,7 @@ final class Strip {
 
     /** A break line: the surface lies out of the window. */
     private void broken(Box box, boolean above, Stroke stroke, Role role) {
-        double y = above ? top + 7 : bottom - 7;
+        double y = above ? top + BREAK : bottom - BREAK;
         double x = box.centreX();
         double size = Math.min(6, box.width() / 4);
         drawing.chain(

@@ -1,34 +1,23 @@
 package org.tenthwise.app.picture;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
-/** What stands under the columns of a strip: their labels, what they share under that, and what was cut before. */
+/** What stands under the columns of a strip: their labels, and what they share under that. */
 final class StripLabels {
 
     private static final double TEXT = 18;
-    private static final double LINE = 24;
-    private static final double BETWEEN = 8;
-    /** Lower than this, and a line more for each earlier cut, those get no lines of their own. */
-    private static final double LEAST_HEIGHT = 130;
     /** Lower than this the sizes at the side need what height there is. */
     private static final double LOW = 165;
 
-    private final SizePicture picture;
+    private final List<SizePicture.ReadingColumn> columns;
     private final Drawing drawing;
     private final Box room;
-    /**
-     * What was cut before, in lines of its own; empty where it stands under its columns, and where there is no height
-     * for it.
-     */
-    private final List<String> history;
 
-    /** @param earlierWidth of the column of an earlier cut */
-    StripLabels(SizePicture picture, Drawing drawing, Box room, double earlierWidth) {
-        this.picture = picture;
+    StripLabels(List<SizePicture.ReadingColumn> columns, Drawing drawing, Box room) {
+        this.columns = columns;
         this.drawing = drawing;
         this.room = room;
-        this.history = history(earlierWidth - BETWEEN);
     }
 
     static Label label(String text) {
@@ -37,87 +26,51 @@ final class StripLabels {
 
     /** What it takes of the room. */
     double height() {
-        boolean labelled =
-                picture.columns().stream().anyMatch(column -> !labelOf(column).isEmpty());
-        boolean grouped =
-                picture.columns().stream().anyMatch(column -> !groupOf(column).isEmpty());
-        return drawing.lettered(labelled ? 30 : 8)
-                + drawing.lettered(grouped ? 26 : 0)
-                + drawing.lettered(LINE) * history.size();
+        boolean labelled = isLabelled()
+                && columns.stream().anyMatch(column -> !column.label().isEmpty());
+        boolean grouped = isLabelled()
+                && columns.stream().anyMatch(column -> !column.group().isEmpty());
+        return drawing.lettered(labelled ? 30 : 8) + drawing.lettered(grouped ? 26 : 0);
     }
 
-    private String labelOf(SizePicture.ReadingColumn column) {
-        return isUnlabelled(column) ? "" : column.label();
-    }
-
-    private String groupOf(SizePicture.ReadingColumn column) {
-        return isUnlabelled(column) ? "" : column.group();
-    }
-
-    private boolean isUnlabelled(SizePicture.ReadingColumn column) {
-        return room.height() < drawing.lettered(LOW) || column.kind() == SizePicture.Kind.EARLIER && !history.isEmpty();
-    }
-
-    private List<String> history(double each) {
-        List<SizePicture.ReadingColumn> earlier = picture.columns().stream()
-                .filter(column -> column.kind() == SizePicture.Kind.EARLIER)
-                .toList();
-        boolean fits = earlier.stream()
-                .allMatch(column ->
-                        drawing.width(label(column.label())) <= each && drawing.width(label(column.group())) <= each);
-        if (fits || room.height() < drawing.lettered(LEAST_HEIGHT + LINE * earlier.size())) {
-            return List.of();
-        }
-        List<String> lines = new ArrayList<>();
-        for (SizePicture.ReadingColumn column : earlier) {
-            String said = column.group() + " " + column.label();
-            String longer = lines.isEmpty() ? said : lines.get(lines.size() - 1) + "   " + said;
-            if (!lines.isEmpty() && drawing.width(label(longer)) <= room.width()) {
-                lines.set(lines.size() - 1, longer);
-            } else {
-                lines.add(said);
-            }
-        }
-        return lines;
+    private boolean isLabelled() {
+        return room.height() >= drawing.lettered(LOW);
     }
 
     /**
-     * @param bottom of the columns, whose labels are there where all of them fit
+     * @param bottom of the columns; the labels of the readings in hand are there where all of them fit
      * @param beside told of what reaches into it
      */
     void draw(List<Box> boxes, double bottom, FreeRoom beside) {
-        boolean fit = true;
-        for (int i = 0; i < boxes.size(); i++) {
-            fit &= drawing.width(label(labelOf(picture.columns().get(i))))
-                    <= boxes.get(i).width() - 1;
+        if (!isLabelled()) {
+            return;
         }
+        boolean fit = IntStream.range(0, boxes.size())
+                .allMatch(i -> columns.get(i).kind() == SizePicture.Kind.EARLIER || fits(i, boxes));
         double y = bottom + drawing.lettered(16);
-        if (fit) {
-            for (int i = 0; i < boxes.size(); i++) {
-                SizePicture.ReadingColumn column = picture.columns().get(i);
-                Label label = column.decides() ? label(labelOf(column)).bold() : label(labelOf(column));
-                if (drawing.width(label) <= boxes.get(i).width()) {
-                    drawing.text(label, new Point(boxes.get(i).centreX(), y), Anchor.CENTRE);
-                }
+        for (int i = 0; i < boxes.size(); i++) {
+            SizePicture.ReadingColumn column = columns.get(i);
+            if (fits(i, boxes) && (fit || column.kind() == SizePicture.Kind.EARLIER)) {
+                Label label = column.decides() ? label(column.label()).bold() : label(column.label());
+                drawing.text(label, new Point(boxes.get(i).centreX(), y), Anchor.CENTRE);
             }
-            y += drawing.lettered(25);
         }
-        groups(boxes, y, beside);
-        for (int i = 0; i < history.size(); i++) {
-            beside.take(drawing.text(
-                    Label.of(history.get(i), TEXT, Role.INK2),
-                    new Point(room.left(), room.bottom() - drawing.lettered(LINE) * (history.size() - i - 0.5)),
-                    Anchor.LEFT));
-        }
+        boolean labelled = fit || columns.stream().anyMatch(column -> column.kind() == SizePicture.Kind.EARLIER);
+        groups(boxes, labelled ? y + drawing.lettered(25) : y, beside);
+    }
+
+    private boolean fits(int which, List<Box> boxes) {
+        SizePicture.ReadingColumn column = columns.get(which);
+        Label label = column.decides() ? label(column.label()).bold() : label(column.label());
+        return drawing.width(label) <= boxes.get(which).width() - 1;
     }
 
     private void groups(List<Box> boxes, double y, FreeRoom beside) {
         double free = room.left();
         for (int i = 0; i < boxes.size(); i++) {
-            String group = groupOf(picture.columns().get(i));
+            String group = columns.get(i).group();
             int last = i;
-            while (last + 1 < boxes.size()
-                    && groupOf(picture.columns().get(last + 1)).equals(group)) {
+            while (last + 1 < boxes.size() && columns.get(last + 1).group().equals(group)) {
                 last++;
             }
             Label label = Label.of(group, TEXT, Role.INK2);

@@ -96,7 +96,12 @@ class DepthPictureTest {
         RecordingPen pen = RecordingPen.of(alone, SHEET);
         assertTrue(pen.texts().containsAll(List.of("62.05", "61.95", "62.02")), pen.texts()::toString);
         assertEquals(List.of(), pen.faults(SHEET));
-        assertEquals(1, pen.texts().stream().filter("62.02"::equals).count());
+        assertEquals(
+                1,
+                pen.lettered().stream()
+                        .filter(text ->
+                                text.role() == Role.ACCENT && text.text().equals("62.02"))
+                        .count());
     }
 
     private static Picture shoulderWithoutOutline() {

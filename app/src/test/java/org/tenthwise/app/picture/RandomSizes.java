@@ -74,11 +74,7 @@ final class RandomSizes {
         List<SizePicture.ReadingColumn> columns = new ArrayList<>();
         for (int i = random.nextInt(4); i > 0; i--) {
             columns.add(SizePicture.ReadingColumn.of(
-                    SizePicture.Kind.EARLIER,
-                    sized(reading()).figures(),
-                    "cut " + (columns.size() + 1),
-                    Optional.of(sized(reading())),
-                    false));
+                    SizePicture.Kind.EARLIER, "cut " + (columns.size() + 1), "", Optional.of(sized(reading())), false));
         }
         int count = pick(List.of(1, 1, 2, 4, 6));
         int taken = random.nextInt(count + 1);

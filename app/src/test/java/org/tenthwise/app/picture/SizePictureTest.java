@@ -1,6 +1,7 @@
 package org.tenthwise.app.picture;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -43,6 +44,30 @@ class SizePictureTest {
                                 .filter(distance -> distance.length().signum() > 0)
                                 .ifPresent(
                                         distance -> assertTrue(texts.contains(distance.figures()), texts::toString)));
+    }
+
+    /** Before a cut one wants the size that the last one left, and sees what the cut did to it. */
+    @ParameterizedTest(name = "{0} {1}")
+    @MethodSource("everySceneInEveryRoom")
+    void whatTheLastCutCameToIsWrittenInItsColumn(String scene, String size, SizePicture picture, Frame frame) {
+        List<String> earlier = picture.columns().stream()
+                .filter(column -> column.kind() == SizePicture.Kind.EARLIER)
+                .map(column -> column.size().orElseThrow().figures())
+                .toList();
+        List<String> written = RecordingPen.of(picture, frame).texts().stream()
+                .filter(earlier::contains)
+                .toList();
+        assertEquals(earlier.subList(earlier.size() - written.size(), earlier.size()), written);
+        assertFalse(written.isEmpty());
+    }
+
+    static Stream<Arguments> everySceneInEveryRoom() {
+        return Stream.of("bore-cut-again", "bore-third-cut", "outside-cut-again")
+                .flatMap(scene -> Frames.rooms().entrySet().stream()
+                        .filter(frame -> frame.getValue().height()
+                                >= 110 * frame.getValue().textScale())
+                        .map(frame -> Arguments.of(
+                                scene, frame.getKey(), SizeScenes.all().get(scene), frame.getValue())));
     }
 
     static Stream<Arguments> everySceneOnALowSheet() {

@@ -227,8 +227,8 @@ final class SizeScenes {
     private SizeScenes earlier(String size) {
         columns.add(new SizePicture.ReadingColumn(
                 SizePicture.Kind.EARLIER,
-                size,
                 columns.isEmpty() ? "before" : "cut " + columns.size(),
+                "",
                 Optional.of(written(size)),
                 false,
                 Optional.empty(),
