@@ -75,7 +75,7 @@ class FahrenheitSessionTest extends RunBegun {
                 "Part 9 ± 10 % in 1e-6 per °F, from the plan",
                 new Heat(ENGLISH).figures(bore()).get(0));
         assertEquals(
-                "Gauge 6.3889 ± 10 % in 1e-6 per °F, from steel, as the plan says nothing else",
+                "Gauge 6.3889 ± 10 % in 1e-6 per °F, from steel, as the plan gives no other",
                 new Heat(ENGLISH).figures(bore()).get(1));
     }
 

@@ -166,8 +166,8 @@ class EntryTextTest {
         {"run":"r","kind":"reading-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"slot":"1.1","typed":{"figure":"1","unit":"cm"}}}   | "cm" is no known unit
         {"run":"r","kind":"temperature-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"of":"shop","celsius":"21"}}    | "shop" is not known as "of"
         {"run":"r","kind":"temperature-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"of":"part","celsius":"2e1"}}   | "2e1" is no temperature
-        {"run":"r","kind":"temperature-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"of":"part","celsius":"-300"}}  | -300 °C is no temperature a size is taken at
-        {"run":"r","kind":"temperature-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"of":"part","fahrenheit":"-460"}}               | -460 °F is no temperature a size is taken at
+        {"run":"r","kind":"temperature-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"of":"part","celsius":"-300"}}  | -300 °C is not a temperature at which a size is measured
+        {"run":"r","kind":"temperature-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"of":"part","fahrenheit":"-460"}}               | -460 °F is not a temperature at which a size is measured
         {"run":"r","kind":"temperature-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"of":"part","celsius":"20","fahrenheit":"68"}}  | "celsius" is not known here
         {"run":"r","kind":"temperature-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"of":"part"}}                   | "celsius" is missing
         """)

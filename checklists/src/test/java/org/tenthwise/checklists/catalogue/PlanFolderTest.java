@@ -43,7 +43,7 @@ class PlanFolderTest {
         Catalogue catalogue = new PlanFolder(folder).read();
         assertEquals(
                 List.of(
-                        "a.toml: [1:1: format 2 is not read here, only format 1]",
+                        "a.toml: [1:1: format 2 cannot be read here, only format 1]",
                         "b.toml: [1:1: is not UTF-8 text; save it as UTF-8]"),
                 refused(catalogue));
         assertEquals(1, catalogue.plans().size());
@@ -65,12 +65,12 @@ class PlanFolderTest {
         assertEquals(
                 List.of(
                         "a.toml: is a folder, not a plan file",
-                        "b.toml: is no file that can be read",
+                        "b.toml: cannot be read as a file",
                         "c.toml: cannot be read as TOML: invalid unicode escape sequence; write the sign itself, "
                                 + "not \\u and a number",
-                        "d.toml: lists or tables lie more than 32 deep in each other; a plan needs five",
+                        "d.toml: lists or tables are nested more than 32 deep; a plan needs five",
                         "e.toml: is empty",
-                        "f.toml: is longer than a plan ever is"),
+                        "f.toml: is longer than any plan"),
                 catalogue.refused().stream()
                         .map(file -> file.file() + ": " + file.problems().get(0).what())
                         .toList());
@@ -82,7 +82,7 @@ class PlanFolderTest {
         write("yours.toml", PLAN);
         Catalogue catalogue = new PlanFolder(folder).read().orDemoParts();
         assertEquals(1, catalogue.plans().size());
-        assertEquals(List.of("yours.toml: [1:1: LG-2207 rev C has a plan already, in mine.toml]"), refused(catalogue));
+        assertEquals(List.of("yours.toml: [1:1: LG-2207 rev C already has a plan, in mine.toml]"), refused(catalogue));
     }
 
     @Test

@@ -33,7 +33,7 @@ class PlanWithTemperaturesTest {
         assertEquals(Expansion.of("16.2"), climate.part().expansion());
         assertEquals(Expansion.of("11.5"), climate.gauge().expansion());
         assertEquals(
-                "steel, as the plan says nothing else", climate.gauge().source().toString());
+                "steel, as the plan gives no other", climate.gauge().source().toString());
         assertEquals(new TemperatureRange(Celsius.of("18"), Celsius.of("23.5")), climate.shop());
         assertEquals(
                 new ThermalData.Growth(Expansion.of("13.0"), Message.of("plan.grows.said")),

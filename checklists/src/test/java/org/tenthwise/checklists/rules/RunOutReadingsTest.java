@@ -84,7 +84,7 @@ class RunOutReadingsTest {
         far = { readings = ["1", "2", "3", "4", "5"] } | 16:9: check 1, far: 5 readings, and the plan has room for 4
         far = { hihgest = "1" }               | 16:9: check 1, far: unknown key "hihgest"; did you mean "highest"?
         far = ["1"]                           | 16:1: check 1: "far" must be a table, not a list
-        far = { readings = [{ reading = 1 }] } | 16:23: check 1, far, reading: a figure from a gauge stands in quotes, as typed; here is the number 1
+        far = { readings = [{ reading = 1 }] } | 16:23: check 1, far, reading: a reading must be in quotes, as typed; here is the number 1
         """)
     void whatIsWrongOfTheSecondSectionIsTold(String line, String problem) throws IOException {
         SampleReading.Bad bad = assertInstanceOf(

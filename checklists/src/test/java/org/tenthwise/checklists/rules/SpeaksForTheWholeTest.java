@@ -109,8 +109,8 @@ class SpeaksForTheWholeTest {
     void anglesThatDoNotGoAllRoundAreRefused(String angles, String why) {
         assertEquals(
                 "check 1: " + why
-                        + ": readings there say nothing of the whole turn; leave \"angles\" out and sweep a full "
-                        + "turn by "
+                        + ": such readings do not cover the whole turn; leave \"angles\" out and sweep a full "
+                        + "turn for "
                         + "highest and lowest, or give three or more all round",
                 onlyProblem(HEAD + RUN_OUT.formatted(angles)));
     }
@@ -153,7 +153,7 @@ class SpeaksForTheWholeTest {
 
     @Test
     void askingForTheTemperatureOfARangeIsRefusedRatherThanIgnored() {
-        assertTrue(onlyProblem(HEAD + RANGE).startsWith("check 1: heat changes the range"));
+        assertTrue(onlyProblem(HEAD + RANGE).startsWith("check 1: temperature hardly changes the range"));
     }
 
     private static String onlyProblem(String text) {

@@ -56,7 +56,7 @@ public sealed interface Finding permits AskedFinding, RunOutFinding, SizeFinding
     /** It as what was read over a turn; absent for what was not. */
     Optional<RunOutFinding> asTurn();
 
-    /** Least and greatest clearance of a fit; absent before both are measured, and for what is no fit. */
+    /** Least and maximum clearance of a fit; absent before both are measured, and for what is no fit. */
     default Optional<Clearance> clearance() {
         return Optional.empty();
     }

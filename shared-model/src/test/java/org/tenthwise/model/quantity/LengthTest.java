@@ -108,7 +108,7 @@ class LengthTest {
     @Test
     void nothingHasNoMeanAndNoGreatest() {
         assertEquals(
-                "There is no mean of no lengths",
+                "No lengths, so no mean",
                 assertThrows(IllegalArgumentException.class, () -> Length.mean(List.of()))
                         .getMessage());
         assertThrows(NoSuchElementException.class, () -> Length.greatest(List.of()));

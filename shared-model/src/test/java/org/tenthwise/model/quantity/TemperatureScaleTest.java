@@ -83,15 +83,15 @@ class TemperatureScaleTest {
     @Test
     void whatNoPartCanBeIsRefusedInItsOwnDegrees() {
         assertEquals(
-                "-459.67 °F is no temperature a size is taken at",
+                "-459.67 °F is not a temperature at which a size is measured",
                 assertThrows(IllegalArgumentException.class, () -> Degrees.of("-459.67", FAHRENHEIT))
                         .getMessage());
         assertEquals(
-                "1001 °C is no temperature a size is taken at",
+                "1001 °C is not a temperature at which a size is measured",
                 assertThrows(IllegalArgumentException.class, () -> Degrees.of("1001", CELSIUS))
                         .getMessage());
         assertEquals(
-                "Expansion 0.0000064 cannot be in 1e-6 per °F: steel is written 6.4",
+                "Expansion 0.0000064 cannot be in 1e-6 per °F: steel is 6.4",
                 assertThrows(IllegalArgumentException.class, () -> FAHRENHEIT.expansion(new BigDecimal("0.0000064")))
                         .getMessage());
     }

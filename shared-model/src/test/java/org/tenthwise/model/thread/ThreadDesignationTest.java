@@ -132,24 +132,24 @@ class ThreadDesignationTest {
                     """
             M10x1.5                | "M10x1.5" is not a thread designation with its class
             M10x1.5-6H/6g          | is not a thread designation with its class
-            M37-6g                 | names no pitch, and ISO 261 has no coarse pitch for 37 mm
+            M37-6g                 | gives no pitch, and ISO 261 has no coarse pitch for 37 mm
             M10x1.5-2A             | class is "2A": metric threads have a grade and a letter
             M10x1.5-9H             | class is "9H": metric threads have a grade and a letter
-            M2x1.9-6g              | "M2x1.9-6g" is no thread that can be cut: Diameter 2 mm leaves no core
-            M0x0-6g                | "M0x0-6g" is no thread that can be cut: Pitch 0 mm is not more than zero
+            M2x1.9-6g              | "M2x1.9-6g" is not a thread that can be cut: Diameter 2 mm leaves no core
+            M0x0-6g                | "M0x0-6g" is not a thread that can be cut: Pitch 0 mm must be more than zero
             1/4-20 UNC-6g          | class is "6G": unified threads have 1A 2A 3A
-            1/4-28 UNC-2A          | series is "UNC": a thread of 0.25 in and 28 threads to the inch is in the series UNF: write UNF
-            1 1/4-12 UN-2A         | series is "UN": a thread of 1.25 in and 12 threads to the inch is in the series UNF: write UNF
+            1/4-28 UNC-2A          | series is "UNC": a thread of 0.25 in and 28 threads per inch is in the series UNF: write UNF
+            1 1/4-12 UN-2A         | series is "UN": a thread of 1.25 in and 12 threads per inch is in the series UNF: write UNF
             m12x1,75-6g            | "m12x1,75-6g" has a decimal comma: write "m12x1.75-6g"
             1,250-12 UNF-2A        | "1,250-12 UNF-2A" has a decimal comma: write "1.250-12 UNF-2A"
             Tr 40x7-7E             | class is "7E": trapezoidal threads have 7e 8e 8c 9c
-            2-4 1/0 UNC-2A         | has a fraction over zero
+            2-4 1/0 UNC-2A         | has a fraction with zero below the line
             2-1/2 UNC-2A           | is not a thread designation with its class, such as M10x1.5-6g, 1/4-20 UNC-2A
-            1/4-21 UNC-2A          | series is "UNC": a thread of 0.25 in and 21 threads to the inch is in no series but a special one, UNS
+            1/4-21 UNC-2A          | series is "UNC": a thread of 0.25 in and 21 threads per inch is in no series but a special one, UNS
             #13-32 UNF-2A          | begins with "#13"
-            1/0-20 UNC-2A          | has a fraction over zero
+            1/0-20 UNC-2A          | has a fraction with zero below the line
             1/4-0 UNC-2A           | has a pitch of zero
-            Tr 40x13 P7-7e         | has a lead that is not once, twice or several times its pitch
+            Tr 40x13 P7-7e         | has a lead that is not a whole multiple of its pitch
             Tr 40x7-6e             | class is "6e": trapezoidal threads have 7e 8e 8c 9c
             3/8-12 ACME-5G         | class is "5G": general purpose Acme threads have 2G 3G 4G
             G1/2                   | is not a thread designation with its class

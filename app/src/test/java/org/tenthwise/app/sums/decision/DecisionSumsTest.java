@@ -98,7 +98,7 @@ class DecisionSumsTest {
             delimiter = '|',
             textBlock =
                     """
-        judge           | value=3                                          | lower and upper are missing: a verdict needs one limit at least
+        judge           | value=3                                          | lower and upper are missing: a verdict needs at least one limit
         judge           | lower=3; upper=2; value=3                        | lower is 3 and upper is 2: the lower limit is above the upper one
         judge           | lower=2; upper=3                                 | value is missing
         judge           | lower=2; upper=3; value=2.5; guard_band=0.51     | guard_band is 0.51: it is wider than half of the tolerance, and no size would pass
@@ -109,8 +109,8 @@ class DecisionSumsTest {
         risk            | lower=2; upper=3; process_mean=2; process_sd=0; standard_uncertainty=1; guard_band=0 | process_sd is 0: it must be more than zero
         risk            | lower=2; upper=3; process_mean=2; process_sd=1; standard_uncertainty=1; guard_band=1 | guard_band is 1: it is wider than half of the tolerance, and no size would pass
         judge           | upper=2; value=1; expanded_uncertainty=0.001; coverage_factor=1e20 | coverage_factor is 100000000000000000000: it leaves nothing of the expanded_uncertainty
-        guard-band      | expanded_uncertainty=1; probability=1            | probability is 1: A probability of 1 has no guard band: it is 0.5 or more and less than 1
-        rounding-method | value=3                                          | lower and upper are missing: a verdict needs one limit at least
+        guard-band      | expanded_uncertainty=1; probability=1            | probability is 1: A probability of 1 gives no guard band: it must be 0.5 or more and less than 1
+        rounding-method | value=3                                          | lower and upper are missing: a verdict needs at least one limit
         rounding-method | value=3; lower=5; upper=4                        | lower is 5 and upper is 4: the lower limit is above the upper one
         resolution      | lower=5; upper=5; division=0.1                   | lower is 5 and upper is 5: the upper limit must be above the lower one
         uncertainty     | components=3                                     | components must be a list

@@ -66,12 +66,12 @@ class GaugeSumsTest {
         run-out     | angles=0 180; readings=1 2                       | angles has fewer than three different directions: any of many circles would go through the readings
         run-out     | angles=0 90 180; readings=1 2 3                  | angles leaves 180 degrees or more of the turn without a reading: the centre would be a guess
         run-out     | angles=0 120 240; readings=1 2                   | angles has 3 figures and readings has 2: there is one angle for each reading
-        run-out     | angles=0 120 240; readings=1 2 3; jaws=0 90      | Moves are known for three jaws and for four, not for 2
-        lever       | reading=0.2; angle=90                            | angle is 90: a lever stands at 0 degrees or more to the surface, and at less than 90
+        run-out     | angles=0 120 240; readings=1 2 3; jaws=0 90      | Jaw moves are worked out for three or four jaws, not for 2
+        lever       | reading=0.2; angle=90                            | angle is 90: the stylus of a lever indicator lies at 0° or more to the surface, and at less than 90°
         lobes       | lobes=1; v_angle=90                              | lobes is 1: it must be a whole number from 2 to 1000
-        lobes       | lobes=3; v_angle=0                               | v_angle is 0: a vee is more than 0 degrees, and 180 degrees stand for two points
+        lobes       | lobes=3; v_angle=0                               | v_angle is 0: the angle of a vee is more than 0°; 180° stands for two points
         rocking     | diameter=-3; tilt=5                              | diameter is -3: it must be more than zero
-        off-centre  | diameter=25; off_centre=12.5                     | off_centre is 12.5: points that far off the middle do not touch a bore of 25
+        off-centre  | diameter=25; off_centre=12.5                     | off_centre is 12.5: that far off centre the points do not touch a bore of 25
         from-master | master=12; reading=0.1; sense=2                  | sense is "2": it is one of +1, -1, 1
         from-master | master=12; sense=1                               | reading is missing
         """)

@@ -118,8 +118,8 @@ class TemperatureSumsTest {
             delimiter = '|',
             textBlock =
                     """
-        at-20c              | reading=50; part_temp=26; part_alpha=0.0000236; gauge_temp=26; gauge_alpha=11.5 | part_alpha | part_alpha is 0.0000236: Expansion 0.0000236 is too little to be in 1e-6 per °C: steel is written 11.5
-        at-20c              | reading=50; part_temp=2600; part_alpha=23.6; gauge_temp=26; gauge_alpha=11.5 | part_temp | part_temp is 2600: 2600 °C is no temperature a size is taken at
+        at-20c              | reading=50; part_temp=26; part_alpha=0.0000236; gauge_temp=26; gauge_alpha=11.5 | part_alpha | part_alpha is 0.0000236: Expansion 0.0000236 is too small to be in 1e-6 per °C: steel is 11.5
+        at-20c              | reading=50; part_temp=2600; part_alpha=23.6; gauge_temp=26; gauge_alpha=11.5 | part_temp | part_temp is 2600: 2600 °C is not a temperature at which a size is measured
         at-20c              | reading=50; part_temp=26; part_alpha=23.6; gauge_temp=26 | gauge_alpha | gauge_alpha is missing
         at-20c              | reading=50; part_temp=26; part_alpha=23.6; gauge_temp=26; gauge_alpha=11.5; u_temp=-1 | u_temp | u_temp is -1: it must not be less than zero
         temperature-matters | size=50; tolerance=0; part_alpha=23.6; gauge_alpha=11.5; part_least=18; part_greatest=22 | tolerance | tolerance is 0: it must be more than zero

@@ -124,7 +124,7 @@ class ThreadLimitsSumTest {
             form=acme; diameter=1; tpi=5; class=2G                             | side        | side is missing
             form=acme; diameter=1; tpi=5; class=2A; side=external              | class       | class is "2A": general purpose Acme threads have 2G 3G 4G
             form=unified; diameter=0.25; tpi=20; class=2A; side=internal       | side        | class is "2A": that is a class of external threads, and the side is internal
-            form=unified; diameter=0.25; tpi=20; class=2A; series=UNF          | series      | series is "UNF": a thread of 0.25 in and 20 threads to the inch is in the series UNC
+            form=unified; diameter=0.25; tpi=20; class=2A; series=UNF          | series      | series is "UNF": a thread of 0.25 in and 20 threads per inch is in the series UNC
             form=unified; diameter=0.25; tpi=20; class=2A; series=BSW          | series      | series is "BSW": it is one of UNC, UNF, UNEF, UN, UNS
             form=acme; diameter=1; tpi=5; class=2G; side=external; series=UNC  | series      | series is "UNC": only unified threads have a series
             form=unified; diameter=0.04; tpi=20; class=2A                      | diameter    | diameter is 0.04: it leaves no core under a thread with tpi 20

@@ -70,6 +70,6 @@ class WireConstantsSumTest {
         assertTrue(sums.problem(Unit.MILLIMETRE, "wire-constants", "form=metric; pitch=1e20; pitch_diameter=3")
                 .why()
                 .toString()
-                .startsWith("pitch_diameter is 3: No wire touches a thread of lead 100000000000000000000 mm"));
+                .startsWith("pitch_diameter is 3: No wire touches the flanks at lead 100000000000000000000 mm"));
     }
 }

@@ -46,15 +46,15 @@ class BoreGaugeHeldWrongTest {
     @Test
     void whatCannotBeHeldSoIsRefused() {
         assertEquals(
-                "tilt is 90: it is 0 degrees or more and less than 90",
+                "tilt is 90: it must be 0° or more and less than 90°",
                 assertThrows(IllegalArgumentException.class, () -> Rocking.readsMore(mm("25"), new BigDecimal("90")))
                         .getMessage());
         assertEquals(
-                "diameter is 0 mm: a bore is more than zero",
+                "diameter is 0 mm: a bore must be more than zero",
                 assertThrows(IllegalArgumentException.class, () -> Rocking.readsMore(mm("0"), BigDecimal.ONE))
                         .getMessage());
         assertEquals(
-                "off_centre is 12.5 mm: points that far off the middle do not touch a bore of 25 mm",
+                "off_centre is 12.5 mm: that far off centre the points do not touch a bore of 25 mm",
                 assertThrows(IllegalArgumentException.class, () -> OffCentre.readsLess(mm("25"), mm("12.5")))
                         .getMessage());
     }

@@ -54,7 +54,8 @@ class LeverIndicatorTest {
     @ValueSource(strings = {"90", "-0.1", "200"})
     void aLeverThatStandsUprightReadsNothing(String angle) {
         assertEquals(
-                "angle is %s: a lever stands at 0 degrees or more to the surface, and at less than 90".formatted(angle),
+                "angle is %s: the stylus of a lever indicator lies at 0° or more to the surface, and at less than 90°"
+                        .formatted(angle),
                 assertThrows(
                                 IllegalArgumentException.class,
                                 () -> LeverIndicator.trueReading(mm("0.1"), new BigDecimal(angle)))

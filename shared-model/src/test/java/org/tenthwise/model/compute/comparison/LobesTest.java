@@ -56,7 +56,7 @@ class LobesTest {
     @Test
     void oneLobeIsAnEccentricity() {
         assertEquals(
-                "lobes is 1: work off centre has one, out-of-round work has two or more",
+                "lobes is 1: eccentric work has one, out-of-round work has two or more",
                 assertThrows(IllegalArgumentException.class, () -> vee("90").magnification(1))
                         .getMessage());
     }

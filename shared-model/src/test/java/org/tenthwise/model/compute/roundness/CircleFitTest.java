@@ -206,7 +206,7 @@ class CircleFitTest {
                         .getMessage()
                         .contains("GAP_OF_HALF_A_TURN"));
         assertEquals(
-                "3 angles do not belong to 2 readings",
+                "3 angles for 2 readings: each reading needs one angle",
                 assertThrows(IllegalArgumentException.class, () -> CircleFit.of(angles("0;120;240"), readings("1;2")))
                         .getMessage());
     }

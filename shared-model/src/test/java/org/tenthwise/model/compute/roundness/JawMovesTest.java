@@ -119,7 +119,7 @@ class JawMovesTest {
     @ValueSource(ints = {0, 2, 5, 6})
     void otherChucksAreRefused(int jaws) {
         CircleFit fit = fit("0;120;240", "0.2;0.2;0.2");
-        String words = "Moves are known for three jaws and for four, not for " + jaws;
+        String words = "Jaw moves are worked out for three or four jaws, not for " + jaws;
         assertEquals(
                 words,
                 assertThrows(IllegalArgumentException.class, () -> JawMoves.evenly(jaws, BigDecimal.ZERO))
@@ -157,8 +157,8 @@ class JawMovesTest {
     @CsvSource(
             textBlock =
                     """
-        0;90;180,      'Jaws at 0, 90, 180 are not evenly spaced: 3 jaws stand 120 degrees apart'
-        0;90;90;270,   'Jaws at 0, 90, 90, 270 are not evenly spaced: 4 jaws stand 90 degrees apart'
+        0;90;180,      'Jaws at 0, 90, 180 are not evenly spaced: 3 jaws are 120° apart'
+        0;90;90;270,   'Jaws at 0, 90, 90, 270 are not evenly spaced: 4 jaws are 90° apart'
         """)
     void jawsThatAreNotEvenlySpacedAreRefused(String jaws, String words) {
         CircleFit fit = fit("0;120;240", "0.2;0.2;0.2");

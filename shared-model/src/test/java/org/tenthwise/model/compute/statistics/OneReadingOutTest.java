@@ -42,7 +42,7 @@ class OneReadingOutTest {
     @Test
     void fewerThanThreeAndAllAlikeAreRefused() {
         assertEquals(
-                "2 readings: among fewer than three none can be told to lie out",
+                "2 readings: with fewer than three no outlier can be found",
                 assertThrows(IllegalArgumentException.class, () -> Grubbs.of(Decimals.of("1 2"), 2, 0.05))
                         .getMessage());
         assertThrows(IllegalArgumentException.class, () -> Grubbs.of(Decimals.of("1 1 1"), 2, 0.05));

@@ -67,7 +67,7 @@ class SummaryTest {
     @Test
     void nothingCannotBeSummedUp() {
         assertEquals(
-                "There is nothing to sum up without a reading",
+                "There are no readings to summarise",
                 assertThrows(IllegalArgumentException.class, () -> Summary.of(List.of()))
                         .getMessage());
     }
@@ -75,7 +75,7 @@ class SummaryTest {
     @Test
     void aSampleNeedsTwoReadingsThatDiffer() {
         assertEquals(
-                "n is 1: a spread needs two readings or more",
+                "n is 1: a standard deviation needs two readings or more",
                 assertThrows(IllegalArgumentException.class, () -> Sample.of(Decimals.of("1")))
                         .getMessage());
         assertEquals(

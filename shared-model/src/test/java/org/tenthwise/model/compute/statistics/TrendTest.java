@@ -51,7 +51,7 @@ class TrendTest {
         assertThrows(IllegalArgumentException.class, () -> Trend.of(Decimals.of("1"), Decimals.of("1")));
         assertThrows(IllegalArgumentException.class, () -> Trend.of(List.of(), List.of()));
         assertEquals(
-                "Every x is 4: a trend needs readings at different places",
+                "Every x is 4: a trend needs different values of x",
                 assertThrows(IllegalArgumentException.class, () -> Trend.of(Decimals.of("4 4.0"), Decimals.of("1 2")))
                         .getMessage());
     }

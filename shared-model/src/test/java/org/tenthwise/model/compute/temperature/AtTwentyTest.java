@@ -82,7 +82,7 @@ class AtTwentyTest {
     @CsvSource(
             textBlock =
                     """
-        0.0000115, Expansion 0.0000115 is too little to be in 1e-6 per °C: steel is written 11.5
+        0.0000115, Expansion 0.0000115 is too small to be in 1e-6 per °C: steel is 11.5
         11500,     'Expansion 11500 is not from -20 to 300, in 1e-6 per °C'
         """)
     void anExpansionWrittenInAnotherUnitIsRefused(String written, String why) {

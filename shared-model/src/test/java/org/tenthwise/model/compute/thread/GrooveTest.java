@@ -46,9 +46,9 @@ class GrooveTest {
                     """
         0,  4, 2, 1, is not between 0° and 90°
         90, 4, 2, 1, is not between 0° and 90°
-        15, 0, 2, 1, Pitch 0 mm is not more than zero
-        15, 4, 0, 1, Groove width 0 mm is not more than zero
-        15, 4, 4, 1, leaves no thread in a pitch of 4 mm
+        15, 0, 2, 1, Pitch 0 mm must be more than zero
+        15, 4, 0, 1, Groove width 0 mm must be more than zero
+        15, 4, 4, 1, leaves nothing of the thread at a pitch of 4 mm
         15, 4, 2, 0, 'one start or more, not 0'
         """)
     void aGrooveThatCannotBeIsRefused(BigDecimal halfAngle, String pitch, String width, int starts, String words) {

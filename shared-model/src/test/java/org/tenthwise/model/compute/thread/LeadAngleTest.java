@@ -70,7 +70,7 @@ class LeadAngleTest {
     @Test
     void noPitchDiameterHasNoAngle() {
         assertEquals(
-                "Pitch diameter 0 mm is not more than zero",
+                "Pitch diameter 0 mm must be more than zero",
                 assertThrows(
                                 IllegalArgumentException.class,
                                 () -> LeadAngle.degrees(inches(ThreadForm.ACME, "1.125", "5", 4), Length.ZERO))

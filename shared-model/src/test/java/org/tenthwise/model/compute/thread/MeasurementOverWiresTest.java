@@ -211,8 +211,8 @@ class MeasurementOverWiresTest {
             textBlock =
                     """
         # a wire in inches taken for millimetres and the other way round among them
-        0,     is not more than zero
-        -1,    is not more than zero
+        0,     must be more than zero
+        -1,    must be more than zero
         0.114, is too thin
         2.3,   is too thin
         3.5,   is too thick

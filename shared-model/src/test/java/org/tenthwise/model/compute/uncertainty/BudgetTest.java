@@ -152,15 +152,15 @@ class BudgetTest {
     @Test
     void whatIsNoComponentIsRefused() {
         assertEquals(
-                "An uncertainty needs one component at least",
+                "An uncertainty needs at least one component",
                 assertThrows(IllegalArgumentException.class, () -> Budget.of(List.of()))
                         .getMessage());
         assertEquals(
-                "value is -1: an uncertainty is not less than zero",
+                "value is -1: an uncertainty must not be less than zero",
                 assertThrows(IllegalArgumentException.class, () -> Component.resolution(of("-1")))
                         .getMessage());
         assertEquals(
-                "k is 0: a coverage factor is more than zero",
+                "k is 0: a coverage factor must be more than zero",
                 assertThrows(IllegalArgumentException.class, () -> Component.normal(of("1"), of("0")))
                         .getMessage());
         assertEquals(

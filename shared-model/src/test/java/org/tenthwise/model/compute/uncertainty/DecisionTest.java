@@ -87,7 +87,7 @@ class DecisionTest {
         assertTrue(GuardBand.leavesNothing(limits("20.0", "20.1"), mm("0.050001")));
         assertFalse(GuardBand.leavesNothing(limits(null, "20.1"), mm("5")));
         assertEquals(
-                "A probability of 1 has no guard band: it is 0.5 or more and less than 1",
+                "A probability of 1 gives no guard band: it must be 0.5 or more and less than 1",
                 assertThrows(IllegalArgumentException.class, () -> GuardBand.width(BigDecimal.ONE, mm("1")))
                         .getMessage());
     }
@@ -154,7 +154,7 @@ class DecisionTest {
     @Test
     void aPlaceIsAPowerOfTen() {
         assertEquals(
-                "place is 0.5: it is a power of ten such as 0.001, 1 or 100",
+                "place is 0.5: it must be a power of ten such as 0.001, 1 or 100",
                 assertThrows(
                                 IllegalArgumentException.class,
                                 () -> RoundingMethod.of(
@@ -164,7 +164,7 @@ class DecisionTest {
                                         Optional.of(new BigDecimal("0.5"))))
                         .getMessage());
         assertEquals(
-                "place is 10000000001: it is a power of ten such as 0.001, 1 or 100",
+                "place is 10000000001: it must be a power of ten such as 0.001, 1 or 100",
                 assertThrows(
                                 IllegalArgumentException.class,
                                 () -> RoundingMethod.of(
