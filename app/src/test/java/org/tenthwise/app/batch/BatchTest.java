@@ -141,14 +141,14 @@ class BatchTest {
             textBlock =
                     """
             nonsense                                                       | The line is not JSON: something is wrong at character 8, near "nonsense"
-            5                                                              | The line is no JSON object: it begins with "5"
-            [1,2]                                                          | The line is no JSON object: it begins with "[1,2]"
-            {"calc":"twice"                                                | The line is not JSON: it ends in the middle, behind the key calc
-            {"calc":"twice"} {"calc":"twice"}                              | Something stands behind the end of the object: "…{"calc":"twice"}"
-            {"calc":"twice","calc":"once"}                                 | calc stands twice: say which one is meant
-            {"calc":"twice","length":NaN}                                  | The line is not JSON: something is wrong at character 26, near "…e","length":NaN}", under the key length: a figure is written as 3, 0.5 or -2.5, and a word stands in quotes
-            {"calc":"twice","length":+1}                                   | The line is not JSON: something is wrong at character 26, near "…e","length":+1}", under the key length: a figure is written as 3, 0.5 or -2.5, and a word stands in quotes
-            {"calc":"twice","length":01}                                   | The line is not JSON: something is wrong at character 26, near "…e","length":01}", under the key length: a figure is written as 3, 0.5 or -2.5, and a word stands in quotes
+            5                                                              | The line is not a JSON object: it begins with "5"
+            [1,2]                                                          | The line is not a JSON object: it begins with "[1,2]"
+            {"calc":"twice"                                                | The line is not JSON: it ends in the middle, after the key calc
+            {"calc":"twice"} {"calc":"twice"}                              | Something follows the end of the object: "…{"calc":"twice"}"
+            {"calc":"twice","calc":"once"}                                 | calc is given twice: give it once
+            {"calc":"twice","length":NaN}                                  | The line is not JSON: something is wrong at character 26, near "…e","length":NaN}", under the key length: write a number as 3, 0.5 or -2.5, and a word in quotes
+            {"calc":"twice","length":+1}                                   | The line is not JSON: something is wrong at character 26, near "…e","length":+1}", under the key length: write a number as 3, 0.5 or -2.5, and a word in quotes
+            {"calc":"twice","length":01}                                   | The line is not JSON: something is wrong at character 26, near "…e","length":01}", under the key length: write a number as 3, 0.5 or -2.5, and a word in quotes
             {"unit":"mm","length":1}                                       | calc is missing: it names the sum
             {"calc":["twice"],"length":1}                                  | calc is a list: a word was expected
             {"calc":"thrice","length":1}                                   | calc is "thrice": it is one of twice
@@ -160,11 +160,11 @@ class BatchTest {
             {"calc":"twice","unit":"mm","length":true}                     | length is true: a number was expected
             {"calc":"twice","unit":"mm","length":1,"lenght":2}             | twice takes no lenght: it takes length, word
             {"calc":"twice","unit":"mm","length":1e99999999999}            | length is "1e99999999999": it is not a decimal number
-            {"calc":"twice","unit":"mm","length":1e999}                    | length is 1e999: it is out of any range a shop measures in
-            {"id":["a"],"calc":"twice"}                                    | id is neither a text nor a number: it cannot be given back
+            {"calc":"twice","unit":"mm","length":1e999}                    | length is 1e999: it is outside any range a shop measures in
+            {"id":["a"],"calc":"twice"}                                    | id is neither text nor a number: it cannot be given back
             {"calc":"twice","length":"\\uD800"}                            | length holds half of a character
             {"calc":"twice","length":[[[[[[[[[1]]]]]]]]]}                  | length is nested more than 8 deep: no sum takes that
-            {"calc":"twice","unit":"mm","length":1,"word":"broken"}        | The sum twice does not come out with the figures given: two lines
+            {"calc":"twice","unit":"mm","length":1,"word":"broken"}        | The sum twice cannot be worked out with these inputs: two lines
             """)
     void aLineThatCannotBeAnsweredIsRefusedInOneSentence(String line, String words) throws StreamBroke {
         assertEquals(

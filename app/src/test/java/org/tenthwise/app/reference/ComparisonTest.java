@@ -159,7 +159,7 @@ class ComparisonTest {
             {"source":"s","standing":"published","case":"c","calc":"k","published":{"a":"1"},"aside":{"b":"w"}}              | x.jsonl line 2: aside names b, which is not published
             {"source":"s","standing":"published","case":"c","calc":"k","published":{"a":"1"},"within":{"a":"1"}}             | x.jsonl line 2: within and why go together
             {"source":"s","standing":"published","case":"c","calc":"k","published":{"a":["1"]}}                              | x.jsonl line 2: published.a is no text
-            {"source":"s","standing":"published","case":"c","calc":"k","published":{"a":"1","a":"2"}}                        | x.jsonl line 2: a stands twice: say which one is meant
+            {"source":"s","standing":"published","case":"c","calc":"k","published":{"a":"1","a":"2"}}                        | x.jsonl line 2: a is given twice: give it once
             {"source":"s","standing":"published","case":"c","calc":"k","published":{"a":"1"}}                                | x.jsonl line 2: it stands twice
             nothing                                                                                                          | x.jsonl line 2: The line is not JSON: something is wrong at character 7, near "nothing"
             """)

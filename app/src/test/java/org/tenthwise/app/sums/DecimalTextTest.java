@@ -65,7 +65,7 @@ class DecimalTextTest {
     @ValueSource(strings = {"1e30", "-1e999", "1e-32", "0.1e-999", "1e-60", "1e1234", "1e-1000000000"})
     void whatNoShopMeasuresIsRefused(String typed) {
         assertEquals(
-                "size is %s: it is out of any range a shop measures in".formatted(typed),
+                "size is %s: it is outside any range a shop measures in".formatted(typed),
                 assertThrows(
                                 CannotAnswer.class,
                                 () -> DecimalText.read(

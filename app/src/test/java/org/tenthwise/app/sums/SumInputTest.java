@@ -136,9 +136,7 @@ class SumInputTest {
             """)
     void groupsThatAreTooFlatAreToldHowDeepTheyGo(String written, String place) {
         refused(
-                place
-                        + " is no list: r takes lists of lists of lists, part by part, person by person, repeat by "
-                        + "repeat",
+                place + " is not a list: r takes lists of lists of lists, by part, by person, by repeat",
                 () -> given("\"r\":" + written).get(Input.groups("r")));
     }
 

@@ -86,7 +86,7 @@ class SumResultTest {
     @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
     void whatIsNoNumberIsNotHandedOut(double figure) {
         assertEquals(
-                "f does not come to a number with the figures given",
+                "f gives no number with these inputs",
                 assertThrows(CannotAnswer.class, () -> in(Unit.MILLIMETRE).put(Output.figure("f"), figure))
                         .getMessage());
     }

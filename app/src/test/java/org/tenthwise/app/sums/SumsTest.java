@@ -97,12 +97,12 @@ class SumsTest {
         for (RuntimeException trouble :
                 List.of(new IllegalArgumentException(), new ArithmeticException(), new IllegalStateException())) {
             assertEquals(
-                    "The sum fixed does not come out with the figures given: "
+                    "The sum fixed cannot be worked out with these inputs: "
                             + trouble.getClass().getSimpleName(),
                     refused(failing(trouble), Map.of()));
         }
         assertEquals(
-                "The sum fixed does not come out with the figures given: Division by zero",
+                "The sum fixed cannot be worked out with these inputs: Division by zero",
                 refused(failing(new ArithmeticException("Division by zero")), Map.of()));
     }
 

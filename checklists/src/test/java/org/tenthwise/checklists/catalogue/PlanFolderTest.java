@@ -66,7 +66,7 @@ class PlanFolderTest {
                 List.of(
                         "a.toml: is a folder, not a plan file",
                         "b.toml: cannot be read as a file",
-                        "c.toml: cannot be read as TOML: invalid unicode escape sequence; write the sign itself, "
+                        "c.toml: cannot be read as TOML: invalid unicode escape sequence; write the character itself, "
                                 + "not \\u and a number",
                         "d.toml: lists or tables are nested more than 32 deep; a plan needs five",
                         "e.toml: is empty",

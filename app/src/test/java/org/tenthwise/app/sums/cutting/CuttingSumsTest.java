@@ -49,7 +49,7 @@ class CuttingSumsTest {
                 "next-cut",
                 "side=outside; register=diameter; lower=0.9990; upper=1.0000; aim=1.0120; measured=1.0500");
         assertEquals("-0.03800000", at(answer, "offset_change"));
-        assertTrue(answer.notes().stream().anyMatch(note -> note.toString().startsWith("The aim leaves metal on")));
+        assertTrue(answer.notes().stream().anyMatch(note -> note.toString().startsWith("The aim leaves metal")));
     }
 
     @ParameterizedTest
@@ -122,7 +122,7 @@ class CuttingSumsTest {
             delimiter = '|',
             textBlock =
                     """
-        sizes=29.900 29.910 | It takes for granted that as much comes off as is asked
+        sizes=29.900 29.910 | It assumes that the tool takes off what is asked
         sizes=29.900 29.910 | No offset_step was given
         sizes=29.900 29.950 | Uneven by 0.05: no even cut brings every size in. At most 0.071 may come off without
         sizes=29.900 29.990; least_cut=0.02 | Uneven by 0.09: no even cut brings every size in. At most 0.031 may come off without a size passing its limit: too little for this tool to cut.
@@ -130,10 +130,10 @@ class CuttingSumsTest {
         sizes=30.001 30.020; guard_band=0.003 | Uneven by 0.019: no even cut brings every size in. Nothing more may come off.
         sizes=29.900 29.918; aim=third | The middle of the sizes comes to 30.009, not to the aim, 30.007
         measured=29.900; guard_band=0 | One size was given
-        sizes=29.900 29.910; combine=mean | The limits bind the mean of the sizes, 29.905
-        sizes=30.001 30.002; guard_band=0.003 | In size, but within the guard band: a light cut, or a better gauge.
+        sizes=29.900 29.910; combine=mean | The limits apply to the mean of the sizes, 29.905
+        sizes=30.001 30.002; guard_band=0.003 | In size, but within the guard band: take a light cut, or measure with a better gauge.
         sizes=30.001 30.002 | In size: the cut is not needed.
-        sizes=29.999 29.999; least_cut=0.01 | Below the least cut: a spring pass at the same offset, a fresh edge, hone
+        sizes=29.999 29.999; least_cut=0.01 | Below the minimum cut: take a spring pass at the same offset, put in a fresh edge, hone
         """)
     void notesSayWhatIsTakenForGranted(String given, String note) {
         SumResult answer = sums.answer(
@@ -164,7 +164,7 @@ class CuttingSumsTest {
         assertEquals("3", at(answer, "drills"));
         assertEquals("75.000000", at(answer, "steps.2.from"));
         assertEquals("100.000000", at(answer, "steps.2.least_reach"));
-        assertTrue(answer.notes().toString().contains("Not every drill at hand is needed: 1 can stay in the rack."));
+        assertTrue(answer.notes().toString().contains("Not every drill is needed: 1 can stay in the rack."));
     }
 
     /** By hand, in inches: 0.0100 too small, half for each wall. */
@@ -203,13 +203,13 @@ class CuttingSumsTest {
         next-cut | side=inside; lower=1; upper=2; aim=2.1; measured=3; register=radius | aim | aim is 2.1
         next-cut | side=top; lower=1; upper=2; measured=3; register=radius | side | side is "top"
         next-cut | side=inside; lower=1; upper=2; measured=3 | register | register is missing
-        next-cut | side=inside; lower=1; upper=2; sizes=0.8 0.9; measured=0.8; register=radius | sizes | one of them is enough
+        next-cut | side=inside; lower=1; upper=2; sizes=0.8 0.9; measured=0.8; register=radius | sizes | give one of them
         next-cut | side=inside; lower=1; upper=2; guard_band=0; register=radius | sizes | sizes is missing
         next-cut | side=inside; lower=1; upper=2; sizes=0.8 0.9; guard_band=0.6; register=radius | guard_band | leaves nothing between them
         next-cut | side=inside; lower=1; upper=2; sizes=0.8 0.9; guard_band=-1; register=radius | guard_band | guard_band is -1
         next-cut | side=inside; lower=1; upper=2; sizes=0.8 0.9; least_cut=0; register=radius | least_cut | least_cut is 0
         next-cut | side=inside; lower=1; upper=2; sizes=0.8 0.9; offset_step=0; register=radius | offset_step | offset_step is 0
-        next-cut | side=inside; lower=1; upper=2; sizes=0.8 0.9; aim=0.9; register=radius | aim | it lies outside the limits
+        next-cut | side=inside; lower=1; upper=2; sizes=0.8 0.9; aim=0.9; register=radius | aim | it is outside the limits
         next-cut | side=inside; lower=1; upper=2; sizes=0.8 0.9; aim=half; register=radius | aim | aim is "half"
         next-cut | side=inside; lower=1; upper=2; sizes=0.8 0.9; combine=range; register=radius | combine | one of each, largest, mean, smallest
         next-cut | side=inside; lower=2; upper=1; sizes=0.8 0.9; register=radius | upper | it is below lower
@@ -221,7 +221,7 @@ class CuttingSumsTest {
         drill-set | depth=100; start=0; per_drill=0.1; chip_clearance=5 | per_drill | per_drill is 0.1
         drill-set | depth=100; start=0; per_drill=10 | chip_clearance | chip_clearance is missing
         drill-set | depth=100; start=0; chip_clearance=10 | per_drill | per_drill is missing
-        drill-set | depth=100; start=0; per_drill=10; chip_clearance=1; reaches=40 120 | per_drill | one of them is enough
+        drill-set | depth=100; start=0; per_drill=10; chip_clearance=1; reaches=40 120 | per_drill | give one of them
         drill-set | depth=100; start=0; reaches=0 120 | reaches | reaches has 0
         drill-point | diameter=8; point_angle=200 | point_angle | point_angle is 200
         pecks | depth=100; first=10; step=0.01 | step | step is 0.01

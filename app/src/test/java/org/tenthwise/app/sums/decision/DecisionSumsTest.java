@@ -83,7 +83,7 @@ class DecisionSumsTest {
         SumResult answer = asking.answer(
                 Unit.INCH, "judge", "lower=1.0000; upper=1.0010; value=1.0008; expanded_uncertainty=0.0003");
         assertTrue(notes(answer, "The size is 0.0002 in inside the upper limit."));
-        assertTrue(notes(answer, "The limit is nearer than the uncertainty"));
+        assertTrue(notes(answer, "The limit is nearer than the expanded uncertainty"));
         assertTrue(notes(answer, "4 : 1 is not met"));
         SumResult single = asking.answer(Unit.MILLIMETRE, "judge", "upper=1; value=1; expanded_uncertainty=0.1");
         assertEquals("0.50000000", Asking.at(single, "conformance_probability"));
@@ -101,13 +101,13 @@ class DecisionSumsTest {
         judge           | value=3                                          | lower and upper are missing: a verdict needs at least one limit
         judge           | lower=3; upper=2; value=3                        | lower is 3 and upper is 2: the lower limit is above the upper one
         judge           | lower=2; upper=3                                 | value is missing
-        judge           | lower=2; upper=3; value=2.5; guard_band=0.51     | guard_band is 0.51: it is wider than half of the tolerance, and no size would pass
+        judge           | lower=2; upper=3; value=2.5; guard_band=0.51     | guard_band is 0.51: it is more than half the tolerance, and no size would pass
         judge           | lower=2; upper=3; value=2.5; guard_band=-0.1     | guard_band is -0.1: it must not be less than zero
         judge           | lower=2; value=2.5; expanded_uncertainty=0       | expanded_uncertainty is 0: it must be more than zero
-        judge           | lower=2.12345678901; value=2                     | lower is 2.12345678901: a limit has at most ten figures before the point and ten after it
+        judge           | lower=2.12345678901; value=2                     | lower is 2.12345678901: a limit has at most ten digits before the point and ten after it
         risk            | lower=2; upper=2; process_mean=2; process_sd=1; standard_uncertainty=1; guard_band=0 | lower is 2 and upper is 2: the upper limit must be above the lower one
         risk            | lower=2; upper=3; process_mean=2; process_sd=0; standard_uncertainty=1; guard_band=0 | process_sd is 0: it must be more than zero
-        risk            | lower=2; upper=3; process_mean=2; process_sd=1; standard_uncertainty=1; guard_band=1 | guard_band is 1: it is wider than half of the tolerance, and no size would pass
+        risk            | lower=2; upper=3; process_mean=2; process_sd=1; standard_uncertainty=1; guard_band=1 | guard_band is 1: it is more than half the tolerance, and no size would pass
         judge           | upper=2; value=1; expanded_uncertainty=0.001; coverage_factor=1e20 | coverage_factor is 100000000000000000000: it leaves nothing of the expanded_uncertainty
         guard-band      | expanded_uncertainty=1; probability=1            | probability is 1: A probability of 1 gives no guard band: it must be 0.5 or more and less than 1
         rounding-method | value=3                                          | lower and upper are missing: a verdict needs at least one limit
@@ -146,12 +146,12 @@ class DecisionSumsTest {
                 uncertainty("[{'kind':'repeat','value':2,'n':4},{'kind':'resolution','value':0.1,'sensitivity':-1}]"));
         assertTrue(notes(few, "Coverage factor 3.31"));
         assertTrue(notes(few, "Effective degrees of freedom: 3.0."));
-        assertTrue(notes(few, "the larger of the two is enough"));
+        assertTrue(notes(few, "use the larger of the two"));
         SumResult one = assertInstanceOf(SumResult.class, uncertainty("[{'kind':'rectangular','value':1}]"));
-        assertTrue(notes(one, "Coverage factor 1.65 for 95 %: one rectangle"));
+        assertTrue(notes(one, "Coverage factor 1.65 for 95 %: one rectangular source dominates"));
         SumResult two = assertInstanceOf(
                 SumResult.class, uncertainty("[{'kind':'rectangular','value':1},{'kind':'resolution','value':1}]"));
-        assertTrue(notes(two, "two rectangles together"));
+        assertTrue(notes(two, "two rectangular sources together"));
         SumResult usual = assertInstanceOf(
                 SumResult.class, uncertainty("[{'kind':'normal','value':1},{'kind':'resolution','value':1}]"));
         assertTrue(notes(usual, "Coverage factor 2"));
@@ -161,10 +161,10 @@ class DecisionSumsTest {
     @Test
     void oneSourceAloneIsNotCalledSeveral() throws NotJson {
         SumResult one = assertInstanceOf(SumResult.class, uncertainty("[{'kind':'triangular','value':1}]"));
-        assertTrue(notes(one, "one source counts, and it is no rectangle"));
+        assertTrue(notes(one, "one source dominates, and it is not rectangular"));
         SumResult two = assertInstanceOf(
                 SumResult.class, uncertainty("[{'kind':'normal','value':1,'k':2},{'kind':'normal','value':1,'k':2}]"));
-        assertTrue(notes(two, "no source is a rectangle that outweighs the rest, and none rests on too few readings"));
+        assertTrue(notes(two, "no rectangular source dominates, and none rests on too few readings"));
     }
 
     /** Scatter 2 of five readings: 2 / √5 = 0.894, on four degrees of freedom; JCGM 100:2008, 4.2.3. */
@@ -205,7 +205,7 @@ class DecisionSumsTest {
         assertEquals("fail", Asking.at(turned, "verdict_absolute"));
         assertEquals("pass", Asking.at(turned, "verdict_rounded"));
         assertEquals("20.021", Asking.at(turned, "rounded"));
-        assertTrue(notes(turned, "the order must say which one holds"));
+        assertTrue(notes(turned, "the order must say which applies"));
         assertEquals(
                 List.of(),
                 asking.answer(Unit.MILLIMETRE, "rounding-method", "value=20.022; upper=20.021")
@@ -218,7 +218,7 @@ class DecisionSumsTest {
         assertEquals("0.2", Asking.at(answer, "share"));
         assertEquals("0.005000", Asking.at(answer, "tenth"));
         assertEquals("too-coarse", Asking.at(answer, "verdict"));
-        assertTrue(notes(answer, "take a finer gauge"));
+        assertTrue(notes(answer, "use a finer gauge"));
     }
 
     /** JCGM 106:2012, table 1, from memory: 1.64 for 95 %, the probability taken if none is given. */

@@ -109,7 +109,7 @@ class FitSumsTest {
                     """
         plug goes in only because | diameter=30 hole_zone=H7 shaft_zone=k6 bore_temp=200 bore_alpha=12
         burns the skin            | diameter=30 hole_zone=H7 shaft_zone=k6 bore_temp=200 bore_alpha=12
-        may stick                 | diameter=30 hole_zone=H7 shaft_zone=g6 plug_temp=90 plug_alpha=12
+        may seize                 | diameter=30 hole_zone=H7 shaft_zone=g6 plug_temp=90 plug_alpha=12
         """)
     void temperatureThatTurnsTheFitAboutIsNoted(String words, String given) {
         SumResult answer = assertInstanceOf(SumResult.class, ask("fit", given));
@@ -123,7 +123,7 @@ class FitSumsTest {
                     """
         limits             | unit=in diameter=1 zone=H7             | unit
         limits             | diameter=0 zone=H7                     | diameter
-        limits             | diameter=500.001 zone=H7               | diameter is 500.001: Size 500.001 mm has no ISO 286 zone
+        limits             | diameter=500.001 zone=H7               | diameter is 500.001: Size 500.001 mm has no ISO 286 tolerance class
         limits             | diameter=0.9 zone=js14                 | zone is "js14": IT14 is not for 0.9 mm
         limits             | diameter=ten zone=H7                   | diameter
         limits             | diameter=10                            | zone is missing

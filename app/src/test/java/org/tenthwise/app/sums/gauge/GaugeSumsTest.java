@@ -37,7 +37,7 @@ class GaugeSumsTest {
         assertEquals("0.080000", Asking.at(answer, "ovality"));
         assertEquals("0.160000", Asking.at(answer, "opposites_differ"));
         assertEquals("-0.010000", Asking.at(answer, "jaw_moves.0"));
-        assertTrue(notes(answer, "re-chucking will not fix this"));
+        assertTrue(notes(answer, "re-chucking will not fix that"));
         assertTrue(notes(answer, "the work is oval"));
     }
 
@@ -63,9 +63,9 @@ class GaugeSumsTest {
             delimiter = '|',
             textBlock =
                     """
-        run-out     | angles=0 180; readings=1 2                       | angles has fewer than three different directions: any of many circles would go through the readings
-        run-out     | angles=0 90 180; readings=1 2 3                  | angles leaves 180 degrees or more of the turn without a reading: the centre would be a guess
-        run-out     | angles=0 120 240; readings=1 2                   | angles has 3 figures and readings has 2: there is one angle for each reading
+        run-out     | angles=0 180; readings=1 2                       | angles has fewer than three different directions: many circles would fit the readings
+        run-out     | angles=0 90 180; readings=1 2 3                  | angles leaves 180° or more of the turn without a reading: the centre would be a guess
+        run-out     | angles=0 120 240; readings=1 2                   | angles has 3 values and readings has 2: each reading needs one angle
         run-out     | angles=0 120 240; readings=1 2 3; jaws=0 90      | Jaw moves are worked out for three or four jaws, not for 2
         lever       | reading=0.2; angle=90                            | angle is 90: the stylus of a lever indicator lies at 0° or more to the surface, and at less than 90°
         lobes       | lobes=1; v_angle=90                              | lobes is 1: it must be a whole number from 2 to 1000
@@ -81,7 +81,7 @@ class GaugeSumsTest {
 
     @Test
     void aSteepLeverIsWarnedOfAndAFlatOneLetBe() {
-        assertTrue(notes(mm("lever", "reading=0.2; angle=31"), "set the lever flatter"));
+        assertTrue(notes(mm("lever", "reading=0.2; angle=31"), "set the stylus flatter"));
         assertTrue(notes(mm("lever", "reading=0.2; angle=9"), "hardly matters"));
         assertEquals(1, mm("lever", "reading=0.2; angle=20").notes().size());
     }
@@ -89,7 +89,7 @@ class GaugeSumsTest {
     @Test
     void whatAGaugeDoesNotShowIsSaid() {
         SumResult answer = mm("lobes", "lobes=3; v_angle=180");
-        assertTrue(notes(answer, "A gauge of two points does not show 3 lobes"));
+        assertTrue(notes(answer, "A two-point gauge does not show 3 lobes"));
         assertTrue(notes(answer, "3, 5, 7, 9 do not show"));
     }
 

@@ -57,7 +57,7 @@ class StatisticsSumsTest {
             individuals        | "values":["1"]                                         | values: A moving range needs two readings or more, in the order the parts were made
             individuals        | "values":["1","2"],"factors":"rough"                   | factors is "rough": it is one of exact, printed
             capability         | "lower":"1","upper":"2"                                | values is missing: give the readings, or n, mean and sd
-            capability         | "values":["1","2"],"n":"2","lower":"1"                 | n is given beside values: it is one or the other
+            capability         | "values":["1","2"],"n":"2","lower":"1"                 | n is given as well as values: give one or the other
             capability         | "values":["1","1.0"],"lower":"0","upper":"2"           | values: The standard deviation of 2 readings is 0: readings that are all the same show the resolution of the gauge, not the spread of the parts
             capability         | "n":"9","mean":"1","sd":"0","lower":"0","upper":"2"    | sd is 0: The standard deviation of 9 readings is 0: readings that are all the same show the resolution of the gauge, not the spread of the parts
             capability         | "n":"9","mean":"1","sd":"1"                            | There is no index without a limit: give lower, upper or both
@@ -66,12 +66,12 @@ class StatisticsSumsTest {
             capability         | "n":"9","mean":"1","sd":"1","lower":"0","confidence":"95" | confidence is 95: it is a share between 0 and 1, such as 0.95
             trend              | "x":["1"],"y":["1"]                                    | x: One point gives no line: two or more are needed, and a trend shows from five up
             trend              | "x":["1","1"],"y":["1","2"]                            | x: Every x is 1: a trend needs different values of x
-            gauge-study        | "readings":[["1"],["2"]],"method":"range"              | readings, part 1, person 1, is no list: readings takes lists of lists of lists, part by part, person by person, repeat by repeat
+            gauge-study        | "readings":[["1"],["2"]],"method":"range"              | readings, part 1, person 1, is not a list: readings takes lists of lists of lists, by part, by person, by repeat
             gauge-study        | "readings":[[["1","2"]]],"method":"range"              | readings: There is one part: a study needs two or more, usually ten
             gauge-study        | "readings":[[["1"]],[["2"]]],"method":"variance"       | readings: Each person must read each part at least twice: without repeats, repeatability is not known
             outlier            | "values":["1","2"],"sides":"2"                         | values: 2 readings: with fewer than three no outlier can be found
             outlier            | "values":["1","2","3"],"sides":"3"                     | sides is 3: it must be a whole number from 1 to 2
-            zero-rejects       | "n":"5","rejects":"6"                                  | rejects is 6: there are no more than the 5 parts of n
+            zero-rejects       | "n":"5","rejects":"6"                                  | rejects is 6: that is more than the 5 parts of n
             tolerance-interval | "n":"5","cover":"1","confidence":"0.9","sides":"2"     | cover is 1: it is a share between 0 and 1, such as 0.95
             tolerance-interval | "cover":"0.9","confidence":"0.9","sides":"2"           | values is missing: give the readings, or n, mean and sd, or n alone for the factor
             chart-constants    | "n":"1"                                                | n is 1: it must be a whole number from 2 to 100
@@ -105,7 +105,7 @@ class StatisticsSumsTest {
         SumResult answer =
                 answer("capability", "\"values\":[9.1,9.2,9.3,9.4],\"lower\":1,\"upper\":2,\"required\":1.33");
         assertEquals("too-few", at(answer, "verdict"));
-        assertTrue(notes(answer, "4 parts: too few for any statement about the next ones"));
+        assertTrue(notes(answer, "4 parts: too few to say anything about the next ones"));
         assertTrue(notes(answer, "takes 1580.0 % of the way to a limit"));
     }
 

@@ -124,7 +124,7 @@ class TemperatureSumsTest {
         at-20c              | reading=50; part_temp=26; part_alpha=23.6; gauge_temp=26; gauge_alpha=11.5; u_temp=-1 | u_temp | u_temp is -1: it must not be less than zero
         temperature-matters | size=50; tolerance=0; part_alpha=23.6; gauge_alpha=11.5; part_least=18; part_greatest=22 | tolerance | tolerance is 0: it must be more than zero
         temperature-matters | size=50; tolerance=0.02; part_alpha=23.6; gauge_alpha=11.5; part_least=22; part_greatest=18 | part_greatest | part_greatest is 18 °C: that is below part_least, 22 °C
-        temperature-matters | size=50; tolerance=0.02; part_alpha=23.6; gauge_alpha=11.5; part_least=18; part_greatest=22; gauge_least=19 | gauge_least | gauge_least stands alone: give gauge_least and gauge_greatest, or neither
+        temperature-matters | size=50; tolerance=0.02; part_alpha=23.6; gauge_alpha=11.5; part_least=18; part_greatest=22; gauge_least=19 | gauge_least | gauge_least is given alone: give gauge_least and gauge_greatest, or neither
         expansion           | material=stainless steel S17400 | condition | condition is missing: the table has "stainless steel S17400" in more than one, as "condition A, annealed", "condition H900", "condition H1150"
         expansion           | material=steel 1045; condition=hardened | condition | condition is "hardened": the table has "steel 1045" as "annealed"
         """)

@@ -44,7 +44,7 @@ class OverWiresSumTest {
                 answer.notes()
                         .get(0)
                         .toString()
-                        .startsWith("The lead angle matters: it lifts the reading by 0.000967 in"),
+                        .startsWith("The lead angle matters: it raises the reading by 0.000967 in"),
                 answer.notes()::toString);
     }
 
@@ -79,17 +79,17 @@ class OverWiresSumTest {
             textBlock =
                     """
         # least wire by hand 0.09745 in, basic root at 0.8: a wire of 0.09 stands at 0.963
-        form=acme; tpi=5; diameter=1; wire=0.09; pitch_diameter=0.9 | The wire stands below the crest
+        form=acme; tpi=5; diameter=1; wire=0.09; pitch_diameter=0.9 | The wire does not project above the crest
         # the same without a major diameter: the crest of the form is taken
-        form=acme; tpi=5; wire=0.09; pitch_diameter=0.9 | The wire stands below the crest
+        form=acme; tpi=5; wire=0.09; pitch_diameter=0.9 | The wire does not project above the crest
         # stub form at class 2G greatest sizes: 0.0023 in too deep by geometry
         form=stub-acme; diameter=1; tpi=5; wire=0.10329; pitch_diameter=0.932; minor_diameter=0.86 | The wire bottoms on the root
         # without the root measured: 0.8555 by geometry, under the basic root at 0.88
         form=stub-acme; diameter=1; tpi=5; wire=0.10329; pitch_diameter=0.932 | The wire reaches down to a diameter of 0.855
         # a thread not yet to size: the corners of the crest are passed
         form=acme; tpi=5; diameter=1; wire=0.129; pitch_diameter=0.92 | The wire would touch the flanks on a diameter of
-        form=acme; tpi=5; diameter=1; starts=3; wire=0.10329; pitch_diameter=0.9 | Above 5° of lead
-        form=metric; pitch=1.5; diameter=10; wire=0.866; wires=2; pitch_diameter=9 | Two wires stand half a pitch apart
+        form=acme; tpi=5; diameter=1; starts=3; wire=0.10329; pitch_diameter=0.9 | Above a lead angle of 5°
+        form=metric; pitch=1.5; diameter=10; wire=0.866; wires=2; pitch_diameter=9 | Two wires are half a pitch apart
         """)
     void whatIsAmissIsSaid(String given, String words) {
         SumResult answer = sums.answer(Unit.INCH, "over-wires", given);
@@ -117,7 +117,7 @@ class OverWiresSumTest {
         form=acme; tpi=5; diameter=1; wire=0.1 | over_wires | over_wires is missing
         form=acme; tpi=5; diameter=1; wire=0.1; over_wires=1; pitch_diameter=0.9 | over_wires | over_wires is 1 and pitch_diameter is 0.9
         form=acme; tpi=5; wire=0.1; over_wires=1.02 | diameter | diameter is missing
-        form=acme; tpi=5; diameter=0.1; wire=0.1; over_wires=1.02 | diameter | diameter is 0.1: it leaves no core under a thread with tpi 5
+        form=acme; tpi=5; diameter=0.1; wire=0.1; over_wires=1.02 | diameter | diameter is 0.1: it leaves no core in a thread with tpi 5
         form=acme; tpi=5; diameter=1; wire=0.1; over_wires=0.05 | over_wires | over_wires is 0.05
         form=acme; tpi=5; diameter=1; wire=0.1; over_wires=26.1 | diameter | the pitch diameter would be
         form=acme; pitch=1000; wire=500; pitch_diameter=0.001 | pitch_diameter | pitch_diameter is 0.001

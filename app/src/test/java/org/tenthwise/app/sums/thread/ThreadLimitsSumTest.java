@@ -90,7 +90,9 @@ class ThreadLimitsSumTest {
     void aProposalAsksForTheDrawing(String given) {
         SumResult answer = sums.answer(Unit.INCH, "thread-limits", given);
         assertEquals("proposal", at(answer, "standing"));
-        assertTrue(answer.notes().get(0).toString().contains("a proposal; confirm"), answer.notes()::toString);
+        assertTrue(
+                answer.notes().get(0).toString().contains("calculated only; check them against the drawing"),
+                answer.notes()::toString);
     }
 
     @Test
@@ -127,14 +129,14 @@ class ThreadLimitsSumTest {
             form=unified; diameter=0.25; tpi=20; class=2A; series=UNF          | series      | series is "UNF": a thread of 0.25 in and 20 threads per inch is in the series UNC
             form=unified; diameter=0.25; tpi=20; class=2A; series=BSW          | series      | series is "BSW": it is one of UNC, UNF, UNEF, UN, UNS
             form=acme; diameter=1; tpi=5; class=2G; side=external; series=UNC  | series      | series is "UNC": only unified threads have a series
-            form=unified; diameter=0.04; tpi=20; class=2A                      | diameter    | diameter is 0.04: it leaves no core under a thread with tpi 20
+            form=unified; diameter=0.04; tpi=20; class=2A                      | diameter    | diameter is 0.04: it leaves no core in a thread with tpi 20
             form=unified; diameter=0.25; class=2A                              | pitch       | pitch is missing
             form=unified; diameter=0.25; tpi=20; pitch=0.05; class=2A          | pitch       | pitch is 0.05 and tpi is 20: give one of them
             form=unified; diameter=0.25; tpi=0; class=2A                       | tpi         | tpi is 0: it must be more than zero
-            form=unified; diameter=0.25; tpi=1e25; class=2A                    | tpi         | tpi is 1e25: so fine a thread is not cut
+            form=unified; diameter=0.25; tpi=1e25; class=2A                    | tpi         | tpi is 1e25: no thread is cut that fine
             form=pipe; diameter=0.25; tpi=20; class=2A                         | form        | form is "pipe": it is one of acme, metric, stub-acme, trapezoidal, unified
             form=acme; diameter=7; tpi=2; class=2G; side=external              | class       | diameter is 7 in: ASME B1.5 has allowances up to 5.5 in
-            designation=M10-6g; class=6g                                       | class       | class is 6g: the designation already says it
+            designation=M10-6g; class=6g                                       | class       | class is 6g: the designation already gives it
             designation=R1/2                                                   | designation | "R1/2" is not a thread designation with its class
             form=unified; diameter=0.25; tpi=20; class=2A; starts=0            | starts      | starts is 0
             """)

@@ -32,7 +32,7 @@ class WireConstantsSumTest {
                         && Asking.found(answer, "wire_greatest").isEmpty(),
                 answer::toString);
         assertEquals(
-                "[wire_least and wire_greatest hang on the crest, which half_angle does not tell: give form as well]",
+                "[wire_least and wire_greatest depend on the crest, which half_angle does not give: give form as well]",
                 answer.notes().toString());
     }
 
@@ -55,7 +55,7 @@ class WireConstantsSumTest {
             delimiter = '|',
             textBlock =
                     """
-            half_angle=30          | pitch is missing: give pitch, or tpi for threads to the inch
+            half_angle=30          | pitch is missing: give pitch, or tpi for threads per inch
             pitch=2                | form is missing: give form, or half_angle
             half_angle=90; pitch=2 | half_angle is 90: it must be less than 90 degrees
             """)

@@ -61,17 +61,17 @@ class WrittenObjectTest {
             quoteCharacter = '~',
             textBlock =
                     """
-            {"a":1,"a":1}       | a stands twice: say which one is meant
-            {"a":{"b":1,"b":2}} | b stands twice: say which one is meant
-            {"a":1}}            | The line is not JSON: something is wrong at character 8, near "{"a":1}}", behind the key a
-            {"a":1},            | The line is not JSON: something is wrong at character 8, near "{"a":1},", behind the key a
-            {"a":1} 2           | Something stands behind the end of the object: "…2"
-            {"a":1} // said     | The line is not JSON: something is wrong at character 9, near "{"a":1} // said", behind the key a
+            {"a":1,"a":1}       | a is given twice: give it once
+            {"a":{"b":1,"b":2}} | b is given twice: give it once
+            {"a":1}}            | The line is not JSON: something is wrong at character 8, near "{"a":1}}", after the key a
+            {"a":1},            | The line is not JSON: something is wrong at character 8, near "{"a":1},", after the key a
+            {"a":1} 2           | Something follows the end of the object: "…2"
+            {"a":1} // said     | The line is not JSON: something is wrong at character 9, near "{"a":1} // said", after the key a
             {a:1}               | The line is not JSON: something is wrong at character 2, near "{a:1}"
             {'a':1}             | The line is not JSON: something is wrong at character 2, near "{'a':1}"
-            {"a":1,}            | The line is not JSON: something is wrong at character 8, near "{"a":1,}", behind the key a
+            {"a":1,}            | The line is not JSON: something is wrong at character 8, near "{"a":1,}", after the key a
             {"a":[1,]}          | The line is not JSON: something is wrong at character 9, near "{"a":[1,]}", under the key a
-            {"a":1 "b":2}       | The line is not JSON: something is wrong at character 8, near "{"a":1 "b":2}", behind the key a
+            {"a":1 "b":2}       | The line is not JSON: something is wrong at character 8, near "{"a":1 "b":2}", after the key a
             {"a":1, "b" 2}      | The line is not JSON: something is wrong at character 13, near "{"a":1, "b" 2}", under the key b
             {"a":"\\x"}         | The line is not JSON: something is wrong at character 8, near "{"a":"\\x"}", under the key a
             {"a":"b             | The line is not JSON: it ends in the middle, under the key a
@@ -111,8 +111,7 @@ class WrittenObjectTest {
                 words.startsWith("The line is not JSON: something is wrong at character " + character + ", near "),
                 words);
         assertTrue(
-                words.endsWith(", under the key " + key
-                        + ": a figure is written as 3, 0.5 or -2.5, and a word stands in quotes"),
+                words.endsWith(", under the key " + key + ": write a number as 3, 0.5 or -2.5, and a word in quotes"),
                 words);
     }
 

@@ -79,7 +79,8 @@ class SummaryTest {
                 assertThrows(IllegalArgumentException.class, () -> Sample.of(Decimals.of("1")))
                         .getMessage());
         assertEquals(
-                "The standard deviation of 3 readings is 0: readings that are all alike show the step of the gauge, "
+                "The standard deviation of 3 readings is 0: readings that are all the same show the resolution of "
+                        + "the gauge, "
                         + "not the spread of the parts",
                 assertThrows(IllegalArgumentException.class, () -> Sample.of(Decimals.of("2 2.0 2")))
                         .getMessage());

@@ -213,11 +213,11 @@ class MeasurementOverWiresTest {
         # a wire in inches taken for millimetres and the other way round among them
         0,     must be more than zero
         -1,    must be more than zero
-        0.114, is too thin
-        2.3,   is too thin
-        3.5,   is too thick
-        30,    is too thick
-        2000,  is too thick
+        0.114, is too small
+        2.3,   is too small
+        3.5,   is too large
+        30,    is too large
+        2000,  is too large
         """)
     void aWireThatCannotTouchTheFlanksIsRefused(String wire, String words) {
         ScrewThread thread = new ScrewThread(ThreadForm.ACME, mm("25.4"), mm("5.08"), 1);
