@@ -128,7 +128,7 @@ public final class Screens implements Navigator {
 
     @Override
     public void strike(RunSession session) {
-        show(new StrikeForm(inHand(session), words, this));
+        show(new StrikeForm(inHand(session), words, this, with.clock()));
     }
 
     @Override

@@ -2,6 +2,7 @@ package org.tenthwise.app.ui;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.InventedPlans;
@@ -58,31 +59,36 @@ class FormsScreenTest extends ScreenTest {
         field.choice().choose(field.choice().offeredProperty().get().get(row));
     }
 
-    private Screen strike(Window window, RunSession session, int presses) {
-        StepForm model = new StrikeForm(workshop.inHand(session), words, workshop);
+    /** @param then what is done to the form once it is loaded */
+    private Screen strike(Window window, RunSession session, Consumer<FormViewModel> then) {
+        StepForm model = new StrikeForm(workshop.inHand(session), words, workshop, Workshop.CLOCK);
         FormView view = FormView.of(model, words, window.pictures());
         model.load();
-        for (int i = 0; i < presses; i++) {
-            choose(model.form(), 0);
-            model.form().goOn();
-        }
+        then.accept(model.form());
         return view;
     }
 
     @Test
     void strikingOutHoldsEverywhere() {
         RunSession session = workshop.atTheBore("014", "0.013", "0.015", "0.014", "0.016");
-        seen("strike", "which", window -> strike(window, session, 0));
-        seen("strike", "why", window -> strike(window, session, 1));
-        seen("strike", "typed", window -> {
-            StepForm model = new StrikeForm(workshop.inHand(session), words, workshop);
-            FormView view = FormView.of(model, words, window.pictures());
-            model.load();
-            choose(model.form(), 1);
-            model.form().goOn();
-            type(model.form(), LONG_WORDS.substring(0, 118));
-            return view;
-        });
+        seen("strike", "why", window -> strike(window, session, form -> {}));
+        seen(
+                "strike",
+                "which",
+                window ->
+                        strike(window, session, form -> form.goTo(form.fields().get(0))));
+        seen(
+                "strike",
+                "why-temperature",
+                window -> strike(window, session, form -> choose(form.fields().get(0), 4)));
+        seen("strike", "typed", window -> strike(window, session, form -> type(form, LONG_WORDS.substring(0, 118))));
+    }
+
+    @Test
+    void strikingOutAnAnswerHoldsEverywhere() {
+        RunSession session = workshop.begin(DemoPart.SCREW_CARRIER, "014");
+        Workshop.must(() -> session.answer(Answer.NO));
+        seen("strike", "why-answer", window -> strike(window, session, form -> {}));
     }
 
     @Test
@@ -105,7 +111,7 @@ class FormsScreenTest extends ScreenTest {
     @Test
     void strikingOutWhereThereIsNothingHoldsEverywhere() {
         RunSession session = workshop.begin(DemoPart.SCREW_CARRIER, "014");
-        seen("strike", "nothing", window -> strike(window, session, 0));
+        seen("strike", "nothing", window -> strike(window, session, form -> {}));
     }
 
     @Test

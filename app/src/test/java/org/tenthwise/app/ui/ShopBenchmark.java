@@ -114,7 +114,7 @@ final class ShopBenchmark {
         timed("records", () -> list(true).load());
         timed("note", () -> say(Navigator.Saying.NOTE));
         timed("doubt", () -> say(Navigator.Saying.DOUBT));
-        timed("strike-out", () -> new StrikeForm(inHand(), words, ways).load());
+        timed("strike-out", () -> new StrikeForm(inHand(), words, ways, Clock.systemUTC()).load());
         if (session.state().figureBeginsNext()) {
             session.goOn();
         }

@@ -16,9 +16,17 @@ import org.tenthwise.model.words.Words;
 /**
  * A reading, a temperature or an answer that counts and can be struck out.
  *
+ * @param kind which reasons fit it
  * @param entry {@code seq} of the entry that holds it
  */
-record Strikable(long entry, String reads) {
+record Strikable(Kind kind, long entry, String reads) {
+
+    /** What it is. */
+    enum Kind {
+        READING,
+        TEMPERATURE,
+        ANSWER
+    }
 
     /** Those of the step in hand, the latest first. */
     static List<Strikable> of(State state, Words words) {
@@ -27,6 +35,7 @@ record Strikable(long entry, String reads) {
                 .flatMap(story -> of(story, words)
                         .map(taken -> story.pass().number() < stories.size()
                                 ? new Strikable(
+                                        taken.kind(),
                                         taken.entry(),
                                         words.say(
                                                 "strike.earlier",
@@ -39,20 +48,22 @@ record Strikable(long entry, String reads) {
 
     private static Stream<Strikable> of(PassStory story, Words words) {
         return Stream.of(
-                        of(story.readings(), reading -> reading(words, story.step(), reading)),
+                        of(Kind.READING, story.readings(), reading -> reading(words, story.step(), reading)),
                         of(
+                                Kind.TEMPERATURE,
                                 story.temperatures(),
                                 taken -> words.say(words.key("strike.temperature", taken.of()), taken.read())),
                         of(
+                                Kind.ANSWER,
                                 story.answers(),
                                 given -> words.say(words.key("answered", given.question()), given.answer())))
                 .flatMap(kind -> kind);
     }
 
-    private static <T> Stream<Strikable> of(List<Taken<T>> taken, Function<T, String> reads) {
+    private static <T> Stream<Strikable> of(Kind kind, List<Taken<T>> taken, Function<T, String> reads) {
         return taken.stream()
                 .filter(one -> one.struck().isEmpty())
-                .map(one -> new Strikable(one.entry().seq(), reads.apply(one.what())));
+                .map(one -> new Strikable(kind, one.entry().seq(), reads.apply(one.what())));
     }
 
     private static String reading(Words words, Step step, Pass.Reading reading) {

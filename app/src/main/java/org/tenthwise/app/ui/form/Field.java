@@ -7,6 +7,8 @@ import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
 import org.tenthwise.app.ui.keys.ChoiceViewModel;
 import org.tenthwise.app.ui.keys.TextEntryViewModel;
 
@@ -33,6 +35,7 @@ public final class Field<T> {
     private final Function<String, T> understood;
     private final ReadOnlyObjectWrapper<Way> way;
     private final BooleanProperty asked = new SimpleBooleanProperty(true);
+    private final StringProperty about = new SimpleStringProperty("");
     private final ReadOnlyObjectWrapper<Optional<T>> value = new ReadOnlyObjectWrapper<>(Optional.empty());
 
     private Field(
@@ -113,6 +116,11 @@ public final class Field<T> {
     /** Whether it is asked for at all, as things stand; what is not is neither shown nor missed. */
     public BooleanProperty askedProperty() {
         return asked;
+    }
+
+    /** What it is about, to be read large over the question; may be empty. */
+    public StringProperty aboutProperty() {
+        return about;
     }
 
     public ChoiceViewModel<T> choice() {

@@ -13,6 +13,7 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.tenthwise.app.ui.keys.Deaf;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.Typing;
 import org.tenthwise.app.ui.shell.SidedScreen;
@@ -106,7 +107,11 @@ public class FormView extends SidedScreen {
     }
 
     private void show(Field<?> field) {
-        rest(panels.computeIfAbsent(field, wanted -> new Panel<>(wanted, model, words)));
+        Region panel = panels.computeIfAbsent(field, wanted -> new Panel<>(wanted, model, words));
+        rest(panel);
+        if (model.actsAtOnce()) {
+            new Deaf(panel).forAMoment();
+        }
         for (int i = 0; i < keys.size(); i++) {
             keys.get(i).showChosen(model.fields().get(i) == field);
         }

@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -38,6 +39,7 @@ public final class FormViewModel implements Typing {
     private final ReadOnlyStringWrapper line = new ReadOnlyStringWrapper("");
     private final ReadOnlyBooleanWrapper ready = new ReadOnlyBooleanWrapper(false);
     private boolean busy;
+    private boolean actsAtOnce;
 
     /**
      * @param fields in the order they are asked; at least one
@@ -83,6 +85,29 @@ public final class FormViewModel implements Typing {
     /** What the deed is about, for the key. */
     public StringProperty aboutProperty() {
         return about;
+    }
+
+    /**
+     * Lets a tap on a ready answer of {@code field} be the deed.
+     *
+     * @param settled whether a finger can have seen what it taps
+     */
+    public <T> void actsOn(Field<T> field, BooleanSupplier settled) {
+        actsAtOnce = true;
+        field.choice().chosenProperty().subscribe(chosen -> {
+            if (chosen.isPresent()
+                    && inHand.get() == field
+                    && ready.get()
+                    && next().isEmpty()
+                    && settled.getAsBoolean()) {
+                act.run();
+            }
+        });
+    }
+
+    /** Whether a tap on a ready answer can be the deed. */
+    boolean actsAtOnce() {
+        return actsAtOnce;
     }
 
     /** Lets the deed be about what a field comes to. */

@@ -11,6 +11,7 @@ import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.LetterPad;
 import org.tenthwise.app.ui.keys.TextEntryViewModel;
 import org.tenthwise.app.ui.theme.ScreenSizes;
+import org.tenthwise.app.ui.theme.Texts;
 import org.tenthwise.model.words.Words;
 
 /**
@@ -50,7 +51,7 @@ final class Panel<T> extends StackPane {
             foot.getChildren().add(share(type));
         }
         foot.getChildren().add(share(lead()));
-        return new VBox(ScreenSizes.GAP, question(), choice, foot);
+        return new VBox(ScreenSizes.GAP, question("title"), choice, foot);
     }
 
     private VBox lettering(TextEntryViewModel typing) {
@@ -79,15 +80,18 @@ final class Panel<T> extends StackPane {
         });
         LetterPad letters = new LetterPad(typing, words, lead());
         letters.setMinHeight(USE_PREF_SIZE);
-        return new VBox(ScreenSizes.GAP, question(), top, letters);
+        return new VBox(ScreenSizes.GAP, question("strong"), top, letters);
     }
 
-    private Label question() {
-        Label question = new Label(field.question());
-        question.getStyleClass().add("heading");
-        question.setWrapText(true);
-        question.setMinHeight(USE_PREF_SIZE);
-        return question;
+    /** @param size of the letters of what it is about */
+    private VBox question(String size) {
+        Label about = Texts.label("", size);
+        about.setId("about-" + field.id());
+        about.textProperty().bind(field.aboutProperty());
+        about.managedProperty().bind(field.aboutProperty().isNotEmpty());
+        VBox asked = new VBox(about, Texts.label(field.question(), "heading"));
+        asked.setMinHeight(USE_PREF_SIZE);
+        return asked;
     }
 
     private Key lead() {

@@ -15,6 +15,7 @@ import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.ui.keys.KeypadViewModel;
+import org.tenthwise.app.ui.keys.Settling;
 import org.tenthwise.app.ui.keys.Typing;
 import org.tenthwise.app.ui.run.RunScreenState.Act;
 import org.tenthwise.app.ui.run.RunScreenState.Commit;

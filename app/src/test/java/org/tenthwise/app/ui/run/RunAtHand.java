@@ -1,5 +1,6 @@
 package org.tenthwise.app.ui.run;
 
+import org.tenthwise.app.ui.Watch;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;

@@ -1,5 +1,6 @@
 package org.tenthwise.app.ui.run;
 
+import org.tenthwise.app.ui.Watch;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;

@@ -1,4 +1,4 @@
-package org.tenthwise.app.ui.run;
+package org.tenthwise.app.ui;
 
 import java.time.Clock;
 import java.time.Duration;
@@ -7,18 +7,18 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 
 /** A clock that goes on by two seconds whenever it is looked at, until it is held; then it is moved by hand. */
-final class Watch extends Clock {
+public final class Watch extends Clock {
 
     private static final Duration UNHURRIED = Duration.ofSeconds(2);
 
     private Instant now = Instant.parse("2026-11-25T06:31:00Z");
     private boolean held;
 
-    void hold() {
+    public void hold() {
         held = true;
     }
 
-    void pass(long millis) {
+    public void pass(long millis) {
         now = now.plusMillis(millis);
     }
 
