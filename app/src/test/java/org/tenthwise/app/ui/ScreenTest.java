@@ -252,7 +252,7 @@ public abstract class ScreenTest {
         return scene.getFocusOwner() == null ? scene.getRoot() : scene.getFocusOwner();
     }
 
-    private static boolean shown(Node node) {
+    protected static boolean shown(Node node) {
         return node == null || node.isVisible() && shown(node.getParent());
     }
 }

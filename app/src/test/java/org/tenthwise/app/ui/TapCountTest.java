@@ -1,0 +1,314 @@
+package org.tenthwise.app.ui;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import javafx.scene.Scene;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.export.CsvRecord;
+import org.tenthwise.app.session.Background;
+import org.tenthwise.app.session.Prompt;
+import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.session.State;
+import org.tenthwise.app.sums.handbook.Handbook;
+import org.tenthwise.app.ui.about.AboutFacts;
+import org.tenthwise.app.ui.begin.BeginView;
+import org.tenthwise.app.ui.keys.Key;
+import org.tenthwise.app.ui.record.Handout;
+import org.tenthwise.app.ui.run.RunViewModel;
+import org.tenthwise.app.ui.sign.SignViewModel;
+import org.tenthwise.checklists.catalogue.Catalogue;
+import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.checklists.rules.ReadingsFile;
+import org.tenthwise.checklists.rules.SampleReader;
+import org.tenthwise.checklists.rules.SampleReading;
+import org.tenthwise.model.gauge.ReadingDirection;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.Outcome;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.run.StepEvent;
+
+/**
+ * How many taps of a finger the demo's screw carrier costs, from the list of parts to its record, where every check
+ * passes at its first reading: 35 checks, 56 readings, 16 answers, 6 temperatures, three settings, one signature. What
+ * they are spent on is logged by screen and key.
+ */
+class TapCountTest extends ScreenTest {
+
+    private static final System.Logger LOG = System.getLogger(TapCountTest.class.getName());
+    private static final Plan PLAN = DemoPart.SCREW_CARRIER.plan();
+
+    @TempDir
+    private Path folder;
+
+    @RegisterExtension
+    private final Workshop workshop = new Workshop();
+
+    private final Map<String, Integer> taps = new TreeMap<>();
+    private Window window;
+
+    /** Where figures come from. */
+    private enum By {
+        FINGER,
+        TYPING_GAUGE
+    }
+
+    private By by = By.FINGER;
+
+    @Test
+    void byFinger() {
+        partMadeBefore();
+        int counted = walk(By.FINGER);
+        assertTrue(counted <= 431, () -> counted + " taps: " + taps);
+    }
+
+    @Test
+    void withAGaugeThatTypes() {
+        partMadeBefore();
+        int counted = walk(By.TYPING_GAUGE);
+        assertTrue(counted <= 78, () -> counted + " taps: " + taps);
+    }
+
+    @Test
+    void theFirstPartOfAShop() {
+        int counted = walk(By.FINGER);
+        assertTrue(counted <= 468, () -> counted + " taps: " + taps);
+    }
+
+    /** The shop knows its people, machine, lot and gauges. */
+    private void partMadeBefore() {
+        RunSession before = workshop.atTheBore("013", "0.013");
+        Workshop.must(() -> before.sign("Inspector 1", SignedAs.NOT_ACCEPTED));
+    }
+
+    private int walk(By how) {
+        by = how;
+        ReadingsFile sample =
+                ((SampleReading.Good) new SampleReader().read(DemoPart.SCREW_CARRIER.passingReadings(), PLAN)).sample();
+        run(() -> {
+            window = window(Display.DAY);
+            new Screens(new Fittings(
+                            window.shell(),
+                            window.look(),
+                            workshop.shop,
+                            new Background(Runnable::run, Runnable::run),
+                            Catalogue::ofDemoParts,
+                            () -> new Handout(List.of(new CsvRecord()), (run, as) -> folder.resolve(run)),
+                            Handbook.sums(),
+                            () -> new AboutFacts("0.1.0", "here", "there", List::of),
+                            window.spoken(),
+                            new Watch()))
+                    .home();
+            begin(sample);
+            rightFirstTime(sample.events()).forEach(this::play);
+        });
+        assertEquals(
+                Outcome.CONFORMS,
+                Workshop.must(() -> workshop.shop.sheet(PLAN.part().number() + "-C-014"))
+                        .outcome());
+        int all = taps.values().stream().mapToInt(Integer::intValue).sum();
+        LOG.log(System.Logger.Level.INFO, () -> "%d taps, figures by %s: %s".formatted(all, how, taps));
+        return all;
+    }
+
+    /** A part that is right at the first reading: of each check the pass it passed by. */
+    private static List<Event> rightFirstTime(List<Event> events) {
+        Map<Integer, Integer> last = new HashMap<>();
+        for (int i = 0; i < events.size(); i++) {
+            if (events.get(i) instanceof StepEvent.PassBegun begun) {
+                last.put(begun.step(), i);
+            }
+        }
+        List<Event> right = new ArrayList<>();
+        for (int i = 0; i < events.size(); i++) {
+            Event event = events.get(i);
+            int from = event instanceof StepEvent at ? last.getOrDefault(at.step(), -1) : -1;
+            if (event instanceof StepEvent.GaugeSet || i > from) {
+                right.add(event);
+            }
+        }
+        return right;
+    }
+
+    private Scene scene() {
+        return window.scene();
+    }
+
+    private State state() {
+        return ((RunViewModel) window.shell().inHand().orElseThrow().typing())
+                .stateProperty()
+                .get();
+    }
+
+    private void tap(String key) {
+        String title = window.shell().inHand().orElseThrow().getClass().getSimpleName();
+        press(scene(), key);
+        taps.merge(title + " " + (key.matches("digit.*|point|sign") ? "figure" : key), 1, Integer::sum);
+    }
+
+    private void begin(ReadingsFile sample) {
+        tap("begin-LG-2207-C");
+        for (String answer : List.of(
+                sample.begun().serial(), sample.begun().lot(), sample.begun().machine(), sample.by())) {
+            if (window.shell().inHand().orElseThrow() instanceof BeginView) { // what the shop knows lies ready
+                answer(answer);
+                tap("commit");
+            }
+        }
+    }
+
+    /** A ready answer where there is one, the letters otherwise. */
+    private void answer(String text) {
+        settle(scene());
+        Optional<Key> ready = keys().filter(key -> key.getText().equals(text)).findFirst();
+        if (ready.isPresent()) {
+            tap(ready.get().getId());
+            return;
+        }
+        if (keys().anyMatch(key -> "type".equals(key.getId()))) {
+            tap("type");
+        }
+        text.chars().mapToObj(Character::toString).forEach(this::letter);
+    }
+
+    private void letter(String letter) {
+        String spoken =
+                switch (letter) {
+                    case " " -> words.say("letters.space");
+                    case "-" -> words.say("letters.hyphen");
+                    default -> letter;
+                };
+        if (keys().noneMatch(key -> key.getAccessibleText().equals(spoken))) {
+            tapLetter(words.say("letters.shift"));
+        }
+        tapLetter(spoken);
+    }
+
+    private void tapLetter(String spoken) {
+        keys().filter(key -> key.getAccessibleText().equals(spoken))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(
+                        spoken + " among " + keys().map(Key::getAccessibleText).toList()))
+                .fire();
+        taps.merge("letters", 1, Integer::sum);
+    }
+
+    private Stream<Key> keys() {
+        settle(scene());
+        return scene().getRoot().lookupAll(".key").stream()
+                .filter(node -> node instanceof Key key && !key.isDisabled() && shown(key))
+                .map(Key.class::cast);
+    }
+
+    private void play(Event event) {
+        if (event instanceof StepEvent.GaugeSet set) {
+            set(set);
+        } else if (event instanceof StepEvent.ReadingTaken taken) {
+            boolean begins = by == By.TYPING_GAUGE || shown(scene().lookup("#digit-0"));
+            if (!state().figureBeginsNext() || !begins) {
+                goTo(taken.step());
+            }
+            figure(taken.typed().text(), by);
+            assertEquals(taken.step(), state().inHand().number());
+        } else if (event instanceof StepEvent.TemperatureTaken taken) {
+            goTo(taken.step());
+            temperature(taken.read().text());
+        } else if (event instanceof StepEvent.Answered answered) {
+            goTo(answered.step());
+            tap("reply-" + answered.question().answers().indexOf(answered.answer()));
+        } else if (event instanceof Event.Closed closed) {
+            goOn();
+            answer(closed.signedBy());
+            tap("commit");
+            tap("choice-" + SignViewModel.MEANINGS.indexOf(closed.as()));
+            tap("commit");
+            tap("choice-" + SignViewModel.End.CLOSE.ordinal());
+            tap("commit");
+        }
+    }
+
+    private void set(StepEvent.GaugeSet set) {
+        Setting setting = set.setting();
+        if (setting.gauge().sense().isPresent() || setting.certified().isPresent()) {
+            goTo(set.step());
+        }
+        boolean told = state().asked().asksSense();
+        if (told) {
+            tap(setting.gauge().sense().orElseThrow() == ReadingDirection.FALLS_WITH_SIZE ? "reply-0" : "reply-1");
+        }
+        setting.certified().ifPresent(certified -> proposed(certified.text()));
+        setting.zero().ifPresent(zero -> proposed(zero.text()));
+        if (told) {
+            tap("reply-0");
+        }
+    }
+
+    /** What is typed by a finger, where it does not lie ready. */
+    private void proposed(String figure) {
+        Prompt asked = state().asked();
+        Optional<Length> ready = asked instanceof Prompt.Certified certified
+                ? certified.known().map(Written::length)
+                : asked instanceof Prompt.Zero zero
+                        ? Optional.of(zero.suggested().length())
+                        : Optional.empty();
+        if (ready.equals(Optional.of(Length.of(figure, Unit.MILLIMETRE)))) {
+            tap("commit");
+        } else {
+            figure(figure, By.FINGER);
+        }
+    }
+
+    private void temperature(String figure) {
+        if (state().asked() instanceof Prompt.Temperature wanted
+                && wanted.suggested()
+                        .filter(known -> known.text().equals(figure))
+                        .isPresent()) {
+            tap("commit");
+        } else {
+            figure(figure, By.FINGER);
+        }
+    }
+
+    private void figure(String text, By how) {
+        if (how == By.TYPING_GAUGE) {
+            type(scene(), text + "\n");
+            return;
+        }
+        for (char sign : text.toCharArray()) {
+            switch (sign) {
+                case '+' -> {}
+                case '-' -> tap("sign");
+                case '.' -> tap("point");
+                default -> tap("digit-" + sign);
+            }
+        }
+        tap("commit");
+    }
+
+    private void goTo(int step) {
+        if (state().inHand().number() != step) {
+            goOn();
+            assertEquals(step, state().inHand().number());
+        }
+    }
+
+    private void goOn() {
+        settle(scene());
+        tap(scene().lookup("#commit-answered").getParent().isVisible() ? "commit-answered" : "commit");
+    }
+}
