@@ -5,7 +5,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.tenthwise.app.backup.BackupBook;
 import org.tenthwise.app.backup.BackupWords;
 import org.tenthwise.app.backup.Backups;
@@ -24,7 +26,9 @@ import org.tenthwise.app.export.JsonRecord;
 import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.export.pdf.Paper;
 import org.tenthwise.app.export.pdf.PdfRecord;
+import org.tenthwise.app.kept.KeptShop;
 import org.tenthwise.app.session.Runs;
+import org.tenthwise.app.session.ShopBook;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.Stores;
 import org.tenthwise.app.store.sqlite.SqliteStores;
@@ -47,6 +51,7 @@ final class Wiring {
     private final Spoken spoken;
     private final boolean languageNamed;
     private final Stores stores = new SqliteStores();
+    private final Map<Path, BackupBook> backupBooks = new ConcurrentHashMap<>();
     private final Clock clock = Clock.systemDefaultZone();
     private final Sums sums = Handbook.sums();
     private final String version = Optional.ofNullable(Wiring.class.getPackage().getImplementationVersion())
@@ -87,15 +92,28 @@ final class Wiring {
                 (shell, look, place) -> (ledger, background) -> new Screens(new Fittings(
                                 shell,
                                 look,
-                                new Runs(ledger, clock),
+                                new Runs(ledger, clock, shopBook(place)),
                                 background,
                                 () -> plans(place),
                                 () -> handout(ledger, place),
                                 sums,
                                 () -> about(place),
+                                place.care().map(this::backupBook),
                                 spoken,
                                 clock))
                         .home());
+    }
+
+    /** A store that is thrown away is no shop's: it is not new, and what is said of it goes with it. */
+    private static ShopBook shopBook(ClientPaths place) {
+        return place.care()
+                .<ShopBook>map(folder -> new KeptShop(folder.resolve(KeptShop.FILE)))
+                .orElseGet(() -> ShopBook.inMemory(new ShopBook.Shop(List.of(), List.of(), true)));
+    }
+
+    /** One for all who write in the file. */
+    private BackupBook backupBook(Path folder) {
+        return backupBooks.computeIfAbsent(folder, care -> new BackupBook(care.resolve(BackupBook.FILE)));
     }
 
     private static Catalogue plans(ClientPaths place) throws IOException {
@@ -121,8 +139,7 @@ final class Wiring {
     }
 
     private Backups backups(ClientPaths place, Path folder) {
-        return new Backups(
-                stores, place.store(), new BackupBook(folder.resolve(BackupBook.FILE)), spoken::words, clock);
+        return new Backups(stores, place.store(), backupBook(folder), spoken::words, clock);
     }
 
     private AboutFacts about(ClientPaths place) {

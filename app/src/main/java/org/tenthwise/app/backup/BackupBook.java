@@ -5,6 +5,7 @@ import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.Properties;
+import org.tenthwise.app.kept.SmallFile;
 
 /** Settings and state of the backups in a small file. One that cannot be read gives the usual settings and no state. */
 public final class BackupBook {

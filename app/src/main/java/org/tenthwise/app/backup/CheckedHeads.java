@@ -2,6 +2,7 @@ package org.tenthwise.app.backup;
 
 import java.nio.file.Path;
 import java.util.Properties;
+import org.tenthwise.app.kept.SmallFile;
 import org.tenthwise.app.store.Head;
 
 /**

@@ -1,14 +1,10 @@
 package org.tenthwise.app.device;
 
-import java.io.IOException;
-import java.io.Reader;
-import java.io.Writer;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.concurrent.Executor;
+import org.tenthwise.app.kept.SmallFile;
 import org.tenthwise.app.ui.theme.LookStore;
 
 /**
@@ -22,23 +18,18 @@ public final class KeptLook implements LookStore {
     private static final String GLOVES = "gloves";
     private static final String LANGUAGE = "language";
 
-    private final Path file;
+    private final SmallFile file;
     private final Executor worker;
 
     /** @param worker does the writing, one after the other */
     public KeptLook(Path file, Executor worker) {
-        this.file = file;
+        this.file = new SmallFile(file);
         this.worker = worker;
     }
 
     @Override
     public Kept kept() {
-        Properties kept = new Properties();
-        try (Reader reader = Files.newBufferedReader(file)) {
-            kept.load(reader);
-        } catch (IOException | IllegalArgumentException e) {
-            return Kept.PLAIN;
-        }
+        Properties kept = file.read();
         return new Kept(
                 isSet(kept, NIGHT),
                 isSet(kept, LARGE_TEXT),
@@ -53,20 +44,7 @@ public final class KeptLook implements LookStore {
         kept.setProperty(LARGE_TEXT, String.valueOf(look.largeText()));
         kept.setProperty(GLOVES, String.valueOf(look.gloves()));
         look.language().ifPresent(language -> kept.setProperty(LANGUAGE, language));
-        worker.execute(() -> write(kept));
-    }
-
-    private void write(Properties kept) {
-        Path making = file.resolveSibling(file.getFileName() + ".new");
-        try {
-            Files.createDirectories(file.toAbsolutePath().getParent());
-            try (Writer writer = Files.newBufferedWriter(making)) {
-                kept.store(writer, null);
-            }
-            Files.move(making, file, StandardCopyOption.REPLACE_EXISTING);
-        } catch (IOException e) {
-            // the look is plain the next time
-        }
+        worker.execute(() -> file.write(kept));
     }
 
     private static boolean isSet(Properties kept, String name) {

@@ -9,6 +9,7 @@ import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.Ledger;
+import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.record.Sheet;
@@ -22,11 +23,36 @@ public final class Runs {
 
     private final Ledger ledger;
     private final Clock clock;
+    private final ShopNames names;
 
     /** @param clock its zone gives the offset that times are kept with */
     public Runs(Ledger ledger, Clock clock) {
+        this(ledger, clock, ShopBook.inMemory(ShopBook.Shop.NEW));
+    }
+
+    /** @param book what the shop said of itself beside its runs */
+    public Runs(Ledger ledger, Clock clock, ShopBook book) {
         this.ledger = ledger;
         this.clock = clock;
+        this.names = new ShopNames(ledger, book);
+    }
+
+    /** The machines and the people of the shop. */
+    public ShopNames names() {
+        return names;
+    }
+
+    /**
+     * Keeps what is said of the register of a machine for the shop; an open run on it that has it the other way round
+     * is put right.
+     *
+     * @param by who says so
+     */
+    public void tellMachine(Event.MachineKnown known, String by) throws CouldNotSave {
+        List<NewEntry> added = new MachineRack(ledger).telling(known, "", OffsetDateTime.now(clock), by);
+        if (!added.isEmpty()) {
+            ledger.append(added);
+        }
     }
 
     /** What lists and suggestions are read from. */

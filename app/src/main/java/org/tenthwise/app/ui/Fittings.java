@@ -1,8 +1,10 @@
 package org.tenthwise.app.ui;
 
 import java.time.Clock;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
+import org.tenthwise.app.backup.BackupBook;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.sums.Sums;
@@ -20,6 +22,7 @@ import org.tenthwise.checklists.catalogue.Catalogue;
  * @param plans looks up the plans there are; called on the worker
  * @param handout in the language spoken when it is asked for; its work is called on the worker
  * @param facts in the language spoken when they are asked for
+ * @param backups absent for a store that is thrown away
  */
 public record Fittings(
         Shell shell,
@@ -30,5 +33,6 @@ public record Fittings(
         Supplier<Handout> handout,
         Sums sums,
         Supplier<AboutFacts> facts,
+        Optional<BackupBook> backups,
         Spoken spoken,
         Clock clock) {}

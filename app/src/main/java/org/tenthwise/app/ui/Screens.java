@@ -1,5 +1,6 @@
 package org.tenthwise.app.ui;
 
+import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -9,6 +10,7 @@ import org.tenthwise.app.reference.Comparison;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.session.SettingFault;
+import org.tenthwise.app.session.ShopNames;
 import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.ui.about.AboutView;
 import org.tenthwise.app.ui.about.AboutViewModel;
@@ -44,6 +46,11 @@ import org.tenthwise.app.ui.reference.ReferenceView;
 import org.tenthwise.app.ui.reference.ReferenceViewModel;
 import org.tenthwise.app.ui.run.RunScreen;
 import org.tenthwise.app.ui.run.RunViewModel;
+import org.tenthwise.app.ui.settings.CopiesViewModel;
+import org.tenthwise.app.ui.settings.FolderView;
+import org.tenthwise.app.ui.settings.FolderViewModel;
+import org.tenthwise.app.ui.settings.NameViewModel;
+import org.tenthwise.app.ui.settings.RegisterViewModel;
 import org.tenthwise.app.ui.settings.SettingsView;
 import org.tenthwise.app.ui.settings.SettingsViewModel;
 import org.tenthwise.app.ui.shell.LedgerTasks;
@@ -98,7 +105,33 @@ public final class Screens implements Navigator {
 
     @Override
     public void settings() {
-        shell.show(new SettingsView(new SettingsViewModel(with.look(), with.spoken(), this), words, this));
+        Optional<CopiesViewModel> copies = with.backups()
+                .map(book -> new CopiesViewModel(book, with.facts().get().backups(), tasks, words, this));
+        shell.show(new SettingsView(
+                new SettingsViewModel(with.look(), with.spoken(), shop, copies, tasks, this), words, this));
+    }
+
+    @Override
+    public void name(boolean machine) {
+        NameViewModel model = new NameViewModel(machine, shop, tasks, words, this);
+        shell.show(new FormView(
+                model.title(), model.form(), words, RunHeading.titled(model.title(), words, this::back), () -> {}));
+    }
+
+    @Override
+    public void register(ShopNames.Name machine) {
+        RegisterViewModel model = new RegisterViewModel(machine, shop, tasks, words, this);
+        shell.show(new FormView(
+                machine.name(),
+                model.form(),
+                words,
+                RunHeading.titled(machine.name(), words, this::back),
+                model::load));
+    }
+
+    @Override
+    public void folder(Path start, Consumer<Path> chosen) {
+        shell.show(new FolderView(new FolderViewModel(start, tasks, words, this, chosen), words, this));
     }
 
     @Override

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.export.CsvRecord;
@@ -47,6 +48,7 @@ class LanguageSwitchTest extends ScreenTest {
                         },
                         Handbook.sums(),
                         () -> new AboutFacts("0.1.0", "here", "there", List::of),
+                        Optional.empty(),
                         spoken,
                         Workshop.CLOCK))
                 .home();

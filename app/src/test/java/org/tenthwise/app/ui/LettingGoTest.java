@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import javafx.scene.control.Label;
@@ -25,6 +26,7 @@ import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
+import org.tenthwise.app.session.ShopNames;
 import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.ui.about.AboutFacts;
 import org.tenthwise.app.ui.bench.BenchView;
@@ -53,6 +55,7 @@ class LettingGoTest extends ScreenTest {
                 () -> new Handout(List.of(new CsvRecord()), (run, as) -> Path.of(run)),
                 Handbook.sums(),
                 () -> new AboutFacts("0.1.0", "here", "there", List::of),
+                Optional.empty(),
                 window.spoken(),
                 Workshop.CLOCK));
         client.home();
@@ -76,6 +79,11 @@ class LettingGoTest extends ScreenTest {
                 way("records", (client, session) -> client.records()),
                 way("find", (client, session) -> client.find(words -> {})),
                 way("licences", (client, session) -> client.licences()),
+                way("name", (client, session) -> client.name(true)),
+                way(
+                        "register",
+                        (client, session) -> client.register(new ShopNames.Name("Lathe 4", true, Optional.empty()))),
+                way("folder", (client, session) -> client.folder(Path.of("target"), chosen -> {})),
                 way("settings", (client, session) -> client.settings()),
                 way("about", (client, session) -> client.about()),
                 way("reference", (client, session) -> client.reference()),

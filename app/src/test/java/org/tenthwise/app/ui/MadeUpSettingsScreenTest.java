@@ -1,5 +1,7 @@
 package org.tenthwise.app.ui;
 
+import java.nio.file.Path;
+
 /** The same screens in a language that is not English and a third longer: nothing is left in English or cut off. */
 class MadeUpSettingsScreenTest extends SettingsScreenTest {
 
@@ -11,6 +13,7 @@ class MadeUpSettingsScreenTest extends SettingsScreenTest {
     /** A language is called as it calls itself. */
     @Override
     protected String data() {
-        return "English";
+        return "English home shop tenthwise.db-backups stick share folders Boring mill with long name"
+                + Path.of("target").toAbsolutePath();
     }
 }

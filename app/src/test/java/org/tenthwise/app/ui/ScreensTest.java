@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -38,6 +39,7 @@ class ScreensTest extends ScreenTest {
                         () -> new Handout(List.of(new CsvRecord()), (run, as) -> folder.resolve(run)),
                         Handbook.sums(),
                         () -> new AboutFacts("0.1.0", "here", "there", List::of),
+                        Optional.empty(),
                         window.spoken(),
                         Workshop.CLOCK))
                 .home();

@@ -111,6 +111,7 @@ class TapCountTest extends ScreenTest {
                             () -> new Handout(List.of(new CsvRecord()), (run, as) -> folder.resolve(run)),
                             Handbook.sums(),
                             () -> new AboutFacts("0.1.0", "here", "there", List::of),
+                            Optional.empty(),
                             window.spoken(),
                             new Watch()))
                     .home();

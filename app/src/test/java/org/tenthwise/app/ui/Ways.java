@@ -1,5 +1,6 @@
 package org.tenthwise.app.ui;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -7,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
+import org.tenthwise.app.session.ShopNames;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.model.plan.Plan;
@@ -17,6 +19,8 @@ public class Ways implements Navigator {
 
     public final List<String> asked = new ArrayList<>();
     public final List<Notice> told = new ArrayList<>();
+    /** The folder that is chosen wherever one is asked for. */
+    public Optional<Path> chosenFolder = Optional.empty();
     /** Where a message is shown besides. */
     public Consumer<Notice> passedOn = message -> {};
 
@@ -88,6 +92,22 @@ public class Ways implements Navigator {
     @Override
     public void settings() {
         asked.add("settings");
+    }
+
+    @Override
+    public void name(boolean machine) {
+        asked.add("name a " + (machine ? "machine" : "person"));
+    }
+
+    @Override
+    public void register(ShopNames.Name machine) {
+        asked.add("register of " + machine.name());
+    }
+
+    @Override
+    public void folder(Path start, Consumer<Path> chosen) {
+        asked.add("folder from " + start);
+        chosenFolder.ifPresent(chosen);
     }
 
     @Override

@@ -88,8 +88,8 @@ public final class BeginViewModel {
                     History history = shop.history();
                     return new Loaded(
                             Suggestions.lots(plan.part(), history),
-                            Suggestions.machines(history),
-                            Suggestions.people(history),
+                            shop.names().machines(),
+                            shop.names().people(),
                             history.last());
                 },
                 this::loaded);

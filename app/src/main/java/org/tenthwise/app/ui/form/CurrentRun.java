@@ -59,7 +59,7 @@ public final class CurrentRun {
 
     private Loaded loaded() {
         State now = session.state();
-        return new Loaded(now, Suggestions.at(now.inHand(), now.sheet().plan(), shop.history()));
+        return new Loaded(now, Suggestions.at(now.inHand(), now.sheet().plan(), shop));
     }
 
     /**

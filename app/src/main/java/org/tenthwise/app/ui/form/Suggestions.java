@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.app.history.History;
 import org.tenthwise.app.history.NameUse;
+import org.tenthwise.app.session.Runs;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.PartId;
@@ -22,22 +23,14 @@ import org.tenthwise.model.words.Words;
 public record Suggestions(List<String> people, List<String> gauges) {
 
     /** Called on the thread of the ledger. */
-    static Suggestions at(Step step, Plan plan, History history) {
+    static Suggestions at(Step step, Plan plan, Runs shop) {
         return new Suggestions(
-                people(history),
+                shop.names().people(),
                 step.check()
                         .means()
                         .map(Check.Means::kind)
-                        .map(kind -> gauges(kind, plan, history))
+                        .map(kind -> gauges(kind, plan, shop.history()))
                         .orElse(List.of()));
-    }
-
-    public static List<String> people(History history) {
-        return history.names(NameUse.Kind.PERSON, "");
-    }
-
-    public static List<String> machines(History history) {
-        return history.names(NameUse.Kind.MACHINE, "");
     }
 
     /** Lots of earlier runs on the same part number. */

@@ -5,7 +5,6 @@ import java.util.function.Consumer;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
-import org.tenthwise.app.ui.form.Suggestions;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.model.words.Words;
@@ -37,6 +36,6 @@ public final class FindViewModel {
     }
 
     public void load() {
-        tasks.run(() -> Suggestions.people(shop.history()), by::offer);
+        tasks.run(() -> shop.names().people(), by::offer);
     }
 }

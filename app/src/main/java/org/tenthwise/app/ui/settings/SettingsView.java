@@ -3,25 +3,18 @@ package org.tenthwise.app.ui.settings;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import javafx.beans.binding.Bindings;
-import javafx.beans.property.BooleanProperty;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.ui.form.RunHeading;
-import org.tenthwise.app.ui.keys.Choice;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.settings.SettingsViewModel.SettingsTopic;
-import org.tenthwise.app.ui.settings.SettingsViewModel.Way;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.SidedScreen;
 import org.tenthwise.app.ui.theme.ScreenSizes;
-import org.tenthwise.app.ui.theme.Texts;
 import org.tenthwise.model.words.Word;
 import org.tenthwise.model.words.Words;
 
@@ -31,6 +24,7 @@ public final class SettingsView extends SidedScreen {
     private final SettingsViewModel model;
     private final Words words;
     private final Map<SettingsTopic, Region> panels = new EnumMap<>(SettingsTopic.class);
+    private final SettingsPanels made;
     private final List<Key> keys = new ArrayList<>();
     private final GridPane topics = new GridPane();
 
@@ -38,6 +32,7 @@ public final class SettingsView extends SidedScreen {
         super(words.say("settings.title"));
         this.model = model;
         this.words = words;
+        this.made = new SettingsPanels(model, words, this::owns);
         topics.setHgap(ScreenSizes.GAP);
         topics.setVgap(ScreenSizes.GAP);
         topics.setMinHeight(USE_PREF_SIZE);
@@ -79,51 +74,14 @@ public final class SettingsView extends SidedScreen {
     }
 
     private void show(SettingsTopic topic) {
-        rest(panels.computeIfAbsent(topic, this::panel));
+        rest(panels.computeIfAbsent(topic, made::of));
         for (int i = 0; i < keys.size(); i++) {
             keys.get(i).showChosen(model.topics().get(i) == topic);
         }
     }
 
-    private Region panel(SettingsTopic topic) {
-        VBox panel = new VBox(ScreenSizes.GAP, Texts.label(words.say("settings.question", topic), "heading"));
-        panel.getChildren()
-                .addAll(
-                        switch (topic) {
-                            case LANGUAGE -> language();
-                            case DISPLAY -> display();
-                        });
-        panel.getStyleClass().addAll("on-sheet", "form-panel");
-        return panel;
-    }
-
-    private List<Region> language() {
-        Choice<Locale> choice = new Choice<>(model.language(), words, model::name);
-        VBox.setVgrow(choice, Priority.ALWAYS);
-        return List.of(choice, Texts.label(words.say("settings.language.stays"), "body"));
-    }
-
-    private List<Region> display() {
-        List<Region> rows = new ArrayList<>();
-        for (Way way : Way.values()) {
-            rows.add(new HBox(ScreenSizes.GAP, side(way, false), side(way, true)));
-        }
-        return rows;
-    }
-
-    /** The key of one of the two ways. */
-    private Key side(Way way, boolean on) {
-        BooleanProperty setting = model.of(way);
-        String text = words.say(on ? "settings.on" : "settings.off", way);
-        Key key = new Key(Key.Kind.PLAIN, text, () -> setting.set(on));
-        key.setId("set-%s-%s".formatted(Word.of(way), on ? "on" : "off"));
-        key.setPrefWidth(ScreenSizes.SHARE);
-        key.setMinHeight(ScreenSizes.DECIDING_KEY);
-        HBox.setHgrow(key, Priority.ALWAYS);
-        owns(setting.subscribe(now -> {
-            key.showChosen(now == on);
-            key.speak(now == on ? words.say("choice.chosen", text) : text);
-        }));
-        return key;
+    @Override
+    public void onShown() {
+        model.load();
     }
 }

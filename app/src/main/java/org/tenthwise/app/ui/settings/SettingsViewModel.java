@@ -10,8 +10,10 @@ import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
+import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.text.Spoken;
 import org.tenthwise.app.ui.keys.ChoiceViewModel;
+import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.theme.Look;
 import org.tenthwise.model.words.Words;
@@ -22,7 +24,10 @@ public final class SettingsViewModel {
     /** What can be set, in the order it is shown. */
     public enum SettingsTopic {
         LANGUAGE,
-        DISPLAY
+        DISPLAY,
+        COPIES,
+        MACHINES,
+        PEOPLE
     }
 
     /** One of two ways of the look. */
@@ -36,13 +41,26 @@ public final class SettingsViewModel {
     private final Spoken spoken;
     private final Words words;
     private final ChoiceViewModel<Locale> language;
+    private final Optional<CopiesViewModel> copies;
+    private final ShopViewModel machines;
+    private final ShopViewModel people;
     private final ReadOnlyObjectWrapper<SettingsTopic> inHand = new ReadOnlyObjectWrapper<>(SettingsTopic.LANGUAGE);
 
-    public SettingsViewModel(Look look, Spoken spoken, Navigator navigator) {
+    /** @param copies absent for a store that is thrown away: nobody makes backups of it */
+    public SettingsViewModel(
+            Look look,
+            Spoken spoken,
+            Runs shop,
+            Optional<CopiesViewModel> copies,
+            LedgerTasks tasks,
+            Navigator navigator) {
         this.look = look;
         this.spoken = spoken;
         this.words = spoken.words();
         this.language = new ChoiceViewModel<>(spoken.languages().all());
+        this.copies = copies;
+        this.machines = new ShopViewModel(true, shop, tasks, words, navigator);
+        this.people = new ShopViewModel(false, shop, tasks, words, navigator);
         Locale now = spoken.place();
         language.choose(now);
         language.chosenProperty().subscribe((before, chosen) -> chosen.filter(other -> !other.equals(now))
@@ -77,6 +95,9 @@ public final class SettingsViewModel {
             case DISPLAY ->
                 Bindings.createStringBinding(
                         this::display, look.nightProperty(), look.largeTextProperty(), look.glovesProperty());
+            case COPIES -> copies.orElseThrow().value();
+            case MACHINES -> machines.value();
+            case PEOPLE -> people.value();
         };
     }
 
@@ -96,6 +117,27 @@ public final class SettingsViewModel {
     }
 
     public List<SettingsTopic> topics() {
-        return List.of(SettingsTopic.values());
+        return Stream.of(SettingsTopic.values())
+                .filter(topic -> topic != SettingsTopic.COPIES || copies.isPresent())
+                .toList();
+    }
+
+    public Optional<CopiesViewModel> copies() {
+        return copies;
+    }
+
+    public ShopViewModel machines() {
+        return machines;
+    }
+
+    public ShopViewModel people() {
+        return people;
+    }
+
+    /** Looks up what does not stand in the look. */
+    public void load() {
+        copies.ifPresent(CopiesViewModel::load);
+        machines.load();
+        people.load();
     }
 }

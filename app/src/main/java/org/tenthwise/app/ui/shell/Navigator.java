@@ -1,9 +1,11 @@
 package org.tenthwise.app.ui.shell;
 
+import java.nio.file.Path;
 import java.util.Locale;
 import java.util.function.Consumer;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
+import org.tenthwise.app.session.ShopNames;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Entry;
 
@@ -54,6 +56,15 @@ public interface Navigator {
 
     /** What a person can set. */
     void settings();
+
+    /** A machine or a person of the shop is named, and the screen in hand is shown again. */
+    void name(boolean machine);
+
+    /** How the register of a machine counts, for the shop. */
+    void register(ShopNames.Name machine);
+
+    /** @param chosen is handed a folder, and the screen in hand is shown again */
+    void folder(Path start, Consumer<Path> chosen);
 
     /** Builds all screens anew in another language, with the settings in hand; nothing that is kept changes. */
     void speak(Locale language);

@@ -51,7 +51,7 @@ public final class ScreenSizes {
 
     public static final double FORM_SIDE = 440;
     public static final double FORM_ABOVE = 500;
-    public static final double SETTINGS_ABOVE = 320;
+    public static final double SETTINGS_ABOVE = 330;
     public static final double RECORD_SIDE = 440;
 
     /** Wide enough for the numbers round the part in large text. */

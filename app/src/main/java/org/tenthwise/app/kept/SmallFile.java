@@ -1,4 +1,4 @@
-package org.tenthwise.app.backup;
+package org.tenthwise.app.kept;
 
 import java.io.IOException;
 import java.io.Reader;
@@ -12,15 +12,15 @@ import java.util.Properties;
  * A few values in a file that is there whole or not at all. One that is missing or cannot be read has none, and what
  * cannot be written is not there the next time: no reading hangs on either.
  */
-final class SmallFile {
+public final class SmallFile {
 
     private final Path path;
 
-    SmallFile(Path path) {
+    public SmallFile(Path path) {
         this.path = path.toAbsolutePath();
     }
 
-    Properties read() {
+    public Properties read() {
         Properties kept = new Properties();
         try (Reader reader = Files.newBufferedReader(path)) {
             kept.load(reader);
@@ -30,7 +30,7 @@ final class SmallFile {
         }
     }
 
-    void write(Properties kept) {
+    public void write(Properties kept) {
         Path making = path.resolveSibling(path.getFileName() + ".new");
         try {
             Files.createDirectories(path.getParent());
