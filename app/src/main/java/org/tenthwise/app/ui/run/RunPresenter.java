@@ -15,7 +15,9 @@ import org.tenthwise.app.text.HoldWords;
 import org.tenthwise.app.text.JawWords;
 import org.tenthwise.app.text.Remarks;
 import org.tenthwise.app.text.Sentences;
+import org.tenthwise.app.text.SettledWords;
 import org.tenthwise.app.text.TouchWords;
+import org.tenthwise.app.ui.run.RunScreenState.Finished;
 import org.tenthwise.app.ui.run.RunScreenState.Found;
 import org.tenthwise.app.ui.run.RunScreenState.Heads;
 import org.tenthwise.app.ui.run.RunScreenState.Hold;
@@ -53,6 +55,11 @@ final class RunPresenter {
     }
 
     RunScreenState of(State state) {
+        return of(state, Optional.empty());
+    }
+
+    /** @param finished the check that gave way to the one in hand, where it is to be seen still */
+    RunScreenState of(State state, Optional<Line> finished) {
         return new RunScreenState(
                 heads(state),
                 steps(state),
@@ -61,7 +68,9 @@ final class RunPresenter {
                 found(state),
                 hand.panel(state),
                 hand.first(state),
-                hand.allowed(state));
+                hand.allowed(state),
+                finished.map(
+                        line -> new Finished(line.finding().verdict().standing(), new SettledWords(words).line(line))));
     }
 
     private Heads heads(State state) {

@@ -63,7 +63,7 @@ public final class RunScreen extends Screen {
 
     private void show(RunScreenState shown) {
         list.show(shown.steps());
-        sheet.show(shown.inHand(), shown.found(), shown.picture());
+        sheet.show(shown.inHand(), shown.found(), shown.picture(), shown.finished());
         hand.show(shown.panel());
     }
 

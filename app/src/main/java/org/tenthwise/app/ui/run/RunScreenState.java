@@ -13,6 +13,7 @@ import org.tenthwise.model.verdict.VerdictKind;
  * @param steps the whole plan, in order
  * @param picture drawn from the numbers of the step in hand; absent where there is nothing to draw
  * @param first what is put on the commit key while nothing is typed
+ * @param finished the check that gave way to this one; absent once something is taken here
  */
 public record RunScreenState(
         Heads heads,
@@ -22,7 +23,8 @@ public record RunScreenState(
         Found found,
         PromptPanel panel,
         Commit first,
-        Allowed allowed) {
+        Allowed allowed,
+        Optional<Finished> finished) {
 
     public RunScreenState {
         steps = List.copyOf(steps);
@@ -72,6 +74,9 @@ public record RunScreenState(
      */
     public record Found(
             VerdictKind standing, String word, String distance, String next, String remarks, String ahead) {}
+
+    /** What the check before came to. */
+    public record Finished(VerdictKind standing, String words) {}
 
     /** What the right column is for. */
     public sealed interface PromptPanel {

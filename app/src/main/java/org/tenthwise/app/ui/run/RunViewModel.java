@@ -47,6 +47,7 @@ public final class RunViewModel implements Typing {
     private final Settling replying;
     private final Settling keepingOrAgain;
     private final Settling striking;
+    private final JustFinished finished = new JustFinished();
     private boolean asking;
     private final ReadOnlyObjectWrapper<State> state;
     private final ReadOnlyObjectWrapper<RunScreenState> shown;
@@ -127,6 +128,7 @@ public final class RunViewModel implements Typing {
 
     public void goTo(int step) {
         figures.leave();
+        finished.chosen();
         ask(() -> session.goTo(step));
     }
 
@@ -309,8 +311,9 @@ public final class RunViewModel implements Typing {
 
     private void show(State now) {
         boolean sameStep = now.inHand().equals(state.get().inHand());
+        finished.shown(state.get(), now);
         state.set(now);
-        shown.set(showing.of(now));
+        shown.set(showing.of(now, finished.in(now)));
         figures.shown(now, sameStep);
     }
 

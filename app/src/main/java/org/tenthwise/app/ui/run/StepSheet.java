@@ -13,6 +13,7 @@ import javafx.scene.text.TextFlow;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.VerdictMark;
 import org.tenthwise.app.ui.picture.PictureView;
+import org.tenthwise.app.ui.run.RunScreenState.Finished;
 import org.tenthwise.app.ui.run.RunScreenState.Found;
 import org.tenthwise.app.ui.run.RunScreenState.InHand;
 import org.tenthwise.app.ui.theme.PictureFrames;
@@ -41,6 +42,7 @@ final class StepSheet {
     private final Label statement = label("heading", "statement");
     private final VBox how = new VBox(4);
     private final VBox howHere = new VBox();
+    private final FinishedBand finished;
     private final PictureSheet pane;
     private final PictureView mark;
     private final Text word = piece("verdict", "bold");
@@ -66,7 +68,8 @@ final class StepSheet {
         verdict.setAlignment(Pos.CENTER_LEFT);
         verdict.getStyleClass().add("verdict-line");
         verdict.setMinHeight(Region.USE_PREF_SIZE);
-        pane = new PictureSheet(pictures, 0, verdict, title, drawing, howHere, statement);
+        finished = new FinishedBand(pictures);
+        pane = new PictureSheet(pictures, 0, verdict, finished, title, drawing, howHere, statement);
         showHowHere();
     }
 
@@ -105,7 +108,8 @@ final class StepSheet {
         howHere.getChildren().setAll(how);
     }
 
-    void show(InHand step, Found found, Optional<Picture> drawn) {
+    void show(InHand step, Found found, Optional<Picture> drawn, Optional<Finished> before) {
+        finished.show(before);
         number.setText(String.valueOf(step.number()));
         name.setText(step.name());
         drawing.setText(step.drawing());
