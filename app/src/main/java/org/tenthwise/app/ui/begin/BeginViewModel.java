@@ -43,8 +43,8 @@ public final class BeginViewModel {
         this.tasks = tasks;
         this.words = words;
         this.navigator = navigator;
-        serial = field("serial", true);
-        lot = field("lot", plan.lotAsked());
+        serial = Field.mark("serial", words.say("begin.serial"), words.say("begin.serial.question"), true, MOST);
+        lot = Field.mark("lot", words.say("begin.lot"), words.say("begin.lot.question"), plan.lotAsked(), MOST);
         machine = field("machine", false);
         person = field("person", true);
         form = new FormViewModel(List.of(serial, lot, machine, person), words, words.say("begin.act"), this::begin);

@@ -20,7 +20,7 @@ public final class OtherGaugeForm extends StepForm {
 
     public OtherGaugeForm(CurrentRun inHand, Words words, Navigator navigator) {
         super(words.say("gauge.title"), inHand, words, navigator);
-        mark = Field.words("mark", words.say("gauge.mark"), words.say("gauge.mark.question"), true, MOST);
+        mark = Field.mark("mark", words.say("gauge.mark"), words.say("gauge.mark.question"), true, MOST);
         asks(words.say("gauge.act"), mark);
         form().about(mark);
     }

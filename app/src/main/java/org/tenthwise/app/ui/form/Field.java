@@ -86,6 +86,18 @@ public final class Field<T> {
                 Function.identity());
     }
 
+    /** The same for a serial, a lot or a mark, which are mostly capitals: letters stay so until they are turned. */
+    public static Field<String> mark(String id, String name, String question, boolean required, int most) {
+        return new Field<>(
+                id,
+                name,
+                question,
+                required,
+                Function.identity(),
+                Optional.of(new TextEntryViewModel("", most, true, text -> {})),
+                Function.identity());
+    }
+
     /** Offers ready answers. A field nothing has been typed for then begins with them. */
     public void offer(List<T> ready) {
         choice.offer(ready);

@@ -60,6 +60,32 @@ public final class Keypad extends GridPane {
         add(commit, 1, 4, 2, 1);
     }
 
+    /**
+     * A key takes the whole figure away while one stands. It lies beside take-back, and the commit key, then drawn as a
+     * sign, keeps the corner; all others keep their places.
+     *
+     * @param commit the one this pad was given
+     * @param stands whether a figure stands
+     */
+    public Key clearsBeside(Key commit, ObservableValue<Boolean> stands, Words words, Runnable clear) {
+        Key key = new Key(Key.Kind.PLAIN, words.say("keypad.clear.sign"), clear);
+        key.speak(words.say("keypad.clear"));
+        key.setId("clear");
+        key.getStyleClass().add("digit");
+        Deaf deaf = new Deaf(key);
+        add(key, 1, 4);
+        commit.showSign(Icon.ENTER, stands);
+        stands.subscribe(now -> {
+            setColumnIndex(commit, now ? 2 : 1);
+            setColumnSpan(commit, now ? 1 : 2);
+            key.setVisible(now);
+            if (now) {
+                deaf.forAMoment();
+            }
+        });
+        return key;
+    }
+
     /** Whether the figures, the point and the sign can be pressed; the commit key is not touched. */
     public void takeFigures(boolean taken) {
         getChildren().stream()

@@ -2,6 +2,7 @@ package org.tenthwise.app.ui.keys;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.layout.ColumnConstraints;
@@ -19,6 +20,9 @@ public final class LetterPad extends GridPane {
 
     private static final int ACROSS = 10;
     private static final int DOWN = 4;
+    /** Signs of lots and marks that no letters are, before the other letters. */
+    private static final List<String> SIGNS = List.of("#", "+", "_");
+
     private static final int ON_A_KEY = 3;
 
     private final TextEntryViewModel model;
@@ -63,10 +67,12 @@ public final class LetterPad extends GridPane {
 
     private void show() {
         List<String> usual = signs(words.say("letters.rows").replace(" ", ""));
-        List<String> other = new LocaleCustoms(words.locale())
-                .otherLetters().stream().limit(ACROSS * DOWN).toList();
+        List<String> letters = new LocaleCustoms(words.locale()).otherLetters();
+        List<String> other = Stream.concat(SIGNS.stream(), letters.stream())
+                .limit(ACROSS * DOWN)
+                .toList();
         List<String> now = showsOthers ? other : usual;
-        List<String> behind = showsOthers ? usual.subList(ACROSS, usual.size()) : other;
+        List<String> behind = showsOthers ? usual.subList(ACROSS, usual.size()) : hint(letters);
         getChildren().removeAll(shown);
         shown.clear();
         for (int place = 0; place < now.size(); place++) {
@@ -76,6 +82,11 @@ public final class LetterPad extends GridPane {
         }
         others.setText(String.join("", behind.subList(0, Math.min(ON_A_KEY, behind.size()))));
         others.speak(words.say(showsOthers ? "letters.usual" : "letters.others"));
+    }
+
+    /** A sign of each sort. */
+    private static List<String> hint(List<String> letters) {
+        return Stream.concat(SIGNS.stream().limit(2), letters.stream().limit(1)).toList();
     }
 
     private static List<String> signs(String text) {
@@ -95,6 +106,9 @@ public final class LetterPad extends GridPane {
                         case "-" -> "hyphen";
                         case "/" -> "slash";
                         case "." -> "full-stop";
+                        case "#" -> "number-sign";
+                        case "+" -> "plus";
+                        case "_" -> "underscore";
                         default -> "comma";
                     }));
         }

@@ -13,6 +13,7 @@ public final class TextEntryViewModel implements Typing {
     private final ReadOnlyStringWrapper typed;
     private final ReadOnlyBooleanWrapper shifted = new ReadOnlyBooleanWrapper(true);
     private final int most;
+    private final boolean inCapitals;
     private final Consumer<String> onEnter;
 
     /**
@@ -21,17 +22,26 @@ public final class TextEntryViewModel implements Typing {
      * @param onEnter is handed the text, not blank, without blanks at its ends
      */
     public TextEntryViewModel(String start, int most, Consumer<String> onEnter) {
+        this(start, most, false, onEnter);
+    }
+
+    /** @param inCapitals whether letters stay capitals until they are turned, as in a mark or a lot */
+    public TextEntryViewModel(String start, int most, boolean inCapitals, Consumer<String> onEnter) {
         this.typed = new ReadOnlyStringWrapper(start);
         this.most = most;
+        this.inCapitals = inCapitals;
         this.onEnter = onEnter;
-        shifted.set(start.isEmpty());
+        shifted.set(inCapitals || start.isEmpty());
     }
 
     public ReadOnlyStringProperty typedProperty() {
         return typed.getReadOnlyProperty();
     }
 
-    /** Whether the next letter of the screen comes as a capital; on at the beginning, off after a letter. */
+    /**
+     * Whether the next letter of the screen comes as a capital; on at the beginning, off after a letter unless in
+     * capitals.
+     */
     public ReadOnlyBooleanProperty shiftedProperty() {
         return shifted.getReadOnlyProperty();
     }
@@ -39,7 +49,7 @@ public final class TextEntryViewModel implements Typing {
     /** Another text instead of what is typed. */
     public void startAnew(String text) {
         typed.set(text);
-        shifted.set(text.isEmpty());
+        shifted.set(inCapitals || text.isEmpty());
     }
 
     public void shift() {
@@ -49,7 +59,7 @@ public final class TextEntryViewModel implements Typing {
     /** A letter of the screen, small or as a capital. */
     public void letter(String small, String capital) {
         character(shifted.get() ? capital : small);
-        shifted.set(false);
+        shifted.set(inCapitals && shifted.get());
     }
 
     @Override

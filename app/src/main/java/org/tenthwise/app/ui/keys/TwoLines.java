@@ -2,8 +2,10 @@ package org.tenthwise.app.ui.keys;
 
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
+import org.tenthwise.app.ui.theme.Icon;
 
 /** A word and a smaller line under it, which gives way where it is empty or there is no room for it. */
 final class TwoLines extends VBox {
@@ -16,6 +18,17 @@ final class TwoLines extends VBox {
         this.line = label("key-line", line);
         setAlignment(Pos.CENTER);
         getChildren().addAll(this.word, this.line);
+    }
+
+    void showSign(Icon icon, ObservableValue<Boolean> when) {
+        Node drawn = icon.drawn();
+        when.subscribe(now -> {
+            if (now) {
+                getChildren().setAll(drawn);
+            } else {
+                getChildren().setAll(word, line);
+            }
+        });
     }
 
     @Override

@@ -11,6 +11,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.value.ObservableValue;
 import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.State;
@@ -107,6 +108,11 @@ public final class RunViewModel implements Typing {
     /** Whether figures are taken now, be it for the next check. */
     public ReadOnlyBooleanProperty takesFiguresProperty() {
         return takesFigures.getReadOnlyProperty();
+    }
+
+    /** Whether something typed stands on the pad. */
+    public ObservableValue<Boolean> figureStandsProperty() {
+        return pad().typedProperty().map(typed -> !typed.isEmpty());
     }
 
     /** What is asked for, or why what was typed was not taken. */
@@ -266,6 +272,11 @@ public final class RunViewModel implements Typing {
 
     public void sign() {
         figures.sign();
+    }
+
+    /** Takes the whole figure away that stands on the pad. */
+    public void clear() {
+        figures.clearTyped();
     }
 
     @Override

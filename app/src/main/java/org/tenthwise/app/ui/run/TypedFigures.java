@@ -144,6 +144,13 @@ final class TypedFigures implements Typing {
         pad.takeBack();
     }
 
+    /** By the key. Not in the middle of what a gauge types: the rest of it would be another figure. */
+    void clearTyped() {
+        if (!isInTheMiddleOfAGaugesFigure()) {
+            clear();
+        }
+    }
+
     void sign() {
         lift();
         Optional<String> mark = pad.nextMark();
@@ -211,7 +218,7 @@ final class TypedFigures implements Typing {
      * types: the half of a figure is another size, and the rest of it would be read at the next place.
      */
     void press() {
-        if (isBegun() && byGauge && clock.instant().isBefore(wentOn.plus(PAUSE))) {
+        if (isInTheMiddleOfAGaugesFigure()) {
             return;
         }
         if (isGlued()) {
@@ -221,6 +228,10 @@ final class TypedFigures implements Typing {
         } else {
             sent.suggested();
         }
+    }
+
+    private boolean isInTheMiddleOfAGaugesFigure() {
+        return isBegun() && byGauge && clock.instant().isBefore(wentOn.plus(PAUSE));
     }
 
     private void enterTyped() {

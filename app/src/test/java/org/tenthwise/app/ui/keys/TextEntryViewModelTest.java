@@ -20,6 +20,21 @@ class TextEntryViewModelTest {
     }
 
     @Test
+    void aMarkStaysInCapitalsUntilTheyAreTurned() {
+        TextEntryViewModel mark = new TextEntryViewModel("", 8, true, entered::add);
+        mark.letter("a", "A");
+        mark.letter("b", "B");
+        assertEquals("AB", mark.typedProperty().get());
+        mark.shift();
+        mark.letter("c", "C");
+        mark.letter("d", "D");
+        assertEquals("ABcd", mark.typedProperty().get());
+        mark.startAnew("7");
+        mark.letter("e", "E");
+        assertEquals("7E", mark.typedProperty().get());
+    }
+
+    @Test
     void aHardwareKeyboardKeepsItsOwnCapitals() {
         entry.character("a");
         entry.character("B");
