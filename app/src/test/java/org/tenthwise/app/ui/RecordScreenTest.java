@@ -20,14 +20,21 @@ class RecordScreenTest extends ScreenTest {
     private final Workshop workshop = new Workshop(words);
 
     private Screen record(Window window, String run) {
-        RecordViewModel model = new RecordViewModel(
+        return view(window, model(run));
+    }
+
+    private Screen view(Window window, RecordViewModel model) {
+        return new RecordView(model, words, window.pictures(), workshop);
+    }
+
+    private RecordViewModel model(String run) {
+        return new RecordViewModel(
                 run,
                 workshop.shop,
                 new Handout(List.of(new CsvRecord()), (id, as) -> Path.of(id)),
                 workshop.tasks,
                 words,
                 workshop);
-        return new RecordView(model, words, window.pictures(), workshop);
     }
 
     @Test
@@ -53,5 +60,22 @@ class RecordScreenTest extends ScreenTest {
             return session.close("Inspector 1", SignedAs.NOT_ACCEPTED);
         });
         seen("record", "closed", window -> record(window, session.id()));
+    }
+
+    /** A bore read twice, once struck out, cut with a reason, conceded: everything behind its row. */
+    @Test
+    void whatLiesBehindARowHoldsEverywhere() {
+        RunSession session = workshop.atTheBore("014", "0.013", "0.015", "0.014", "0.027");
+        Workshop.must(() -> {
+            session.strikeOut(session.state().pass().readings().get(0).entry().seq(), "E-7");
+            session.enter("0.012");
+            session.flagDoubt("T-2?");
+            return session.dispose(Disposition.USE_AS_IS, "K-3", "Inspector 1", "C-1");
+        });
+        seen("record", "opened", window -> {
+            RecordViewModel model = model(session.id());
+            model.open(13);
+            return view(window, model);
+        });
     }
 }

@@ -18,6 +18,7 @@ import org.tenthwise.model.words.Words;
 /**
  * A characteristic of the record.
  *
+ * @param step its number in the plan
  * @param limits as the plan writes them; empty for what only asks
  * @param value the size judged or what was answered
  * @param mark where the size lies; absent for what is not judged by one size
@@ -26,6 +27,7 @@ import org.tenthwise.model.words.Words;
  *     may be empty
  */
 public record RecordRow(
+        int step,
         String number,
         String name,
         String limits,
@@ -40,6 +42,7 @@ public record RecordRow(
         Sentences sentences = new Sentences(words);
         String value = sentences.value(line.finding());
         return new RecordRow(
+                line.step().number(),
                 String.valueOf(line.step().number()),
                 line.step().name(),
                 sentences.limits(line.step()),

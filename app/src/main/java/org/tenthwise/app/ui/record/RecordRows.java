@@ -1,7 +1,6 @@
 package org.tenthwise.app.ui.record;
 
 import javafx.geometry.Pos;
-import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -9,6 +8,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictMark;
+import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.picture.PictureView;
 import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.app.ui.theme.Texts;
@@ -26,8 +26,12 @@ final class RecordRows {
         this.pictures = pictures;
     }
 
-    /** @param roomy for large text: where the size lies and its verdict stand under the name */
-    Region row(RecordRow row, boolean roomy) {
+    /**
+     * @param roomy for large text: where the size lies and its verdict stand under the name
+     * @param wide beside the part, not under it
+     * @param open opens the row or shuts it
+     */
+    Region row(RecordRow row, boolean roomy, boolean wide, Runnable open) {
         Label number = Texts.label(row.number(), "body", "bold");
         number.getStyleClass().add("record-number");
         VBox name = column(Texts.label(row.name(), "body", "bold"), row.limits());
@@ -38,23 +42,55 @@ final class RecordRows {
                 .<Region>map(mark -> pictures.fixed(mark, LIE_WIDTH, LIE_HEIGHT, Role.SHEET))
                 .orElseGet(RecordRows::nothing);
         PictureView shape = pictures.fixed(new VerdictMark(row.standing(), row.verdict()), MARK, MARK, Role.SHEET);
-        VBox judged = column(Texts.label(row.verdict(), "body", "bold", Texts.style(row.standing())), row.distance());
-        judged.getStyleClass().add(roomy ? "record-judged" : "record-verdict");
-        HBox.setHgrow(judged, roomy ? Priority.ALWAYS : Priority.NEVER);
+        HBox judged = new HBox(8, shape, Texts.label(row.verdict(), "body", "bold", Texts.style(row.standing())));
+        VBox verdict = column(judged, row.distance());
+        verdict.getStyleClass().add(roomy ? "record-judged" : "record-verdict");
+        if (!wide) {
+            verdict.getStyleClass().add("upright");
+        }
+        HBox.setHgrow(verdict, roomy ? Priority.ALWAYS : Priority.NEVER);
         VBox whole = new VBox(2);
         if (roomy) {
-            HBox lower = level(shape, judged, lies);
+            HBox lower = level(verdict, lies);
             lower.getStyleClass().add("record-lower");
             whole.getChildren().addAll(level(number, name, value), lower);
         } else {
-            whole.getChildren().add(level(number, name, value, lies, shape, judged));
+            whole.getChildren().add(level(number, name, value, lies, verdict));
         }
         if (!row.after().isEmpty()) {
-            whole.getChildren().add(Texts.label(row.after(), "body", "second"));
+            Label after = Texts.label(row.after(), "body", "second");
+            after.getStyleClass().add("record-after");
+            whole.getChildren().add(after);
         }
-        whole.getStyleClass().addAll("ruled-below", "matter");
-        whole.setAccessibleRole(AccessibleRole.TEXT);
-        whole.setAccessibleText(row.spoken());
+        Key key = new Key(Key.Kind.QUIET, whole, open);
+        key.setId("row-" + row.step());
+        key.getStyleClass().addAll("ruled-below", "record-row");
+        key.speak(row.spoken());
+        return key;
+    }
+
+    /** One line of what lies behind a row. */
+    Region detail(RecordDetail detail) {
+        boolean told = detail.kind() == RecordDetail.Kind.FACT;
+        Label said = Texts.label(detail.words(), "body");
+        Label beside = Texts.label(detail.beside(), "body", "second");
+        HBox line = told ? new HBox(12, beside, said) : new HBox(12, said, beside);
+        HBox.setHgrow(said, Priority.ALWAYS);
+        said.setMaxWidth(Double.MAX_VALUE);
+        if (told) {
+            beside.getStyleClass().add("record-fact");
+        } else {
+            said.getStyleClass().add("bold");
+            beside.setMinWidth(Region.USE_PREF_SIZE);
+        }
+        VBox whole = new VBox(line);
+        if (!detail.under().isEmpty()) {
+            whole.getChildren().add(Texts.label(detail.under(), "body", "second"));
+        }
+        whole.getStyleClass().addAll("record-detail");
+        if (detail.kind() == RecordDetail.Kind.STRUCK) {
+            said.getStyleClass().add("struck");
+        }
         return whole;
     }
 
@@ -70,7 +106,7 @@ final class RecordRows {
         return nothing;
     }
 
-    private static VBox column(Label first, String second) {
+    private static VBox column(Region first, String second) {
         VBox column = new VBox(first);
         if (!second.isEmpty()) {
             column.getChildren().add(Texts.label(second, "body", "second"));

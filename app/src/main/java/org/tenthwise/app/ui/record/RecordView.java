@@ -3,7 +3,9 @@ package org.tenthwise.app.ui.record;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Function;
+import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
@@ -51,7 +53,7 @@ public final class RecordView extends SidedScreen {
         this.large = pictures.look().largeTextProperty().get();
         this.rows = new RecordRows(pictures);
         side = new PagedRows(words, 10);
-        table = new PagedRows(words, 0);
+        table = new PagedRows(words);
         HBox.setHgrow(side, Priority.ALWAYS);
         side.setPrefWidth(ScreenSizes.RECORD_SIDE - OUTLINE_BESIDE / 2);
         left = new HBox(16, side);
@@ -60,14 +62,10 @@ public final class RecordView extends SidedScreen {
         VBox.setVgrow(table, Priority.ALWAYS);
         right.getStyleClass().addAll("on-sheet", "form-panel");
         rest(right);
-        lay(
-                heading(navigator),
-                left,
-                large ? ScreenSizes.RECORD_SIDE_LARGE : ScreenSizes.RECORD_SIDE,
-                ScreenSizes.RECORD_ABOVE);
-        owns(model.rowsValue()
-                .subscribe(all ->
-                        table.show(all.stream().map(row -> rows.row(row, large)).toList())));
+        lay(heading(navigator), left, ScreenSizes.RECORD_SIDE, ScreenSizes.RECORD_ABOVE);
+        owns(model.rowsValue().subscribe(all -> list(all)));
+        owns(model.openedProperty()
+                .subscribe((was, is) -> list(model.rowsValue().getValue())));
         owns(model.sheetProperty().subscribe(this::show));
         owns(model.writtenProperty().subscribe(this::show));
     }
@@ -79,7 +77,25 @@ public final class RecordView extends SidedScreen {
 
     @Override
     protected void arranged() {
+        list(model.rowsValue().getValue());
         show();
+    }
+
+    /** Every row, and behind the one that is open what was taken, a line each. */
+    private void list(List<RecordRow> all) {
+        List<Region> lines = new ArrayList<>();
+        int opened = -1;
+        for (RecordRow row : all) {
+            lines.add(rows.row(row, large, isWide(), () -> model.open(row.step())));
+            if (model.openedProperty().get().equals(Optional.of(row.step()))) {
+                opened = lines.size() - 1;
+                model.detail(row.step()).forEach(detail -> lines.add(rows.detail(detail)));
+            }
+        }
+        table.show(lines);
+        if (opened >= 0) {
+            table.reveal(opened);
+        }
     }
 
     private Heading heading(Navigator navigator) {
@@ -131,9 +147,12 @@ public final class RecordView extends SidedScreen {
         }
         left.getChildren().setAll(side);
         new org.tenthwise.app.picture.Pictures(words).numbered(sheet.plan()).ifPresent(part -> {
+            if (large) {
+                return;
+            }
             if (isWide()) {
                 said.add(pictures.small(part, ScreenSizes.RECORD_SIDE, OUTLINE_HEIGHT, Role.PAPER));
-            } else if (!large) {
+            } else {
                 left.getChildren().add(pictures.fixed(part, OUTLINE_BESIDE, OUTLINE_HEIGHT, Role.PAPER));
             }
         });
@@ -169,7 +188,12 @@ public final class RecordView extends SidedScreen {
     private Key way(String id, Key.Kind kind, String text, Runnable press) {
         Key key = share(new Key(kind, text, press));
         key.setId(id);
-        key.disableProperty().bind(model.busyProperty());
+        key.disableProperty()
+                .bind(Bindings.createBooleanBinding(
+                        () -> model.busyProperty().get()
+                                || model.sheetProperty().get().isEmpty(),
+                        model.busyProperty(),
+                        model.sheetProperty()));
         return key;
     }
 

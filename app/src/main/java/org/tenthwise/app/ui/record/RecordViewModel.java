@@ -40,6 +40,8 @@ public final class RecordViewModel {
     private final ReadOnlyStringWrapper written = new ReadOnlyStringWrapper("");
     private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper(false);
 
+    private final ReadOnlyObjectWrapper<Optional<Integer>> opened = new ReadOnlyObjectWrapper<>(Optional.empty());
+
     public RecordViewModel(
             String run, Runs shop, Handout handout, LedgerTasks tasks, Words words, Navigator navigator) {
         this.run = run;
@@ -101,7 +103,7 @@ public final class RecordViewModel {
         List<String> facts = new ArrayList<>();
         facts.add(words.say(
                 "sheet.begun",
-                dates.moment(kept.run().entries().get(0).at()),
+                dates.dayAndHour(kept.run().entries().get(0).at()),
                 kept.run().entries().get(0).by()));
         if (!begun.machine().isEmpty()) {
             facts.add(words.say("sheet.machine", begun.machine()));
@@ -113,7 +115,8 @@ public final class RecordViewModel {
         for (Entry entry : kept.run().entries()) {
             entry.event()
                     .as(Event.HandedOver.class)
-                    .ifPresent(over -> facts.add(words.say("sheet.handed-over", over.to(), dates.moment(entry.at()))));
+                    .ifPresent(
+                            over -> facts.add(words.say("sheet.handed-over", over.to(), dates.dayAndHour(entry.at()))));
         }
         OutcomeWords said = new OutcomeWords(words);
         kept.run()
@@ -122,7 +125,7 @@ public final class RecordViewModel {
                         "sheet.signed",
                         said.signature(signature, kept),
                         words.say(signature.closed() ? "sheet.closed-with-it" : "sheet.signed-then"),
-                        dates.moment(signature.entry().at()))));
+                        dates.dayAndHour(signature.entry().at()))));
         return facts;
     }
 
@@ -133,12 +136,32 @@ public final class RecordViewModel {
                 .orElse(List.of()));
     }
 
-    /** Where the file written last is; empty before one was. */
+    /** The step whose row is open; one at a time. */
+    public ReadOnlyObjectProperty<Optional<Integer>> openedProperty() {
+        return opened.getReadOnlyProperty();
+    }
+
+    /** Opens the row of {@code step}, or shuts it. */
+    public void open(int step) {
+        opened.set(opened.get().equals(Optional.of(step)) ? Optional.empty() : Optional.of(step));
+    }
+
+    /** What lies behind the row of {@code step}. */
+    List<RecordDetail> detail(int step) {
+        return sheet.get()
+                .map(kept -> kept.lines().stream()
+                        .filter(line -> line.step().number() == step)
+                        .flatMap(line -> RecordDetail.of(line, kept.run(), words).stream())
+                        .toList())
+                .orElse(List.of());
+    }
+
+    /** That a file is being written, or where the one written last is; empty before one was. */
     public ReadOnlyStringProperty writtenProperty() {
         return written.getReadOnlyProperty();
     }
 
-    /** Whether a file is being written. */
+    /** Whether a file is being written, or a screen opened. */
     public ReadOnlyBooleanProperty busyProperty() {
         return busy.getReadOnlyProperty();
     }
@@ -155,12 +178,21 @@ public final class RecordViewModel {
     public void hand(RecordFormat as) {
         if (!busy.get()) {
             busy.set(true);
-            tasks.run(() -> handout.writing().write(run, as), this::written, () -> busy.set(false));
+            written.set(words.say("sheet.writing"));
+            tasks.run(() -> handout.writing().write(run, as), this::written, this::done);
+        }
+    }
+
+    /** Nothing is being written any more, whether it was or could not be. */
+    private void done() {
+        busy.set(false);
+        if (written.get().equals(words.say("sheet.writing"))) {
+            written.set("");
         }
     }
 
     private void written(Path file) {
-        written.set(words.say("sheet.written", file));
+        written.set(words.say("sheet.written", file.toAbsolutePath().normalize()));
         navigator.tell(Notice.plain(words.say("sheet.written.title"), written.get(), words.say("shell.understood")));
     }
 

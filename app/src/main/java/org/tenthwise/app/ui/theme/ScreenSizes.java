@@ -54,9 +54,6 @@ public final class ScreenSizes {
     public static final double SETTINGS_ABOVE = 330;
     public static final double RECORD_SIDE = 440;
 
-    /** Wide enough for the numbers round the part in large text. */
-    public static final double RECORD_SIDE_LARGE = 560;
-
     public static final double RECORD_ABOVE = 400;
     public static final double REFERENCE_SIDE = 432;
     public static final double REFERENCE_SIDE_LARGE = 520;

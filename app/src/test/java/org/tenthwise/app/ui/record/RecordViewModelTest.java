@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.ArrayList;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -90,9 +92,84 @@ class RecordViewModelTest {
     void aFileWrittenIsSaidWithItsPlace() {
         RecordViewModel model = model((run, as) -> Path.of(run + "." + as.extension()));
         model.hand(FORMATS.get(0));
-        assertEquals("It is in LG-2207-C-014.csv", workshop.told.get(0).words());
-        assertEquals("It is in LG-2207-C-014.csv", model.writtenProperty().get());
+        assertEquals(
+                "It is in " + Path.of("LG-2207-C-014.csv").toAbsolutePath(),
+                workshop.told.get(0).words());
+        assertEquals(
+                "It is in " + Path.of("LG-2207-C-014.csv").toAbsolutePath(),
+                model.writtenProperty().get());
         assertFalse(model.busyProperty().get());
+    }
+
+    @Test
+    void whileItIsWrittenThatIsSaidAndAKeyPressedAgainWritesNothing() {
+        List<String> said = new ArrayList<>();
+        List<String> written = new ArrayList<>();
+        RecordViewModel[] model = new RecordViewModel[1];
+        model[0] = model((run, as) -> {
+            said.add(model[0].writtenProperty().get());
+            model[0].hand(as);
+            written.add(run);
+            return folder;
+        });
+        model[0].hand(FORMATS.get(0));
+        assertEquals(List.of("The record is being written."), said);
+        assertEquals(1, written.size());
+    }
+
+    private static List<String> opened(RecordViewModel model, int step) {
+        return model.detail(step).stream()
+                .map(detail ->
+                        String.join(" | ", detail.kind().name(), detail.words(), detail.beside(), detail.under()))
+                .toList();
+    }
+
+    /** Ring 20.001 … the gauge of the demo plan: what it was set on stands where it is new. */
+    @Test
+    void behindARowStandsWhatWasTakenHowByWhomAndWhatNoMoreCounts() {
+        Workshop.must(() -> {
+            session.strikeOut(session.state().pass().readings().get(0).entry().seq(), "Misread");
+            session.enter("0.012");
+            return session.dispose(Disposition.USE_AS_IS, "Key fitted", "Inspector 1", "C-1");
+        });
+        RecordViewModel model = model((run, as) -> folder);
+        List<String> said = opened(model, 13);
+        assertTrue(
+                said.stream()
+                        .anyMatch(line -> line.startsWith("STRUCK | ")
+                                && line.contains("30.013, read 0.013 | Setter 2, 25 Nov 2026, 09:")
+                                && line.contains("Struck out: Misread (Setter 2, 25 Nov 2026, 09:")),
+                said::toString);
+        assertEquals(
+                4,
+                said.stream()
+                        .filter(line -> line.startsWith("TAKEN | ") && line.contains(", read "))
+                        .count());
+        assertTrue(said.stream().anyMatch(line -> line.contains("30.012, read 0.012")), said::toString);
+        assertEquals(
+                1,
+                said.stream()
+                        .filter(line -> line.contains("set on ring 30.000"))
+                        .count(),
+                said::toString);
+        assertTrue(
+                said.stream()
+                        .anyMatch(line ->
+                                line.startsWith("FACT | use as it is, by concession: Key fitted. (Inspector 1, ")
+                                        && line.contains("C-1")
+                                        && line.contains("Signed for")),
+                said::toString);
+        assertTrue(said.stream().anyMatch(line -> line.contains("30.000 to 30.021 mm | Limits")), said::toString);
+    }
+
+    @Test
+    void oneRowIsOpenAtATimeAndTheSamePressShutsIt() {
+        RecordViewModel model = model((run, as) -> folder);
+        model.open(13);
+        model.open(4);
+        assertEquals(Optional.of(4), model.openedProperty().get());
+        model.open(4);
+        assertEquals(Optional.empty(), model.openedProperty().get());
     }
 
     @Test
@@ -128,6 +205,6 @@ class RecordViewModelTest {
         assertEquals("Not accepted by Inspector 1.", model.signedValue().getValue());
         assertTrue(model.factsValue()
                 .getValue()
-                .contains("Not accepted by Inspector 1. Closed with it, 25 Nov 2026, 09:31 +01:00"));
+                .contains("Not accepted by Inspector 1. Closed with it, 25 Nov 2026, 09:31"));
     }
 }
