@@ -55,7 +55,7 @@ final class AskedSentences extends FindingSentences {
     }
 
     @Override
-    List<String> remarks() {
+    List<Weighed> remarks() {
         return List.of();
     }
 }

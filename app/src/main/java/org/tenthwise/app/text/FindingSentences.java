@@ -54,7 +54,7 @@ abstract class FindingSentences {
     }
 
     /** What the kind has to say beside verdict and advice, the weightiest first. */
-    abstract List<String> remarks();
+    abstract List<Weighed> remarks();
 
     /** What is asked, as the plan puts it; empty for what is measured. */
     String asked() {

@@ -53,6 +53,36 @@ public final class GaugeWords {
         return String.join(words.say("gauge-line.between"), parts);
     }
 
+    /**
+     * The same in parts, those first that matter most where there is no room for all: which gauge, what it is set on
+     * and read there, which way its number goes.
+     */
+    public List<String> brief(Run run, Step step) {
+        Optional<Check.Means> means = step.check().means();
+        if (means.isEmpty()) {
+            return List.of();
+        }
+        return run.setting(step.number())
+                .filter(setting -> setting.certified().isPresent())
+                .map(this::brief)
+                .orElseGet(() -> List.of(line(run, step)));
+    }
+
+    private List<String> brief(Setting setting) {
+        List<String> parts = new ArrayList<>(List.of(setting.gauge().id()));
+        String on = words.say(words.key("gauge-line.on", setting.gauge().kind().reference()), reference(setting));
+        parts.add(setting.zero()
+                .map(zero -> words.say("gauge-line.at-zero", on, Figures.written(zero)))
+                .orElse(on));
+        setting.gauge().sense().ifPresent(sense -> parts.add(words.say("gauge-line.goes", sense)));
+        return parts;
+    }
+
+    /** What stands between two parts. */
+    public String between() {
+        return words.say("gauge-line.between");
+    }
+
     /** The certified size, and the mark where the master or the wires have one that is not their size. */
     public String reference(Setting setting) {
         String size = Figures.written(setting.certified().orElseThrow());

@@ -25,9 +25,16 @@ public final class Heat {
         this.words = words;
     }
 
-    /** In a line; empty where the plan says nothing of heat. */
-    public String of(Finding finding) {
-        return finding.warmth().map(warmth -> of(finding, warmth)).orElse("");
+    /** In a line; absent where the plan says nothing of heat. What is not corrected yet though it must be, stays. */
+    Optional<Weighed> weighed(Finding finding) {
+        return finding.warmth().map(warmth -> new Weighed(weight(warmth), of(finding, warmth)));
+    }
+
+    private static Weighed.Weight weight(TemperatureEffect warmth) {
+        if (warmth.needed()) {
+            return warmth.missing() == 0 ? Weighed.Weight.CORRECTED : Weighed.Weight.STAYS;
+        }
+        return warmth.matters() ? Weighed.Weight.CORRECTED : Weighed.Weight.HOW;
     }
 
     private String of(Finding finding, TemperatureEffect warmth) {

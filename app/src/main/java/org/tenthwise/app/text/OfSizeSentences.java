@@ -17,23 +17,23 @@ abstract class OfSizeSentences extends FindingSentences {
     }
 
     /** Every reading that is asked for has to be inside; any other way what was read so far makes the size. */
-    final void together(CheckOfDimension check, List<Measured> read, List<String> said) {
+    final void together(CheckOfDimension check, List<Measured> read, List<Weighed> said) {
         if (read.size() > 1) {
-            said.add(words.say(
+            said.add(Weighed.how(words.say(
                     words.key("combined", check.combine()),
                     check.combine() == Combine.EACH ? check.slots().size() : read.size(),
-                    ModifierWords.behind(check)));
+                    ModifierWords.behind(check))));
         }
     }
 
-    final void past(Optional<Measured> past, StepFigures figures, List<String> said) {
-        past.ifPresent(place -> said.add(words.say(
-                "size.past", figures.size(place.value()), place.slot().place().name())));
+    final void past(Optional<Measured> past, StepFigures figures, List<Weighed> said) {
+        past.ifPresent(place -> said.add(Weighed.stays(words.say(
+                "size.past", figures.size(place.value()), place.slot().place().name()))));
     }
 
-    final void guardBand(Written band, List<String> said) {
+    final void guardBand(Written band, List<Weighed> said) {
         if (band.length().signum() > 0) {
-            said.add(words.say("form.guard-band", Figures.withUnit(band)));
+            said.add(new Weighed(Weighed.Weight.PROOF, words.say("form.guard-band", Figures.withUnit(band))));
         }
     }
 }

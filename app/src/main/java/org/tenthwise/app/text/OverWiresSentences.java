@@ -40,23 +40,28 @@ final class OverWiresSentences extends OfSizeSentences {
     }
 
     @Override
-    List<String> remarks() {
-        List<String> said = new ArrayList<>();
+    List<Weighed> remarks() {
+        List<Weighed> said = new ArrayList<>();
         StepFigures figures = StepFigures.of(finding);
         if (finding.rootCutSince() && !finding.rootStale()) {
-            finding.check().minorStep().ifPresent(step -> said.add(words.say("wires.root-before-cut", step)));
+            finding.check()
+                    .minorStep()
+                    .ifPresent(step -> said.add(Weighed.stays(words.say("wires.root-before-cut", step))));
         }
         String root = rootClearance();
         if (!root.isEmpty()) {
-            said.add(root);
+            said.add(
+                    finding.mayLieOnRoot() || finding.basicClearance().isPresent()
+                            ? Weighed.stays(root)
+                            : Weighed.how(root));
         }
         past(finding.past(), figures, said);
         together(finding.check(), finding.measured(), said);
-        shown().ifPresent(reading -> said.add(words.say(
+        shown().ifPresent(reading -> said.add(Weighed.how(words.say(
                 "wires.formulas",
                 figures.size(reading.measured().value()),
                 figures.size(reading.simple()),
-                figures.size(reading.corrected()))));
+                figures.size(reading.corrected())))));
         guardBand(finding.check().guardBand(), said);
         return said;
     }

@@ -64,8 +64,8 @@ final class PlugFitSentences extends FindingSentences {
     }
 
     @Override
-    List<String> remarks() {
-        return finding.contradiction().map(how -> words.say("contradiction", how)).stream()
+    List<Weighed> remarks() {
+        return finding.contradiction().map(how -> Weighed.stays(words.say("contradiction", how))).stream()
                 .toList();
     }
 

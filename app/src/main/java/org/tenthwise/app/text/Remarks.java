@@ -25,19 +25,18 @@ public final class Remarks {
 
     /** Short sentences, the weightiest first. */
     public List<String> of(Finding finding) {
-        return Stream.concat(first(finding), said(finding).stream()).toList();
+        return weighed(finding).stream().map(Weighed::sentence).toList();
     }
 
-    private Stream<String> first(Finding finding) {
-        return Stream.of(
-                        farOff(finding),
-                        Stream.of(touch.beforeACut(finding)).filter(sentence -> !sentence.isEmpty()),
-                        gauges(finding))
-                .flatMap(said -> said);
+    /** The same, each with its weight. */
+    List<Weighed> weighed(Finding finding) {
+        return Stream.of(farOff(finding), touch.beforeACut(finding).stream(), gauges(finding), said(finding))
+                .flatMap(said -> said)
+                .toList();
     }
 
     /** Sizes of two gauges differ by more than the work does: what looks like a taper may be one of them. */
-    private Stream<String> gauges(Finding finding) {
+    private Stream<Weighed> gauges(Finding finding) {
         List<String> marks = finding.check().asDimension().isPresent()
                 ? finding.measured().stream()
                         .flatMap(measured -> measured.reading().setting().stream())
@@ -45,44 +44,26 @@ public final class Remarks {
                         .distinct()
                         .toList()
                 : List.of();
-        return marks.size() < 2 ? Stream.empty() : Stream.of(words.say("size.gauges", String.join(", ", marks)));
+        return marks.size() < 2
+                ? Stream.empty()
+                : Stream.of(Weighed.stays(words.say("size.gauges", String.join(", ", marks))));
     }
 
     /** Why nothing is advised: the first figure that cannot well be. */
-    private Stream<String> farOff(Finding finding) {
+    private Stream<Weighed> farOff(Finding finding) {
         Stream<String> read = finding.farOff().stream()
                 .map(measured -> Figures.read(
                         measured.reading().typed(), StepFigures.of(finding).unit()));
         Stream<String> temperatures =
                 Plausible.farOffTemperatures(finding).stream().map(Degrees::toString);
-        return Stream.concat(read, temperatures).limit(1).map(figure -> words.say("far-off", figure));
+        return Stream.concat(read, temperatures).limit(1).map(figure -> Weighed.stays(words.say("far-off", figure)));
     }
 
-    private List<String> said(Finding finding) {
-        String said = heat.of(finding);
-        if (said.isEmpty()) {
-            return others(finding);
-        }
+    private Stream<Weighed> said(Finding finding) {
+        Stream<Weighed> others = FindingSentences.of(finding, words).remarks().stream();
         boolean weighty = finding.warmth().filter(TemperatureEffect::needed).isPresent();
-        return Stream.of(
-                        weighty ? List.of(said) : List.<String>of(),
-                        others(finding),
-                        weighty ? List.<String>of() : List.of(said))
-                .flatMap(List::stream)
-                .toList();
-    }
-
-    /** The same where room is short: that temperature does not matter is not said any more once something is read. */
-    public List<String> inShort(Finding finding) {
-        boolean matters = finding.warmth()
-                .filter(warmth -> !warmth.matters() && !warmth.needed())
-                .isEmpty();
-        return matters || finding.measured().isEmpty()
-                ? of(finding)
-                : Stream.concat(first(finding), others(finding).stream()).toList();
-    }
-
-    private List<String> others(Finding finding) {
-        return FindingSentences.of(finding, words).remarks();
+        return weighty
+                ? Stream.concat(heat.weighed(finding).stream(), others)
+                : Stream.concat(others, heat.weighed(finding).stream());
     }
 }

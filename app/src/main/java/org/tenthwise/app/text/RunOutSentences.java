@@ -44,22 +44,23 @@ final class RunOutSentences extends FindingSentences {
     }
 
     @Override
-    List<String> remarks() {
-        List<String> said = new ArrayList<>();
+    List<Weighed> remarks() {
+        List<Weighed> said = new ArrayList<>();
         finding.sections().stream()
                 .flatMap(at -> at.refusal().stream())
                 .findFirst()
-                .ifPresent(why -> said.add(words.say("run-out.no-circle", words.say("run-out.refusal", why))));
+                .ifPresent(why ->
+                        said.add(Weighed.stays(words.say("run-out.no-circle", words.say("run-out.refusal", why)))));
         finding.shiftAndTilt()
                 .map(this::leaning)
                 .orElseGet(() -> finding.sections().stream()
                         .flatMap(at -> at.fit().stream())
                         .map(fit -> offCentre(fit.centre()))
                         .toList())
-                .forEach(said::add);
+                .forEach(off -> said.add(Weighed.form(off)));
         form().ifPresent(said::add);
         if (byAngle(FOUR)) {
-            said.add(words.say("run-out.four-readings"));
+            said.add(Weighed.stays(words.say("run-out.four-readings")));
         }
         return said;
     }
@@ -108,9 +109,9 @@ final class RunOutSentences extends FindingSentences {
     }
 
     /** The greatest of all sections; that it stays, where there is something to move. */
-    private Optional<String> form() {
+    private Optional<Weighed> form() {
         if (byAngle(THREE)) {
-            return Optional.of(words.say("run-out.form-unknown"));
+            return Optional.of(Weighed.stays(words.say("run-out.form-unknown")));
         }
         return finding.truingUp()
                 .filter(advice -> advice.state() == TruingUp.Case.MOVE)
@@ -121,6 +122,7 @@ final class RunOutSentences extends FindingSentences {
                         .map(CircleFit::residual)
                         .max(Comparator.naturalOrder())
                         .map(residual -> words.say(
-                                "run-out.round", StepFigures.of(finding).withUnit(residual))));
+                                "run-out.round", StepFigures.of(finding).withUnit(residual))))
+                .map(Weighed::form);
     }
 }

@@ -2,7 +2,6 @@ package org.tenthwise.app.text;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.tenthwise.model.compute.form.WallShape;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
@@ -21,12 +20,10 @@ final class SizeSentences extends OfSizeSentences {
     }
 
     @Override
-    List<String> remarks() {
-        List<String> said = new ArrayList<>();
+    List<Weighed> remarks() {
+        List<Weighed> said = new ArrayList<>();
         StepFigures figures = StepFigures.of(finding);
-        Stream.of(new TouchWords(words).of(finding))
-                .filter(sentence -> !sentence.isEmpty())
-                .forEach(said::add);
+        new TouchWords(words).of(finding).ifPresent(said::add);
         together(finding.check(), finding.measured(), said);
         past(finding.past(), figures, said);
         if (finding.check().combine() != Combine.RANGE) {
@@ -36,18 +33,18 @@ final class SizeSentences extends OfSizeSentences {
         return said;
     }
 
-    private void wall(StepFigures figures, List<String> said) {
+    private void wall(StepFigures figures, List<Weighed> said) {
         finding.form()
                 .shape()
                 .filter(shape -> shape != WallShape.EVEN)
-                .ifPresent(shape -> said.add(words.say(
+                .ifPresent(shape -> said.add(Weighed.form(words.say(
                         words.key(isOf(Feature.DIAMETER) ? "shape.outside" : "shape", shape),
-                        figures.withUnit(finding.form().taper().map(Length::abs).orElse(Length.ZERO)))));
+                        figures.withUnit(finding.form().taper().map(Length::abs).orElse(Length.ZERO))))));
         String uneven = !isOf(Feature.DEPTH) && ways() == 2 ? "form.two-ways" : "form.going-round";
         finding.form()
                 .outOfRound()
                 .filter(round -> round.signum() > 0)
-                .ifPresent(round -> said.add(words.say(uneven, figures.withUnit(round))));
+                .ifPresent(round -> said.add(Weighed.form(words.say(uneven, figures.withUnit(round)))));
     }
 
     private boolean isOf(Feature feature) {

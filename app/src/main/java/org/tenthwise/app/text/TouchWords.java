@@ -32,60 +32,57 @@ public final class TouchWords {
                 .orElse("");
     }
 
-    /** The same, with the line of the gauge behind it. */
-    public String withGauge(Step step, String gauge) {
-        return String.join(" ", clamping(step), gauge).strip();
-    }
-
     /**
      * What must come before a cut of a part that was let go to be read; empty where it was not, and where nothing is
      * left to cut.
      */
-    String beforeACut(Finding finding) {
+    Optional<Weighed> beforeACut(Finding finding) {
         boolean released =
                 finding.step().clamping().filter(Clamping.RELEASED::equals).isPresent();
         boolean cut = finding.verdict().standing() == VerdictKind.CUT_AGAIN
                 || finding.proposal().isPresent();
-        return released && cut ? words.say("touch.before-a-cut") : "";
+        return released && cut ? Optional.of(Weighed.stays(words.say("touch.before-a-cut"))) : Optional.empty();
     }
 
     /** How the gauge touches and what is taken off for it, in a sentence; empty where contact changes nothing. */
-    String of(SizeFinding finding) {
+    Optional<Weighed> of(SizeFinding finding) {
         Contact contact = finding.check().asSize().map(CheckOfSize::contact).orElse(Contact.SQUARE);
         if (contact instanceof Contact.DrilledHole hole) {
             Length point = DrillPoint.length(hole.diameter().length(), hole.pointAngle());
-            return words.say(
+            return Optional.of(Weighed.stays(words.say(
                     words.key("touch.drill", hole.readTo()),
-                    StepFigures.of(finding).withUnit(point));
+                    StepFigures.of(finding).withUnit(point))));
         }
-        return contact instanceof Contact.InGrooves grooves ? across(finding, grooves) : "";
+        return contact instanceof Contact.InGrooves grooves ? Optional.of(across(finding, grooves)) : Optional.empty();
     }
 
-    private String across(SizeFinding finding, Contact.InGrooves grooves) {
+    private Weighed across(SizeFinding finding, Contact.InGrooves grooves) {
         if (!grooves.standsAskew()) {
-            return words.say("touch.grooves.even", grooves.starts());
+            return Weighed.how(words.say("touch.grooves.even", grooves.starts()));
         }
         Optional<Measured> shown =
                 finding.deciding().or(() -> finding.measured().stream().findFirst());
         if (shown.isEmpty()) {
-            return words.say("touch.grooves.asked");
+            return Weighed.how(words.say("touch.grooves.asked"));
         }
         return shown.flatMap(Measured::forContact)
                 .map(correction -> correction.signum() == 0
-                        ? words.say("touch.grooves.square")
-                        : words.say("touch.grooves.askew", Heat.signed(finding, correction)))
+                        ? Weighed.how(words.say("touch.grooves.square"))
+                        : new Weighed(
+                                Weighed.Weight.CORRECTED,
+                                words.say("touch.grooves.askew", Heat.signed(finding, correction))))
                 .orElseGet(() -> unsaid(finding, grooves, shown.orElseThrow()));
     }
 
-    private String unsaid(SizeFinding finding, Contact.InGrooves grooves, Measured shown) {
+    private Weighed unsaid(SizeFinding finding, Contact.InGrooves grooves, Measured shown) {
         Length askew = AcrossGrooves.askew(grooves.pitch(), grooves.starts());
         return shown.value().isAbove(askew)
-                ? words.say(
+                ? Weighed.stays(words.say(
                         "touch.grooves.unsaid",
                         StepFigures.of(finding)
                                 .withUnit(shown.value()
                                         .minus(AcrossGrooves.diameter(
-                                                shown.value(), grooves.pitch(), grooves.starts()))))
-                : words.say("touch.grooves.asked");
+                                                shown.value(), grooves.pitch(), grooves.starts())))))
+                : Weighed.how(words.say("touch.grooves.asked"));
     }
 }

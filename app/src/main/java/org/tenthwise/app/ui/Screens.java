@@ -40,6 +40,8 @@ import org.tenthwise.app.ui.home.HomeViewModel;
 import org.tenthwise.app.ui.home.RecordsView;
 import org.tenthwise.app.ui.home.RunListViewModel;
 import org.tenthwise.app.ui.picture.ScreenFaces;
+import org.tenthwise.app.ui.more.MoreView;
+import org.tenthwise.app.ui.more.MoreViewModel;
 import org.tenthwise.app.ui.record.RecordView;
 import org.tenthwise.app.ui.record.RecordViewModel;
 import org.tenthwise.app.ui.reference.ReferenceView;
@@ -157,6 +159,14 @@ public final class Screens implements Navigator {
                     .ifPresent(said ->
                             tell(Notice.plain(words.say("run.withdrawn"), said, words.say("shell.understood"))));
         });
+    }
+
+    @Override
+    public void more(RunSession session) {
+        tasks.run(
+                session::state,
+                state -> shell.show(
+                        new MoreView(new MoreViewModel(session, state, tasks, this, words), words, pictures)));
     }
 
     @Override

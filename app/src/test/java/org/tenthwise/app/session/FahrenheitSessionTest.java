@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.text.Heat;
+import org.tenthwise.app.text.Remarks;
 import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.quantity.Degrees;
@@ -70,7 +71,9 @@ class FahrenheitSessionTest extends RunBegun {
     @Test
     void whatItWasBroughtByIsSaidInTheDegreesAndTheExpansionsOfThePlan() throws Exception {
         enter("77.0", "68", "1.1820");
-        assertEquals("Part 77.0 °F, gauge 68 °F. Brought to 68 °F by \u22120.000096 in.", new Heat(ENGLISH).of(bore()));
+        assertEquals(
+                "Part 77.0 °F, gauge 68 °F. Brought to 68 °F by \u22120.000096 in.",
+                new Remarks(ENGLISH).of(bore()).get(0));
         assertEquals(
                 "Part 9 ± 10 % in 1e-6 per °F, from the plan",
                 new Heat(ENGLISH).figures(bore()).get(0));

@@ -71,6 +71,7 @@ class LettingGoTest extends ScreenTest {
         return Stream.of(
                 way("begin", (client, session) -> client.begin(PLANS.plans().get(0))),
                 way("run", Navigator::run),
+                way("more", Navigator::more),
                 way("strike", Navigator::strike),
                 way("stood elsewhere", Navigator::stoodElsewhere),
                 way("dispose", Navigator::dispose),
@@ -145,7 +146,7 @@ class LettingGoTest extends ScreenTest {
         Set<Object> views = Collections.newSetFromMap(new IdentityHashMap<>());
         Window window = on(() -> window(Display.DAY));
         eachTimeTheSumIsShown(
-                window, () -> views.add(window.scene().lookup("#sum-title").getParent()));
+                window, () -> views.add(window.scene().lookup("#formula").getParent()));
         assertEquals(1, views.size());
     }
 

@@ -148,6 +148,7 @@ class ScreensTest extends ScreenTest {
         run(() -> {
             Window window = opened();
             press(window.scene(), "go-" + session.id());
+            press(window.scene(), "more");
             press(window.scene(), "bench");
             assertEquals("Bench sums", title(window));
             press(window.scene(), "bench-temperature");
@@ -158,6 +159,7 @@ class ScreensTest extends ScreenTest {
                 press(window.scene(), "next");
             }
             press(window.scene(), "note-sum");
+            press(window.scene(), "back");
             press(window.scene(), "back");
             press(window.scene(), "back");
             assertEquals("LG-2207 rev C, serial 014", title(window));

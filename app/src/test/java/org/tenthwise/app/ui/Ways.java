@@ -60,6 +60,11 @@ public class Ways implements Navigator {
     }
 
     @Override
+    public void more(RunSession session) {
+        asked.add("more " + session.id());
+    }
+
+    @Override
     public void strike(RunSession session) {
         asked.add("strike " + session.id());
     }

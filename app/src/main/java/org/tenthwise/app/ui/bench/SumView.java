@@ -1,7 +1,6 @@
 package org.tenthwise.app.ui.bench;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.layout.ColumnConstraints;
@@ -79,6 +78,6 @@ final class SumView extends StackPane {
 
     void arrange(Arrangement arrangement, Look look) {
         found.arrange(look.largeTextProperty().get());
-        workplace.arrange(arrangement, look, Optional.empty());
+        workplace.arrange(arrangement, look);
     }
 }

@@ -3,6 +3,7 @@ package org.tenthwise.app.ui.form;
 import java.util.Optional;
 import java.util.function.Function;
 import javafx.beans.value.ObservableValue;
+import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.StackPane;
 import org.tenthwise.app.session.State;
@@ -35,7 +36,9 @@ public final class RunHeading {
         Label label = new Label(title);
         label.getStyleClass().add("heading");
         label.setMinWidth(Label.USE_PREF_SIZE);
-        return new Heading().back(words, back).cell(new StackPane(label));
+        StackPane cell = new StackPane(label);
+        cell.setAlignment(Pos.CENTER_LEFT);
+        return new Heading().back(words, back).cell(cell);
     }
 
     private static ObservableValue<String> said(ObservableValue<Optional<State>> state, Function<State, String> words) {

@@ -32,7 +32,6 @@ public final class PagedRows extends Region {
     private int shown;
     private int wanted;
     private boolean revealing;
-    private boolean keysAlways;
     private Runnable lastSeen = () -> {};
 
     public PagedRows(Words words) {
@@ -47,12 +46,6 @@ public final class PagedRows extends Region {
         earlier.setId("earlier");
         later.setId("later");
         getChildren().addAll(earlier, later);
-    }
-
-    /** Keeps the two keys in their place even where all rows fit. */
-    public void keepKeys() {
-        keysAlways = true;
-        requestLayout();
     }
 
     /** Shows other rows, from the first that leaves {@link #reveal} kept. */
@@ -174,7 +167,7 @@ public final class PagedRows extends Region {
     @Override
     protected void layoutChildren() {
         measured.clear();
-        boolean keys = keysAlways || !fit(0, count, room(false));
+        boolean keys = !fit(0, count, room(false));
         double room = room(keys);
         first = first == 0 ? 0 : Math.min(first, lastStart(room));
         if (revealing) {

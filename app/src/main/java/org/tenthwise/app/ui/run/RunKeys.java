@@ -1,10 +1,12 @@
 package org.tenthwise.app.ui.run;
 
+import java.util.List;
 import java.util.function.Function;
 import javafx.beans.binding.Bindings;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import org.tenthwise.app.ui.keys.Deaf;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.run.RunScreenState.Allowed;
@@ -16,8 +18,10 @@ import org.tenthwise.model.words.Words;
 /** The lesser keys of the run, in two groups of rows: about the measuring, and about the record. */
 final class RunKeys {
 
-    private final HBox measuring;
-    private final HBox recording;
+    private final List<Key> measuringKeys;
+    private final List<Key> recordingKeys;
+    private final VBox measuring;
+    private final VBox recording;
 
     RunKeys(RunViewModel model, Words words) {
         Key again = new Key(Key.Kind.PLAIN, "", model::keepOrAgain);
@@ -67,21 +71,23 @@ final class RunKeys {
                 allowed -> allowed.strike() || allowed.undo().isPresent());
         Key note = new Key(Key.Kind.PLAIN, words.say("run.note"), model::note);
         note.setId("note");
-        Key bench = new Key(Key.Kind.PLAIN, words.say("run.bench"), model::bench);
-        bench.setId("bench");
-        measuring = group(again, gauge, dispose, bench);
+        Key more = new Key(Key.Kind.PLAIN, words.say("run.more"), model::more);
+        more.setId("more");
+        measuringKeys = List.of(again, gauge, dispose, more);
+        measuring = group(measuringKeys);
         Key record = new Key(Key.Kind.PLAIN, words.say("run.record"), model::record);
         record.setId("record");
-        recording = group(strike, note, record);
+        recordingKeys = List.of(strike, note, record);
+        recording = group(recordingKeys);
     }
 
-    /** Measure anew, another gauge, sign for what did not pass, the sums of the bench. */
-    HBox measuring() {
+    /** Measure anew, another gauge, sign for what did not pass, more to read and to do. */
+    VBox measuring() {
         return measuring;
     }
 
     /** Strike out, or take back the answer given last; note, the record so far. */
-    HBox recording() {
+    VBox recording() {
         return recording;
     }
 
@@ -90,16 +96,31 @@ final class RunKeys {
         key.disableProperty().bind(model.shownProperty().map(shown -> !allowed.apply(shown.allowed())));
     }
 
+    /** @param narrow whether there is room for two of the keys about the measuring side by side, not for all */
+    void arrange(boolean narrow) {
+        lay(measuring, measuringKeys, narrow ? 2 : measuringKeys.size());
+        lay(recording, recordingKeys, recordingKeys.size());
+    }
+
     /** As wide as their words where there is room; where there is not, none so narrow that a word breaks. */
-    private static HBox group(Key... keys) {
-        HBox row = new HBox(ScreenSizes.GAP);
-        row.getStyleClass().add("run-keys");
-        for (Key key : keys) {
+    private static void lay(VBox rows, List<Key> keys, int inARow) {
+        rows.getChildren().clear();
+        for (int from = 0; from < keys.size(); from += inARow) {
+            HBox row = new HBox(ScreenSizes.GAP);
+            row.getChildren().addAll(keys.subList(from, Math.min(from + inARow, keys.size())));
+            rows.getChildren().add(row);
+        }
+    }
+
+    private static VBox group(List<Key> keys) {
+        keys.forEach(key -> {
             key.breakNoWord();
             HBox.setHgrow(key, Priority.ALWAYS);
-            row.getChildren().add(key);
-        }
-        row.setMinHeight(Region.USE_PREF_SIZE);
-        return row;
+        });
+        VBox rows = new VBox(ScreenSizes.GAP);
+        rows.getStyleClass().add("run-keys");
+        rows.setMinHeight(Region.USE_PREF_SIZE);
+        lay(rows, keys, keys.size());
+        return rows;
     }
 }

@@ -3,34 +3,25 @@ package org.tenthwise.app.ui.run;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.tenthwise.app.picture.Pictures;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Advice;
-import org.tenthwise.app.text.Course;
-import org.tenthwise.app.text.CutsTold;
+import org.tenthwise.app.text.BesideVerdict;
 import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.text.HoldWords;
-import org.tenthwise.app.text.JawWords;
-import org.tenthwise.app.text.Remarks;
+import org.tenthwise.app.text.MethodWords;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.app.text.SettledWords;
-import org.tenthwise.app.text.TouchWords;
 import org.tenthwise.app.ui.run.RunScreenState.Finished;
 import org.tenthwise.app.ui.run.RunScreenState.Found;
 import org.tenthwise.app.ui.run.RunScreenState.Heads;
 import org.tenthwise.app.ui.run.RunScreenState.Hold;
 import org.tenthwise.app.ui.run.RunScreenState.InHand;
 import org.tenthwise.app.ui.run.RunScreenState.StepLine;
-import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.Step;
-import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.run.Event;
-import org.tenthwise.model.run.Pass;
-import org.tenthwise.model.run.Run;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.tolerance.Origin;
 import org.tenthwise.model.words.Words;
@@ -41,7 +32,6 @@ final class RunPresenter {
     private final Words words;
     private final Sentences sentences;
     private final Advice advice;
-    private final Remarks remarks;
     private final PromptPresenter hand;
     private final Pictures pictures;
 
@@ -49,7 +39,6 @@ final class RunPresenter {
         this.words = words;
         this.sentences = new Sentences(words);
         this.advice = new Advice(words);
-        this.remarks = new Remarks(words);
         this.hand = new PromptPresenter(words);
         this.pictures = new Pictures(words);
     }
@@ -114,16 +103,14 @@ final class RunPresenter {
     }
 
     private Hold hold(State state, Step step, Optional<Line> following) {
-        String title = words.say("run.hold");
         return following
                 .filter(Line::held)
-                .map(line ->
-                        new Hold(title, words.say("run.hold.shut", line.step().number(), numbers(line.waitingFor()))))
+                .map(line -> new Hold(words.say("run.hold.shut", together(line.waitingFor())), true))
                 .orElseGet(() -> new Hold(
-                        title,
                         Optional.ofNullable(state.opened().get(step.number()))
                                 .map(opened -> new HoldWords(words).opened(opened, state.at()))
-                                .orElse("")));
+                                .orElseGet(() -> words.say("run.hold.open")),
+                        false));
     }
 
     private InHand inHand(State state) {
@@ -132,96 +119,62 @@ final class RunPresenter {
                 .flatMap(Limits::origin)
                 .map(origin -> worked(step, origin))
                 .orElseGet(() -> step.drawing().isEmpty() ? sentences.limits(step) : step.drawing());
+        boolean byAngle = step.check().asTurn().isPresent() && PromptPresenter.byAngle(state.asked());
         return new InHand(
                 step.number(),
                 step.name(),
+                taken(state),
                 drawing,
-                new TouchWords(words)
-                        .withGauge(
-                                step, new GaugeWords(words).line(state.sheet().run(), step)),
-                method(state),
+                new GaugeWords(words).brief(state.sheet().run(), step),
+                new MethodWords(words).of(step, byAngle),
+                byAngle || state.pass().standing().isEmpty(),
                 step.caution().orElse(""),
                 sentences.asked(state.line().finding()));
     }
 
-    /**
-     * The words of the plan; how a comparing bore gauge is read, and which way work is turned that is read by angle, is
-     * said whatever it says.
-     */
-    private String method(State state) {
-        Step step = state.inHand();
-        if (step.check().asTurn().isPresent()) {
-            return step.check()
-                    .asTurn()
-                    .filter(turn -> PromptPresenter.byAngle(state.asked()))
-                    .map(turn -> (step.method() + " " + new JawWords(words).turning(turn)).strip())
-                    .orElse(step.method());
-        }
-        boolean rocked = step.check()
-                .means()
-                .filter(means -> means.kind() == GaugeKind.BORE_GAUGE)
-                .isPresent();
-        return rocked ? (step.method() + " " + words.say("run.rock")).strip() : step.method();
+    /** Of a turn only what is asked for by the way it is read; of anything else every place. */
+    private String taken(State state) {
+        int read = state.pass().standing().size();
+        int all = state.line()
+                .finding()
+                .asTurn()
+                .map(turn -> read + turn.missing())
+                .orElseGet(() -> state.inHand().check().slots().size());
+        return all == 0 ? "" : words.say("run.taken-of", read, Math.max(read, all));
     }
 
-    /** Limits nobody wrote out: what they are and where they come from. */
+    /** Limits nobody wrote out. */
     private String worked(Step step, Origin origin) {
         return step.drawing().isEmpty()
-                ? words.say("run.worked-limits", sentences.limits(step), origin.designation(), origin.standard())
-                : words.say("run.worked-limits.drawn", step.drawing(), sentences.limits(step), origin.standard());
+                ? words.say("run.worked-limits", sentences.limits(step), origin.designation())
+                : words.say("run.worked-limits.drawn", step.drawing(), sentences.limits(step));
     }
 
     private Found found(State state) {
         Line line = state.line();
-        String next = state.asked().isClosed() ? advice.signed(line) : advice.next(line);
-        String said = String.join(" ", remarks.inShort(line.finding()));
-        boolean ahead =
-                line.pass().readings().isEmpty() && line.pass().answers().isEmpty();
+        boolean closed = state.asked().isClosed();
+        BesideVerdict.Split beside = new BesideVerdict(words).of(state.sheet(), line, closed);
         return new Found(
                 line.finding().verdict().standing(),
                 sentences.standing(line.finding()) + ".",
                 sentences.distance(line.finding()),
-                next,
-                together(
-                        traces(state),
-                        ahead ? "" : said,
-                        ahead ? "" : cut(line, state.sheet().run())),
-                ahead ? said : "");
+                closed ? advice.signed(line) : advice.next(line),
+                beside.shown(),
+                beside.rest());
     }
 
-    private static String together(String... said) {
-        return Stream.of(said).filter(part -> !part.isEmpty()).collect(Collectors.joining(" "));
-    }
-
-    /** What the last cut took off, where no advice on the next one tells it. */
-    private String cut(Line line, Run run) {
-        return CutSoFar.last(line)
-                .filter(cut -> !advice.tellsOfTheLastCut(line))
-                .map(cut -> new CutsTold(words).told(cut, line, run.register()))
-                .orElse("");
-    }
-
-    /**
-     * What was signed here and lapsed, what was doubted last, and how much was struck out or went with a wrong setting.
-     */
-    private String traces(State state) {
-        Run run = state.sheet().run();
-        long struck = state.line().passes().stream()
-                .flatMap(Pass::struckOut)
-                .filter(out -> !run.settingsStruck().containsValue(out))
-                .count();
-        String withdrawn = String.join(
-                " ", new GaugeWords(words).withdrawn(run, state.inHand().number()));
-        boolean lapsed = state.line()
-                .lapsed()
-                .filter(signed -> !signed.disposed().disposition().changesTheWork())
-                .isPresent();
-        return together(
-                withdrawn,
-                lapsed ? words.say("run.lapsed") : "",
-                sentences.repaired(state.line()),
-                new Course(words).doubt(run, state.inHand()),
-                struck > 0 ? words.say("run.struck", struck) : "");
+    /** "4", "4, 6", "20–25". */
+    static String together(List<Integer> numbers) {
+        List<String> runs = new ArrayList<>();
+        for (int from = 0; from < numbers.size(); ) {
+            int to = from;
+            while (to + 1 < numbers.size() && numbers.get(to + 1) == numbers.get(to) + 1) {
+                to++;
+            }
+            runs.add(numbers.get(from) + (to == from ? "" : (to == from + 1 ? ", " : "–") + numbers.get(to)));
+            from = to + 1;
+        }
+        return String.join(", ", runs);
     }
 
     /** "4", "4 and 5", "3, 4 and 5". */
@@ -231,9 +184,5 @@ final class RunPresenter {
         return last == 0
                 ? texts.get(0)
                 : words.say("run.and", String.join(", ", texts.subList(0, last)), texts.get(last));
-    }
-
-    private String numbers(List<Integer> numbers) {
-        return list(words, numbers);
     }
 }

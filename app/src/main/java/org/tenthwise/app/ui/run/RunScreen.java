@@ -25,8 +25,9 @@ import org.tenthwise.model.words.Words;
 /**
  * The run: heading, step list, the step in hand, the panel under the hand, lesser keys.
  *
- * <p>Arranged in three columns across; upright the step in hand lies over the list and the panel. With large text, or
- * upright, method and caution stand over the list, so that the picture keeps its room.
+ * <p>Arranged in three columns across; upright the step in hand lies over the list and the panel. With large text the
+ * list gives way to a strip over the step in hand, and upright the words of the step stand beside the panel, so that
+ * the picture keeps its room.
  */
 public final class RunScreen extends Screen {
 
@@ -35,6 +36,7 @@ public final class RunScreen extends Screen {
     private final Look look;
     private final Workplace workplace;
     private final StepList list;
+    private final StepStrip strip;
     private final StepSheet sheet;
     private final RunHand hand;
     private final RunKeys keys;
@@ -49,7 +51,8 @@ public final class RunScreen extends Screen {
         this.words = words;
         this.look = pictures.look();
         getStyleClass().add("run");
-        list = new StepList(model.shownProperty().get().steps(), pictures, words, model::goTo);
+        list = new StepList(pictures, words, model::goTo);
+        strip = new StepStrip(pictures, words, model::goTo);
         sheet = new StepSheet(pictures, words);
         hand = new RunHand(model, words);
         keys = new RunKeys(model, words);
@@ -63,6 +66,7 @@ public final class RunScreen extends Screen {
 
     private void show(RunScreenState shown) {
         list.show(shown.steps());
+        strip.show(shown.steps());
         sheet.show(shown.inHand(), shown.found(), shown.picture(), shown.finished());
         hand.show(shown.panel());
     }
@@ -111,14 +115,18 @@ public final class RunScreen extends Screen {
         boolean gloves = look.glovesProperty().get();
         boolean upright = arrangement == Arrangement.PORTRAIT;
         keys.recording().setMinWidth(upright || large || gloves ? USE_COMPUTED_SIZE : ScreenSizes.RECORD_KEYS);
-        Optional<Region> over = Optional.empty();
-        if (large || upright) {
-            over = Optional.of(sheet.takeHow(large));
+        keys.arrange(large && upright);
+        sheet.showTitle(!large);
+        Optional<Region> beside = large && upright ? Optional.of(sheet.takeWords()) : Optional.empty();
+        if (beside.isEmpty()) {
+            sheet.keepAll();
+        }
+        if (large) {
+            workplace.arrangeStrip(strip, arrangement, look, beside);
         } else {
-            sheet.showHowHere();
+            workplace.arrange(arrangement, look);
         }
         show(model.shownProperty().get());
-        workplace.arrange(arrangement, look, over);
     }
 
     @Override

@@ -49,18 +49,34 @@ public record RunScreenState(
             String spoken,
             Optional<Hold> after) {}
 
-    /** A hold point: its title, and whether what follows is shut or open. */
-    public record Hold(String title, String words) {}
+    /** A hold point: what must come first, or that it is open. */
+    public record Hold(String words, boolean shut) {}
 
     /**
      * The step in hand.
      *
+     * @param taken how much of it is taken; empty where nothing is read at places
      * @param drawing words of the drawing; may be empty
-     * @param gauge with what, and what it is set on; may be empty
+     * @param gauge with what, and what it is set on, in parts: those that matter most first
+     * @param method how, a sentence each, in their order
+     * @param methodWhole whether all of it is to be in sight; otherwise its first sentences will do
      * @param statement what is to be so, for a step that asks; empty for one that measures
      */
     public record InHand(
-            int number, String name, String drawing, String gauge, String method, String caution, String statement) {}
+            int number,
+            String name,
+            String taken,
+            String drawing,
+            List<String> gauge,
+            List<String> method,
+            boolean methodWhole,
+            String caution,
+            String statement) {
+        public InHand {
+            gauge = List.copyOf(gauge);
+            method = List.copyOf(method);
+        }
+    }
 
     /**
      * The verdict.
@@ -68,12 +84,17 @@ public record RunScreenState(
      * @param word one of the five words
      * @param distance the rest of the sentence; may be empty
      * @param next what to do; may be empty
-     * @param remarks what else there is to say; may be empty
-     * @param ahead what there is to say beside it of what is still to be read, once nothing is read yet; empty
-     *     otherwise
+     * @param shown what else must stay in sight, a sentence each; where there is nothing such and nothing to do, the
+     *     one thing most worth knowing
+     * @param rest what can be looked up besides
      */
     public record Found(
-            VerdictKind standing, String word, String distance, String next, String remarks, String ahead) {}
+            VerdictKind standing, String word, String distance, String next, List<String> shown, List<String> rest) {
+        public Found {
+            shown = List.copyOf(shown);
+            rest = List.copyOf(rest);
+        }
+    }
 
     /** What the check before came to. */
     public record Finished(VerdictKind standing, String words) {}

@@ -250,9 +250,9 @@ public final class RunViewModel implements Typing {
         navigator.say(Navigator.Saying.NOTE, session);
     }
 
-    /** The sums of the bench with the figures of the step in hand. */
-    public void bench() {
-        navigator.bench(session);
+    /** What else there is to say of the step in hand, and what is wanted rarely. */
+    public void more() {
+        navigator.more(session);
     }
 
     /** The record as it stands, from where the run can be handed over or closed too. */

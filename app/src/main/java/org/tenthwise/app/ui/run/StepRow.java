@@ -1,52 +1,50 @@
 package org.tenthwise.app.ui.run;
 
+import java.util.function.IntConsumer;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.picture.VerdictMark;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.picture.PictureView;
 import org.tenthwise.app.ui.run.RunScreenState.StepLine;
+import org.tenthwise.app.ui.theme.Elided;
 import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.model.verdict.VerdictKind;
 
-/** A row of the step list: verdict shape, number, name and value. Built once, filled again and again. */
+/** A row of the step list, two lines: verdict shape and name, number and value. Filled again and again. */
 final class StepRow {
 
     private static final PseudoClass IN_HAND = PseudoClass.getPseudoClass("in-hand");
-    private static final double MARK = 24;
+    private static final PseudoClass BEFORE_HOLD = PseudoClass.getPseudoClass("before-hold");
+    private static final PseudoClass AFTER_HOLD = PseudoClass.getPseudoClass("after-hold");
+    private static final double MARK = 22;
 
     private final PictureView mark;
     private final Label number = new Label();
-    private final Label name = new Label();
-    private final Label under = new Label();
+    private final Elided name = new Elided("body", "step-name");
+    private final Elided under = new Elided("body", "second", "step-under");
     private final Key key;
     private VerdictKind drawn = VerdictKind.OPEN;
+    private int step;
 
-    StepRow(int step, PictureFrames pictures, Runnable press) {
+    StepRow(PictureFrames pictures, IntConsumer goTo) {
         mark = pictures.empty(MARK, MARK);
         number.getStyleClass().addAll("body", "step-number");
-        number.setMinWidth(Region.USE_PREF_SIZE);
-        name.getStyleClass().addAll("body", "step-name");
-        under.getStyleClass().addAll("body", "second", "step-under");
-        for (Label label : new Label[] {name, under}) {
-            label.setWrapText(true);
-            label.setMinHeight(Region.USE_PREF_SIZE);
-        }
-        under.visibleProperty().bind(under.textProperty().isNotEmpty());
-        under.managedProperty().bind(under.visibleProperty());
+        VBox place = new VBox(mark, number);
+        place.getStyleClass().add("step-place");
+        place.setAlignment(Pos.CENTER);
         VBox texts = new VBox(name, under);
         texts.setAlignment(Pos.CENTER_LEFT);
+        texts.setMinWidth(0);
         HBox.setHgrow(texts, Priority.ALWAYS);
-        HBox row = new HBox(10, mark, number, texts);
+        HBox row = new HBox(8, place, texts);
         row.setAlignment(Pos.CENTER_LEFT);
-        key = new Key(Key.Kind.QUIET, row, press);
+        key = new Key(Key.Kind.QUIET, row, () -> goTo.accept(step));
         key.getStyleClass().add("step");
-        key.setId("step-" + step);
         mark.show(new VerdictMark(drawn, ""));
     }
 
@@ -54,12 +52,19 @@ final class StepRow {
         return key;
     }
 
-    void show(StepLine line) {
-        number.setText(String.valueOf(line.number()));
-        name.setText(line.name());
-        under.setText(line.under());
+    /** @param held what stands in the second line instead of the value; empty where nothing does */
+    void show(StepLine line, String held, boolean beforeHold, boolean afterHold) {
+        step = line.number();
+        key.setId("step-" + step);
+        number.setText(String.valueOf(step));
+        name.show(line.name());
+        under.show(held.isEmpty() ? line.under() : held);
+        under.setVisible(!under.getText().isEmpty());
+        under.setManaged(under.isVisible());
         key.speak(line.spoken());
         key.pseudoClassStateChanged(IN_HAND, line.inHand());
+        key.pseudoClassStateChanged(BEFORE_HOLD, beforeHold);
+        key.pseudoClassStateChanged(AFTER_HOLD, afterHold);
         if (line.standing() != drawn) {
             drawn = line.standing();
             mark.show(new VerdictMark(drawn, ""));

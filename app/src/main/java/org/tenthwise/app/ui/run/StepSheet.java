@@ -1,5 +1,6 @@
 package org.tenthwise.app.ui.run;
 
+import java.util.List;
 import java.util.Optional;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
@@ -12,112 +13,139 @@ import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.VerdictMark;
+import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.ui.picture.PictureView;
 import org.tenthwise.app.ui.run.RunScreenState.Finished;
 import org.tenthwise.app.ui.run.RunScreenState.Found;
 import org.tenthwise.app.ui.run.RunScreenState.InHand;
+import org.tenthwise.app.ui.theme.FittedLine;
 import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.app.ui.theme.Texts;
 import org.tenthwise.app.ui.workplace.PictureSheet;
 import org.tenthwise.model.words.Words;
 
-/** The step in hand: what is checked, how, the drawn picture, the verdict and what to do next. */
+/**
+ * The step in hand: what is checked, how, the drawn picture, the verdict and what to do next. The caution and what must
+ * not be missed are always whole.
+ */
 final class StepSheet {
 
     /** What is told in more signs than this is lettered smaller, so that the picture keeps its room. */
     private static final int MANY_SIGNS = 180;
 
+    private static final int MUCH = 90;
+
     private static final PseudoClass LONG = PseudoClass.getPseudoClass("long");
 
     private static final double MARK = 48;
 
+    private final String between;
     private final Label number = label("title", "accent");
     private final Label name = label("title");
-    private final Label drawing = label("middling", "bold");
-    private final Label gauge = label("body", "second");
-    private final Label method = label("body", "second");
+    private final Label taken = label("middling");
+    private final LimitsLine limits = new LimitsLine();
+    private final HBox title = new HBox(20);
+    private final HBox under = new HBox(20);
+    private final FittedLine method = new FittedLine("body");
     private final Text cautionWord = piece("body", "bold");
     private final Text cautionWords = piece("body");
     private final TextFlow caution = new TextFlow(cautionWord, cautionWords);
     private final Label statement = label("heading", "statement");
-    private final VBox how = new VBox(4);
-    private final VBox howHere = new VBox();
     private final FinishedBand finished;
+    private final VBox how = new VBox(2, method, caution);
+    private final VBox howHere = new VBox(how);
+    private final VBox verdictHere = new VBox();
+    private final VBox words = new VBox();
     private final PictureSheet pane;
+    private final HBox verdict;
     private final PictureView mark;
     private final Text word = piece("verdict", "bold");
     private final Text distance = piece("verdict");
-    private final TextFlow sentence = new TextFlow(word, distance);
     private final Label next = label("next");
-    private final Label remarks = label("body", "second");
-    private final VBox said = new VBox(2);
-    private boolean methodGivesWay;
+    private final Label shown = label("body");
+    private boolean besideHand;
     private String verdictStyle = "open";
 
     StepSheet(PictureFrames pictures, Words words) {
+        between = new GaugeWords(words).between();
         cautionWord.setText(words.say("run.caution") + " ");
+        caution.setId("caution");
+        method.setId("method");
+        shown.setId("beside-verdict");
+        next.setId("what-next");
         how.setMinHeight(Region.USE_PREF_SIZE);
         number.setMinWidth(Region.USE_PREF_SIZE);
         number.setId("step-number");
-        HBox title = new HBox(20, number, name);
+        taken.setMinWidth(Region.USE_PREF_SIZE);
+        taken.setId("taken");
+        name.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(name, Priority.ALWAYS);
         title.setAlignment(Pos.BASELINE_LEFT);
+        HBox.setHgrow(limits, Priority.ALWAYS);
+        limits.setMinWidth(0);
+        showTitle(true);
         mark = pictures.empty(MARK, MARK);
+        VBox said = new VBox(2, new TextFlow(word, distance), next, shown);
         said.setAlignment(Pos.CENTER_LEFT);
         HBox.setHgrow(said, Priority.ALWAYS);
-        HBox verdict = new HBox(18, mark, said);
+        verdict = new HBox(18, mark, said);
         verdict.setAlignment(Pos.CENTER_LEFT);
         verdict.getStyleClass().add("verdict-line");
         verdict.setMinHeight(Region.USE_PREF_SIZE);
         finished = new FinishedBand(pictures);
-        pane = new PictureSheet(pictures, 0, verdict, finished, title, drawing, howHere, statement);
-        showHowHere();
+        verdictHere.getChildren().add(verdict);
+        verdictHere.setMinHeight(Region.USE_PREF_SIZE);
+        pane = new PictureSheet(pictures, 0, verdictHere, finished, title, under, howHere, statement);
     }
 
     PictureSheet pane() {
         return pane;
     }
 
-    /**
-     * Gauge, method and caution, for a place where there is more room than on the sheet.
-     *
-     * @param remarksToo whether the remarks go there as well, which take the place of the method once they come, and
-     *     those on what is still to be read give way to it; the gauge stays on the sheet then
-     */
-    Region takeHow(boolean remarksToo) {
-        howHere.getChildren().clear();
-        how.getStyleClass().setAll("how-over");
-        said.getChildren().setAll(sentence, next);
-        how.getChildren().setAll(method, caution);
-        if (remarksToo) {
-            howHere.getChildren().setAll(gauge);
-        } else {
-            how.getChildren().add(0, gauge);
-        }
-        (remarksToo ? how.getChildren() : said.getChildren()).add(remarksToo ? 1 : 2, remarks);
-        methodGivesWay = remarksToo;
-        return how;
+    /** @param here whether number and name stand on the sheet, and not over it */
+    void showTitle(boolean here) {
+        title.getChildren().setAll(here ? List.of(number, name, taken) : List.of());
+        title.setVisible(here);
+        title.setManaged(here);
+        under.getChildren().setAll(here ? List.of(limits) : List.of(limits, taken));
     }
 
-    /**
-     * Gauge, method and caution on the sheet; how to measure gives way to a long advice, so that the picture of it
-     * keeps its room.
-     */
-    void showHowHere() {
-        takeHow(false);
-        how.getStyleClass().clear();
+    /** Method, caution and verdict on the sheet, above and below the picture. */
+    void keepAll() {
+        besideHand = false;
+        words.getChildren().clear();
+        how.getStyleClass().setAll("how-here");
         howHere.getChildren().setAll(how);
+        verdictHere.getChildren().setAll(verdict);
+    }
+
+    /** Verdict, method and caution, for a place beside the sheet; where the verdict needs it for itself, it alone. */
+    Region takeWords() {
+        besideHand = true;
+        verdictHere.getChildren().clear();
+        words.setMinHeight(Region.USE_PREF_SIZE);
+        return words;
+    }
+
+    /** Whether there is so much to say beside the verdict that there is no room under it for anything else. */
+    private static boolean isMuch(Found found) {
+        return (found.next() + String.join(" ", found.shown())).length() > MUCH;
     }
 
     void show(InHand step, Found found, Optional<Picture> drawn, Optional<Finished> before) {
         finished.show(before);
         number.setText(String.valueOf(step.number()));
         name.setText(step.name());
-        drawing.setText(step.drawing());
+        taken.setText(step.taken());
+        limits.show(step.drawing(), step.gauge(), between);
         boolean isLong = found.next().length() > MANY_SIGNS;
-        boolean givesWay = methodGivesWay && !found.remarks().isEmpty()
-                || isLong && howHere.getChildren().contains(how);
-        gauge.setText(step.gauge());
-        method.setText(givesWay ? "" : step.method());
+        boolean whole = step.methodWhole() || besideHand && !isMuch(found);
+        if (besideHand) {
+            howHere.getChildren().setAll(isMuch(found) ? List.of(how) : List.of());
+            words.getChildren().setAll(isMuch(found) ? List.of(verdict) : List.of(verdict, how));
+            how.getStyleClass().setAll(isMuch(found) ? "how-here" : "how-beside");
+        }
+        method.show(isLong && !whole ? List.of() : step.method(), " ", whole);
         cautionWords.setText(step.caution());
         caution.setVisible(!step.caution().isEmpty());
         caution.setManaged(!step.caution().isEmpty());
@@ -130,7 +158,7 @@ final class StepSheet {
         distance.setText(found.distance().isEmpty() ? "" : " " + found.distance());
         next.setText(found.next());
         next.pseudoClassStateChanged(LONG, isLong);
-        remarks.setText(methodGivesWay ? found.remarks() : (found.remarks() + " " + found.ahead()).strip());
+        shown.setText(String.join(" ", found.shown()));
         mark.show(new VerdictMark(found.standing(), found.word()));
     }
 

@@ -18,7 +18,7 @@ import org.tenthwise.model.words.Words;
 
 /**
  * The heading line of a screen: the way back, cells of name and value, and a key or two at the right. Where there is no
- * room for all cells, those added last give way first; a cell is shown whole or not at all.
+ * room for all cells, those added last give way first; a cell is shown whole or not at all. The cells fill the line.
  */
 public final class Heading extends HBox {
 
@@ -82,13 +82,35 @@ public final class Heading extends HBox {
             }
         }
         boolean room = true;
+        List<Region> seen = new ArrayList<>();
         for (Region cell : cells) {
-            taken += Math.ceil(Math.max(cell.minWidth(-1), cell.prefWidth(-1)));
+            taken += wanted(cell);
             room &= taken <= getWidth();
             cell.setVisible(room);
             cell.setManaged(room);
+            if (room) {
+                seen.add(cell);
+            }
         }
         super.layoutChildren();
+        spread(seen);
+    }
+
+    /** Room to spare is shared among the cells, so that they fill the line. */
+    private void spread(List<Region> seen) {
+        double spare = space.getWidth();
+        double share = Math.floor(spare / Math.max(1, seen.size()));
+        double left = seen.isEmpty() ? 0 : seen.get(0).getLayoutX();
+        for (Region cell : seen) {
+            boolean last = cell == seen.get(seen.size() - 1);
+            double width = cell.getWidth() + (last ? spare - share * (seen.size() - 1) : share);
+            cell.resizeRelocate(left, cell.getLayoutY(), width, cell.getHeight());
+            left += width;
+        }
+    }
+
+    private static double wanted(Region cell) {
+        return Math.ceil(Math.max(cell.minWidth(-1), cell.prefWidth(-1)));
     }
 
     @Override

@@ -31,6 +31,9 @@ public interface Navigator {
     /** The run in hand; back from it leads home. */
     void run(RunSession session);
 
+    /** What else there is to say of the step in hand. */
+    void more(RunSession session);
+
     /** Strike out a reading or an answer of the step in hand. */
     void strike(RunSession session);
 

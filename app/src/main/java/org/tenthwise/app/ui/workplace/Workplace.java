@@ -13,7 +13,8 @@ import org.tenthwise.app.ui.theme.ScreenSizes;
 
 /**
  * Where something is measured or worked out, in three columns: the list of what there is to do, the sheet of what is in
- * hand, and what lies under the hand. Upright the sheet lies over the list and the hand.
+ * hand, and what lies under the hand. Upright the sheet lies over the list and the hand. Where there is no room for a
+ * list, it is a strip over the sheet.
  */
 public final class Workplace extends BorderPane {
 
@@ -34,25 +35,47 @@ public final class Workplace extends BorderPane {
         keys.forEach(group -> HBox.setHgrow(group, Priority.ALWAYS));
     }
 
-    /** @param over what stands over the list */
-    public void arrange(Arrangement arrangement, Look look, Optional<Region> over) {
+    public void arrange(Arrangement arrangement, Look look) {
         getChildren().clear();
-        VBox left = new VBox();
-        over.ifPresent(left.getChildren()::add);
-        left.getChildren().add(list);
+        VBox left = new VBox(list);
         left.getStyleClass().add("list-column");
         wide(hand, ScreenSizes.hand(look));
         if (arrangement == Arrangement.PORTRAIT) {
-            upright(left);
+            upright(left, sheet);
         } else {
             wide(left, ScreenSizes.list(look));
-            across(left, look.largeTextProperty().get() || look.glovesProperty().get());
+            left.getStyleClass().add("lined-right");
+            setLeft(left);
+            across(look.largeTextProperty().get() || look.glovesProperty().get(), sheet);
+        }
+    }
+
+    /**
+     * A strip over the sheet instead of the list.
+     *
+     * @param beside what stands beside the hand where the sheet lies over it
+     */
+    public void arrangeStrip(Region strip, Arrangement arrangement, Look look, Optional<Region> beside) {
+        getChildren().clear();
+        strip.setMinHeight(USE_PREF_SIZE);
+        VBox over = new VBox(strip, sheet);
+        VBox.setVgrow(over, Priority.ALWAYS);
+        wide(hand, ScreenSizes.hand(look));
+        if (arrangement == Arrangement.PORTRAIT) {
+            VBox left = new VBox();
+            left.getStyleClass().add("list-column");
+            beside.ifPresent(words -> {
+                VBox.setVgrow(words, Priority.ALWAYS);
+                left.getChildren().add(words);
+            });
+            upright(left, over);
+        } else {
+            across(true, over);
         }
     }
 
     /** @param roomy whether keys need more room than there is under the hand, so that all stand under the sheet */
-    private void across(VBox left, boolean roomy) {
-        left.getStyleClass().add("lined-right");
+    private void across(boolean roomy, Region middle) {
         VBox right = new VBox(hand);
         right.getStyleClass().add("lined-left");
         HBox under = row(keys.subList(0, roomy ? keys.size() : 1));
@@ -61,12 +84,11 @@ public final class Workplace extends BorderPane {
             below.getStyleClass().add("keys-under-hand");
             right.getChildren().add(below);
         }
-        setLeft(left);
-        setCenter(new VBox(sheet, under));
+        setCenter(new VBox(middle, under));
         setRight(right);
     }
 
-    private void upright(VBox left) {
+    private void upright(VBox left, Region over) {
         VBox below = new VBox(ScreenSizes.GAP);
         below.getChildren().addAll(keys);
         below.getStyleClass().add("keys-row");
@@ -75,7 +97,7 @@ public final class Workplace extends BorderPane {
         left.setMinWidth(0);
         HBox lower = new HBox(left, hand);
         lower.getStyleClass().add("lined-above");
-        setCenter(sheet);
+        setCenter(over);
         setBottom(lower);
     }
 

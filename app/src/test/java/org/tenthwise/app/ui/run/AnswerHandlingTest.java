@@ -150,14 +150,14 @@ class AnswerHandlingTest extends RunAtHand {
     void readingsOfTwoGaugesAreToldBeforeACut() throws Exception {
         String said = "Read with more than one gauge (MC-3, MC-9): before a cut, read every place with one.";
         run.setUpAndGoTo(ARun.OUTSIDE).enter("48.032");
-        assertFalse(remarks().contains(said));
+        assertFalse(inSight().contains(said));
         run.session.gauge().choose("MC-9");
         run.enter("48.030", "48.031", "48.032");
-        assertTrue(remarks().startsWith(said), this::remarks);
+        assertEquals(said, inSight().get(0));
     }
 
-    private String remarks() {
-        return new RunPresenter(words).of(run.session.state()).found().remarks();
+    private List<String> inSight() {
+        return new RunPresenter(words).of(run.session.state()).found().shown();
     }
 
     private String next() {
@@ -191,8 +191,10 @@ class AnswerHandlingTest extends RunAtHand {
         run.session.strikeOut(
                 run.session.state().pass().readings().get(0).entry().seq(), "Chip under the anvil");
         run.session.flagDoubt("Anvil worn?");
-        String remarks = new RunPresenter(words).of(run.session.state()).found().remarks();
-        assertTrue(remarks.startsWith("Doubt: “Anvil worn?”. 1 struck out."), remarks);
+        RunScreenState.Found found =
+                new RunPresenter(words).of(run.session.state()).found();
+        assertEquals("Doubt: “Anvil worn?”.", found.shown().get(0));
+        assertTrue(found.rest().contains("1 struck out."), found.rest()::toString);
     }
 
     @Test

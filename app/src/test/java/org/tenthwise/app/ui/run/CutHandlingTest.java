@@ -84,11 +84,12 @@ class CutHandlingTest extends RunAtHand {
     void inSizeAfterACutTheScreenTellsWhatCameOff() throws Exception {
         run.setUpAndGoTo(ARun.OUTSIDE).enter("48.100", "48.100", "48.100", "48.100");
         run.session.again(Why.CUT);
-        assertFalse(atOnce().shownProperty().get().found().remarks().contains("Cut 1"));
+        assertFalse(
+                String.join(" ", atOnce().shownProperty().get().found().rest()).contains("Cut 1"));
         run.enter("47.992", "47.992", "47.992", "47.992");
         RunScreenState.Found found = atOnce().shownProperty().get().found();
         assertEquals(VerdictKind.PASS, found.standing());
-        assertTrue(found.remarks().contains("Cut 1: asked 0.110, came off 0.108."), found::remarks);
+        assertTrue(found.rest().contains("Cut 1: asked 0.110, came off 0.108."), found.rest()::toString);
     }
 
     /** One of the readings round the cut is wrong: the big key asks for another, and the strip draws no cut. */

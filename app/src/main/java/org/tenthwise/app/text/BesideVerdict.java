@@ -1,0 +1,130 @@
+package org.tenthwise.app.text;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.record.CutSoFar;
+import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Pass;
+import org.tenthwise.model.run.Run;
+import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.words.Words;
+
+/**
+ * What there is to say of a step beside its verdict and what to do next: what stays in sight, and the rest, which can
+ * be looked up.
+ */
+public final class BesideVerdict {
+
+    private final Words words;
+    private final Advice advice;
+    private final Sentences sentences;
+
+    public BesideVerdict(Words words) {
+        this.words = words;
+        this.advice = new Advice(words);
+        this.sentences = new Sentences(words);
+    }
+
+    /**
+     * Sentences, the weightiest first.
+     *
+     * @param shown all that must not be missed; where there is nothing such and nothing to do, the one thing most worth
+     *     knowing
+     * @param rest everything else
+     */
+    public record Split(List<String> shown, List<String> rest) {}
+
+    /** @param closed whether the run is closed: then nothing is to be done any more but what was signed */
+    public Split of(Sheet sheet, Line line, boolean closed) {
+        String distance = sentences.distance(line.finding());
+        List<Weighed> all = said(sheet.run(), line).stream()
+                .filter(said -> !said.sentence().isEmpty() && !said.sentence().equals(distance))
+                .sorted(Comparator.comparing(Weighed::weight))
+                .toList();
+        List<String> stays = sentences(all.stream().filter(Weighed::stays));
+        List<String> others = sentences(all.stream().filter(said -> !said.stays()));
+        String next = closed ? advice.signed(line) : advice.next(line);
+        int more = next.isEmpty() && stays.isEmpty() ? Math.min(1, others.size()) : 0;
+        List<String> shown = new ArrayList<>(stays);
+        shown.addAll(others.subList(0, more));
+        List<String> rest = new ArrayList<>(others.subList(more, others.size()));
+        rest.addAll(how(sheet, line));
+        return new Split(shown, rest);
+    }
+
+    private static List<String> sentences(Stream<Weighed> said) {
+        return said.map(Weighed::sentence).toList();
+    }
+
+    private List<Weighed> said(Run run, Line line) {
+        List<Weighed> all = new ArrayList<>(traces(run, line));
+        List<Weighed> found = new Remarks(words).weighed(line.finding());
+        all.addAll(found);
+        if (Stream.concat(all.stream(), found.stream()).noneMatch(Weighed::stays)) {
+            new Proof(words).of(line.finding()).ifPresent(all::add);
+        }
+        cut(run, line).map(Weighed::how).ifPresent(all::add);
+        return all;
+    }
+
+    /**
+     * What was signed here and lapsed, what was doubted last, and how much was struck out or went with a wrong setting.
+     */
+    private List<Weighed> traces(Run run, Line line) {
+        List<Weighed> traces = new ArrayList<>();
+        new GaugeWords(words)
+                .withdrawn(run, line.step().number())
+                .forEach(withdrawn -> traces.add(Weighed.stays(withdrawn)));
+        if (line.lapsed()
+                .filter(signed -> !signed.disposed().disposition().changesTheWork())
+                .isPresent()) {
+            traces.add(Weighed.stays(words.say("run.lapsed")));
+        }
+        traces.add(Weighed.stays(sentences.repaired(line)));
+        traces.add(Weighed.stays(new Course(words).doubt(run, line.step())));
+        traces.removeIf(said -> said.sentence().isEmpty());
+        long struck = line.passes().stream()
+                .flatMap(Pass::struckOut)
+                .filter(out -> !run.settingsStruck().containsValue(out))
+                .count();
+        if (struck > 0) {
+            traces.add(Weighed.how(words.say("run.struck", struck)));
+        }
+        return traces;
+    }
+
+    /** What the last cut took off, where no advice on the next one tells it. */
+    private Optional<String> cut(Run run, Line line) {
+        return isUnread(line)
+                ? Optional.empty()
+                : CutSoFar.last(line)
+                        .filter(cut -> !advice.tellsOfTheLastCut(line))
+                        .map(cut -> new CutsTold(words).told(cut, line, run.register()));
+    }
+
+    private static boolean isUnread(Line line) {
+        return line.pass().standing().isEmpty() && line.pass().answers().isEmpty();
+    }
+
+    /** How it is read, where the limits come from, and how the gauge is set, each in full. */
+    private List<String> how(Sheet sheet, Line line) {
+        Step step = line.step();
+        List<String> how = new ArrayList<>();
+        step.limits()
+                .flatMap(Limits::origin)
+                .map(origin -> words.say("run.limits-from", origin.designation(), origin.standard()))
+                .ifPresent(how::add);
+        how.add(sentences.uncertainty(step));
+        how.add(new GaugeWords(words).line(sheet.run(), step));
+        if (!isUnread(line)) {
+            how.add(String.join(" ", new MethodWords(words).of(step, true)));
+        }
+        how.removeIf(String::isEmpty);
+        return how.stream().map(Sentences::ended).toList();
+    }
+}

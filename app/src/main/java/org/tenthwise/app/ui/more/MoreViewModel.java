@@ -1,0 +1,65 @@
+package org.tenthwise.app.ui.more;
+
+import java.util.List;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.session.State;
+import org.tenthwise.app.text.BesideVerdict;
+import org.tenthwise.app.ui.form.StepCard;
+import org.tenthwise.app.ui.shell.LedgerTasks;
+import org.tenthwise.app.ui.shell.Navigator;
+import org.tenthwise.model.words.Words;
+
+/** What else there is to say of the step in hand. Screen thread only. */
+public final class MoreViewModel {
+
+    /**
+     * @param card the step and how it stands
+     * @param lines a sentence or two each, the weightiest first
+     */
+    public record Shown(State state, StepCard card, List<String> lines) {
+        public Shown {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    private final RunSession session;
+    private final LedgerTasks tasks;
+    private final Navigator navigator;
+    private final Words words;
+    private final ReadOnlyObjectWrapper<Shown> shown;
+
+    /** @param start state of {@code session} when the screen is made */
+    public MoreViewModel(RunSession session, State start, LedgerTasks tasks, Navigator navigator, Words words) {
+        this.session = session;
+        this.tasks = tasks;
+        this.navigator = navigator;
+        this.words = words;
+        this.shown = new ReadOnlyObjectWrapper<>(of(start));
+    }
+
+    public ReadOnlyObjectProperty<Shown> shownProperty() {
+        return shown.getReadOnlyProperty();
+    }
+
+    /** Looks again, after another screen had the session. */
+    public void refresh() {
+        tasks.run(session::state, state -> shown.set(of(state)));
+    }
+
+    /** The sums of the bench with the figures of the step in hand. */
+    public void bench() {
+        navigator.bench(session);
+    }
+
+    public void back() {
+        navigator.back();
+    }
+
+    private Shown of(State state) {
+        BesideVerdict.Split beside = new BesideVerdict(words)
+                .of(state.sheet(), state.line(), state.asked().isClosed());
+        return new Shown(state, StepCard.of(state, words, beside.shown()), beside.rest());
+    }
+}

@@ -1,0 +1,31 @@
+package org.tenthwise.app.ui.theme;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ElidedTest {
+
+    /** Room is counted in signs. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Bore Ø30 H7                  | 20 | Bore Ø30 H7",
+                "Run-out 0.010 before the thread | 20 | Run-out 0.010…",
+                "Run-out at the chuck         | 16 | Run-out at the…",
+                "Run-out, turned round        | 12 | Run-out…",
+                "Length over all 166          | 15 | Length… 166",
+                "Plug LG-2207-P enters freely | 16 | Plug LG-2207-P…",
+                "Plug LG-2207-P enters freely | 12 | …LG-2207-P…",
+                "clear 0.005 to 0.035         | 15 | …0.005 to 0.035",
+                "clear 0.005 to 0.035         | 14 | …0.005… 0.035",
+                "Plug LG-2207-P enters freely | 8  | Plug…",
+                "Rundlaufabweichung           | 10 | Rundlaufa…",
+                "36.0205                      | 4  | 36.0205"
+            })
+    void aFigureIsKeptWholeOrLeftOut(String text, int room, String shown) {
+        assertEquals(shown, Elided.fitted(text, cut -> cut.length() <= room));
+    }
+}
