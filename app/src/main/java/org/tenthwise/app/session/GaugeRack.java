@@ -42,6 +42,15 @@ public final class GaugeRack {
                 .toList();
     }
 
+    /** Marks of the gauges whose sense was struck out and has not been told since. */
+    public List<String> inDoubt() {
+        return known().map(GaugeRack::gauge)
+                .filter(gauge -> find(gauge.id(), gauge.kind()).isEmpty())
+                .map(Gauge::id)
+                .distinct()
+                .toList();
+    }
+
     /** The entries that tell just this of a gauge and are not struck out. */
     List<Entry> told(Gauge gauge) {
         Set<Long> struck = struck();

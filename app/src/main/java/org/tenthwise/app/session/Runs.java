@@ -60,6 +60,11 @@ public final class Runs {
         return ledger.history();
     }
 
+    /** Marks of the gauges that were found wrong and not told of since. */
+    public List<String> gaugesInDoubt() {
+        return new GaugeRack(ledger).inDoubt();
+    }
+
     public RunSession open(String run) {
         List<Entry> entries = ledger.entries(run);
         return new RunSession(ledger, clock, new GaugeRack(ledger), planOf(ledger, new Run(entries)), entries);

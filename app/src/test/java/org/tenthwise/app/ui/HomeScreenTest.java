@@ -120,6 +120,12 @@ class HomeScreenTest extends ScreenTest {
     }
 
     @Test
+    void theOneRunThereIsHasAllTheRoom() {
+        workshop.atTheBore("014", "-0.013");
+        seen("home", "alone", window -> home(window, Catalogue.ofDemoParts()));
+    }
+
+    @Test
     void aNewShopHoldsEverywhere() {
         seen("home", "new", window -> home(window, Catalogue.ofDemoParts()));
     }

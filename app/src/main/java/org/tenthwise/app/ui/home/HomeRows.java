@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
-import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictMark;
 import org.tenthwise.app.ui.keys.Key;
@@ -27,7 +27,13 @@ final class HomeRows {
 
     private static final double OUTLINE_WIDTH = 212;
     private static final double OUTLINE_HEIGHT = 116;
+    private static final double OUTLINE_WIDTH_LARGE = 150;
+    private static final double OUTLINE_HEIGHT_LARGE = 84;
+    /** Of the part of the one run there is. */
+    private static final double ALONE_HEIGHT = 250;
+
     private static final double CHECKS_WIDTH = 368;
+    private static final double CHECKS_ALONE = 600;
     private static final double CHECKS_HEIGHT = 42;
     private static final double MARK = 20;
     /** A longer serial has a line of its own, on which it can wrap. */
@@ -43,8 +49,45 @@ final class HomeRows {
         this.drawn = new org.tenthwise.app.picture.Pictures(words);
     }
 
+    /** The one run there is: its part as large as there is room. */
+    Region alone(RunRow run, Runnable goOn) {
+        VBox row = new VBox(16, line(run, true, CHECKS_ALONE, goOn));
+        part(run).ifPresent(part -> row.getChildren()
+                .add(0, pictures.framed(part, Double.MAX_VALUE, ALONE_HEIGHT, Role.SHEET)));
+        row.getStyleClass().addAll("ruled-below", "home-row");
+        return spoken(row, run.spoken());
+    }
+
     /** @param foremost whether going on with it is the likeliest wish */
     Region run(RunRow run, boolean foremost, Runnable goOn) {
+        HBox row = line(run, foremost, CHECKS_WIDTH, goOn);
+        row.getStyleClass().addAll("ruled-below", "home-row");
+        part(run).ifPresent(part -> row.getChildren()
+                .add(0, pictures.fixed(part, outlineWidth(), outlineHeight(), Role.SHEET)));
+        return spoken(row, run.spoken());
+    }
+
+    private Optional<Picture> part(RunRow run) {
+        return run.summary().plan().flatMap(plan -> run.summary()
+                .inHand()
+                .flatMap(step -> drawn.part(plan, step))
+                .or(() -> drawn.part(plan)));
+    }
+
+    private boolean isLarge() {
+        return pictures.look().largeTextProperty().get();
+    }
+
+    /** With large text the words have more of the room. */
+    private double outlineWidth() {
+        return isLarge() ? OUTLINE_WIDTH_LARGE : OUTLINE_WIDTH;
+    }
+
+    private double outlineHeight() {
+        return isLarge() ? OUTLINE_HEIGHT_LARGE : OUTLINE_HEIGHT;
+    }
+
+    private HBox line(RunRow run, boolean foremost, double checksWidth, Runnable goOn) {
         FlowPane title = new FlowPane(
                 16, 0, Texts.label(run.part(), "heading"), Texts.label(run.revision(), "middling", "second"));
         Label serial = Texts.label(run.serial(), "middling", "bold");
@@ -60,10 +103,10 @@ final class HomeRows {
                         pictures.fixed(
                                 new VerdictMark(standing, words.say("verdict", standing)), MARK, MARK, Role.SHEET)));
         stands.setAlignment(Pos.CENTER_LEFT);
-        if (!run.place().isEmpty()) {
+        if (!run.place().isEmpty() && !isLarge()) {
             said.getChildren().add(Texts.label(run.place(), "body", "second"));
         }
-        run.summary().plan().ifPresent(plan -> said.getChildren().add(checks(run, plan)));
+        run.summary().plan().ifPresent(plan -> said.getChildren().add(checks(run, plan, checksWidth)));
         said.getChildren().add(stands);
         HBox.setHgrow(said, Priority.ALWAYS);
 
@@ -77,26 +120,18 @@ final class HomeRows {
         VBox end = end(go, run.spoken());
         end.getChildren().add(0, when);
 
-        HBox row = row(said, end);
-        run.summary()
-                .plan()
-                .flatMap(plan -> run.summary()
-                        .inHand()
-                        .flatMap(step -> drawn.part(plan, step))
-                        .or(() -> drawn.part(plan)))
-                .ifPresent(part ->
-                        row.getChildren().add(0, pictures.fixed(part, OUTLINE_WIDTH, OUTLINE_HEIGHT, Role.SHEET)));
-        return spoken(row, run.spoken());
+        HBox line = new HBox(24, said, end);
+        line.setAlignment(Pos.CENTER_LEFT);
+        return line;
     }
 
-    private PictureView checks(RunRow run, Plan plan) {
+    private PictureView checks(RunRow run, Plan plan, double width) {
         Optional<Step> inHand = run.closed() ? Optional.empty() : run.summary().inHand();
         List<VerdictKind> standing = run.summary().steps().stream()
                 .map(step -> step.verdict().standing())
                 .toList();
-        PictureView checks =
-                pictures.small(drawn.checks(plan, standing, inHand), CHECKS_WIDTH, CHECKS_HEIGHT, Role.SHEET);
-        checks.setMaxWidth(CHECKS_WIDTH);
+        PictureView checks = pictures.small(drawn.checks(plan, standing, inHand), width, CHECKS_HEIGHT, Role.SHEET);
+        checks.setMaxWidth(width);
         checks.setMinHeight(CHECKS_HEIGHT);
         return checks;
     }
@@ -108,15 +143,20 @@ final class HomeRows {
         VBox end = end(begin, part.number() + " " + part.name());
         FlowPane title = new FlowPane(16, 0, Texts.label(part.number(), "heading"), Texts.label(part.name(), "body"));
         title.setMinHeight(Region.USE_PREF_SIZE);
-        VBox said = new VBox(
-                4, title, Texts.label(part.about(), "body", "second"), Texts.label(part.checks(), "body", "second"));
+        VBox said = new VBox(4, title, Texts.label(part.about(), "body", "second"));
+        if (!isLarge()) {
+            said.getChildren().add(Texts.label(part.checks(), "body", "second"));
+        }
         HBox.setHgrow(said, Priority.ALWAYS);
         Region space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
         HBox top = new HBox(24, narrow ? space : said, end);
         top.setAlignment(Pos.CENTER_LEFT);
         drawn.part(part.plan()).ifPresent(picture -> top.getChildren()
-                .add(0, pictures.fixed(picture, OUTLINE_WIDTH, OUTLINE_HEIGHT, Role.SHEET)));
+                .add(
+                        0,
+                        pictures.fixed(
+                                picture, outlineWidth(), narrow ? OUTLINE_HEIGHT_LARGE : outlineHeight(), Role.SHEET)));
         VBox row = narrow ? new VBox(4, top, said) : new VBox(top);
         row.getStyleClass().addAll("ruled-below", "home-row");
         return spoken(row, part.number() + " " + part.name() + ", " + part.about());
@@ -128,13 +168,6 @@ final class HomeRows {
         VBox end = new VBox(4, key);
         end.setAlignment(Pos.CENTER_RIGHT);
         return end;
-    }
-
-    private static HBox row(Node... parts) {
-        HBox row = new HBox(24, parts);
-        row.setAlignment(Pos.CENTER_LEFT);
-        row.getStyleClass().addAll("ruled-below", "home-row");
-        return row;
     }
 
     private static <R extends Region> R spoken(R row, String words) {

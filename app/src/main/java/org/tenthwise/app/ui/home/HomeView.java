@@ -2,6 +2,8 @@ package org.tenthwise.app.ui.home;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import javafx.beans.binding.Bindings;
 import javafx.beans.property.BooleanProperty;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
@@ -24,7 +26,7 @@ import org.tenthwise.app.ui.theme.ScreenSizes;
 import org.tenthwise.app.ui.theme.Texts;
 import org.tenthwise.model.words.Words;
 
-/** Open runs on the one side, parts to begin one on beside or below them, the settings of the look at the foot. */
+/** Open runs on the one side, parts to begin one on beside or below them, at the foot the ways elsewhere. */
 public final class HomeView extends Screen {
 
     private final HomeViewModel model;
@@ -45,7 +47,7 @@ public final class HomeView extends Screen {
         this.words = words;
         Look look = pictures.look();
         rows = new HomeRows(words, pictures);
-        runs = new RunList(words.say("home.runs"), model.runs(), rows, words, records(), bench());
+        runs = new RunList(words.say("home.runs"), model.runs(), rows, words, Optional.empty());
         parts = new PagedRows(words, 0);
         right = side(words.say("home.parts"), parts);
         Label name = Texts.label(title(), "heading");
@@ -53,10 +55,17 @@ public final class HomeView extends Screen {
         StackPane title = new StackPane(name);
         Heading heading = new Heading().cell(title);
         title.getStyleClass().remove("lined-left");
-        setTop(heading.cell(words.say("home.today"), model.todayProperty())
-                .end(setting("night", look.nightProperty()))
-                .end(Key.onward("settings", words.say("settings.title"), model::settings))
-                .end(about()));
+        Key handOver = Key.onward("hand-over", words.say("home.hand-over"), model::handOver);
+        handOver.disableProperty()
+                .bind(Bindings.createBooleanBinding(
+                        () -> !model.handsOverValue().getValue(), model.runs().rowsProperty()));
+        setTop(heading.cell(words.say("home.machine"), model.machineValue())
+                .cell(words.say("home.by"), model.byValue())
+                .cell(words.say("home.today"), model.todayProperty())
+                .cell(words.say("home.gauges"), model.gaugesProperty())
+                .end(night(look.nightProperty()))
+                .end(handOver));
+        setBottom(foot());
         setCenter(body);
         owns(runs::letGo);
         owns(model.partsProperty().subscribe(this::fill));
@@ -107,7 +116,10 @@ public final class HomeView extends Screen {
     }
 
     private VBox side(String title, PagedRows rows) {
-        HBox line = new HBox(Texts.label(title, "heading"));
+        Region space = new Region();
+        HBox.setHgrow(space, Priority.ALWAYS);
+        HBox line = new HBox(ScreenSizes.GAP, Texts.label(title, "heading"), space);
+        rows.turnAt(line);
         line.setAlignment(Pos.CENTER_LEFT);
         line.setMinHeight(USE_PREF_SIZE);
         line.getStyleClass().addAll("lined-below", "home-title");
@@ -118,24 +130,32 @@ public final class HomeView extends Screen {
         return side;
     }
 
-    private Key setting(String name, BooleanProperty setting) {
-        Key key = Key.onward("setting-" + name, words.say("home.setting." + name), () -> setting.set(!setting.get()));
-        owns(setting.subscribe(on -> {
+    private Key night(BooleanProperty night) {
+        Key key = Key.onward("setting-night", words.say("home.setting.night"), () -> night.set(!night.get()));
+        owns(night.subscribe(on -> {
             key.showChosen(on);
             key.speak(on ? words.say("home.setting.on", key.getText()) : key.getText());
         }));
         return key;
     }
 
-    private Key records() {
-        return Key.onward("records", words.say("home.records"), model::records);
+    private HBox foot() {
+        HBox foot = new HBox(
+                ScreenSizes.GAP,
+                elsewhere("records", "home.records", model::records),
+                elsewhere("find", "home.find", model::find),
+                elsewhere("bench", "home.bench", model::bench),
+                elsewhere("settings", "settings.title", model::settings),
+                elsewhere("about", "home.about-key", model::about));
+        foot.getStyleClass().addAll("on-paper", "lined-above", "home-foot");
+        foot.setMinHeight(USE_PREF_SIZE);
+        return foot;
     }
 
-    private Key bench() {
-        return Key.onward("bench", words.say("home.bench"), model::bench);
-    }
-
-    private Key about() {
-        return Key.onward("about", words.say("home.about-key"), model::about);
+    private Key elsewhere(String id, String text, Runnable go) {
+        Key key = Key.onward(id, words.say(text), go);
+        key.setPrefWidth(ScreenSizes.SHARE);
+        HBox.setHgrow(key, Priority.ALWAYS);
+        return key;
     }
 }

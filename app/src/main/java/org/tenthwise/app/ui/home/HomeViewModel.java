@@ -7,12 +7,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.value.ObservableValue;
+import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.session.Runs;
+import org.tenthwise.app.ui.form.Shortened;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.checklists.catalogue.Catalogue;
@@ -22,6 +26,10 @@ import org.tenthwise.model.words.Words;
 /** Open runs and parts to begin one on. Both are looked up anew each time the screen is shown. */
 public final class HomeViewModel {
 
+    /** As much as a cell of the heading shows. */
+    private static final int LONGEST = 20;
+
+    private final Runs shop;
     private final Callable<Catalogue> plans;
     private final LedgerTasks tasks;
     private final Words words;
@@ -32,12 +40,14 @@ public final class HomeViewModel {
     private final ReadOnlyObjectWrapper<LoadingState> folder = new ReadOnlyObjectWrapper<>(LoadingState.NOT_YET);
     private final ReadOnlyStringWrapper refused = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper remark = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper gauges = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper today = new ReadOnlyStringWrapper("");
 
     /** @param plans looks up the plans there are, away from the screen */
     public HomeViewModel(
             Runs shop, Callable<Catalogue> plans, LedgerTasks tasks, Words words, Navigator navigator, Clock clock) {
         this.runs = new RunListViewModel(false, shop, tasks, words, navigator, clock);
+        this.shop = shop;
         this.plans = plans;
         this.tasks = tasks;
         this.words = words;
@@ -73,6 +83,40 @@ public final class HomeViewModel {
         return today.getReadOnlyProperty();
     }
 
+    /** The machine last worked on. */
+    public ObservableValue<String> machineValue() {
+        return ofLast(RunFacts::machine);
+    }
+
+    /** Who worked last. */
+    public ObservableValue<String> byValue() {
+        return ofLast(RunFacts::by);
+    }
+
+    private ObservableValue<String> ofLast(Function<RunFacts, String> name) {
+        return runs.lastProperty().map(last -> last.map(name)
+                .filter(text -> !text.isBlank())
+                .map(text -> Shortened.to(LONGEST, text))
+                .orElseGet(() -> words.say("home.nobody")));
+    }
+
+    /** Whether a gauge was found wrong and not told of since. */
+    public ReadOnlyStringProperty gaugesProperty() {
+        return gauges.getReadOnlyProperty();
+    }
+
+    /** The open run that is handed over from here: the foremost. */
+    public ObservableValue<Boolean> handsOverValue() {
+        return runs.rowsProperty().map(rows -> !rows.isEmpty() && !rows.get(0).closed());
+    }
+
+    /** Hands the foremost run over; who has it is said there. */
+    public void handOver() {
+        tasks.run(
+                () -> shop.open(runs.rowsProperty().get().get(0).summary().id()),
+                session -> navigator.say(Navigator.Saying.HAND_OVER, session));
+    }
+
     /** Looks both up, the one whatever comes of the other; what was seen before stays until then. */
     public void load() {
         today.set(new When(OffsetDateTime.now(clock), words).today());
@@ -82,6 +126,13 @@ public final class HomeViewModel {
                 folder.set(LoadingState.FAILED);
             }
         });
+        tasks.run(
+                shop::gaugesInDoubt,
+                doubted -> gauges.set(
+                        doubted.isEmpty()
+                                ? words.say("home.gauges.none")
+                                : words.say(
+                                        "home.gauges.in-doubt", Shortened.to(LONGEST, String.join(", ", doubted)))));
     }
 
     private void show(Catalogue catalogue) {
@@ -105,6 +156,10 @@ public final class HomeViewModel {
 
     public void begin(PartRow row) {
         navigator.begin(row.plan());
+    }
+
+    public void find() {
+        runs.ask();
     }
 
     public void records() {

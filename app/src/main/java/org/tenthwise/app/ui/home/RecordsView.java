@@ -1,6 +1,8 @@
 package org.tenthwise.app.ui.home;
 
+import java.util.Optional;
 import org.tenthwise.app.ui.form.RunHeading;
+import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.Typing;
 import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.Navigator;
@@ -16,8 +18,10 @@ public final class RecordsView extends Screen {
     public RecordsView(RunListViewModel model, Words words, PictureFrames pictures, Navigator navigator) {
         super(words.say("records.title"));
         this.model = model;
-        RunList list = new RunList(words.say("records.runs"), model, new HomeRows(words, pictures), words);
-        setTop(RunHeading.titled(title(), words, navigator::back));
+        RunList list =
+                new RunList(words.say("records.runs"), model, new HomeRows(words, pictures), words, Optional.empty());
+        setTop(RunHeading.titled(title(), words, navigator::back)
+                .end(Key.onward("find", words.say("home.find"), model::ask)));
         setCenter(list);
         owns(list::letGo);
     }

@@ -2,6 +2,7 @@ package org.tenthwise.app.ui.home;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
@@ -17,8 +18,8 @@ import org.tenthwise.app.ui.theme.Texts;
 import org.tenthwise.model.words.Words;
 
 /**
- * Runs under a title, with the key to find one. What they are found by stands above them. A finger on its way to a row
- * must not go on with another that came to stand there meanwhile.
+ * Runs under a title, with the keys to turn their pages. What they are found by stands above them. A finger on its way
+ * to a row must not go on with another that came to stand there meanwhile.
  */
 final class RunList extends VBox {
 
@@ -26,11 +27,12 @@ final class RunList extends VBox {
     private final Words words;
     private final HomeRows rows;
     private final PagedRows pages;
+    private final Optional<Key> begin;
     private final HBox found = new HBox(16);
     private final List<Subscription> following = new ArrayList<>();
 
-    /** @param ends stand at the right of the title, behind the key to find */
-    RunList(String title, RunListViewModel model, HomeRows rows, Words words, Region... ends) {
+    /** @param begin where nothing was begun yet: leads to how one begins */
+    RunList(String title, RunListViewModel model, HomeRows rows, Words words, Optional<Key> begin) {
         this.model = model;
         this.words = words;
         this.rows = rows;
@@ -38,11 +40,11 @@ final class RunList extends VBox {
         pages.setMinHeight(0);
         pages.onLastSeen(model::more);
         VBox.setVgrow(pages, Priority.ALWAYS);
-        Key find = Key.onward("find", words.say("home.find"), model::ask);
+        this.begin = begin;
         Region space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
-        HBox line = new HBox(8, Texts.label(title, "heading"), space, find);
-        line.getChildren().addAll(ends);
+        HBox line = new HBox(8, Texts.label(title, "heading"), space);
+        pages.turnAt(line);
         line.setAlignment(Pos.CENTER_LEFT);
         line.setMinHeight(USE_PREF_SIZE);
         line.getStyleClass().addAll("lined-below", "home-title");
@@ -85,12 +87,17 @@ final class RunList extends VBox {
         boolean first = true;
         for (RunRow run : model.rowsProperty().get()) {
             String above = model.above(run);
-            Region row = rows.run(run, first && !run.closed(), () -> model.goOn(run));
+            Region row = model.isAlone(run) && above.isEmpty()
+                    ? rows.alone(run, () -> model.goOn(run))
+                    : rows.run(run, first && !run.closed(), () -> model.goOn(run));
             shown.add(above.isEmpty() ? row : under(above, row));
             first = false;
         }
         if (shown.isEmpty()) {
             shown.add(Texts.label(model.none(), "middling", "home-row"));
+            if (model.isNew()) {
+                begin.ifPresent(shown::add);
+            }
         }
         pages.show(shown);
     }

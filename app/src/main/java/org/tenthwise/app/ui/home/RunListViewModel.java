@@ -39,6 +39,7 @@ public final class RunListViewModel {
     private final TextEntryViewModel typed = new TextEntryViewModel("", MOST, any -> goOnWithTheScanned());
     private final ReadOnlyObjectWrapper<List<RunRow>> rows = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyObjectWrapper<LoadingState> looked = new ReadOnlyObjectWrapper<>(LoadingState.NOT_YET);
+    private final ReadOnlyObjectWrapper<Optional<RunFacts>> last = new ReadOnlyObjectWrapper<>(Optional.empty());
     private Optional<String> machine = Optional.empty();
     private boolean any;
     private boolean whole;
@@ -76,7 +77,7 @@ public final class RunListViewModel {
         }
     };
 
-    private record Loaded(Optional<String> machine, boolean any, List<RunSummary> page) {}
+    private record Loaded(Optional<String> machine, Optional<RunFacts> last, List<RunSummary> page) {}
 
     /** @param closed whether closed runs are listed, or open ones */
     public RunListViewModel(
@@ -112,6 +113,21 @@ public final class RunListViewModel {
     /** Whether the rows are those of the store: nothing is said about runs before it was read. */
     public ReadOnlyObjectProperty<LoadingState> lookedProperty() {
         return looked.getReadOnlyProperty();
+    }
+
+    /** The run last worked on, open or closed; absent before the store was read, and in a new one. */
+    public ReadOnlyObjectProperty<Optional<RunFacts>> lastProperty() {
+        return last.getReadOnlyProperty();
+    }
+
+    /** Whether the store was read and has no run at all. */
+    public boolean isNew() {
+        return looked.get() == LoadingState.DONE && !any;
+    }
+
+    /** Whether there is one run alone, and it is open: it has all the room. */
+    public boolean isAlone(RunRow row) {
+        return whole && rows.get().size() == 1 && !row.closed();
     }
 
     /** What runs are found by; empty where all are listed. */
@@ -173,7 +189,8 @@ public final class RunListViewModel {
                 loaded -> {
                     if (by.equals(foundByProperty().get())) {
                         machine = loaded.machine();
-                        any = loaded.any();
+                        any = loaded.last().isPresent();
+                        last.set(loaded.last());
                         rowsFor = Optional.of(by);
                         show(List.of(), loaded.page());
                         if (entered) {
@@ -198,9 +215,9 @@ public final class RunListViewModel {
         looking = true;
         String by = foundByProperty().get();
         Optional<String> first = machine;
-        RunFacts last = before.get(before.size() - 1).summary().run();
+        RunFacts lowest = before.get(before.size() - 1).summary().run();
         tasks.run(
-                () -> shop.history().runs(new RunQuery(closed, first, by, Optional.of(last), PAGE)),
+                () -> shop.history().runs(new RunQuery(closed, first, by, Optional.of(lowest), PAGE)),
                 page -> {
                     if (rows.get() == before) {
                         show(before, page);
@@ -211,9 +228,9 @@ public final class RunListViewModel {
 
     private Loaded firstPage(String by) {
         History history = shop.history();
-        Optional<RunFacts> last = history.last();
-        Optional<String> here = last.map(RunFacts::machine).filter(name -> !closed && !name.isBlank());
-        return new Loaded(here, last.isPresent(), history.runs(new RunQuery(closed, here, by, Optional.empty(), PAGE)));
+        Optional<RunFacts> latest = history.last();
+        Optional<String> here = latest.map(RunFacts::machine).filter(name -> !closed && !name.isBlank());
+        return new Loaded(here, latest, history.runs(new RunQuery(closed, here, by, Optional.empty(), PAGE)));
     }
 
     private void show(List<RunRow> before, List<RunSummary> page) {

@@ -76,7 +76,8 @@ public record RunRow(
         return run.closing()
                 .map(closing -> new OutcomeWords(words)
                         .inShort(stand.outcome(), stand.concessions(), closing.signedBy(), closing.meaning()))
-                .or(() -> summary.inHand().flatMap(step -> inHand(summary).map(stands -> stands(step, stands, words))))
+                .or(() -> summary.inHand()
+                        .flatMap(step -> inHand(summary).map(stands -> stands(summary, step, stands, words))))
                 .orElse("");
     }
 
@@ -91,13 +92,13 @@ public record RunRow(
         return words.say("ask.operation", operation.number(), operation.name());
     }
 
-    private static String stands(Step step, StepSummary stands, Words words) {
+    private static String stands(RunSummary summary, Step step, StepSummary stands, Words words) {
         return switch (stands.verdict().standing()) {
             case OPEN, PASS -> words.say("home.at", step.number(), step.name());
             case FAIL ->
                 step.check().asTurn().isPresent()
                         ? words.say("home.at-failed", step.number(), step.name())
-                        : waits(step, stands, words);
+                        : waits(summary, step, stands, words);
             case CUT_AGAIN ->
                 words.say(
                         "home.at-cut",
@@ -110,9 +111,17 @@ public record RunRow(
         };
     }
 
-    private static String waits(Step step, StepSummary stands, Words words) {
+    private static String waits(RunSummary summary, Step step, StepSummary stands, Words words) {
         if (stands.disposed().isEmpty() && step.stepClass() == StepClass.SET_UP) {
             return words.say("home.at-put-right", step.number(), step.name());
+        }
+        Optional<StepSummary> before = summary.steps().stream()
+                .takeWhile(other -> other.number() != step.number())
+                .filter(other -> other.verdict().standing() == VerdictKind.OPEN)
+                .findFirst();
+        if (stands.disposed().isEmpty() && before.isPresent()) {
+            return words.say(
+                    "home.at-waits-open", before.get().number(), before.get().name(), step.number());
         }
         return stands.disposed()
                 .map(disposed -> words.say(

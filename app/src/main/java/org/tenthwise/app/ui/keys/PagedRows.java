@@ -8,6 +8,7 @@ import java.util.function.IntFunction;
 import javafx.geometry.HPos;
 import javafx.geometry.Insets;
 import javafx.geometry.VPos;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import org.tenthwise.app.ui.theme.Icon;
 import org.tenthwise.app.ui.theme.ScreenSizes;
@@ -32,6 +33,7 @@ public final class PagedRows extends Region {
     private int shown;
     private int wanted;
     private boolean revealing;
+    private boolean turnedElsewhere;
     private Runnable lastSeen = () -> {};
 
     public PagedRows(Words words) {
@@ -48,6 +50,19 @@ public final class PagedRows extends Region {
         getChildren().addAll(earlier, later);
     }
 
+    /**
+     * Puts the two keys into another line, so that rows have all the height; they are seen where there is something to
+     * turn.
+     */
+    public void turnAt(Pane line) {
+        turnedElsewhere = true;
+        for (Key key : List.of(earlier, later)) {
+            key.setMinWidth(ScreenSizes.KEY);
+            key.setVisible(false);
+            line.getChildren().add(key);
+        }
+    }
+
     /** Shows other rows, from the first that leaves {@link #reveal} kept. */
     public void show(List<? extends Region> others) {
         show(others.size(), List.copyOf(others)::get);
@@ -58,7 +73,7 @@ public final class PagedRows extends Region {
         count = number;
         rows = row;
         laid.clear();
-        getChildren().setAll(earlier, later);
+        getChildren().removeIf(child -> child != earlier && child != later);
         first = Math.max(0, Math.min(first, count - 1));
         wanted = Math.min(wanted, Math.max(0, count - 1));
         requestLayout();
@@ -107,7 +122,10 @@ public final class PagedRows extends Region {
     /** Height there is for rows. */
     private double room(boolean keys) {
         Insets in = getInsets();
-        return getHeight() - in.getTop() - in.getBottom() - (keys ? ScreenSizes.PAGE_KEY + ScreenSizes.GAP : 0);
+        return getHeight()
+                - in.getTop()
+                - in.getBottom()
+                - (keys && !turnedElsewhere ? ScreenSizes.PAGE_KEY + ScreenSizes.GAP : 0);
     }
 
     private boolean fit(int from, int to, double room) {
@@ -212,6 +230,9 @@ public final class PagedRows extends Region {
         double y = getHeight() - in.getBottom() - ScreenSizes.PAGE_KEY;
         key.setVisible(visible);
         key.setDisable(atTheEnd);
+        if (turnedElsewhere) {
+            return;
+        }
         layoutInArea(key, x, y, width, ScreenSizes.PAGE_KEY, 0, HPos.CENTER, VPos.CENTER);
     }
 

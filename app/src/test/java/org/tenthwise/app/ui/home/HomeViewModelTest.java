@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.checklists.catalogue.Catalogue;
@@ -55,11 +56,45 @@ class HomeViewModelTest {
     }
 
     @Test
-    void aFailedStepWaitsForItsDisposition() {
+    void beforeAStepThatWaitsForItsDispositionTheOpenCheckIsNamed() {
         workshop.atTheBore("014", "0.027");
         assertEquals(
-                "Held at 13, Bore Ø30 H7: waits for a disposition",
+                "Open: 6, Coolant and chips. 13 waits for a disposition",
                 model(Catalogue::ofDemoParts).runs().rowsProperty().get().get(0).where());
+    }
+
+    @Test
+    void aFailedStepWithNothingOpenBeforeItWaitsForItsDisposition() {
+        RunSession session = workshop.begin(InventedPlans.ROOT_THEN_WIRES, "014", "L-1", "Lathe 4", "Setter 2");
+        Workshop.must(() -> session.keep("17.25"));
+        assertEquals(
+                "Held at 1, Root: waits for a disposition",
+                model(Catalogue::ofDemoParts).runs().rowsProperty().get().get(0).where());
+    }
+
+    @Test
+    void theHeadingNamesTheMachineAndWhoWorkedLastAndHandsTheForemostRunOver() {
+        HomeViewModel fresh = model(Catalogue::ofDemoParts);
+        assertEquals("–", fresh.machineValue().getValue());
+        assertEquals(false, fresh.handsOverValue().getValue());
+        RunSession session = workshop.setUp("014");
+        HomeViewModel model = model(Catalogue::ofDemoParts);
+        assertEquals("Lathe 4", model.machineValue().getValue());
+        assertEquals("Setter 2", model.byValue().getValue());
+        assertEquals(true, model.handsOverValue().getValue());
+        model.handOver();
+        assertEquals(List.of("say HAND_OVER " + session.id()), workshop.asked);
+    }
+
+    @Test
+    void aGaugeWhoseSenseWasStruckOutIsInDoubtUntilItIsToldAnew() {
+        RunSession session = workshop.atTheBore("014", "-0.013");
+        assertEquals(
+                "none in doubt", model(Catalogue::ofDemoParts).gaugesProperty().get());
+        Workshop.must(() -> session.gauge()
+                .strikeOut(session.state().settingsHere().get(0), SettingFault.SENSE, "Read the wrong way"));
+        assertEquals(
+                "BG-2 in doubt", model(Catalogue::ofDemoParts).gaugesProperty().get());
     }
 
     @Test
