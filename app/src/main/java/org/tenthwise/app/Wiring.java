@@ -27,8 +27,10 @@ import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.export.pdf.Paper;
 import org.tenthwise.app.export.pdf.PdfRecord;
 import org.tenthwise.app.kept.KeptShop;
+import org.tenthwise.app.kept.KeptSteps;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.session.ShopBook;
+import org.tenthwise.app.session.StepsInHand;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.Stores;
 import org.tenthwise.app.store.sqlite.SqliteStores;
@@ -92,7 +94,7 @@ final class Wiring {
                 (shell, look, place) -> (ledger, background) -> new Screens(new Fittings(
                                 shell,
                                 look,
-                                new Runs(ledger, clock, shopBook(place)),
+                                new Runs(ledger, clock, shopBook(place), steps(place)),
                                 background,
                                 () -> plans(place),
                                 () -> handout(ledger, place),
@@ -109,6 +111,12 @@ final class Wiring {
         return place.care()
                 .<ShopBook>map(folder -> new KeptShop(folder.resolve(KeptShop.FILE)))
                 .orElseGet(() -> ShopBook.inMemory(new ShopBook.Shop(List.of(), List.of(), true)));
+    }
+
+    private static StepsInHand steps(ClientPaths place) {
+        return place.care()
+                .<StepsInHand>map(folder -> new KeptSteps(folder.resolve(KeptSteps.FILE)))
+                .orElseGet(StepsInHand::inMemory);
     }
 
     /** One for all who write in the file. */

@@ -18,6 +18,7 @@ import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.HoldOpened;
 import org.tenthwise.model.record.HoldPoints;
 import org.tenthwise.model.record.Sheet;
@@ -47,10 +48,11 @@ public final class RunSession {
     private final WayOfReading way = new WayOfReading();
     private final HoldPoints holds = new HoldPoints();
     private final LastParts lastParts;
+    private final StepsInHand steps;
 
     private Step inHand;
 
-    RunSession(Ledger ledger, Clock clock, GaugeRack rack, Plan plan, List<Entry> entries) {
+    RunSession(Ledger ledger, Clock clock, GaugeRack rack, StepsInHand steps, Plan plan, List<Entry> entries) {
         this.book = new RunBook(ledger, clock, plan, entries);
         this.gauge = new GaugeAtHand(book, rack);
         this.gaugeVerbs = new GaugeVerbs(this, book, gauge);
@@ -59,7 +61,8 @@ public final class RunSession {
         this.figures = new FigureVerbs(this, book, gauge, gate);
         this.plan = plan;
         this.lastParts = new LastParts(book);
-        this.inHand = Progress.whereItStopped(book.sheet());
+        this.steps = steps;
+        this.inHand = whereItGoesOn();
     }
 
     public String id() {
@@ -87,8 +90,24 @@ public final class RunSession {
         return opened;
     }
 
+    /** The step that was in hand last, unless it is settled or held by now. */
+    private Step whereItGoesOn() {
+        return steps.of(id()).stream()
+                .boxed()
+                .flatMap(number -> sheet().lines().stream()
+                        .filter(line -> line.step().number() == number && !line.settled() && !line.held()))
+                .map(Line::step)
+                .findFirst()
+                .orElseGet(() -> Progress.whereItStopped(sheet()));
+    }
+
+    private void take(Step step) {
+        inHand = step;
+        steps.keep(id(), step.number());
+    }
+
     public Reply goTo(int step) {
-        inHand = plan.step(step);
+        take(plan.step(step));
         way.forget();
         return Reply.taken(state());
     }
@@ -152,7 +171,7 @@ public final class RunSession {
                 return enter(text);
             }
         }
-        inHand = before;
+        take(before);
         return Reply.refused(state(), new Objection(Objection.Kind.OPENS_NEXT, text));
     }
 

@@ -24,14 +24,19 @@ public final class Runs {
     private final Ledger ledger;
     private final Clock clock;
     private final ShopNames names;
+    private final StepsInHand steps;
 
     /** @param clock its zone gives the offset that times are kept with */
     public Runs(Ledger ledger, Clock clock) {
-        this(ledger, clock, ShopBook.inMemory(ShopBook.Shop.NEW));
+        this(ledger, clock, ShopBook.inMemory(ShopBook.Shop.NEW), StepsInHand.inMemory());
     }
 
-    /** @param book what the shop said of itself beside its runs */
-    public Runs(Ledger ledger, Clock clock, ShopBook book) {
+    /**
+     * @param book what the shop said of itself beside its runs
+     * @param steps where each run goes on
+     */
+    public Runs(Ledger ledger, Clock clock, ShopBook book, StepsInHand steps) {
+        this.steps = steps;
         this.ledger = ledger;
         this.clock = clock;
         this.names = new ShopNames(ledger, book);
@@ -67,7 +72,7 @@ public final class Runs {
 
     public RunSession open(String run) {
         List<Entry> entries = ledger.entries(run);
-        return new RunSession(ledger, clock, new GaugeRack(ledger), planOf(ledger, new Run(entries)), entries);
+        return new RunSession(ledger, clock, new GaugeRack(ledger), steps, planOf(ledger, new Run(entries)), entries);
     }
 
     public Sheet sheet(String run) {
@@ -97,7 +102,7 @@ public final class Runs {
                 beginning.noLot())));
         new MachineRack(ledger).find(beginning.machine()).ifPresent(events::add);
         List<Entry> entries = ledger.append(id, OffsetDateTime.now(clock), beginning.by(), events);
-        return new RunSession(ledger, clock, new GaugeRack(ledger), plan, entries);
+        return new RunSession(ledger, clock, new GaugeRack(ledger), steps, plan, entries);
     }
 
     /** Part, revision and serial, in letters, digits and hyphens; a number behind it where that was used before. */

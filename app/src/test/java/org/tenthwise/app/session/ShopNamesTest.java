@@ -18,7 +18,7 @@ class ShopNamesTest {
 
     private final MemoryLedger ledger = new MemoryLedger();
     private final ShopBook book = ShopBook.inMemory(ShopBook.Shop.NEW);
-    private final Runs runs = new Runs(ledger, Clock.systemUTC(), book);
+    private final Runs runs = new Runs(ledger, Clock.systemUTC(), book, StepsInHand.inMemory());
 
     private RunSession begin(String machine) throws Exception {
         return runs.begin(new RunHeader(DemoPart.SCREW_CARRIER.plan(), "1", "L-1", machine, "Setter 1"));
