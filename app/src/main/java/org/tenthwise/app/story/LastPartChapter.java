@@ -43,12 +43,25 @@ final class LastPartChapter {
                         .toList());
     }
 
+    /** In a line for the step itself: nothing in it can be taken for a verdict on the part in hand. */
+    String brief() {
+        StepSummary found = part.found();
+        List<String> said = new ArrayList<>();
+        found.value().map(value -> figures().judged(value)).ifPresent(said::add);
+        if (!found.verdict().passed() || said.isEmpty()) {
+            said.add(words.say("story.last.was", found.verdict().standing()));
+        }
+        if (part.isOfAnotherRevision(state.sheet().plan())) {
+            said.add(words.say("story.last.of-rev", part.run().revision()));
+        }
+        if (part.hadOtherLimits(state.inHand())) {
+            said.add(words.say("story.last.other-limits"));
+        }
+        return words.say("story.last.brief", part.run().serial(), said);
+    }
+
     private StoryLine ofItsSerial(StoryLine line) {
-        return new StoryLine(
-                words.say("story.last.of", part.run().serial(), line.words()),
-                line.when(),
-                line.person(),
-                line.counts());
+        return line.saying(words.say("story.last.of", part.run().serial(), line.words()));
     }
 
     private StoryLine found() {
@@ -104,13 +117,7 @@ final class LastPartChapter {
                 part.readings().stream().map(ReadingSummary::pass).distinct().count() == 1;
         return part.readings().stream().map(read -> {
             StoryLine line = reading(read);
-            return onePass
-                    ? line
-                    : new StoryLine(
-                            words.say("story.last.pass", read.pass(), line.words()),
-                            line.when(),
-                            line.person(),
-                            line.counts());
+            return onePass ? line : line.saying(words.say("story.in-pass", read.pass(), line.words()));
         });
     }
 

@@ -50,9 +50,19 @@ final class PassChapters {
                 : words.say("story.this.pass", serial, story.pass().number());
         return new StoryChapter(
                 heading,
-                Stream.of(begun(story).stream(), taken(story), cameTo(story).stream())
+                Stream.of(
+                                begun(story).stream(),
+                                taken(story).map(line -> inPass(story, line)),
+                                cameTo(story).stream().map(line -> inPass(story, line)))
                         .flatMap(lines -> lines)
                         .toList());
+    }
+
+    /** On whatever page it is read: of several passes each line names its own. */
+    private StoryLine inPass(PassStory story, StoryLine line) {
+        return passes.size() == 1
+                ? line
+                : line.saying(words.say("story.in-pass", story.pass().number(), line.words()));
     }
 
     /** What the pass was begun for; of a cut what it was to take off and took off, where that can be told. */

@@ -22,11 +22,17 @@ public record StepStory(List<StoryChapter> chapters) {
         return new StepStory(Stream.of(
                         new PassChapters(state, words).all().stream(),
                         state.lastPart().stream().map(part -> new LastPartChapter(part, state, words).told()),
+                        Stream.of(new JudgedChapter(state, words).told()),
                         new HoldChapters(state, words).all(),
-                        Optional.of(new GaugeChapter(state, words).told()).stream(),
-                        Optional.of(new SignedChapter(state, words).told()).stream())
+                        Stream.of(new GaugeChapter(state, words).told()),
+                        Stream.of(new SignedChapter(state, words).told()))
                 .flatMap(chapter -> chapter)
                 .filter(chapter -> !chapter.lines().isEmpty())
                 .toList());
+    }
+
+    /** What the step came to on the part before, in a line; absent where it was not measured there. */
+    public static Optional<String> lastPart(State state, Words words) {
+        return state.lastPart().map(part -> new LastPartChapter(part, state, words).brief());
     }
 }

@@ -27,6 +27,10 @@ public record StoryLine(String words, String when, String person, boolean counts
         return new StoryLine(words, when, other, counts);
     }
 
+    StoryLine saying(String said) {
+        return new StoryLine(said, when, person, counts);
+    }
+
     /** The same, said otherwise, that counts no more. */
     StoryLine gone(String said) {
         return new StoryLine(said, when, person, false);

@@ -220,6 +220,7 @@ class StepStoryTest {
                 List.of(
                         "This part, serial 014, pass 2",
                         "This part, serial 014, pass 1",
+                        "How it is judged",
                         "Hold point before this check",
                         "Hold point after this check",
                         "Gauge"),
@@ -227,15 +228,23 @@ class StepStoryTest {
         assertEquals(
                 List.of(
                         "Measured after a cut. Cut 1: asked 0.100, came off 0.070. | 07:45 | Setter 1",
-                        "0°: 19.980, read −0.020 (BG-1) | 07:46 | Setter 1",
-                        "90°: 19.980, read −0.020 (BG-1) | 07:47 | Setter 1"),
+                        "Pass 2, 0°: 19.980, read −0.020 (BG-1) | 07:46 | Setter 1",
+                        "Pass 2, 90°: 19.980, read −0.020 (BG-1) | 07:47 | Setter 1"),
                 told("This part, serial 014, pass 2"));
         assertEquals(
                 List.of(
-                        "0°: 19.910, read −0.090 (BG-1) | 07:34 | Setter 1",
-                        "90°: 19.910, read −0.090 (BG-1) | 07:35 | Setter 1",
-                        "19.910: Cut again. 0.090 mm below the lower limit. |  | "),
+                        "Pass 1, 0°: 19.910, read −0.090 (BG-1) | 07:34 | Setter 1",
+                        "Pass 1, 90°: 19.910, read −0.090 (BG-1) | 07:35 | Setter 1",
+                        "Pass 1, 19.910: Cut again. 0.090 mm below the lower limit. |  | "),
                 told("This part, serial 014, pass 1"));
+    }
+
+    @Test
+    void howItIsReadAndJudgedIsTold() throws Exception {
+        setGauge(session);
+        enter(session, "0.010", "0.012");
+        assertTrue(told("How it is judged")
+                .contains("Two ways. Rock it through square; read where the needle turns back. |  | "));
     }
 
     @Test
@@ -336,6 +345,34 @@ class StepStoryTest {
                         "013 · 90°: 20.012, read 0.012 (BG-1) | 07:35 | Setter 3"),
                 told("Last part, serial 013"));
         assertFalse(headings().contains("This part, serial 015"), "nothing is read of this one");
+    }
+
+    private String brief() {
+        return StepStory.lastPart(session.state(), WORDS).orElse("none");
+    }
+
+    @Test
+    void inALineItIsItsSizeAloneWhereItPassedAsThisOneWould() throws Exception {
+        partBefore(PLAN, "Lathe 4", "0.010", "0.012");
+        assertEquals("Last part, serial 013: 20.012", brief());
+        session.goTo(LOT);
+        assertEquals("Last part, serial 013: passed", brief());
+        session.goTo(3);
+        assertEquals("none", brief());
+    }
+
+    @Test
+    void inALineItSaysThatItFailed() throws Exception {
+        partBefore(PLAN, "Lathe 4", "0.010", "0.030");
+        assertEquals("Last part, serial 013: 20.030, failed", brief());
+    }
+
+    @Test
+    void inALineItSaysThatItsLimitsAndItsRevisionWereOthers() throws Exception {
+        Plan other = InventedPlans.read(
+                TEXT.replace("upper = 20.021", "upper = 20.033").replace("revision = \"A\"", "revision = \"B\""));
+        partBefore(other, "Lathe 4", "0.010", "0.030");
+        assertEquals("Last part, serial 013: 20.030, rev B, other limits", brief());
     }
 
     @Test

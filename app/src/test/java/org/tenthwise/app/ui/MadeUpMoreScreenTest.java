@@ -7,4 +7,12 @@ class MadeUpMoreScreenTest extends MoreScreenTest {
     protected boolean isMadeUp() {
         return true;
     }
+
+    /** What was typed, and where the demo plan has its expansion from. */
+    @Override
+    protected String data() {
+        return "Bar springs at the mouth Chip or dirt under the gauge aluminium bronze condition not stated Spectrum"
+                + " Machine Material Data Sheet its like in castings page spectrummachine com material data sheet"
+                + " read November from";
+    }
 }

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -185,6 +187,51 @@ class ScreensTest extends ScreenTest {
             press(window.scene(), "back");
             press(window.scene(), "back");
             assertEquals("Tenthwise", title(window));
+        });
+    }
+
+    @Test
+    void whatAGaugeTypesWhileTheStoryIsReadIsToldAndTakenNowhere() {
+        RunSession session = workshop.atTheBore("014");
+        long before = taken(session);
+        run(() -> {
+            Window window = opened();
+            press(window.scene(), "go-" + session.id());
+            press(window.scene(), "more");
+            type(window.scene(), "0.013\n");
+            settle(window.scene());
+            assertTrue(
+                    window.scene().getRoot().lookupAll(".label").stream()
+                            .map(node -> ((Label) node).getText())
+                            .anyMatch(text -> text.startsWith("0.013 was typed where nothing takes a figure.")),
+                    "the figure is told");
+            ((Button) window.scene().lookup("#message").lookup(".key")).fire();
+            press(window.scene(), "back");
+            assertEquals("LG-2207 rev C, serial 014", title(window));
+            settle(window.scene());
+            assertEquals("", ((Label) window.scene().lookup("#reading")).getText());
+        });
+        assertEquals(before, taken(session));
+    }
+
+    private long taken(RunSession session) {
+        return workshop.shop.sheet(session.id()).run().entries().size();
+    }
+
+    @Test
+    void theStoryIsOpenedAndLeftByTheKeyboard() {
+        RunSession session = workshop.atTheBore("014");
+        run(() -> {
+            Window window = opened();
+            press(window.scene(), "go-" + session.id());
+            settle(window.scene());
+            window.scene().lookup("#more").requestFocus();
+            pressFocused(window.scene());
+            assertEquals("More", title(window));
+            settle(window.scene());
+            window.scene().lookup("#later").requestFocus();
+            strike(window.scene(), KeyCode.ESCAPE);
+            assertEquals("LG-2207 rev C, serial 014", title(window));
         });
     }
 }

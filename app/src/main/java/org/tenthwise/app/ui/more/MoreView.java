@@ -11,10 +11,12 @@ import org.tenthwise.app.ui.keys.PagedRows;
 import org.tenthwise.app.ui.shell.SidedScreen;
 import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.app.ui.theme.ScreenSizes;
-import org.tenthwise.app.ui.theme.Texts;
 import org.tenthwise.model.words.Words;
 
-/** The step at one side; what else there is to say of it a page at a time, and the keys that are wanted rarely. */
+/**
+ * The step at one side; what else there is to say of it and what was done a page at a time, and the keys that are
+ * wanted rarely.
+ */
 public final class MoreView extends SidedScreen {
 
     private static final double BETWEEN = 16;
@@ -44,10 +46,7 @@ public final class MoreView extends SidedScreen {
                 card,
                 ScreenSizes.FORM_SIDE,
                 ScreenSizes.FORM_ABOVE);
-        owns(model.shownProperty()
-                .subscribe(shown -> lines.show(shown.lines().stream()
-                        .map(line -> Texts.label(line, "middling"))
-                        .toList())));
+        owns(model.shownProperty().subscribe(shown -> lines.show(StoryRows.of(shown.chapters(), words))));
     }
 
     @Override

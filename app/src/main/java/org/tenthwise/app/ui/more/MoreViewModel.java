@@ -5,22 +5,24 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.State;
+import org.tenthwise.app.story.StepStory;
+import org.tenthwise.app.story.StoryChapter;
 import org.tenthwise.app.text.BesideVerdict;
 import org.tenthwise.app.ui.form.StepCard;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.model.words.Words;
 
-/** What else there is to say of the step in hand. Screen thread only. */
+/** What else there is to say of the step in hand, and its story. Screen thread only. */
 public final class MoreViewModel {
 
     /**
      * @param card the step and how it stands
-     * @param lines a sentence or two each, the weightiest first
+     * @param chapters what was done, how it is judged, what holds it and what was said
      */
-    public record Shown(State state, StepCard card, List<String> lines) {
+    public record Shown(State state, StepCard card, List<StoryChapter> chapters) {
         public Shown {
-            lines = List.copyOf(lines);
+            chapters = List.copyOf(chapters);
         }
     }
 
@@ -60,6 +62,9 @@ public final class MoreViewModel {
     private Shown of(State state) {
         BesideVerdict.Split beside = new BesideVerdict(words)
                 .of(state.sheet(), state.line(), state.asked().isClosed());
-        return new Shown(state, StepCard.of(state, words, beside.shown()), beside.rest());
+        return new Shown(
+                state,
+                StepCard.of(state, words, beside.shown()),
+                StepStory.of(state, words).chapters());
     }
 }
