@@ -103,14 +103,14 @@ final class Wiring {
                                 place.care().map(this::backupBook),
                                 spoken,
                                 clock))
-                        .home());
+                        .open());
     }
 
     /** A store that is thrown away is no shop's: it is not new, and what is said of it goes with it. */
     private static ShopBook shopBook(ClientPaths place) {
         return place.care()
                 .<ShopBook>map(folder -> new KeptShop(folder.resolve(KeptShop.FILE)))
-                .orElseGet(() -> ShopBook.inMemory(new ShopBook.Shop(List.of(), List.of(), true)));
+                .orElseGet(() -> ShopBook.inMemory(ShopBook.Shop.NOBODYS));
     }
 
     private static StepsInHand steps(ClientPaths place) {

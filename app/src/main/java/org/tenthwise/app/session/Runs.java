@@ -28,7 +28,7 @@ public final class Runs {
 
     /** @param clock its zone gives the offset that times are kept with */
     public Runs(Ledger ledger, Clock clock) {
-        this(ledger, clock, ShopBook.inMemory(ShopBook.Shop.NEW), StepsInHand.inMemory());
+        this(ledger, clock, ShopBook.inMemory(ShopBook.Shop.NOBODYS), StepsInHand.inMemory());
     }
 
     /**

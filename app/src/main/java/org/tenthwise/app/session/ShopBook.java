@@ -21,6 +21,9 @@ public interface ShopBook {
         /** Nothing was said yet. */
         public static final Shop NEW = new Shop(List.of(), List.of(), false);
 
+        /** Of a store that is no shop's: nobody is to be shown how one begins. */
+        public static final Shop NOBODYS = new Shop(List.of(), List.of(), true);
+
         public Shop {
             machines = List.copyOf(machines);
             people = List.copyOf(people);

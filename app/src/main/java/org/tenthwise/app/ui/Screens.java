@@ -33,6 +33,8 @@ import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.FormView;
 import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.form.StepForm;
+import org.tenthwise.app.ui.guide.GuideView;
+import org.tenthwise.app.ui.guide.GuideViewModel;
 import org.tenthwise.app.ui.home.FindHints;
 import org.tenthwise.app.ui.home.FindViewModel;
 import org.tenthwise.app.ui.home.HomeView;
@@ -91,6 +93,25 @@ public final class Screens implements Navigator {
         this.tasks = new LedgerTasks(with.background(), words, this);
         this.pictures = new PictureFrames(new ScreenFaces(), new TextMetrics(), with.look());
         this.bench = new Bench(with.sums(), words);
+    }
+
+    /** Opens the client at home; over it lies, for a shop that is new, how one begins. */
+    public void open() {
+        home();
+        tasks.run(() -> shop.names().isNew(), isNew -> {
+            if (isNew) {
+                guide();
+            }
+        });
+    }
+
+    @Override
+    public void guide() {
+        shell.show(new GuideView(
+                new GuideViewModel(with.facts().get().plansAt(), with.plans(), shop, tasks, words, this),
+                words,
+                pictures,
+                this));
     }
 
     @Override

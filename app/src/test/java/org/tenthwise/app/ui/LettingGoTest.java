@@ -85,6 +85,7 @@ class LettingGoTest extends ScreenTest {
                         "register",
                         (client, session) -> client.register(new ShopNames.Name("Lathe 4", true, Optional.empty()))),
                 way("folder", (client, session) -> client.folder(Path.of("target"), chosen -> {})),
+                way("guide", (client, session) -> client.guide()),
                 way("settings", (client, session) -> client.settings()),
                 way("about", (client, session) -> client.about()),
                 way("reference", (client, session) -> client.reference()),

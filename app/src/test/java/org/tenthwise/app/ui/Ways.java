@@ -95,6 +95,11 @@ public class Ways implements Navigator {
     }
 
     @Override
+    public void guide() {
+        asked.add("guide");
+    }
+
+    @Override
     public void settings() {
         asked.add("settings");
     }

@@ -16,6 +16,8 @@ import org.tenthwise.app.session.Prompt;
 import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Runs;
+import org.tenthwise.app.session.ShopBook;
+import org.tenthwise.app.session.StepsInHand;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.sqlite.SqliteStores;
 import org.tenthwise.app.ui.form.CurrentRun;
@@ -68,6 +70,11 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
             }
         }
         Files.delete(folder);
+    }
+
+    /** From here on it is the shop that keeps this of itself. */
+    public void keepIn(ShopBook book) {
+        shop = new Runs(ledger, CLOCK, book, StepsInHand.inMemory());
     }
 
     /** From here on nothing can be written. */

@@ -38,6 +38,7 @@ public final class AboutView extends SidedScreen {
         rest(facts);
         lay(
                 RunHeading.titled(title(), words, navigator::back)
+                        .end(Key.onward("guide", words.say("guide.title"), navigator::guide))
                         .end(Key.onward("licences", words.say("licences.title"), navigator::licences))
                         .end(Key.onward("reference", words.say("reference.title"), navigator::reference)),
                 cautions,

@@ -47,7 +47,7 @@ public final class HomeView extends Screen {
         this.words = words;
         Look look = pictures.look();
         rows = new HomeRows(words, pictures);
-        runs = new RunList(words.say("home.runs"), model.runs(), rows, words, Optional.empty());
+        runs = new RunList(words.say("home.runs"), model.runs(), rows, words, Optional.of(guide()));
         parts = new PagedRows(words, 0);
         right = side(words.say("home.parts"), parts);
         Label name = Texts.label(title(), "heading");
@@ -136,6 +136,12 @@ public final class HomeView extends Screen {
             key.showChosen(on);
             key.speak(on ? words.say("home.setting.on", key.getText()) : key.getText());
         }));
+        return key;
+    }
+
+    private Key guide() {
+        Key key = Key.onward("guide", words.say("guide.title"), model::guide);
+        key.setMinHeight(ScreenSizes.DECIDING_KEY);
         return key;
     }
 

@@ -170,6 +170,10 @@ public final class HomeViewModel {
         navigator.bench();
     }
 
+    public void guide() {
+        navigator.guide();
+    }
+
     public void settings() {
         navigator.settings();
     }

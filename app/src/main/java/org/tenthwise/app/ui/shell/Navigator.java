@@ -57,6 +57,9 @@ public interface Navigator {
 
     void about();
 
+    /** How one begins: plans, a part to try, the keys, the names. */
+    void guide();
+
     /** What a person can set. */
     void settings();
 

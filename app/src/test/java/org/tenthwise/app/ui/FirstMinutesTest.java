@@ -1,0 +1,133 @@
+package org.tenthwise.app.ui;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.tenthwise.app.export.CsvRecord;
+import org.tenthwise.app.session.Background;
+import org.tenthwise.app.session.ShopBook;
+import org.tenthwise.app.sums.handbook.Handbook;
+import org.tenthwise.app.ui.about.AboutFacts;
+import org.tenthwise.app.ui.record.Handout;
+import org.tenthwise.checklists.catalogue.Catalogue;
+
+/** A client that is opened the first time, by its keys. */
+class FirstMinutesTest extends ScreenTest {
+
+    private static final String GUIDE = "First minutes";
+    private static final String HOME = "Tenthwise";
+
+    @RegisterExtension
+    private final Workshop workshop = new Workshop();
+
+    private final ShopBook book = ShopBook.inMemory(ShopBook.Shop.NEW);
+
+    private Window opened() {
+        workshop.keepIn(book);
+        Window window = window(Display.DAY);
+        new Screens(new Fittings(
+                        window.shell(),
+                        window.look(),
+                        workshop.shop,
+                        new Background(Runnable::run, Runnable::run),
+                        Catalogue::ofDemoParts,
+                        () -> new Handout(List.of(new CsvRecord()), (run, as) -> Path.of(run)),
+                        Handbook.sums(),
+                        () -> new AboutFacts("0.1.0", "here", "there", List::of),
+                        Optional.empty(),
+                        window.spoken(),
+                        Workshop.CLOCK))
+                .open();
+        return window;
+    }
+
+    private static String title(Window window) {
+        return window.shell().inHand().orElseThrow().title();
+    }
+
+    @Test
+    void aNewShopIsShownThePagesUntilItLeavesThem() {
+        run(() -> {
+            assertEquals(GUIDE, title(opened()));
+            Window again = opened();
+            assertEquals(GUIDE, title(again), "the client was closed before they were left");
+            press(again.scene(), "leave");
+            assertEquals(HOME, title(again));
+            assertEquals(HOME, title(opened()));
+        });
+    }
+
+    @Test
+    void theKeyboardLeavesThemToo() {
+        run(() -> {
+            Window window = opened();
+            strike(window.scene(), KeyCode.ESCAPE);
+            assertEquals(HOME, title(window));
+            assertEquals(HOME, title(opened()));
+        });
+    }
+
+    @Test
+    void aStoreWithARunIsNoNewShop() {
+        workshop.setUp("014");
+        run(() -> assertEquals(HOME, title(opened())));
+    }
+
+    @Test
+    void everyPageIsReachedItsKeysWorkAndTheNamesAreOfferedAtTheStart() {
+        run(() -> {
+            Window window = opened();
+            press(window.scene(), "about");
+            assertEquals("About Tenthwise", title(window));
+            press(window.scene(), "back");
+            press(window.scene(), "guide-next");
+            press(window.scene(), "guide-begin");
+            assertEquals("Begin a run", title(window));
+            press(window.scene(), "back");
+            press(window.scene(), "guide-next");
+            press(window.scene(), "cautions");
+            press(window.scene(), "back");
+            press(window.scene(), "guide-next");
+            for (String kind : List.of("machine", "person")) {
+                press(window.scene(), "name-" + kind);
+                settle(window.scene());
+                type(window.scene(), "New " + kind);
+                press(window.scene(), "commit");
+                assertEquals(GUIDE, title(window));
+            }
+            press(window.scene(), "guide-next");
+            assertEquals(HOME, title(window));
+            press(window.scene(), "begin-LG-2207-C");
+            settle(window.scene());
+            press(window.scene(), "field-machine");
+            press(window.scene(), "choice-0");
+            press(window.scene(), "field-person");
+            press(window.scene(), "choice-0");
+            settle(window.scene());
+            assertTrue(
+                    window.scene().lookup("#field-person").getAccessibleText().contains("New person"));
+            assertTrue(
+                    window.scene().lookup("#field-machine").getAccessibleText().contains("New machine"));
+        });
+    }
+
+    @Test
+    void theyAreFoundAgain() {
+        run(() -> {
+            Window window = opened();
+            press(window.scene(), "leave");
+            press(window.scene(), "guide");
+            assertEquals(GUIDE, title(window));
+            press(window.scene(), "back");
+            press(window.scene(), "about");
+            press(window.scene(), "guide");
+            assertEquals(GUIDE, title(window));
+        });
+    }
+}
