@@ -94,6 +94,9 @@ final class StepStrip extends Region {
         for (Node part : List.of(earlier, other.key(), later)) {
             part.setVisible(!alone);
         }
+        if (alone) {
+            return;
+        }
         int last = inHand == lines.size() - 1 ? inHand - 1 : lines.size() - 1;
         earlier.setDisable(beside <= (inHand == 0 ? 1 : 0));
         later.setDisable(beside >= last);
