@@ -9,6 +9,7 @@ import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.PlugFitFinding;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.SizeFinding;
+import org.tenthwise.model.record.TemperatureEffect;
 import org.tenthwise.model.verdict.Verdict;
 import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Words;
@@ -67,12 +68,21 @@ abstract class FindingSentences {
             if (finding.missing() == 0) {
                 return words.say("distance.waits-for", finding.check().restsOn().get(0));
             }
-            return words.say("distance.missing", finding.missing());
+            return missing();
         }
         return finding.verdict()
                 .margin()
                 .map(this::distance)
                 .orElseGet(() -> Plausible.spoils(finding) ? words.say("distance.far-off") : "");
+    }
+
+    /** What is missing; temperatures are told beside what is read at places. */
+    private String missing() {
+        int temperatures = finding.warmth().map(TemperatureEffect::missing).orElse(0);
+        return temperatures == 0
+                ? words.say("distance.missing", finding.missing())
+                : words.say(
+                        "distance.missing-temperatures", Math.max(0, finding.missing() - temperatures), temperatures);
     }
 
     private String distance(Verdict.Margin margin) {

@@ -50,7 +50,7 @@ class WalkReadingsTest extends Walking {
                 replaced(upToTheBore(), "part_temperature = \"22.8\"\ngauge_temperature = \"20.5\"\n", ""));
         assertEquals(1, typed.exit());
         assertEquals(
-                "13|Bore Ø30 H7|30.015 so far|Open|2 more to take.",
+                "13|Bore Ø30 H7|30.015 so far|Open|2 temperatures to take.",
                 Typed.columns(typed.out().get(12)));
     }
 
