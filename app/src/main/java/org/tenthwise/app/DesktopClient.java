@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javafx.application.Platform;
+import javafx.stage.Screen;
 import org.tenthwise.app.backup.BackupBook;
 import org.tenthwise.app.backup.BackupWish;
 import org.tenthwise.app.backup.StoreCare;
@@ -143,8 +144,12 @@ final class DesktopClient implements Client {
                 size -> {
                     Look look = new Look(looks);
                     speakAsKept(look);
-                    Shell shell =
-                            new Shell(new Theme(look, new ScreenFaces()), spoken.words(), size.width(), size.height());
+                    Shell shell = new Shell(
+                            new Theme(look, new ScreenFaces()),
+                            spoken.words(),
+                            size.width(),
+                            size.height(),
+                            Screen.getPrimary().getDpi());
                     return new ClientSession(
                             shell,
                             look,

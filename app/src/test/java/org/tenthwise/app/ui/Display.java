@@ -7,8 +7,14 @@ import org.tenthwise.app.ui.theme.LookStore.Kept;
  * A display and a look to see a screen with.
  *
  * @param name how its pictures are named
+ * @param dots to the inch
  */
-public record Display(String name, int width, int height, Kept look) {
+public record Display(String name, int width, int height, int dots, Kept look) {
+
+    /** That of a desk or of a tablet. */
+    public Display(String name, int width, int height, Kept look) {
+        this(name, width, height, 96, look);
+    }
 
     private static final Kept NIGHT = new Kept(true, false, false);
     private static final Kept LARGE = new Kept(false, true, false);

@@ -137,7 +137,10 @@ public abstract class ScreenTest {
     /** A shell on {@code display}; on the screen thread only. */
     protected final Window window(Display display) {
         Look look = new Look(LookStore.inMemory(display.look()));
-        return new Window(new Shell(new Theme(look, FACES), words, display.width(), display.height()), look, words);
+        return new Window(
+                new Shell(new Theme(look, FACES), words, display.width(), display.height(), display.dots()),
+                look,
+                words);
     }
 
     /**

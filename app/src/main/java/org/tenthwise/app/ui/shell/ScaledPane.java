@@ -6,16 +6,19 @@ import javafx.scene.layout.Region;
 import javafx.scene.transform.Scale;
 
 /**
- * Lays its one child out at the reference size, 1280 × 800 or 800 × 1280 or more one way, and draws it as large as the
- * display allows: a key of 64 px is about 11 mm on any ten-inch tablet, whatever its pixels.
+ * Lays its one child out at the reference size, 1280 × 800 or 800 × 1280 or more, and draws it so that a key of 64 px
+ * is about 11 mm, on any ten-inch tablet, whatever its pixels, and on a larger display too, which shows more.
  */
 final class ScaledPane extends Region {
 
     private final Region content;
+    private final double dotsPerInch;
     private final Scale scale = new Scale(1, 1, 0, 0);
     private final ReadOnlyObjectWrapper<Arrangement> arrangement = new ReadOnlyObjectWrapper<>(Arrangement.LANDSCAPE);
 
-    ScaledPane(Region content) {
+    /** @param dotsPerInch of the display; 0 where that is not known */
+    ScaledPane(Region content, double dotsPerInch) {
+        this.dotsPerInch = dotsPerInch;
         this.content = content;
         content.setManaged(false);
         content.getTransforms().add(scale);
@@ -33,7 +36,7 @@ final class ScaledPane extends Region {
             return;
         }
         Arrangement now = Arrangement.of(getWidth(), getHeight());
-        double by = now.scaleFor(getWidth(), getHeight());
+        double by = now.scaleFor(getWidth(), getHeight(), dotsPerInch);
         scale.setX(by);
         scale.setY(by);
         arrangement.set(now);

@@ -19,7 +19,7 @@ public final class Shell {
     private static final List<String> BETWEEN = List.of("\t", "\n");
 
     private final StackPane desk = new StackPane();
-    private final ScaledPane pane = new ScaledPane(desk);
+    private final ScaledPane pane;
     private final Scene scene;
     private final Deque<Screen> screens = new ArrayDeque<>();
     private final Deque<Notice> waiting = new ArrayDeque<>();
@@ -30,9 +30,13 @@ public final class Shell {
     /** Nor into a screen that takes no typing; that is told of at once. */
     private final PassedBy unheard = new PassedBy(this::tellUnheard);
 
-    /** @param width width of the scene to begin with; the display has the last word */
-    public Shell(Theme theme, Words words, double width, double height) {
+    /**
+     * @param width width of the scene to begin with; the display has the last word
+     * @param dotsPerInch of the display; 0 where that is not known
+     */
+    public Shell(Theme theme, Words words, double width, double height, double dotsPerInch) {
         this.words = words;
+        pane = new ScaledPane(desk, dotsPerInch);
         scene = new Scene(pane, width, height);
         theme.dress(scene);
         scene.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);

@@ -28,6 +28,8 @@ public final class ScreenSizes {
 
     private static final double LIST = 248;
     private static final double LIST_LARGE = 300;
+    private static final double REFERENCE = 1280;
+    private static final double LIST_SHARE = 0.2;
     private static final double HAND = 352;
     private static final double HAND_GLOVES = 376;
     private static final double HAND_GLOVES_LARGE = 400;
@@ -72,9 +74,10 @@ public final class ScreenSizes {
 
     private ScreenSizes() {}
 
-    /** Width of the list at the left of a workplace. */
-    public static double list(Look look) {
-        return look.largeTextProperty().get() ? LIST_LARGE : LIST;
+    /** Width of the list at the left of a workplace, which has a share of what a wide one has to spare. */
+    public static double list(Look look, double workplace) {
+        double spare = Math.max(0, workplace - REFERENCE) * LIST_SHARE;
+        return (look.largeTextProperty().get() ? LIST_LARGE : LIST) + Math.floor(spare);
     }
 
     /** Width of what lies under the hand. */

@@ -22,6 +22,7 @@ public final class Workplace extends BorderPane {
     private final Region sheet;
     private final Region hand;
     private final List<Region> keys;
+    private Runnable widen = () -> {};
 
     /** @param keys one or two groups of lesser keys, each in a row */
     public Workplace(Region list, Region sheet, Region hand, List<Region> keys) {
@@ -33,17 +34,20 @@ public final class Workplace extends BorderPane {
             VBox.setVgrow(column, Priority.ALWAYS);
         }
         keys.forEach(group -> HBox.setHgrow(group, Priority.ALWAYS));
+        widthProperty().subscribe(width -> widen.run());
     }
 
     public void arrange(Arrangement arrangement, Look look) {
         getChildren().clear();
+        widen = () -> {};
         VBox left = new VBox(list);
         left.getStyleClass().add("list-column");
         wide(hand, ScreenSizes.hand(look));
         if (arrangement == Arrangement.PORTRAIT) {
             upright(left, sheet);
         } else {
-            wide(left, ScreenSizes.list(look));
+            wide(left, ScreenSizes.list(look, getWidth()));
+            widen = () -> wide(left, ScreenSizes.list(look, getWidth()));
             left.getStyleClass().add("lined-right");
             setLeft(left);
             across(look.largeTextProperty().get() || look.glovesProperty().get(), sheet);
@@ -57,6 +61,7 @@ public final class Workplace extends BorderPane {
      */
     public void arrangeStrip(Region strip, Arrangement arrangement, Look look, Optional<Region> beside) {
         getChildren().clear();
+        widen = () -> {};
         strip.setMinHeight(USE_PREF_SIZE);
         VBox over = new VBox(strip, sheet);
         VBox.setVgrow(over, Priority.ALWAYS);

@@ -86,7 +86,7 @@ class ShellTest extends ScreenTest {
     void aKeyIsAsManyMillimetresOnAFinerDisplay() {
         run(() -> {
             for (int width : List.of(1280, 1920)) {
-                Shell shell = window(new Display("fine", width, width * 5 / 8, Display.DAY.look()))
+                Shell shell = window(new Display("fine", width, width * 5 / 8, width * 15 / 128, Display.DAY.look()))
                         .shell();
                 Plain screen = new Plain("one key");
                 Key key = new Key(Key.Kind.PLAIN, "Key", () -> {});
@@ -99,6 +99,16 @@ class ShellTest extends ScreenTest {
                         width / 20.0, key.localToScene(key.getLayoutBounds()).getWidth(), 0.01);
             }
         });
+    }
+
+    @Test
+    void aLargerDisplayShowsMoreAndOneThatDoesNotKnowItsSizeIsFilled() {
+        Arrangement across = Arrangement.LANDSCAPE;
+        assertEquals(1, across.scaleFor(1920, 1200, 96));
+        assertEquals(1.2, across.scaleFor(1920, 1200, 180));
+        assertEquals(1.5, across.scaleFor(1920, 1200, 300));
+        assertEquals(1.5, across.scaleFor(1920, 1200, 0));
+        assertEquals(0.75, across.scaleFor(1024, 600, 96));
     }
 
     @Test
