@@ -23,7 +23,11 @@ public final class Drawing {
 
     /** The same room without ink: for finding out what fits. */
     Drawing rehearsal() {
-        return new Drawing(new NullPen(), lettering, frame);
+        return rehearsal(new NullPen());
+    }
+
+    Drawing rehearsal(NullPen other) {
+        return new Drawing(other, lettering, frame);
     }
 
     public Frame frame() {

@@ -1,7 +1,16 @@
 package org.tenthwise.app.picture;
 
-/** Leaves nothing: for laying a picture out to see what fits. */
+import java.util.ArrayList;
+import java.util.List;
+
+/** Leaves nothing, and knows what was written: for laying a picture out to see what fits. */
 final class NullPen implements Pen {
+
+    private final List<String> written = new ArrayList<>();
+
+    List<String> written() {
+        return written;
+    }
 
     @Override
     public void stroke(Shape shape, Stroke stroke, Role role) {
@@ -15,6 +24,6 @@ final class NullPen implements Pen {
 
     @Override
     public void text(Face face, String text, Point start, double size, Role role) {
-        // leaves nothing
+        written.add(text);
     }
 }

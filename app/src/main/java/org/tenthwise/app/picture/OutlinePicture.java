@@ -72,7 +72,7 @@ public record OutlinePicture(Outline outline, Optional<Mark> inHand, List<Number
     }
 
     /** The inside; a stretch on the axis is solid metal and no surface. */
-    private static void surface(Drawing drawing, List<Point> inside, double axis) {
+    static void surface(Drawing drawing, List<Point> inside, double axis) {
         List<Point> stretch = new ArrayList<>(List.of(inside.get(0)));
         for (int i = 1; i < inside.size(); i++) {
             if (inside.get(i - 1).y() > axis - 0.01 && inside.get(i).y() > axis - 0.01) {
@@ -97,7 +97,7 @@ public record OutlinePicture(Outline outline, Optional<Mark> inHand, List<Number
     }
 
     /** Edges of a bore behind the cut, seen down to the axis. */
-    private static void edgesToAxis(Drawing drawing, List<Point> inside, double axis) {
+    static void edgesToAxis(Drawing drawing, List<Point> inside, double axis) {
         for (int i = 1; i + 1 < inside.size(); i++) {
             Point edge = inside.get(i);
             boolean widest = edge.y()
@@ -110,7 +110,7 @@ public record OutlinePicture(Outline outline, Optional<Mark> inHand, List<Number
         }
     }
 
-    private static void hole(Drawing drawing, Box hole) {
+    static void hole(Drawing drawing, Box hole) {
         double over = 2 * drawing.frame().lineScale();
         drawing.area(
                 new Box(hole.left(), hole.top() - over, hole.right(), hole.bottom() + over).corners(),
@@ -139,7 +139,7 @@ public record OutlinePicture(Outline outline, Optional<Mark> inHand, List<Number
     }
 
     /** The rim of a pocket, its ends half round or square. */
-    private static List<Point> rim(Box pocket, boolean rounded) {
+    static List<Point> rim(Box pocket, boolean rounded) {
         if (!rounded) {
             return pocket.corners();
         }

@@ -40,7 +40,7 @@ public record PlugPicture(
 
     @Override
     public void draw(Drawing drawing) {
-        SectionAndStrip.draw(strip, drawing, false, (room, scale) -> new PlugSection(this, drawing, room).draw());
+        SectionAndStrip.draw(strip, drawing, false, false, (on, room, scale) -> new PlugSection(this, on, room).draw());
     }
 
     SizePicture.ReadingColumn least() {

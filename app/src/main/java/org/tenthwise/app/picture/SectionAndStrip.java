@@ -19,7 +19,7 @@ final class SectionAndStrip {
 
     /** Draws the section into its room; the scale is the strip's. */
     interface SectionDrawing {
-        void draw(Box room, StripScale scale);
+        void draw(Drawing drawing, Box room, StripScale scale);
     }
 
     private SectionAndStrip() {}
@@ -35,25 +35,41 @@ final class SectionAndStrip {
         }
     }
 
-    /** @param detail whether the section marks the spot that the strip magnifies */
-    static void draw(SizePicture picture, Drawing drawing, boolean detail, SectionDrawing section) {
+    /**
+     * @param detail whether the section marks the spot that the strip magnifies
+     * @param lettered whether the readings are written into it: with large letters it is left out unless all have room,
+     *     as the strip by itself is wide enough for them
+     */
+    static void draw(SizePicture picture, Drawing drawing, boolean detail, boolean lettered, SectionDrawing section) {
         Box frame = drawing.frame().box();
         double weight = Math.min(1, drawing.frame().lineScale());
         double lane = StripLane.width(picture, drawing);
         double both = frame.width() - lane - Strip.ticksWidth(drawing) - GAP;
         StripColumns columns = new StripColumns(picture, drawing);
-        double most = Math.min(MOST_COLUMNS * frame.width(), both - LEAST_SECTION * weight);
+        double least = Math.max(weight, lettered ? drawing.lettered(weight) : 0) * LEAST_SECTION;
+        double most = Math.min(MOST_COLUMNS * frame.width(), both - least);
         double width = both - columns.width(most);
-        boolean shown = width >= LEAST_SECTION * weight
-                && frame.height() >= drawing.lettered(LEAST_HEIGHT)
-                && columns.showsTheLastCut(most);
-        if (!shown) {
-            strip(picture, drawing);
-            return;
-        }
+        boolean shown =
+                width >= least && frame.height() >= drawing.lettered(LEAST_HEIGHT) && columns.showsTheLastCut(most);
         Strip strip = new Strip(
                 picture, drawing, new Box(width + GAP, frame.top(), frame.right(), frame.bottom()), lane, detail);
-        section.draw(new Box(1, frame.top(), width, frame.bottom()), strip.scale());
-        strip.draw();
+        Box beside = new Box(1, frame.top(), width, frame.bottom());
+        boolean large = lettered && drawing.frame().textScale() > 1;
+        if (shown && (!large || writesAll(picture, drawing, section, beside, strip.scale()))) {
+            section.draw(drawing, beside, strip.scale());
+            strip.draw();
+        } else {
+            strip(picture, drawing);
+        }
+    }
+
+    private static boolean writesAll(
+            SizePicture picture, Drawing drawing, SectionDrawing section, Box room, StripScale scale) {
+        NullPen pen = new NullPen();
+        section.draw(drawing.rehearsal(pen), room, scale);
+        return picture.taken()
+                .flatMap(column -> column.size().stream())
+                .map(SizePicture.Sized::figures)
+                .allMatch(pen.written()::contains);
     }
 }

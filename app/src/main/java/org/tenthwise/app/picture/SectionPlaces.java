@@ -28,6 +28,7 @@ final class SectionPlaces {
 
     private static final double FIRST_AT = 0.16;
     private static final double LAST_AT = 0.84;
+    private static final double DEEPEST_AT = 0.95;
 
     private final List<Station> stations;
     private final List<BigDecimal> angles;
@@ -43,7 +44,7 @@ final class SectionPlaces {
                 .toList();
         boolean deep = !columns.isEmpty()
                 && columns.stream().allMatch(column -> column.depth().isPresent());
-        this.stations = deep ? byDepth(columns) : inOrder(columns);
+        this.stations = deep ? byDepth(columns, picture.stretch().map(TurnedStretch::length)) : inOrder(columns);
     }
 
     List<Station> stations() {
@@ -55,17 +56,23 @@ final class SectionPlaces {
         return angles.size() == 2 ? angles : List.of();
     }
 
-    private List<Station> byDepth(List<SizePicture.ReadingColumn> columns) {
+    /** @param length of what is read, in millimetres; absent where only the depths are known */
+    private List<Station> byDepth(List<SizePicture.ReadingColumn> columns, Optional<Double> length) {
         TreeMap<Length, List<SizePicture.ReadingColumn>> depths = new TreeMap<>();
         columns.forEach(
                 column -> depths.computeIfAbsent(column.depth().orElseThrow().size(), none -> new ArrayList<>())
                         .add(column));
         double deepest = depths.lastKey().millimetres().doubleValue();
+        Optional<Double> whole = length.filter(of -> of >= deepest);
         List<Station> result = new ArrayList<>();
-        depths.forEach((depth, readings) -> result.add(station(
-                deepest == 0 || depths.size() == 1 ? 0.5 : depth.millimetres().doubleValue() / deepest * LAST_AT,
-                readings.get(0).depth(),
-                readings)));
+        depths.forEach((depth, readings) -> {
+            double deep = depth.millimetres().doubleValue();
+            double share = deepest == 0 || depths.size() == 1 ? 0.5 : deep / deepest * LAST_AT;
+            result.add(station(
+                    whole.map(of -> Math.min(DEEPEST_AT, deep / of)).orElse(share),
+                    readings.get(0).depth(),
+                    readings));
+        });
         return result;
     }
 

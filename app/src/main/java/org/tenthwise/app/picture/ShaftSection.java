@@ -3,8 +3,10 @@ package org.tenthwise.app.picture;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Nanometres;
 
 /**
  * An outside diameter, seen from the side: the surface as it is now, what the next cut takes off drawn large, the aim,
@@ -14,6 +16,9 @@ final class ShaftSection {
 
     /** Pixels for the width of the tolerance. */
     private static final double TOLERANCE = 16;
+
+    /** A neighbour is drawn up to so many times as large. */
+    private static final double MOST_BESIDE = 1.7;
 
     private static final String DIAMETER = "\u2300";
 
@@ -29,30 +34,85 @@ final class ShaftSection {
     private final double half;
     private final double tolerance;
     private final SectionWalls walls;
+    private final Optional<TurnedStretch> stretch;
+    private final double edge;
 
     ShaftSection(SizePicture picture, Drawing drawing, Box room, StripScale scale) {
         this.picture = picture;
         this.drawing = drawing;
         this.scale = scale;
         this.places = new SectionPlaces(picture);
+        this.stretch = picture.stretch();
         double width = room.width();
-        this.left = room.left() + width * 0.28;
-        this.right = room.right() - 52;
+        this.edge = room.left();
+        this.left = room.left() + width * (stretch.isEmpty() ? 0.28 : hasBack() ? 0.2 : 0.04);
+        this.right = room.right() - (hasFront() ? Math.max(56, width * 0.2) : 52);
         this.top = room.top() + Math.max(drawing.lettered(40), 56);
         this.bottom = room.bottom() - drawing.lettered(14);
         this.tolerance = Math.min(TOLERANCE, (bottom - top) * 0.05);
         this.middle = (top + bottom) / 2;
-        this.half = (bottom - top) / 2 - 1.6 * tolerance;
+        this.half = ((bottom - top) / 2 - 1.6 * tolerance)
+                / stretch.map(of -> greatest(of) / size(of)).orElse(1.0);
         this.walls = new SectionWalls(picture, scale, places, left, right, middle, half, tolerance);
+    }
+
+    private boolean hasBack() {
+        return stretch.flatMap(TurnedStretch::back).isPresent();
+    }
+
+    private boolean hasFront() {
+        return stretch.flatMap(TurnedStretch::front).isPresent();
+    }
+
+    /** Crest or root of a thread, or the cylinder. */
+    private double size(TurnedStretch of) {
+        return isRoot(of) ? of.diameter() - 2 * of.thread() : of.diameter();
+    }
+
+    private boolean isRoot(TurnedStretch of) {
+        return of.isRoot(Nanometres.of(Length.mean(
+                picture.limits().stream().map(SizePicture.Sized::size).toList())));
+    }
+
+    /** Of it and of what is beside it, as far as that is drawn. */
+    private double greatest(TurnedStretch of) {
+        double beside = Math.max(of.back().orElse(0.0), of.front().orElse(0.0));
+        return Math.max(of.diameter(), Math.min(beside, MOST_BESIDE * of.diameter()));
     }
 
     void draw() {
         double chuck = left - (left - 1) * 0.42;
-        if (picture.isHeld()) {
+        boolean placed = stretch.isPresent();
+        if (picture.isHeld() && !placed) {
             jaws(chuck);
         }
         List<Point> upper = surface(true, UnaryOperator.identity());
         List<Point> lower = surface(false, UnaryOperator.identity());
+        if (placed) {
+            beside(upper, lower);
+        } else {
+            collar(chuck);
+        }
+        stock(upper, true);
+        stock(lower, false);
+        if (picture.cut().isEmpty()) {
+            walls.limits(drawing, left + 2, right + (hasFront() ? -2 : 20));
+        }
+        boolean read = picture.judged().isPresent();
+        drawing.chain(upper, read ? Stroke.READ : Stroke.OUTLINE, read ? Role.ACCENT : Role.LINE);
+        drawing.chain(lower, read ? Stroke.READ : Stroke.OUTLINE, read ? Role.ACCENT : Role.LINE);
+        drawing.line(upper.get(upper.size() - 1), lower.get(lower.size() - 1), Stroke.OUTLINE, Role.LINE);
+        drawing.across(middle, (placed ? edge : chuck) - (placed ? 0 : 14), right + 20, Stroke.CENTRE, Role.LINE);
+        if (picture.isHeld()
+                && stretch.flatMap(TurnedStretch::front)
+                        .filter(of -> of > size(stretch.orElseThrow()))
+                        .isEmpty()) {
+            insert(upper.get(upper.size() - 1));
+        }
+        sizes();
+    }
+
+    private void collar(double chuck) {
         double collar = Math.min(half + 2.2 * tolerance, (bottom - top) / 2);
         drawing.ring(
                 List.of(
@@ -62,20 +122,53 @@ final class ShaftSection {
                         new Point(chuck, middle + collar)),
                 Stroke.OUTLINE,
                 Role.LINE);
-        stock(upper, true);
-        stock(lower, false);
-        if (picture.cut().isEmpty()) {
-            walls.limits(drawing, left + 2, right + 20);
+    }
+
+    /** What the part goes on with at either side, broken off; and the thread it is the crest or the root of. */
+    private void beside(List<Point> upper, List<Point> lower) {
+        TurnedStretch of = stretch.orElseThrow();
+        of.back()
+                .ifPresentOrElse(
+                        back -> stub(back, left, edge + 4, upper.get(0), lower.get(0)),
+                        () -> drawing.line(upper.get(0), lower.get(0), Stroke.OUTLINE, Role.LINE));
+        of.front()
+                .ifPresent(front ->
+                        stub(front, right, right + 44, upper.get(upper.size() - 1), lower.get(lower.size() - 1)));
+        if (of.thread() > 0) {
+            boolean root = isRoot(of);
+            double clear = 1.6 * tolerance;
+            double other = root
+                    ? Math.max(half * of.diameter() / size(of), half + clear)
+                    : Math.min(half * (1 - 2 * of.thread() / of.diameter()), half - clear);
+            for (int side : new int[] {-1, 1}) {
+                drawing.across(
+                        middle + side * other, left + 8, right - 8, root ? Stroke.OUTLINE : Stroke.THIN, Role.LINE);
+            }
         }
-        boolean read = picture.judged().isPresent();
-        drawing.chain(upper, read ? Stroke.READ : Stroke.OUTLINE, read ? Role.ACCENT : Role.LINE);
-        drawing.chain(lower, read ? Stroke.READ : Stroke.OUTLINE, read ? Role.ACCENT : Role.LINE);
-        drawing.line(upper.get(upper.size() - 1), lower.get(lower.size() - 1), Stroke.OUTLINE, Role.LINE);
-        drawing.across(middle, chuck - 14, right + 20, Stroke.CENTRE, Role.LINE);
-        if (picture.isHeld()) {
-            insert(upper.get(upper.size() - 1));
-        }
-        sizes();
+    }
+
+    private void stub(double diameter, double from, double to, Point upper, Point lower) {
+        TurnedStretch of = stretch.orElseThrow();
+        double exact = half * Math.min(diameter, MOST_BESIDE * of.diameter()) / size(of);
+        double clear = 1.6 * tolerance;
+        double out = diameter > size(of)
+                ? Math.min(Math.max(exact, half + clear), (bottom - top) / 2)
+                : Math.min(exact, half - clear);
+        drawing.across(middle - out, from, to, Stroke.OUTLINE, Role.LINE);
+        drawing.across(middle + out, from, to, Stroke.OUTLINE, Role.LINE);
+        drawing.down(
+                from, Math.min(upper.y(), middle - out), Math.max(lower.y(), middle + out), Stroke.OUTLINE, Role.LINE);
+        double bend = middle - out * 0.5;
+        drawing.chain(
+                List.of(
+                        new Point(to, middle - out),
+                        new Point(to, bend - 8),
+                        new Point(to - 4, bend - 3),
+                        new Point(to + 4, bend + 3),
+                        new Point(to, bend + 8),
+                        new Point(to, middle + out)),
+                Stroke.THIN,
+                Role.LINE);
     }
 
     /** From the collar to the free end, through what was read, each size as {@code of} makes it. */

@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.Mark;
+import org.tenthwise.model.plan.Outline;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.tolerance.Limit;
@@ -127,10 +129,38 @@ public record SizePicture(
         /** A drilled hole cut open, with the point the drill left beyond the depth. */
         record Drilled(BigDecimal pointAngle) implements Beside {}
 
-        /** The part with the feature in hand. */
-        record Part(OutlinePicture part) implements Beside {}
+        /** A bore or an outside with what lies before and behind it. */
+        record Turned(TurnedStretch stretch) implements Beside {}
+
+        /**
+         * A length along the axis, where it is on the part.
+         *
+         * @param floor whether it goes down to a floor
+         * @param pointAngle of the drill that made the floor
+         */
+        record Along(Outline outline, Mark mark, OutlineSpan span, boolean floor, Optional<BigDecimal> pointAngle)
+                implements Beside {}
+
+        /** The depth of a thread. */
+        record ThreadDepth(Outline.ThreadedLength thread) implements Beside {}
+
+        /** The depth of a pocket. */
+        record PocketFloor(Outline outline, Outline.Pocket pocket) implements Beside {}
+
+        /** How wide a pocket is, or how long. */
+        record InPocket(Outline outline, Outline.Pocket pocket, boolean across) implements Beside {}
+
+        /** The part with the spot in hand. */
+        record Part(OutlinePicture part, boolean floor) implements Beside {}
 
         record Nothing() implements Beside {}
+
+        /** Whether it shows on which side of the size the metal lies. */
+        default boolean showsMetal() {
+            return !(this instanceof Nothing
+                    || this instanceof Part part && !part.floor()
+                    || this instanceof Along along && !along.floor());
+        }
     }
 
     /** Marks the spot of the wall and the strip that magnifies it. */
@@ -178,23 +208,49 @@ public record SizePicture(
         if (beside instanceof Beside.Nothing) {
             SectionAndStrip.strip(this, drawing);
         } else {
-            SectionAndStrip.draw(this, drawing, hasDetail(), (room, scale) -> beside(drawing, room, scale));
+            SectionAndStrip.draw(this, drawing, hasDetail(), lettersItsSection(), this::beside);
         }
     }
 
     private void beside(Drawing drawing, Box room, StripScale scale) {
+        SizePicture shown = isSpread() ? unread() : this;
         if (beside instanceof Beside.Part onIt) {
             Frame whole = drawing.frame();
             onIt.part()
                     .draw(drawing.inset(new Point(room.left(), room.top()), whole.sized(room.width(), room.height())));
-            return;
+        } else if (beside instanceof Beside.Along along) {
+            new LengthSection(shown, along, drawing, room).draw();
+        } else if (beside instanceof Beside.ThreadDepth groove) {
+            new GrooveSection(shown, groove.thread(), drawing, room).draw();
+        } else if (beside instanceof Beside.PocketFloor pocket) {
+            new PocketSection(shown, pocket, drawing, room).draw();
+        } else if (beside instanceof Beside.InPocket pocket) {
+            new PocketView(shown, pocket, drawing, room).draw();
+        } else {
+            cutOpen(shown, drawing, room, scale);
         }
-        SizePicture cutOpen = isSpread() ? unread() : this;
+    }
+
+    private void cutOpen(SizePicture shown, Drawing drawing, Box room, StripScale scale) {
         switch (feature.orElseThrow()) {
-            case BORE, WIDTH -> new WallSection(cutOpen, drawing, room, scale).draw();
-            case DIAMETER -> new ShaftSection(cutOpen, drawing, room, scale).draw();
-            case DEPTH -> new FloorSection(cutOpen, drawing, room, scale).draw();
+            case BORE, WIDTH -> new WallSection(shown, drawing, room, scale).draw();
+            case DIAMETER -> new ShaftSection(shown, drawing, room, scale).draw();
+            case DEPTH -> new FloorSection(shown, drawing, room, scale).draw();
         }
+    }
+
+    /** Whether several sizes are written into its section, which needs more width the larger the letters are. */
+    private boolean lettersItsSection() {
+        boolean several = columns.stream()
+                        .filter(column -> column.kind() == Kind.TAKEN || column.kind() == Kind.MISSING)
+                        .count()
+                > 1;
+        return several && (beside instanceof Beside.CutOpen || beside instanceof Beside.Turned);
+    }
+
+    /** The cylinder it is of; absent where the outline has none. */
+    Optional<TurnedStretch> stretch() {
+        return beside instanceof Beside.Turned turned ? Optional.of(turned.stretch()) : Optional.empty();
     }
 
     /** The lower one first. */
@@ -227,8 +283,9 @@ public record SizePicture(
     }
 
     private boolean hasDetail() {
-        return feature.filter(of -> of == Feature.BORE || of == Feature.WIDTH).isPresent()
-                && deciding().isPresent();
+        boolean wall =
+                feature.filter(of -> of == Feature.BORE || of == Feature.WIDTH).isPresent();
+        return wall && !(beside instanceof Beside.InPocket) && deciding().isPresent();
     }
 
     /** Whether metal lies on the side of greater sizes: beyond the wall of a bore, a slot, a floor. */
@@ -241,8 +298,8 @@ public record SizePicture(
      * be cut, of a spread never.
      */
     boolean showsMetal(ReadingColumn column) {
-        boolean cutOpen = beside instanceof Beside.CutOpen || beside instanceof Beside.Drilled;
-        return column.kind() != Kind.SPREAD && (cutOpen || !said.below().isEmpty());
+        return column.kind() != Kind.SPREAD
+                && (beside.showsMetal() || !said.below().isEmpty());
     }
 
     /** What a size is after the cut that is proposed; itself where none is. */

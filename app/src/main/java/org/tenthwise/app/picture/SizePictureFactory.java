@@ -10,8 +10,6 @@ import org.tenthwise.model.plan.CheckOfDimension;
 import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.Clamping;
 import org.tenthwise.model.plan.Combine;
-import org.tenthwise.model.plan.Contact;
-import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
@@ -40,7 +38,10 @@ final class SizePictureFactory {
                 figures,
                 columns(line, finding, figures),
                 advised,
-                check.asSize().map(size -> beside(plan, line, size)).orElse(SizePicture.Beside.NOTHING),
+                check.asSize()
+                        .map(size -> new BesideFactory(size)
+                                .of(plan.outline(), line.step().mark()))
+                        .orElse(SizePicture.Beside.NOTHING),
                 spoken);
     }
 
@@ -80,26 +81,6 @@ final class SizePictureFactory {
         return verdict.margin()
                 .map(margin -> new SizePicture.Distance(
                         margin.distance(), margin.limit(), figures.distance(margin.distance())));
-    }
-
-    /**
-     * A depth is cut open down to a floor only where the plan says that there is one: a length over all and a shoulder
-     * are depths as well, and have none. Those are shown where they sit on the part.
-     */
-    private static SizePicture.Beside beside(Plan plan, Line line, CheckOfSize check) {
-        if (check.contact() instanceof Contact.DrilledHole hole) {
-            return new SizePicture.Beside.Drilled(hole.pointAngle());
-        }
-        if (check.feature() != Feature.DEPTH) {
-            return SizePicture.Beside.CUT_OPEN;
-        }
-        return plan.outline()
-                .flatMap(outline -> line.step()
-                        .mark()
-                        .map(mark -> OutlineFeature.isFloor(mark, outline)
-                                ? SizePicture.Beside.CUT_OPEN
-                                : new SizePicture.Beside.Part(OutlinePicture.small(outline, Optional.of(mark), ""))))
-                .orElse(SizePicture.Beside.NOTHING);
     }
 
     static SizePicture.Sized written(Written limit) {

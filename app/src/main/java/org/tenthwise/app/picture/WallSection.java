@@ -22,6 +22,15 @@ final class WallSection {
     private static final double ALONG = 6;
     /** How many depths are dimensioned. */
     private static final int MOST_DEPTHS = 3;
+    /** Of a wall in nothing known: of the height. */
+    private static final double THICKNESS = 0.16;
+    /** Half a part is drawn up to so many radii of the bore; a thicker one is broken off. */
+    private static final double MOST_OUTSIDE = 2.1;
+    /** For what lies behind the bore: of the width. */
+    private static final double BACK = 0.13;
+
+    private static final double FRONT = 26;
+    private static final double AIR = 12;
 
     private final SizePicture picture;
     private final Drawing drawing;
@@ -36,6 +45,9 @@ final class WallSection {
     private final double half;
     private final double thickness;
     private final SectionWalls walls;
+    private final Optional<TurnedStretch> stretch;
+    /** Where the bore ends. */
+    private final double back;
 
     WallSection(SizePicture picture, Drawing drawing, Box room, StripScale scale) {
         this.picture = picture;
@@ -49,10 +61,16 @@ final class WallSection {
         this.bottom = room.bottom() - drawing.lettered(34) * depths.size() - 8;
         double height = bottom - top;
         this.middle = (top + bottom) / 2;
-        this.thickness = height * 0.16;
-        this.half = height / 2 - thickness;
-        this.walls =
-                new SectionWalls(picture, scale, places, left, right, middle, half, Math.min(TOLERANCE, height * 0.07));
+        this.stretch = picture.stretch();
+        double tolerance = Math.min(TOLERANCE, height * 0.07);
+        this.half = stretch.map(of -> Math.min(
+                        height / 2 / Math.min(MOST_OUTSIDE, of.outside() / of.diameter()),
+                        height / 2 - 1.2 * tolerance - 8))
+                .orElse(height * (0.5 - THICKNESS));
+        this.thickness = height / 2 - half;
+        this.back = stretch.map(of -> of.back().isPresent() ? left + BACK * (right - left) : left + 8)
+                .orElse(left);
+        this.walls = new SectionWalls(picture, scale, places, back, right, middle, half, tolerance);
     }
 
     private static List<SectionPlaces.Station> depths(SectionPlaces places) {
@@ -69,7 +87,7 @@ final class WallSection {
         metal(lower, false);
         stock(true);
         stock(false);
-        walls.limits(drawing, left + 14, right + 18);
+        walls.limits(drawing, stretch.isPresent() ? back : left + 14, right + 18);
         if (picture.feature().equals(Optional.of(Feature.BORE))) {
             drawing.across(middle, left, right + 18, Stroke.CENTRE, Role.LINE);
         }
@@ -90,28 +108,70 @@ final class WallSection {
         List<Point> whole = new ArrayList<>();
         whole.add(new Point(right, wall.get(0).y()));
         whole.addAll(wall);
-        whole.add(new Point(left + 10, wall.get(wall.size() - 1).y()));
+        whole.add(new Point(
+                stretch.isPresent() ? back : left + 10,
+                wall.get(wall.size() - 1).y()));
         return whole;
     }
 
     private void metal(List<Point> wall, boolean above) {
         double outside = above ? top : bottom;
-        List<Point> ring = new ArrayList<>(wall);
-        double inner = wall.get(wall.size() - 1).y();
-        List<Point> broken = List.of(
+        Optional<Double> frontHalf = stretch.flatMap(TurnedStretch::front).map(this::halfOf);
+        Optional<Double> backHalf = stretch.flatMap(TurnedStretch::back).map(this::halfOf);
+        List<Point> inner = new ArrayList<>();
+        frontHalf.ifPresent(half -> inner.addAll(List.of(at(right + FRONT, half, above), at(right, half, above))));
+        inner.addAll(wall);
+        backHalf.ifPresent(half -> inner.addAll(List.of(at(back, half, above), at(left + 10, half, above))));
+        boolean endsInAir = stretch.isPresent() && backHalf.isEmpty();
+        List<Point> broken = endsInAir
+                ? List.of(inner.get(inner.size() - 1), new Point(back, outside))
+                : broken(inner.get(inner.size() - 1).y(), outside);
+        List<Point> ring = new ArrayList<>(inner);
+        ring.addAll(broken.subList(1, broken.size()));
+        ring.add(new Point(inner.get(0).x(), outside));
+        drawing.metal(List.of(ring));
+        drawing.chain(broken, endsInAir ? Stroke.OUTLINE : Stroke.THIN, Role.LINE);
+        boolean thick = stretch.filter(of -> of.outside() / of.diameter() > MOST_OUTSIDE)
+                .isPresent();
+        drawing.chain(
+                List.of(broken.get(broken.size() - 1), new Point(inner.get(0).x(), outside)),
+                thick ? Stroke.THIN : Stroke.OUTLINE,
+                Role.LINE);
+        drawing.line(
+                new Point(inner.get(0).x(), outside),
+                inner.get(0),
+                frontHalf.isPresent() ? Stroke.THIN : Stroke.OUTLINE,
+                Role.LINE);
+        drawing.chain(inner.subList(0, frontHalf.isPresent() ? 3 : 1), Stroke.OUTLINE, Role.LINE);
+        backHalf.ifPresent(half -> {
+            drawing.line(inner.get(inner.size() - 3), inner.get(inner.size() - 2), Stroke.OUTLINE, Role.LINE);
+            if (half > 0) {
+                drawing.line(inner.get(inner.size() - 2), inner.get(inner.size() - 1), Stroke.OUTLINE, Role.LINE);
+            }
+        });
+        drawing.chain(wall, Stroke.WALL, Role.LINE);
+    }
+
+    private List<Point> broken(double inner, double outside) {
+        return List.of(
                 new Point(left + 10, inner),
                 new Point(left + 2, inner + (outside - inner) * 0.35),
                 new Point(left + 13, inner + (outside - inner) * 0.7),
                 new Point(left + 6, outside));
-        ring.addAll(broken.subList(1, broken.size()));
-        ring.add(new Point(right, outside));
-        drawing.metal(List.of(ring));
-        drawing.chain(broken, Stroke.THIN, Role.LINE);
-        drawing.chain(
-                List.of(new Point(left + 6, outside), new Point(right, outside), wall.get(0)),
-                Stroke.OUTLINE,
-                Role.LINE);
-        drawing.chain(wall, Stroke.WALL, Role.LINE);
+    }
+
+    private Point at(double x, double out, boolean above) {
+        return new Point(x, above ? middle - out : middle + out);
+    }
+
+    /** Half of another diameter beside the bore, clear of the walls where it is another. */
+    private double halfOf(double diameter) {
+        TurnedStretch of = stretch.orElseThrow();
+        double clear = walls.tolerance() + AIR;
+        double exact = half * diameter / of.diameter();
+        return diameter < of.diameter()
+                ? Math.max(0, Math.min(exact, half - clear))
+                : Math.min(Math.max(exact, half + clear * 0.6), (bottom - top) / 2 - 5);
     }
 
     /** What the next cut takes off the wall. */
@@ -132,15 +192,28 @@ final class WallSection {
         for (int i = 0; i < places.angles().size(); i++) {
             Label label = Label.of(places.angles().get(i).toPlainString() + "°", SMALL_TEXT, Role.INK)
                     .onGround();
-            double y = i == 0 ? (top + walls.y(0.7, true)) / 2 : (bottom + walls.y(0.7, false)) / 2;
+            double y = angleAt(i == 0, drawing.height(label));
             double first = left + 22 + drawing.width(label) / 2;
             free.place(
                             drawing.width(label) + 8,
                             drawing.height(label) + 6,
                             DoubleStream.iterate(first, x -> x < right, x -> x + ALONG)
+                                    .filter(x -> isClearOfDimensions(x, drawing.width(label) / 2 + ALONG))
                                     .mapToObj(x -> new Point(x, y)))
                     .ifPresent(box -> drawing.text(label, box));
         }
+    }
+
+    private boolean isClearOfDimensions(double x, double clear) {
+        return places.stations().stream().noneMatch(station -> Math.abs(walls.x(station) - x) < clear);
+    }
+
+    /** In the wall where it is thick enough, otherwise beside it in the bore. */
+    private double angleAt(boolean above, double height) {
+        double edge = above ? top : bottom;
+        boolean fits = Math.abs(walls.y(0.7, above) - edge) >= height + AIR;
+        double inside = walls.y(-0.7, above) + (above ? 1 : -1) * (height / 2 + AIR / 2);
+        return fits ? (edge + walls.y(0.7, above)) / 2 : inside;
     }
 
     private void dimension(SectionPlaces.Station station, SectionLabels labels) {

@@ -48,7 +48,7 @@ public record WirePicture(
     public void draw(Drawing drawing) {
         strip.ifPresentOrElse(
                 beside -> SectionAndStrip.draw(
-                        beside, drawing, false, (room, scale) -> new ThreadSection(this, drawing, room).draw()),
+                        beside, drawing, false, false, (on, room, scale) -> new ThreadSection(this, on, room).draw()),
                 () -> new ThreadSection(this, drawing, drawing.frame().box().grown(-1)).draw());
     }
 }

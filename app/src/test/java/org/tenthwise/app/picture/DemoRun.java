@@ -4,6 +4,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.rules.ReadingsFile;
 import org.tenthwise.checklists.rules.SampleReader;
@@ -41,5 +42,24 @@ public record DemoRun(Plan plan, Sheet sheet) {
                 .findFirst()
                 .orElseThrow();
         return new Pictures(Words.of(Locale.ENGLISH)).of(sheet, found).orElseThrow();
+    }
+
+    /** The picture of a step where the plan knows nothing of the shape of the part. */
+    Picture withoutOutline(int step) {
+        Plan bare = new Plan(
+                plan.part(),
+                plan.issue(),
+                plan.name(),
+                plan.material(),
+                plan.drawing(),
+                plan.unit(),
+                plan.remark(),
+                plan.operations(),
+                plan.steps(),
+                Optional.empty(),
+                plan.source(),
+                plan.climate(),
+                plan.lotAsked());
+        return new DemoRun(bare, Sheet.of(bare, sheet.run())).picture(step);
     }
 }

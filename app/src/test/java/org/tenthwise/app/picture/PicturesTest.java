@@ -85,13 +85,16 @@ class PicturesTest {
         assertEquals(1, pen.texts().stream().filter("0.0007"::equals).count(), pen.texts()::toString);
     }
 
-    /** The flange is read in the jaws, which reach to the left edge, the barrel when it was let go. */
+    /**
+     * The flange is read in the jaws, which reach to the left edge, the barrel when it was let go. With an outline the
+     * part goes on there as it is.
+     */
     @Test
     void aDiameterThatIsReadReleasedStandsInNoJaws() {
         Frame frame = Frame.screen(652, 452, 1);
-        assertTrue(RecordingPen.of(DemoRun.of("WB-118-B-pass").picture(5), frame).drawn().stream()
+        assertTrue(RecordingPen.of(DemoRun.of("WB-118-B-pass").withoutOutline(5), frame).drawn().stream()
                 .anyMatch(PicturesTest::isAtTheLeftEdge));
-        assertFalse(RecordingPen.of(DemoRun.of("WB-118-B-pass").picture(26), frame).drawn().stream()
+        assertFalse(RecordingPen.of(DemoRun.of("WB-118-B-pass").withoutOutline(26), frame).drawn().stream()
                 .anyMatch(PicturesTest::isAtTheLeftEdge));
     }
 

@@ -29,6 +29,7 @@ final class RandomSizes {
     private final BigDecimal tolerance;
     private final boolean lower;
     private final boolean upper;
+    private final boolean twoWays;
 
     private RandomSizes(long seed) {
         this.random = new Random(seed);
@@ -39,10 +40,16 @@ final class RandomSizes {
         int limits = random.nextInt(6);
         this.lower = limits != 0;
         this.upper = limits != 1;
+        this.twoWays = random.nextBoolean();
     }
 
     static SizePicture of(long seed) {
-        return new RandomSizes(seed).picture();
+        RandomSizes sizes = new RandomSizes(seed);
+        return sizes.picture(sizes.pick(List.of(Feature.values())), SizePicture.Beside.CUT_OPEN);
+    }
+
+    static SizePicture of(long seed, Feature feature, SizePicture.Beside beside) {
+        return new RandomSizes(seed).picture(feature, beside);
     }
 
     private <T> T pick(List<T> of) {
@@ -69,8 +76,7 @@ final class RandomSizes {
         return nominal.add(tolerance.multiply(BigDecimal.valueOf(share)));
     }
 
-    private SizePicture picture() {
-        Feature feature = pick(List.of(Feature.values()));
+    private SizePicture picture(Feature feature, SizePicture.Beside beside) {
         List<SizePicture.ReadingColumn> columns = new ArrayList<>();
         for (int i = random.nextInt(4); i > 0; i--) {
             columns.add(SizePicture.ReadingColumn.of(
@@ -92,23 +98,34 @@ final class RandomSizes {
             columns.add(column(
                     size.isPresent() ? SizePicture.Kind.TAKEN : SizePicture.Kind.MISSING, i, size, i == decides));
         }
-        return picture(feature, columns, judged);
+        return picture(feature, beside, columns, judged);
     }
 
     private SizePicture.ReadingColumn column(
             SizePicture.Kind kind, int place, Optional<SizePicture.Sized> size, boolean decides) {
         boolean struck = kind == SizePicture.Kind.STRUCK_OUT;
-        return SizePicture.ReadingColumn.of(
-                kind, struck ? "" : String.valueOf(place + 1), place < 2 ? "at 8" : "at 38", size, decides);
+        String depth = place < 2 ? "8" : "38";
+        String angle = place % 2 == 0 ? "0" : "90";
+        return new SizePicture.ReadingColumn(
+                kind,
+                struck ? "" : twoWays ? angle + "°" : String.valueOf(place + 1),
+                "at " + depth,
+                size,
+                decides,
+                Optional.of(new SizePicture.Sized(new Written(depth, unit).length(), depth)),
+                twoWays ? Optional.of(new BigDecimal(angle)) : Optional.empty());
     }
 
     private SizePicture picture(
-            Feature feature, List<SizePicture.ReadingColumn> columns, Optional<SizePicture.Sized> judged) {
+            Feature feature,
+            SizePicture.Beside beside,
+            List<SizePicture.ReadingColumn> columns,
+            Optional<SizePicture.Sized> judged) {
         Optional<SizePicture.Sized> least = lower ? Optional.of(sized(nominal)) : Optional.empty();
         Optional<SizePicture.Sized> most = upper ? Optional.of(sized(nominal.add(tolerance))) : Optional.empty();
         boolean bore = feature.stillCutBeyond() == Limit.LOWER;
         return new SizePicture(
-                feature,
+                Optional.of(feature),
                 unit,
                 least,
                 most,
@@ -120,6 +137,8 @@ final class RandomSizes {
                 judged.map(size -> distance(size, least, most)),
                 judged.flatMap(size -> cut(size, feature)),
                 Optional.empty(),
+                true,
+                beside,
                 new SizePicture.Said(
                         bore ? "past size" : "still to cut",
                         bore ? "still to cut" : "past size",
