@@ -22,10 +22,10 @@ final class CharacteristicTable {
     /** For what is said in words: all four columns of figures. */
     private static final Column SAID = Column.figures("", 546, 240);
 
-    private static final Column MARK = Column.words("record.column.where", 556, 88);
+    private static final Column MARK = Column.words("record.column.where", 554, 84);
     private static final double MARK_HEIGHT = 24;
-    private static final double SHAPE = 656;
-    private static final Column VERDICT = Column.words("record.column.verdict", 668, PageFlow.RIGHT - 668);
+    private static final double SHAPE = 649;
+    private static final Column VERDICT = Column.words("record.column.verdict", 661, PageFlow.RIGHT - 661);
 
     private final RecordContext matter;
     private final PageFlow flow;
