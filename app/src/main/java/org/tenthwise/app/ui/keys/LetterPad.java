@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import javafx.beans.binding.Bindings;
+import javafx.geometry.Insets;
 import javafx.scene.Node;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.RowConstraints;
+import javafx.scene.layout.VBox;
 import org.tenthwise.app.ui.theme.Icon;
 import org.tenthwise.model.words.LocaleCustoms;
 import org.tenthwise.model.words.Words;
@@ -18,15 +20,23 @@ import org.tenthwise.model.words.Words;
  */
 public final class LetterPad extends GridPane {
 
-    private static final int ACROSS = 10;
     private static final int DOWN = 4;
     /** Signs of lots and marks that no letters are, before the other letters. */
     private static final List<String> SIGNS = List.of("#", "+", "_");
 
     private static final int ON_A_KEY = 3;
+    private static final int WITHIN = 10;
+
+    /** How far more keys side by side reach into the room around them, so that none is too narrow for a finger. */
+    private static final Insets REACH = new Insets(0, -8, 0, -8);
 
     private final TextEntryViewModel model;
     private final Words words;
+    /** Signs of the usual page, row by row, and how many lie side by side. */
+    private final List<String> usual;
+
+    private final int across;
+
     private final List<Node> shown = new ArrayList<>();
     private final Key others = new Key(Key.Kind.PLAIN, "", this::turn);
     private boolean showsOthers;
@@ -37,9 +47,14 @@ public final class LetterPad extends GridPane {
         getStyleClass().add("letters");
         setHgap(8);
         setVgap(8);
-        for (int column = 0; column < ACROSS; column++) {
+        usual = signs(words.say("letters.rows").replace(" ", ""));
+        across = usual.size() / DOWN;
+        if (across > WITHIN) {
+            VBox.setMargin(this, REACH);
+        }
+        for (int column = 0; column < across; column++) {
             ColumnConstraints width = new ColumnConstraints();
-            width.setPercentWidth(100.0 / ACROSS);
+            width.setPercentWidth(100.0 / across);
             getColumnConstraints().add(width);
         }
         for (int row = 0; row <= DOWN; row++) {
@@ -54,9 +69,9 @@ public final class LetterPad extends GridPane {
         others.setId("other-letters");
         add(shift, 0, DOWN);
         add(others, 1, DOWN);
-        add(space, 2, DOWN, 3, 1);
-        add(takeBack, 5, DOWN, 2, 1);
-        add(commit, 7, DOWN, 3, 1);
+        add(space, 2, DOWN, across - 7, 1);
+        add(takeBack, across - 5, DOWN, 2, 1);
+        add(commit, across - 3, DOWN, 3, 1);
         show();
     }
 
@@ -66,19 +81,21 @@ public final class LetterPad extends GridPane {
     }
 
     private void show() {
-        List<String> usual = signs(words.say("letters.rows").replace(" ", ""));
-        List<String> letters = new LocaleCustoms(words.locale()).otherLetters();
+        List<String> letters = new LocaleCustoms(words.locale())
+                .otherLetters().stream()
+                        .filter(letter -> !usual.contains(letter))
+                        .toList();
         List<String> other = Stream.concat(SIGNS.stream(), letters.stream())
-                .limit(ACROSS * DOWN)
+                .limit(usual.size())
                 .toList();
         List<String> now = showsOthers ? other : usual;
-        List<String> behind = showsOthers ? usual.subList(ACROSS, usual.size()) : hint(letters);
+        List<String> behind = showsOthers ? usual.subList(across, usual.size()) : hint(letters);
         getChildren().removeAll(shown);
         shown.clear();
         for (int place = 0; place < now.size(); place++) {
             Key key = letter(now.get(place));
             shown.add(key);
-            add(key, place % ACROSS, place / ACROSS);
+            add(key, place % across, place / across);
         }
         others.setText(String.join("", behind.subList(0, Math.min(ON_A_KEY, behind.size()))));
         others.speak(words.say(showsOthers ? "letters.usual" : "letters.others"));
