@@ -18,6 +18,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
+import org.tenthwise.app.text.German;
 import org.tenthwise.app.text.MadeUpLanguage;
 
 /**
@@ -57,15 +58,27 @@ final class Faults {
 
     /** Words on the screen, or spoken by it, that are not of the made-up language. */
     static List<String> plainEnglish(Scene scene, String data) {
+        return said(scene)
+                .filter(text -> !MadeUpLanguage.plainEnglish(text, data).isEmpty())
+                .map(text -> "\"%s\" is plain English".formatted(text))
+                .toList();
+    }
+
+    /** Words on a German screen, or spoken by it, that English has alone. */
+    static List<String> english(Scene scene, String data) {
+        return said(scene)
+                .filter(text -> !German.english(text, data).isEmpty())
+                .map(text -> "%s in \"%s\" is English".formatted(German.english(text, data), text))
+                .toList();
+    }
+
+    private static Stream<String> said(Scene scene) {
         return new Faults(scene)
                 .seen.stream()
                         .flatMap(node -> node instanceof Text text
                                 ? Stream.of(text.getText())
                                 : Stream.ofNullable(node.getAccessibleText()))
-                        .distinct()
-                        .filter(text -> !MadeUpLanguage.plainEnglish(text, data).isEmpty())
-                        .map(text -> "\"%s\" is plain English".formatted(text))
-                        .toList();
+                        .distinct();
     }
 
     private void collect(Node node) {

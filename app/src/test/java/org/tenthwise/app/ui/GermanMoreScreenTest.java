@@ -1,0 +1,10 @@
+package org.tenthwise.app.ui;
+
+/** The same screen in German: nothing is left in English or cut off. */
+class GermanMoreScreenTest extends MoreScreenTest {
+
+    @Override
+    protected boolean isGerman() {
+        return true;
+    }
+}
