@@ -354,9 +354,9 @@ class StepStoryTest {
     @Test
     void inALineItIsItsSizeAloneWhereItPassedAsThisOneWould() throws Exception {
         partBefore(PLAN, "Lathe 4", "0.010", "0.012");
-        assertEquals("Last part, serial 013: 20.012", brief());
+        assertEquals("Last part, serial 013: 20.012.", brief());
         session.goTo(LOT);
-        assertEquals("Last part, serial 013: passed", brief());
+        assertEquals("Last part, serial 013: passed.", brief());
         session.goTo(3);
         assertEquals("none", brief());
     }
@@ -364,7 +364,7 @@ class StepStoryTest {
     @Test
     void inALineItSaysThatItFailed() throws Exception {
         partBefore(PLAN, "Lathe 4", "0.010", "0.030");
-        assertEquals("Last part, serial 013: 20.030, failed", brief());
+        assertEquals("Last part, serial 013: 20.030, failed.", brief());
     }
 
     @Test
@@ -372,7 +372,7 @@ class StepStoryTest {
         Plan other = InventedPlans.read(
                 TEXT.replace("upper = 20.021", "upper = 20.033").replace("revision = \"A\"", "revision = \"B\""));
         partBefore(other, "Lathe 4", "0.010", "0.030");
-        assertEquals("Last part, serial 013: 20.030, rev B, other limits", brief());
+        assertEquals("Last part, serial 013: 20.030, rev B, other limits.", brief());
     }
 
     @Test

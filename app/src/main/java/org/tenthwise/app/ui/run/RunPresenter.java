@@ -3,8 +3,10 @@ package org.tenthwise.app.ui.run;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tenthwise.app.picture.Pictures;
 import org.tenthwise.app.session.State;
+import org.tenthwise.app.story.StepStory;
 import org.tenthwise.app.text.Advice;
 import org.tenthwise.app.text.BesideVerdict;
 import org.tenthwise.app.text.GaugeWords;
@@ -159,8 +161,18 @@ final class RunPresenter {
                 sentences.standing(line.finding()) + ".",
                 sentences.distance(line.finding()),
                 closed ? advice.signed(line) : advice.next(line),
-                beside.shown(),
+                Stream.concat(beside.shown().stream(), lastPart(state)).toList(),
                 beside.rest());
+    }
+
+    /** The size of the part before, until something is read of this one; then it is under More. */
+    private Stream<String> lastPart(State state) {
+        boolean begun =
+                state.line().passes().size() > 1 || !state.pass().standing().isEmpty();
+        boolean measured = !state.inHand().check().slots().isEmpty();
+        return measured && !begun && !state.asked().isShut()
+                ? StepStory.lastPart(state, words).stream()
+                : Stream.empty();
     }
 
     /** "4", "4, 6", "20–25". */
