@@ -26,6 +26,7 @@ import org.tenthwise.app.export.JsonRecord;
 import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.export.pdf.Paper;
 import org.tenthwise.app.export.pdf.PdfRecord;
+import org.tenthwise.app.export.pdf.RecordLayout;
 import org.tenthwise.app.kept.KeptShop;
 import org.tenthwise.app.kept.KeptSteps;
 import org.tenthwise.app.session.Runs;
@@ -72,10 +73,11 @@ final class Wiring {
 
     /** In the language spoken now, on the paper of the place. */
     private List<RecordFormat> formats() {
-        return List.of(
-                new PdfRecord(spoken.words(), Paper.of(new LocaleCustoms(spoken.place()))),
-                new CsvRecord(),
-                new JsonRecord());
+        return List.of(new PdfRecord(layout()), new CsvRecord(), new JsonRecord());
+    }
+
+    private RecordLayout layout() {
+        return new RecordLayout(spoken.words(), Paper.of(new LocaleCustoms(spoken.place())));
     }
 
     private Client client() {
@@ -133,8 +135,12 @@ final class Wiring {
     private Handout handout(Ledger ledger, ClientPaths place) {
         List<RecordFormat> formats = formats();
         Records records = new Records(formats, version);
-        return new Handout(formats, (run, as) -> records.write(ledger, run, List.of(as), place.records())
-                .get(0));
+        RecordLayout layout = layout();
+        return new Handout(
+                formats,
+                (run, as) ->
+                        records.write(ledger, run, List.of(as), place.records()).get(0),
+                run -> layout.pages(records.evidence(ledger, run)));
     }
 
     private Optional<StoreCare> care(ClientPaths place) {

@@ -48,8 +48,13 @@ public final class Records {
         return named.stream().distinct().toList();
     }
 
+    /** What the record of {@code run} is made from. */
+    public Evidence evidence(KeptEntries kept, String run) {
+        return Evidence.of(kept, run, version);
+    }
+
     /** @return the files, in the order of {@code as} */
     public List<Path> write(KeptEntries kept, String run, List<RecordFormat> as, Path folder) throws CouldNotExport {
-        return new Exporter().export(Evidence.of(kept, run, version), as, folder);
+        return new Exporter().export(evidence(kept, run), as, folder);
     }
 }

@@ -43,7 +43,7 @@ public record Box(double left, double top, double right, double bottom) {
                 Math.min(bottom, other.bottom));
     }
 
-    List<Point> corners() {
+    public List<Point> corners() {
         return List.of(new Point(left, top), new Point(right, top), new Point(right, bottom), new Point(left, bottom));
     }
 }

@@ -39,6 +39,11 @@ public final class Drawing {
         return new Drawing(new ShiftedPen(pen, corner.x(), corner.y()), lettering, own);
     }
 
+    /** Room {@code scale} as large as this one's, its upper left corner at {@code corner}. */
+    public Drawing scaled(double scale, Point corner, Frame own) {
+        return new Drawing(new ScaledPen(pen, scale, corner), lettering, own);
+    }
+
     /** {@code pixels} that grow with the text: room for lettering. */
     double lettered(double pixels) {
         return pixels * frame.textScale();

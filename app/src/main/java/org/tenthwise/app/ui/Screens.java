@@ -41,6 +41,8 @@ import org.tenthwise.app.ui.home.HomeView;
 import org.tenthwise.app.ui.home.HomeViewModel;
 import org.tenthwise.app.ui.home.RecordsView;
 import org.tenthwise.app.ui.home.RunListViewModel;
+import org.tenthwise.app.ui.pages.PagesView;
+import org.tenthwise.app.ui.pages.PagesViewModel;
 import org.tenthwise.app.ui.picture.ScreenFaces;
 import org.tenthwise.app.ui.more.MoreView;
 import org.tenthwise.app.ui.more.MoreViewModel;
@@ -226,6 +228,11 @@ public final class Screens implements Navigator {
         } else {
             showOverHome(record);
         }
+    }
+
+    @Override
+    public void pages(String run) {
+        shell.show(new PagesView(new PagesViewModel(run, with.handout().get(), tasks, words), words, pictures, this));
     }
 
     /** Home lies under it and is not looked up before one comes back to it. */

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.export.pdf.Paper;
 import org.tenthwise.app.export.pdf.PdfRecord;
+import org.tenthwise.app.export.pdf.RecordLayout;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.sqlite.Sample;
@@ -119,7 +120,7 @@ class ExportRecordTest {
         assertTrue(Files.readString(Path.of(typed.out().get(1))).contains("\"photo-taken\""));
         try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             ByteArrayOutputStream printed = new ByteArrayOutputStream();
-            new PdfRecord(Words.ENGLISH, Paper.A4).write(Evidence.of(kept, run, "0.1.0"), printed);
+            new PdfRecord(new RecordLayout(Words.ENGLISH, Paper.A4)).write(Evidence.of(kept, run, "0.1.0"), printed);
             try (PDDocument document = Loader.loadPDF(printed.toByteArray())) {
                 String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
                 assertTrue(text.contains("of a kind this one does not know (photo-taken)."), text);

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.export.pdf.Paper;
 import org.tenthwise.app.export.pdf.PdfRecord;
+import org.tenthwise.app.export.pdf.RecordLayout;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -128,7 +129,7 @@ class AngleRecordTest {
     @Test
     void thePrintedRecordHasEveryMark() throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        new PdfRecord(Words.ENGLISH, Paper.A4).write(evidence(), out);
+        new PdfRecord(new RecordLayout(Words.ENGLISH, Paper.A4)).write(evidence(), out);
         try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
             String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
             assertTrue(text.contains("59°40′00″ to 60°20′00″"), text);

@@ -37,7 +37,7 @@ class FirstMinutesTest extends ScreenTest {
                         workshop.shop,
                         new Background(Runnable::run, Runnable::run),
                         Catalogue::ofDemoParts,
-                        () -> new Handout(List.of(new CsvRecord()), (run, as) -> Path.of(run)),
+                        () -> new Handout(List.of(new CsvRecord()), (run, as) -> Path.of(run), run -> List.of()),
                         Handbook.sums(),
                         () -> new AboutFacts("0.1.0", "here", "there", List::of),
                         Optional.empty(),

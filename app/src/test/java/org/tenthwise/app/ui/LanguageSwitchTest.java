@@ -44,7 +44,7 @@ class LanguageSwitchTest extends ScreenTest {
                         Catalogue::ofDemoParts,
                         () -> {
                             handedOutIn.add(spoken.words().say("language.name"));
-                            return new Handout(List.of(new CsvRecord()), (run, as) -> Path.of(run));
+                            return new Handout(List.of(new CsvRecord()), (run, as) -> Path.of(run), run -> List.of());
                         },
                         Handbook.sums(),
                         () -> new AboutFacts("0.1.0", "here", "there", List::of),

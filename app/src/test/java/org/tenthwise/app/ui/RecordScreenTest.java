@@ -31,7 +31,7 @@ class RecordScreenTest extends ScreenTest {
         return new RecordViewModel(
                 run,
                 workshop.shop,
-                new Handout(List.of(new CsvRecord()), (id, as) -> Path.of(id)),
+                new Handout(List.of(new CsvRecord()), (id, as) -> Path.of(id), id -> List.of()),
                 workshop.tasks,
                 words,
                 workshop);

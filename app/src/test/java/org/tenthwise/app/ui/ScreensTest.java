@@ -38,7 +38,7 @@ class ScreensTest extends ScreenTest {
                         workshop.shop,
                         new Background(Runnable::run, Runnable::run),
                         Catalogue::ofDemoParts,
-                        () -> new Handout(List.of(new CsvRecord()), (run, as) -> folder.resolve(run)),
+                        () -> new Handout(List.of(new CsvRecord()), (run, as) -> folder.resolve(run), run -> List.of()),
                         Handbook.sums(),
                         () -> new AboutFacts("0.1.0", "here", "there", List::of),
                         Optional.empty(),

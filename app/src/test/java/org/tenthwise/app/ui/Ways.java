@@ -40,6 +40,11 @@ public class Ways implements Navigator {
     }
 
     @Override
+    public void pages(String run) {
+        asked.add("pages " + run);
+    }
+
+    @Override
     public void records() {
         asked.add("records");
     }

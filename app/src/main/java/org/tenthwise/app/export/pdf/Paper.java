@@ -35,6 +35,11 @@ public enum Paper {
         return height;
     }
 
+    /** From its edge to where what is laid out for A4 begins. */
+    double left() {
+        return (width - A4.width) / 2;
+    }
+
     /** Text and lines at their own size. */
     Frame frame() {
         return new Frame(width, height, 1, 1, Role.SHEET);

@@ -11,18 +11,14 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.picture.Drawing;
-import org.tenthwise.app.picture.TextMetrics;
-import org.tenthwise.model.words.Words;
 
 /** The record to print and to file: PDF/A-2b (ISO 19005-2). */
 public final class PdfRecord implements RecordFormat {
 
-    private final Words words;
-    private final Paper paper;
+    private final RecordLayout layout;
 
-    public PdfRecord(Words words, Paper paper) {
-        this.words = words;
-        this.paper = paper;
+    public PdfRecord(RecordLayout layout) {
+        this.layout = layout;
     }
 
     @Override
@@ -32,19 +28,19 @@ public final class PdfRecord implements RecordFormat {
 
     @Override
     public void write(Evidence evidence, OutputStream out) throws IOException {
-        TextMetrics lettering = new TextMetrics();
+        Paper paper = layout.paper();
         ByteArrayOutputStream whole = new ByteArrayOutputStream();
         float width = (float) paper.width() * PdfPen.POINTS_PER_PIXEL;
         float height = (float) paper.height() * PdfPen.POINTS_PER_PIXEL;
-        float left = (float) (paper.width() - Paper.A4.width()) / 2 * PdfPen.POINTS_PER_PIXEL;
+        float left = (float) paper.left() * PdfPen.POINTS_PER_PIXEL;
         try (PDDocument document = new PDDocument()) {
-            new Archival(evidence, words).prepare(document);
+            new Archival(evidence, layout.words()).prepare(document);
             PdfFaces faces = new PdfFaces(document);
-            for (Page leaf : new RecordPages(words, paper, lettering).of(evidence)) {
+            for (Page leaf : layout.leaves(evidence)) {
                 PDPage page = new PDPage(new PDRectangle(width, height));
                 document.addPage(page);
                 try (PDPageContentStream content = new PDPageContentStream(document, page)) {
-                    leaf.draw(new Drawing(new PdfPen(content, faces, left, height), lettering, paper.frame()));
+                    leaf.draw(new Drawing(new PdfPen(content, faces, left, height), layout.lettering(), paper.frame()));
                 }
             }
             document.save(whole);

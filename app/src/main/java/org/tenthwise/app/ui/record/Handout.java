@@ -4,13 +4,22 @@ import java.nio.file.Path;
 import java.util.List;
 import org.tenthwise.app.export.CouldNotExport;
 import org.tenthwise.app.export.RecordFormat;
+import org.tenthwise.app.export.pdf.PagePicture;
 
 /**
- * Hands the record of a run out as a file.
+ * Hands the record of a run out as a file or as pages.
  *
  * @param formats what it can be handed out as, in the order of the keys
+ * @param pages shows it as it is printed
  */
-public record Handout(List<RecordFormat> formats, Writing writing) {
+public record Handout(List<RecordFormat> formats, Writing writing, Pages pages) {
+
+    /** Lays the record out. Used on the thread of the ledger. */
+    @FunctionalInterface
+    public interface Pages {
+
+        List<PagePicture> of(String run);
+    }
 
     /** Writes the record. Used on the thread of the ledger. */
     @FunctionalInterface

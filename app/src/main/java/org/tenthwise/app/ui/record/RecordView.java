@@ -164,7 +164,7 @@ public final class RecordView extends SidedScreen {
     }
 
     private VBox foot() {
-        HBox files = new HBox(8);
+        HBox files = new HBox(8, way("pages", Key.Kind.PLAIN, words.say("sheet.pages"), model::pages));
         for (RecordFormat as : model.formats()) {
             String name = as.extension().toUpperCase(Locale.ROOT);
             Key key = way("hand-" + as.extension(), Key.Kind.PLAIN, name, () -> model.hand(as));

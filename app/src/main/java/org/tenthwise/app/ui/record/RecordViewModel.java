@@ -175,6 +175,11 @@ public final class RecordViewModel {
         return handout.formats();
     }
 
+    /** The pages as they are printed. */
+    public void pages() {
+        navigator.pages(run);
+    }
+
     public void hand(RecordFormat as) {
         if (!busy.get()) {
             busy.set(true);

@@ -49,6 +49,9 @@ public interface Navigator {
     /** The record of a run, finished or not; back from it leads home. */
     void record(String run);
 
+    /** The pages of the record of a run, as they are printed. */
+    void pages(String run);
+
     /** The closed runs; back from a record that was looked at there leads there. */
     void records();
 

@@ -77,7 +77,7 @@ class PdfRecordTest {
     @Test
     void aRecordIsOnThePaperOfThePlaceAndNamesItsLanguage() throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        new PdfRecord(Words.of(Locale.US), Paper.LETTER).write(Scene.FAILED.evidence(), out);
+        new PdfRecord(new RecordLayout(Words.of(Locale.US), Paper.LETTER)).write(Scene.FAILED.evidence(), out);
         try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
             assertEquals(612, document.getPage(0).getMediaBox().getWidth(), 0.01);
             assertEquals(792, document.getPage(0).getMediaBox().getHeight(), 0.01);
@@ -210,7 +210,7 @@ class PdfRecordTest {
 
     private static byte[] pdf(Evidence evidence) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        new PdfRecord(Words.ENGLISH, Paper.A4).write(evidence, out);
+        new PdfRecord(new RecordLayout(Words.ENGLISH, Paper.A4)).write(evidence, out);
         return out.toByteArray();
     }
 }

@@ -33,7 +33,7 @@ import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
 
 /** Invented runs to write records of, from the plain one to the worst a tablet may be given. */
-enum Scene {
+public enum Scene {
     PASSED(() -> Records.whole(DemoPart.SCREW_CARRIER, Records.passing(DemoPart.SCREW_CARRIER))),
     FAILED(() -> Records.whole(DemoPart.SCREW_CARRIER, Records.failing(DemoPart.SCREW_CARRIER))),
     UNFINISHED(Scene::unfinished),
@@ -59,7 +59,7 @@ enum Scene {
         this.evidence = evidence;
     }
 
-    Evidence evidence() {
+    public Evidence evidence() {
         return evidence.get();
     }
 

@@ -40,7 +40,12 @@ class RecordViewModelTest {
 
     private RecordViewModel model(Handout.Writing writing) {
         RecordViewModel model = new RecordViewModel(
-                session.id(), workshop.shop, new Handout(FORMATS, writing), workshop.tasks, workshop.words, workshop);
+                session.id(),
+                workshop.shop,
+                new Handout(FORMATS, writing, run -> List.of()),
+                workshop.tasks,
+                workshop.words,
+                workshop);
         model.load();
         return model;
     }

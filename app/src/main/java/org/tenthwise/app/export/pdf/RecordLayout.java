@@ -1,0 +1,44 @@
+package org.tenthwise.app.export.pdf;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.tenthwise.app.export.Evidence;
+import org.tenthwise.app.picture.TextMetrics;
+import org.tenthwise.model.words.Words;
+
+/** The pages of a record: those a file is written from are those that are shown. */
+public final class RecordLayout {
+
+    private final Words words;
+    private final Paper paper;
+    private final TextMetrics lettering = new TextMetrics();
+
+    public RecordLayout(Words words, Paper paper) {
+        this.words = words;
+        this.paper = paper;
+    }
+
+    Words words() {
+        return words;
+    }
+
+    Paper paper() {
+        return paper;
+    }
+
+    TextMetrics lettering() {
+        return lettering;
+    }
+
+    List<Page> leaves(Evidence evidence) {
+        return new RecordPages(words, paper, lettering).of(evidence);
+    }
+
+    /** The same, each as a picture of its own. */
+    public List<PagePicture> pages(Evidence evidence) {
+        List<Page> leaves = leaves(evidence);
+        return IntStream.range(0, leaves.size())
+                .mapToObj(i -> new PagePicture(leaves.get(i), paper, words.say("record.page", i + 1, leaves.size())))
+                .toList();
+    }
+}
