@@ -43,6 +43,9 @@ public final class ScreenSizes {
     /** What is asked and the figure, with large text too. */
     public static final double READOUT = 150;
 
+    /** Higher it is of no use: the figure stays near the keys. */
+    public static final double READOUT_MOST = 230;
+
     /** The picture of a bench sum at least. */
     public static final double SUM_PICTURE = 110;
 

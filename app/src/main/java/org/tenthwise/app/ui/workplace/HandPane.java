@@ -1,5 +1,6 @@
 package org.tenthwise.app.ui.workplace;
 
+import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Priority;
@@ -31,9 +32,11 @@ public final class HandPane extends StackPane {
         getStyleClass().add("hand-panel");
         keypad.setMinHeight(Region.USE_PREF_SIZE);
         VBox.setVgrow(readout, Priority.ALWAYS);
+        readout.setMaxHeight(ScreenSizes.READOUT_MOST);
         VBox.setVgrow(choices, Priority.ALWAYS);
         lead.getStyleClass().add("answer");
         pad = new VBox(ScreenSizes.GAP, readout, keypad);
+        pad.setAlignment(Pos.BOTTOM_LEFT);
         ask = new VBox(question, choices, lead);
         ask.getStyleClass().add("ask");
         ask.setVisible(false);

@@ -100,6 +100,17 @@ class RunLayoutTest extends RunAtHand {
         assertEquals(List.of(), faults);
     }
 
+    /** Whatever is said of a step, none of it is cut: the picture gives way. */
+    @Test
+    void aLongDoubtIsWhole() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).setBoreGauge().enter("0.015", "0.014", "0.011", "0.0245");
+        run.session.flagDoubt("The ring was still warm from the hand when the gauge was set, and the bore was read "
+                + "right after the last cut; set and read both again tomorrow morning before anything is cut.");
+        look("doubted at length", NONE);
+        seen("run", "doubted-at-length", this::screen);
+        assertEquals(List.of(), faults);
+    }
+
     /** Nine of the list are in sight at the reference size, hold points between them or not. */
     @Test
     void nineStepsAreInSightWhereverTheListIs() throws Exception {

@@ -3,6 +3,8 @@ package org.tenthwise.app.ui.run;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.css.PseudoClass;
 import javafx.geometry.BoundingBox;
@@ -13,8 +15,11 @@ import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
+import javafx.scene.paint.Color;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
+import org.tenthwise.app.picture.Palette;
+import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.ui.picture.PictureView;
 
 /** A run screen as it is laid out, looked at in classes of fault. Lengths are of the reference size. */
@@ -25,6 +30,7 @@ final class SheetLooks {
 
     private static final double KEY_MARGIN_DOWN = 2;
     private static final double SLACK = 1;
+    private static final List<Role> VERDICTS = List.of(Role.PASS, Role.FAIL, Role.CUT, Role.UNPROVEN);
     private static final PseudoClass IN_HAND = PseudoClass.getPseudoClass("in-hand");
 
     private final Scene scene;
@@ -43,6 +49,7 @@ final class SheetLooks {
         nothingLeavesTheSheet();
         rowsAreEvenAndShowWhatComesNext();
         theHeadIsFilled();
+        onlyTheWordIsInTheColourOfTheVerdict();
         return found;
     }
 
@@ -155,7 +162,23 @@ final class SheetLooks {
         }
     }
 
+    private void onlyTheWordIsInTheColourOfTheVerdict() {
+        Set<Color> colours = Stream.of(Palette.DAY, Palette.NIGHT)
+                .flatMap(palette -> VERDICTS.stream().map(role -> Color.web(palette.hex(role))))
+                .collect(Collectors.toSet());
+        List<Text> coloured = texts(scene.getRoot())
+                .filter(text -> !text.getText().isBlank() && colours.contains(text.getFill()))
+                .toList();
+        if (coloured.size() > 1) {
+            found.add("in the colour of a verdict: "
+                    + coloured.stream().map(Text::getText).toList());
+        }
+    }
+
     private void keysKeepTheirMargin() {
+        all(Button.class)
+                .filter(key -> !inside(box(key), box(scene.getRoot())))
+                .forEach(key -> found.add("key %s reaches out of the screen".formatted(key.getId())));
         all(Button.class).forEach(key -> texts(key)
                 .filter(text -> !text.getText().isBlank())
                 .forEach(text -> {
