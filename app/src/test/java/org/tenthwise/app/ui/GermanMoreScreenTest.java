@@ -7,4 +7,10 @@ class GermanMoreScreenTest extends MoreScreenTest {
     protected boolean isGerman() {
         return true;
     }
+
+    /** What was typed, and where the demo plan has its expansion from. */
+    @Override
+    protected String data() {
+        return new MadeUpMoreScreenTest().data();
+    }
 }
