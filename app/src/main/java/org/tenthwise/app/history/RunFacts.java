@@ -50,6 +50,26 @@ public record RunFacts(
         people = List.copyOf(people);
     }
 
+    /** The same, going on with another step. */
+    RunFacts at(int step) {
+        return new RunFacts(
+                begun,
+                id,
+                part,
+                revision,
+                serial,
+                lot,
+                machine,
+                planHash,
+                begunAt,
+                by,
+                people,
+                last,
+                lastAt,
+                stand.map(was -> new Stand(was.issue(), step, was.outcome(), was.concessions(), was.contested())),
+                closing);
+    }
+
     public boolean closed() {
         return closing.isPresent();
     }

@@ -21,6 +21,11 @@ public record RunSummary(RunFacts run, Optional<Plan> plan, List<StepSummary> st
         return run.id();
     }
 
+    /** The same, going on with another step. */
+    public RunSummary at(int step) {
+        return new RunSummary(run.at(step), plan, steps);
+    }
+
     /** The step it would go on with; absent where the plan cannot be read. */
     public Optional<Step> inHand() {
         return plan.flatMap(read -> run.stand().map(stand -> read.step(stand.inHand())));

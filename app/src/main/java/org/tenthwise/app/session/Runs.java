@@ -4,7 +4,10 @@ import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import org.tenthwise.app.history.History;
+import org.tenthwise.app.history.RunQuery;
+import org.tenthwise.app.history.RunSummary;
 import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.KeptEntries;
@@ -68,6 +71,20 @@ public final class Runs {
     /** Marks of the gauges that were found wrong and not told of since. */
     public List<String> gaugesInDoubt() {
         return new GaugeRack(ledger).inDoubt();
+    }
+
+    /** The runs asked for, each with the step it goes on with when it is opened. */
+    public List<RunSummary> list(RunQuery query) {
+        return history().runs(query).stream().map(this::goingOn).toList();
+    }
+
+    /** Only of a run that had another step in hand than its entries tell are the entries read. */
+    private RunSummary goingOn(RunSummary run) {
+        OptionalInt kept = steps.of(run.id());
+        boolean elsewhere = !run.run().closed()
+                && kept.isPresent()
+                && run.inHand().filter(step -> step.number() != kept.getAsInt()).isPresent();
+        return elsewhere ? run.at(open(run.id()).state().inHand().number()) : run;
     }
 
     public RunSession open(String run) {

@@ -82,14 +82,16 @@ public abstract class ScreenTest {
             return shell.scene();
         }
 
-        /** The words the window speaks, beside English. */
+        /** The words the window speaks, beside English; the made-up ones where it speaks English. */
         public Spoken spoken() {
+            boolean english = words == Words.ENGLISH;
+            Words others = english ? MadeUpLanguage.words() : words;
             return new Spoken(
                     new Languages(
                             List.of(Locale.ENGLISH, MadeUpLanguage.LOCALE),
                             Locale.ENGLISH,
-                            language -> language.equals(Locale.ENGLISH) ? Words.ENGLISH : MadeUpLanguage.words()),
-                    words == Words.ENGLISH ? Locale.ENGLISH : MadeUpLanguage.LOCALE);
+                            language -> language.equals(MadeUpLanguage.LOCALE) ? others : Words.ENGLISH),
+                    english ? Locale.ENGLISH : MadeUpLanguage.LOCALE);
         }
 
         /** The frames of the pictures on it. */

@@ -25,7 +25,7 @@ import org.tenthwise.model.words.Words;
  */
 public final class RunListViewModel {
 
-    /** A few more than the largest screen shows. */
+    /** As many as a tablet shows; a larger display asks for those behind. */
     private static final int PAGE = 6;
 
     private static final int MOST = 40;
@@ -217,7 +217,7 @@ public final class RunListViewModel {
         Optional<String> first = machine;
         RunFacts lowest = before.get(before.size() - 1).summary().run();
         tasks.run(
-                () -> shop.history().runs(new RunQuery(closed, first, by, Optional.of(lowest), PAGE)),
+                () -> shop.list(new RunQuery(closed, first, by, Optional.of(lowest), PAGE)),
                 page -> {
                     if (rows.get() == before) {
                         show(before, page);
@@ -230,7 +230,7 @@ public final class RunListViewModel {
         History history = shop.history();
         Optional<RunFacts> latest = history.last();
         Optional<String> here = latest.map(RunFacts::machine).filter(name -> !closed && !name.isBlank());
-        return new Loaded(here, latest, history.runs(new RunQuery(closed, here, by, Optional.empty(), PAGE)));
+        return new Loaded(here, latest, shop.list(new RunQuery(closed, here, by, Optional.empty(), PAGE)));
     }
 
     private void show(List<RunRow> before, List<RunSummary> page) {

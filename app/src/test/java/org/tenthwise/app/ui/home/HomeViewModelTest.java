@@ -64,6 +64,15 @@ class HomeViewModelTest {
     }
 
     @Test
+    void aRunIsSaidToStandWhereItGoesOn() {
+        RunSession session = workshop.atTheBore("014", "0.027");
+        session.goTo(6);
+        RunRow row = model(Catalogue::ofDemoParts).runs().rowsProperty().get().get(0);
+        assertEquals("At 6, Coolant and chips", row.where());
+        assertEquals(6, workshop.shop.open(session.id()).state().inHand().number());
+    }
+
+    @Test
     void aFailedStepWithNothingOpenBeforeItWaitsForItsDisposition() {
         RunSession session = workshop.begin(InventedPlans.ROOT_THEN_WIRES, "014", "L-1", "Lathe 4", "Setter 2");
         Workshop.must(() -> session.keep("17.25"));
