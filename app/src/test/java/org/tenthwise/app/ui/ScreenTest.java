@@ -84,6 +84,11 @@ public abstract class ScreenTest {
 
         /** The words the window speaks, beside English; the made-up ones where it speaks English. */
         public Spoken spoken() {
+            if (words.locale().equals(Locale.GERMAN)) {
+                return new Spoken(
+                        new Languages(List.of(Locale.ENGLISH, Locale.GERMAN), Locale.ENGLISH, Words::of),
+                        Locale.GERMAN);
+            }
             boolean english = words == Words.ENGLISH;
             Words others = english ? MadeUpLanguage.words() : words;
             return new Spoken(

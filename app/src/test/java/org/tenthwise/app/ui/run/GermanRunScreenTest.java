@@ -23,7 +23,7 @@ class GermanRunScreenTest extends RunScreenTest {
     /** There are many states. */
     @Override
     protected List<Display> displays() {
-        return List.of(Display.DAY);
+        return List.of(Display.DAY, Display.LARGE);
     }
 
     /**
