@@ -15,6 +15,9 @@ public final class HoldPoints {
 
     private final Map<Integer, Settled> known = new HashMap<>();
 
+    /** Of which nothing is known yet. */
+    public HoldPoints() {}
+
     /**
      * How a hold point was opened; absent while a step it waits for is not settled, and for a step that is none.
      *
