@@ -8,7 +8,10 @@ import org.tenthwise.app.text.Heat;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.model.words.Words;
 
-/** By what the step is judged, what its readings show besides, and what a correction for temperature rests on. */
+/**
+ * By what the step is judged, how a size is made of what the gauge reads, what its readings show besides, and what a
+ * correction for temperature rests on.
+ */
 final class JudgedChapter {
 
     private final State state;
@@ -24,6 +27,10 @@ final class JudgedChapter {
         List<String> said = new ArrayList<>(new BesideVerdict(words)
                 .of(state.sheet(), state.line(), state.asked().isClosed())
                 .rest());
+        state.setting()
+                .flatMap(setting -> setting.gauge().sense())
+                .map(sense -> words.say("story.formula", sense))
+                .ifPresent(said::add);
         new Heat(words)
                 .figures(state.line().finding()).stream().map(Sentences::ended).forEach(said::add);
         return new StoryChapter(

@@ -247,6 +247,25 @@ class StepStoryTest {
                 .contains("Two ways. Rock it through square; read where the needle turns back. |  | "));
     }
 
+    /** 20.000 + 0.010 − 0 is 20.010 on the one, 20.000 − 0.010 + 0 is 19.990 on the other. */
+    @Test
+    void howASizeIsMadeOfAReadingIsToldByTheSenseOfTheGauge() throws Exception {
+        setGauge(session);
+        enter(session, "0.010");
+        assertTrue(told("How it is judged").contains("Size = ring + reading − dial on the ring. |  | "));
+        assertTrue(told("This part, serial 014").get(0).startsWith("0°: 20.010, read 0.010"));
+        session = begun(PLAN, "016", "Setter 1");
+        lot(session);
+        session.goTo(BORE);
+        session.gauge().choose("BG-2");
+        session.gauge().tellSense(true);
+        enter(session, "20.000", "0");
+        session.gauge().confirmSense(true);
+        enter(session, "0.010");
+        assertTrue(told("How it is judged").contains("Size = ring − reading + dial on the ring. |  | "));
+        assertTrue(told("This part, serial 016").get(0).startsWith("0°: 19.990, read 0.010"));
+    }
+
     @Test
     void measuredAgainIsNotToldAsACut() throws Exception {
         setGauge(session);
