@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.Problem;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumReply;
@@ -23,6 +24,17 @@ public final class Comparison {
 
     public Comparison(Sums sums) {
         this.sums = sums;
+    }
+
+    /** What a figure is of, by the sum it comes from; absent for one that sum does not give. */
+    public Optional<Output<?>> output(ComparedFigure figure) {
+        String key = Path.of(figure.key()).parts().get(0);
+        return sums.descriptions().stream()
+                .filter(sum -> sum.name().equals(figure.of().calc()))
+                .flatMap(sum -> sum.outputs().stream())
+                .<Output<?>>map(output -> output)
+                .filter(output -> output.key().equals(key))
+                .findFirst();
     }
 
     /** All that is published on {@code topic}. */

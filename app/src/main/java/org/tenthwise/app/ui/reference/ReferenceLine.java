@@ -16,7 +16,7 @@ public sealed interface ReferenceLine {
      * A figure published and the one worked out.
      *
      * @param name of the case
-     * @param key of the result
+     * @param key what the result is called
      * @param word what {@code agreement} is called
      * @param because what there is to say about it; may be empty
      */

@@ -53,6 +53,7 @@ public final class ReferenceView extends SidedScreen {
         HBox.setHgrow(title, Priority.ALWAYS);
         title.setMaxWidth(Double.MAX_VALUE);
         above.setAlignment(Pos.CENTER_LEFT);
+        above.setFillHeight(false);
         above.getStyleClass().addAll("lined-below", "home-title");
         VBox.setVgrow(list, Priority.ALWAYS);
         VBox right = new VBox(8, above, list);

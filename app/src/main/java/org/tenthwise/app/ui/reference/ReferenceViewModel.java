@@ -41,7 +41,6 @@ public final class ReferenceViewModel {
         }
     }
 
-    private static final Shown NOTHING = new Shown("", "", List.of(), Optional.empty());
     private static final String ASIDE = "aside";
     private static final String LEFT_OUT = "left-out";
 
@@ -51,25 +50,27 @@ public final class ReferenceViewModel {
     private final LedgerTasks tasks;
     private final Words words;
     private final ReadOnlyObjectWrapper<Ran> ran = new ReadOnlyObjectWrapper<>(new Ran(List.of(), List.of()));
-    private final ReadOnlyObjectWrapper<Shown> shown = new ReadOnlyObjectWrapper<>(NOTHING);
+    private final ReadOnlyObjectWrapper<Shown> shown;
+    private final FigureNames names;
 
     public ReferenceViewModel(Comparison comparison, LedgerTasks tasks, Words words) {
         this.comparison = comparison;
         this.tasks = tasks;
         this.words = words.byKey();
+        this.names = new FigureNames(comparison, words);
+        this.shown =
+                new ReadOnlyObjectWrapper<>(new Shown("", words.say("reference.running"), List.of(), Optional.empty()));
     }
 
-    /** How many cases were run and how many figures agree; until then, that they are being run. */
+    /** How many figures agree; empty until the cases were run. */
     public ObservableValue<String> sentenceValue() {
-        return ran.map(all -> all.findings().isEmpty() ? words.say("reference.running") : sentence(all.findings()));
+        return ran.map(all -> all.findings().isEmpty() ? "" : sentence(all.findings()));
     }
 
     private String sentence(List<TopicResult> all) {
         long wrong = count(all, Agreement.DISAGREES);
         return words.say(
                 wrong == 0 ? "reference.none-disagrees" : "reference.some-disagree",
-                all.stream().mapToInt(TopicResult::cases).sum(),
-                figures(all),
                 count(all, Agreement.AGREES),
                 count(all, Agreement.ASIDE),
                 wrong);
@@ -157,9 +158,9 @@ public final class ReferenceViewModel {
     private ReferenceLine figure(String name, ComparedFigure row) {
         return new ReferenceLine.Figure(
                 name,
-                row.key(),
-                row.published(),
-                words.say(row.computed()),
+                names.name(row.key()),
+                names.withUnit(row, row.published()),
+                names.withUnit(row, words.say(row.computed())),
                 row.agreement(),
                 words.say("reference.agreement", row.agreement()),
                 row.because().map(words::say).orElse(""));
@@ -197,10 +198,6 @@ public final class ReferenceViewModel {
         return agree == rows.size()
                 ? words.say("reference.all-agree", rows.size())
                 : words.say("reference.some-agree", agree, rows.size());
-    }
-
-    private static int figures(List<TopicResult> findings) {
-        return findings.stream().mapToInt(finding -> finding.rows().size()).sum();
     }
 
     private static long count(List<TopicResult> findings, Agreement agreement) {

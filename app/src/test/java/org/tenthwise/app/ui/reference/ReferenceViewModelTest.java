@@ -1,6 +1,7 @@
 package org.tenthwise.app.ui.reference;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
@@ -10,10 +11,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.reference.Agreement;
 import org.tenthwise.app.reference.Comparison;
+import org.tenthwise.app.reference.PublishedCase;
 import org.tenthwise.app.reference.PublishedCases;
 import org.tenthwise.app.reference.Topic;
 import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.ui.Workshop;
+import org.tenthwise.model.words.Words;
 
 class ReferenceViewModelTest {
 
@@ -36,17 +39,15 @@ class ReferenceViewModelTest {
 
     @Test
     void untilTheCasesWereRunThereIsNothingToChoose() {
-        assertEquals("Running the published cases.", model.sentenceValue().getValue());
+        assertEquals("", model.sentenceValue().getValue());
+        assertEquals("Running the published cases.", model.shownProperty().get().title());
         assertEquals(List.of(), model.chaptersValue().getValue());
         assertEquals(List.of(), model.shownProperty().get().lines());
     }
 
     @Test
-    void theSentenceCountsCasesAndFigures() {
+    void theSentenceCountsTheFigures() {
         model.load();
-        long cases = Arrays.stream(Topic.values())
-                .mapToLong(topic -> PublishedCases.of(topic).size())
-                .sum();
         long figures = Arrays.stream(Topic.values())
                 .flatMap(topic -> PublishedCases.of(topic).stream())
                 .mapToLong(one -> one.published().size())
@@ -56,11 +57,7 @@ class ReferenceViewModelTest {
                 .mapToLong(one -> one.aside().size())
                 .sum();
         assertEquals(
-                ("%d cases were run. Of their %d figures %d agree and %d are set aside with the reason; none "
-                                + "disagrees. "
-                                + "A published figure was read in print or taken from a collection; its source "
-                                + "stands with it.")
-                        .formatted(cases, figures, figures - aside, aside),
+                "%d figures agree, %d are set aside, none disagrees.".formatted(figures - aside, aside),
                 model.sentenceValue().getValue());
     }
 
@@ -99,6 +96,38 @@ class ReferenceViewModelTest {
         assertTrue(figures.lines().stream().allMatch(ReferenceLine.Figure.class::isInstance));
         figures.up().orElseThrow().run();
         assertEquals(sources.title(), model.shownProperty().get().title());
+    }
+
+    /** No key of a program stands on the screen, and lengths, angles and temperatures have their unit. */
+    @Test
+    void everyFigureHasANameOfTheTradeAndItsUnit() {
+        FigureNames names = new FigureNames(new Comparison(Handbook.sums()), Words.ENGLISH);
+        for (Topic topic : Topic.values()) {
+            for (PublishedCase one : PublishedCases.of(topic)) {
+                for (String key : one.published().keySet()) {
+                    String name = names.name(key);
+                    assertFalse(name.contains("_") || name.contains("."), name);
+                    for (String part : key.split("\\.")) {
+                        String ending = part.replace('_', '-');
+                        assertTrue(
+                                part.matches("\\d+")
+                                        || Words.ENGLISH.has("reference.result." + ending)
+                                        || Words.ENGLISH.has("bench.result." + ending),
+                                part);
+                    }
+                }
+            }
+        }
+        assertEquals("step 2, to", names.name("steps.1.to"));
+        model.load();
+        chapter("threads").open().run();
+        ((ReferenceLine.Source) model.shownProperty().get().lines().get(0))
+                .open()
+                .run();
+        ReferenceLine.Figure first =
+                (ReferenceLine.Figure) model.shownProperty().get().lines().get(0);
+        assertTrue(first.published().endsWith(" in"), first::published);
+        assertTrue(first.computed().endsWith(" in"), first::computed);
     }
 
     @Test
