@@ -71,16 +71,23 @@ final class PlugSection {
         walls(wall(play));
         plug();
         drawing.across((plugTop + bottom - thickness) / 2, left, room.right() - 4, Stroke.CENTRE, Role.LINE);
-        FreeRoom free =
-                new FreeRoom(new Box(room.left(), top - drawing.lettered(28), room.right(), bottom - thickness - 4));
+        Box beside = new Box(room.left(), top - drawing.lettered(28), room.right(), bottom - thickness - 4);
+        FreeRoom clear = new FreeRoom(beside);
+        List.of(wall(play), plugTop, top).forEach(y -> clear.take(new Box(room.left(), y - 3, room.right(), y + 3)));
+        List.of(tip(), mouth).forEach(x -> clear.take(new Box(x - 3, top, x + 3, bottom)));
+        List<FreeRoom> free = List.of(clear, new FreeRoom(beside));
         if (picture.least().size().isPresent() && picture.most().size().isPresent()) {
             double thinnest = plugTop + spreadOfPlug() * perMillimetre;
             double widest = wall(play.plus(picture.boreSpread()));
             thin(widest, left + 14, mouth);
             thin(plugTop, left + 14, Math.max(mouth, tip()));
             thin(thinnest, left + 14, room.right() - 26);
-            play(picture.least(), left + (mouth - left) * 0.3, plugTop, wall(play), free);
-            play(picture.most(), left + (mouth - left) * 0.76, thinnest, widest, free);
+            double leastAt = left + (mouth - left) * 0.3;
+            double mostAt = left + (mouth - left) * 0.7;
+            dimension(picture.least(), leastAt, plugTop, wall(play), free);
+            dimension(picture.most(), mostAt, thinnest, widest, free);
+            figures(picture.least(), leastAt, Math.min(wall(play), plugTop), free);
+            figures(picture.most(), mostAt, Math.min(widest, thinnest), free);
         }
         double y = room.bottom() - drawing.lettered(LINE) * (words.size() - 0.5) - 2;
         for (Label line : words) {
@@ -145,20 +152,33 @@ final class PlugSection {
         drawing.across(y, from, to, Stroke.THIN, Role.LINE);
     }
 
-    private void play(SizePicture.ReadingColumn column, double x, double plug, double wall, FreeRoom free) {
-        Role role = column.decides() ? Role.ACCENT : Role.LINE;
+    private void dimension(SizePicture.ReadingColumn column, double x, double plug, double wall, List<FreeRoom> free) {
         if (Math.abs(plug - wall) > 1) {
-            drawing.dimension(new Point(x, plug), new Point(x, wall), role);
+            Shape.Polyline line = drawing.dimension(
+                    new Point(x, plug), new Point(x, wall), column.decides() ? Role.ACCENT : Role.LINE);
+            free.forEach(room -> room.take(line.bounds().grown(3)));
         }
+    }
+
+    /** @param free clear of the outlines, and where that is full, of figures and dimensions alone */
+    private void figures(SizePicture.ReadingColumn column, double x, double over, List<FreeRoom> free) {
         Label figures = Label.of(
                         column.size().orElseThrow().figures(), SIZE_TEXT, column.decides() ? Role.ACCENT : Role.INK)
                 .onGround();
         Label label = column.decides() ? figures.bold() : figures;
         double height = drawing.height(label) + 10;
-        Point beside = new Point(x, Math.min(wall, plug) - 28 - height / 2);
-        free.place(drawing.width(label) + 10, height, List.of(beside, new Point(x, plugTop + 34 + height)))
-                .or(() -> free.nearest(drawing.width(label) + 10, height, beside))
-                .ifPresent(box -> drawing.text(label, box));
+        Point beside = new Point(x, over - 28 - height / 2);
+        List<Point> places = List.of(beside, new Point(x, plugTop + 34 + height));
+        free.stream()
+                .flatMap(room -> room
+                        .place(drawing.width(label) + 10, height, places)
+                        .or(() -> room.nearest(drawing.width(label) + 10, height, beside))
+                        .stream())
+                .findFirst()
+                .ifPresent(box -> {
+                    free.forEach(room -> room.take(box));
+                    drawing.text(label, box);
+                });
     }
 
     /** Under the section: what the hand found first, then the sizes as far as there is room. */
