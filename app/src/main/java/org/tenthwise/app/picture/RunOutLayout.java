@@ -16,6 +16,8 @@ final class RunOutLayout {
 
     /** Radius in the middle of the ring, at the line weights of the screen, under which nobody could read it. */
     private static final double LEGIBLE = 40;
+    /** The same where the words stand over the ring, and it only has to show which way and which jaw. */
+    private static final double LEGIBLE_UNDER_WORDS = 31;
     /** What stands around the ring may make it smaller down to this share; beyond, it gives way. */
     private static final double WORTH = 0.8;
 
@@ -93,7 +95,8 @@ final class RunOutLayout {
 
     private Optional<Double> largest(int which, Drawing room, RunOutPicture.Around around) {
         RunOutPicture picture = pictures.get(which);
-        double legible = LEGIBLE * room.frame().lineScale();
+        double legible = (around == RunOutPicture.Around.NO_WORDS ? LEGIBLE_UNDER_WORDS : LEGIBLE)
+                * room.frame().lineScale();
         return Stream.iterate(
                         RunOutRing.largest(picture, room, around),
                         middle -> middle >= legible,

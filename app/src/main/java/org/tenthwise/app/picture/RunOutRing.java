@@ -80,8 +80,8 @@ final class RunOutRing {
         double reach = middle * (1 + LARGEST_SWING) + EDGE;
         limitRing();
         centreLines(reach);
-        picture.fit().ifPresent(this::fitted);
         sweep();
+        picture.fit().ifPresent(this::fitted);
         picture.readings().forEach(this::reading);
         room.take(new Shape.Circle(centre, reach));
         if (around.table) {
@@ -153,9 +153,13 @@ final class RunOutRing {
                 Label.of(fit.words().get(1), 24, Role.INK).bold().onGround());
     }
 
+    /** Highest and lowest over the turn, thin where the circle fitted to the places says more. */
     private void sweep() {
         List<Length> swept = picture.swept();
-        swept.forEach(length -> drawing.circle(centre, radius(length), Stroke.READ, Role.ACCENT));
+        boolean behindTheCircle = picture.fit().isPresent();
+        Stroke stroke = behindTheCircle ? Stroke.NEIGHBOUR : Stroke.READ;
+        Role role = behindTheCircle ? Role.INK2 : Role.ACCENT;
+        swept.forEach(length -> drawing.circle(centre, radius(length), stroke, role));
         if (swept.size() == 2) {
             Point low = centre.polar(radius(swept.get(1)), BETWEEN_PLACES);
             Point high = centre.polar(radius(swept.get(0)), BETWEEN_PLACES);

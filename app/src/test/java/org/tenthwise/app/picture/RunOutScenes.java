@@ -28,7 +28,7 @@ final class RunOutScenes {
         Map<String, RunOutPicture> scenes = new LinkedHashMap<>();
         scenes.put("fail-4-jaws", read(EIGHT, OFF_CENTRE, 4, "0"));
         scenes.put("fail-4-jaws-at-45", read(EIGHT, OFF_CENTRE, 4, "45"));
-        scenes.put("pass-4-jaws", read(EIGHT, TRUE_ENOUGH, 4, "0"));
+        scenes.put("pass-4-jaws", stays(read(EIGHT, TRUE_ENOUGH, 4, "0")));
         scenes.put("fail-3-jaws", read(EIGHT, OFF_CENTRE, 3, "30"));
         scenes.put(
                 "unequal-no-jaws",
@@ -115,6 +115,20 @@ final class RunOutScenes {
                     String.valueOf(i + 1), BigDecimal.valueOf(360L / jaws * i), Length.ZERO, "", ""));
         }
         return drawn;
+    }
+
+    /** Nothing is moved on what passes. */
+    private static RunOutPicture stays(RunOutPicture passed) {
+        return new RunOutPicture(
+                passed.limit(),
+                passed.movement(),
+                passed.readings(),
+                passed.sweep(),
+                passed.fit(),
+                still(4),
+                passed.hints(),
+                passed.notes().subList(0, 1),
+                passed.spoken());
     }
 
     private static RunOutPicture refused() {
