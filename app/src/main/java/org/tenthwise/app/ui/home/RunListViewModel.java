@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -29,6 +30,8 @@ public final class RunListViewModel {
     private static final int PAGE = 6;
 
     private static final int MOST = 40;
+    /** What a gauge may have typed. */
+    private static final Pattern FIGURE = Pattern.compile("[+\u2212-]?\\d*[.,]?\\d+");
 
     private final boolean closed;
     private final Runs shop;
@@ -138,7 +141,8 @@ public final class RunListViewModel {
     /** What is said where there is no row. */
     public String none() {
         if (looked.get() == LoadingState.DONE && !foundByProperty().get().isBlank()) {
-            return words.say("home.no-runs.found", foundByProperty().get().strip());
+            String by = foundByProperty().get().strip();
+            return words.say(FIGURE.matcher(by).matches() ? "home.no-runs.figure" : "home.no-runs.found", by);
         }
         if (looked.get() == LoadingState.DONE && (closed || any)) {
             return words.say(closed ? "home.no-runs.closed" : "home.no-runs.all-closed");

@@ -144,6 +144,18 @@ class RunListViewModelTest {
         assertEquals(List.of("002", "001"), serials(list));
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"0.012", "-0.012", "\u22120,5", "29.985"})
+    void aFigureThatFindsNothingIsSaidNotToBeTaken(String figure) {
+        workshop.setUp("014");
+        RunListViewModel list = list(false);
+        list.find(figure);
+        assertEquals(
+                "No run here has " + figure + " in its part number, its serial, its lot or the name of a person."
+                        + " A figure from a gauge is not taken here: go on with a run first.",
+                list.none());
+    }
+
     private static void scan(RunListViewModel list, String text) {
         type(list, text);
         list.typing().enter();
