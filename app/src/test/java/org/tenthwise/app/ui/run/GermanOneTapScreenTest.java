@@ -1,0 +1,16 @@
+package org.tenthwise.app.ui.run;
+
+/** The same in German: nothing is left in English or cut off. */
+class GermanOneTapScreenTest extends OneTapScreenTest {
+
+    @Override
+    protected boolean isGerman() {
+        return true;
+    }
+
+    /** What the plan says. */
+    @Override
+    protected String data() {
+        return "All";
+    }
+}
