@@ -197,7 +197,8 @@ public final class RecordViewModel {
     }
 
     private void written(Path file) {
-        written.set(words.say("sheet.written", file.toAbsolutePath().normalize()));
+        Path whole = file.toAbsolutePath().normalize();
+        written.set(words.say("sheet.written", whole.getParent(), whole.getFileName()));
         navigator.tell(Notice.plain(words.say("sheet.written.title"), written.get(), words.say("shell.understood")));
     }
 

@@ -98,10 +98,10 @@ class RecordViewModelTest {
         RecordViewModel model = model((run, as) -> Path.of(run + "." + as.extension()));
         model.hand(FORMATS.get(0));
         assertEquals(
-                "It is in " + Path.of("LG-2207-C-014.csv").toAbsolutePath(),
+                "Folder: " + Path.of("").toAbsolutePath() + ". File: LG-2207-C-014.csv",
                 workshop.told.get(0).words());
         assertEquals(
-                "It is in " + Path.of("LG-2207-C-014.csv").toAbsolutePath(),
+                "Folder: " + Path.of("").toAbsolutePath() + ". File: LG-2207-C-014.csv",
                 model.writtenProperty().get());
         assertFalse(model.busyProperty().get());
     }
