@@ -289,6 +289,16 @@ final class Replay {
         }
 
         @Override
+        public Deed putAway(Event.PutAway away) {
+            return none(away);
+        }
+
+        @Override
+        public Deed takenUp(Event.TakenUp up) {
+            return none(up);
+        }
+
+        @Override
         public Deed takenOver(Event.TakenOver taken) {
             return none(taken);
         }

@@ -10,7 +10,6 @@ import javafx.beans.property.BooleanProperty;
 import javafx.scene.Scene;
 import org.tenthwise.app.ui.sign.SignViewModel;
 import org.tenthwise.checklists.rules.ReadingsFile;
-import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
@@ -105,7 +104,7 @@ public final class DemoWalk {
         }
         if (setting.certified().isPresent()) {
             typist.figure(setting.certified().get().text());
-            once("gauge-" + name(setting.gauge()));
+            once("gauge-" + setting.gauge().kind().key());
             finger.press("commit");
         }
         if (setting.zero().isPresent()) {
@@ -209,10 +208,6 @@ public final class DemoWalk {
 
     private Check check() {
         return plan.step(step).check();
-    }
-
-    private static String name(Gauge gauge) {
-        return gauge.kind().key();
     }
 
     /** What is pressed for each kind of event; nothing for those that follow by themselves or that no demo has. */
@@ -329,6 +324,16 @@ public final class DemoWalk {
                 choose(SignViewModel.MEANINGS.indexOf(event.as()));
                 choose(SignViewModel.End.CLOSE.ordinal());
             };
+        }
+
+        @Override
+        public Deed putAway(Event.PutAway event) {
+            return () -> {};
+        }
+
+        @Override
+        public Deed takenUp(Event.TakenUp event) {
+            return () -> {};
         }
 
         @Override

@@ -35,6 +35,9 @@ final class JsonSheet {
         ObjectNode result = JsonNodeFactory.instance.objectNode();
         result.put("run", sheet.run().id());
         result.put("outcome", Word.of(sheet.outcome()));
+        sheet.putAway()
+                .ifPresent(away ->
+                        result.putObject("put-away").put("by", away.putAwayBy()).put("reason", away.reason()));
         ObjectNode part = result.putObject("part");
         part.put("number", plan.part().number())
                 .put("revision", plan.part().revision())

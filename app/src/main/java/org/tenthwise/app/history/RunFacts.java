@@ -70,6 +70,16 @@ public record RunFacts(
                 closing);
     }
 
+    /** Whether it was put away; of one that cannot be read nobody knows. */
+    public boolean putAway() {
+        return stand.filter(there -> there.outcome() == Outcome.PUT_AWAY).isPresent();
+    }
+
+    /** Whether it is among those to go on with. */
+    public boolean open() {
+        return !closed() && !putAway();
+    }
+
     public boolean closed() {
         return closing.isPresent();
     }

@@ -35,6 +35,10 @@ public record Objection(Kind kind, String detail, String expected, Optional<Mess
         BLANK,
         HELD,
         CLOSED,
+        /** The run was put away: it is taken up again first. */
+        PUT_AWAY,
+        /** What was scrapped is no mistake to be put away: the run is closed. */
+        SCRAPPED,
         /** The run holds entries of a newer release, so nothing is added to it here. */
         NEWER,
         ALREADY_STRUCK,

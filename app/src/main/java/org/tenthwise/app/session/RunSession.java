@@ -132,6 +132,11 @@ public final class RunSession {
         return new AnswerVerbs(this);
     }
 
+    /** Puts the run away, or takes it up again. */
+    public ShelfVerbs shelf() {
+        return new ShelfVerbs(this);
+    }
+
     /** The temperatures of a pass not yet begun are taken before its readings, or wait until everything is read. */
     public Reply readingsFirst(boolean wanted) {
         if (!state().turnable()) {
@@ -306,9 +311,10 @@ public final class RunSession {
         return closed().or(() -> Objection.where(sheet().line(inHand.number()).held(), Objection.Kind.HELD));
     }
 
-    private Optional<Objection> closed() {
+    Optional<Objection> closed() {
         return Objection.where(!sheet().run().unknown().isEmpty(), Objection.Kind.NEWER)
-                .or(() -> Objection.where(sheet().run().closed().isPresent(), Objection.Kind.CLOSED));
+                .or(() -> Objection.where(sheet().run().closed().isPresent(), Objection.Kind.CLOSED))
+                .or(() -> Objection.where(sheet().putAway().isPresent(), Objection.Kind.PUT_AWAY));
     }
 
     private Finding finding() {

@@ -18,7 +18,8 @@ final class Signing {
         if (signedBy.isBlank()) {
             return Optional.of(Objection.of(Objection.Kind.BLANK));
         }
-        Optional<Objection> hidden = inName(signedBy);
+        Optional<Objection> hidden =
+                inName(signedBy).or(() -> Objection.where(sheet.putAway().isPresent(), Objection.Kind.PUT_AWAY));
         return hidden.isPresent()
                 ? hidden
                 : switch (meaning) {

@@ -211,7 +211,9 @@ final class EventKinds {
             HANDED_OVER,
             TAKEN_OVER,
             SIGNED,
-            CLOSED);
+            CLOSED,
+            ShelfKinds.PUT_AWAY,
+            ShelfKinds.TAKEN_UP);
 
     /**
      * The newest format of an entry this release reads: it rises with each kind, and with each word or field of one.
@@ -308,6 +310,16 @@ final class EventKinds {
         @Override
         public EventKind<?> closed(Event.Closed event) {
             return CLOSED;
+        }
+
+        @Override
+        public EventKind<?> putAway(Event.PutAway event) {
+            return ShelfKinds.PUT_AWAY;
+        }
+
+        @Override
+        public EventKind<?> takenUp(Event.TakenUp event) {
+            return ShelfKinds.TAKEN_UP;
         }
 
         @Override

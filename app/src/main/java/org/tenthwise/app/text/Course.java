@@ -149,6 +149,16 @@ public final class Course {
         }
 
         @Override
+        public Optional<String> putAway(Event.PutAway away) {
+            return Optional.of(words.say("record.course.put-away", away.putAwayBy(), Sentences.ended(away.reason())));
+        }
+
+        @Override
+        public Optional<String> takenUp(Event.TakenUp up) {
+            return Optional.of(words.say("record.course.taken-up"));
+        }
+
+        @Override
         public Optional<String> takenOver(Event.TakenOver taken) {
             return Optional.of(words.say("record.course.taken-over"));
         }

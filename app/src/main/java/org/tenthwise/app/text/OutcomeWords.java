@@ -31,7 +31,9 @@ public final class OutcomeWords {
 
     /** What the characteristics come to, with what must never go unsaid: scrapped, and what was carried on with. */
     public String outcome(Sheet sheet) {
-        StringBuilder said = new StringBuilder(called(sheet));
+        StringBuilder said = new StringBuilder(sheet.putAway()
+                .map(away -> words.say("outcome.put-away-by", away.putAwayBy(), away.reason()))
+                .orElseGet(() -> called(sheet)));
         BESIDE.stream().filter(of -> sheet.carriedOn(of) > 0).forEach(of -> said.append(", ")
                 .append(words.say("outcome.carried-on", steps(of, sheet.carriedOn(of)))));
         List<String> left = left(sheet);
@@ -68,7 +70,7 @@ public final class OutcomeWords {
     /** What keeps it from conforming, so that with what passed it adds up to all. */
     private List<String> left(Sheet sheet) {
         List<String> left = new ArrayList<>();
-        if (sheet.outcome() != Outcome.DOES_NOT_CONFORM && sheet.outcome() != Outcome.NOT_COMPLETE) {
+        if (sheet.outcome() == Outcome.CONFORMS || sheet.outcome() == Outcome.CONFORMS_WITH_CONCESSIONS) {
             return left;
         }
         int all = sheet.characteristics().size();
@@ -194,7 +196,7 @@ public final class OutcomeWords {
         }
         return switch (outcome) {
             case CONFORMS -> Optional.of(VerdictKind.PASS);
-            case CONFORMS_WITH_CONCESSIONS -> Optional.empty();
+            case CONFORMS_WITH_CONCESSIONS, PUT_AWAY -> Optional.empty();
             case DOES_NOT_CONFORM -> Optional.of(VerdictKind.FAIL);
             case NOT_COMPLETE -> Optional.of(VerdictKind.OPEN);
         };

@@ -26,6 +26,7 @@ import org.tenthwise.app.ui.deed.GaugeForm;
 import org.tenthwise.app.ui.deed.MachineForm;
 import org.tenthwise.app.ui.deed.OtherGaugeForm;
 import org.tenthwise.app.ui.deed.StoodForm;
+import org.tenthwise.app.ui.deed.PutAwayForm;
 import org.tenthwise.app.ui.deed.StrikeForm;
 import org.tenthwise.app.ui.deed.WordsForm;
 import org.tenthwise.app.ui.deed.WrongSettingForm;
@@ -190,6 +191,11 @@ public final class Screens implements Navigator {
                 session::state,
                 state -> shell.show(
                         new MoreView(new MoreViewModel(session, state, tasks, this, words), words, pictures)));
+    }
+
+    @Override
+    public void putAway(RunSession session) {
+        show(new PutAwayForm(inHand(session), words, this));
     }
 
     @Override

@@ -42,8 +42,11 @@ class EntryTextTest {
     void anEntryIsWrittenInTheWordsAndTheOrderThatStoresAlreadyHave(Example example) {
         String text = text("run-1", AT, "A. Turner", example.event());
 
+        int format = EventKinds.of(example.event()).format();
+        String said = format > EventKinds.FORMAT_UNSAID ? "\"format\":%d,".formatted(format) : "";
+
         assertEquals(
-                ("{\"run\":\"run-1\",\"before\":{\"place\":1,\"hash\":\"%s\"},\"kind\":\"%s\","
+                ("{" + said + "\"run\":\"run-1\",\"before\":{\"place\":1,\"hash\":\"%s\"},\"kind\":\"%s\","
                                 + "\"at\":\"2026-03-02T07:15:00+01:00\",\"by\":\"A. Turner\",\"event\":%s}")
                         .formatted(RunChain.START, example.kind(), example.json()),
                 text);

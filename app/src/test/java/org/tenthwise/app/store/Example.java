@@ -171,6 +171,11 @@ record Example(String kind, Event event, String json) {
                         {"to":"B. Fitter"}"""),
                 new Example("taken-over", new Event.TakenOver(), "{}"),
                 new Example(
+                        "put-away",
+                        new Event.PutAway("Q. Miller", "begun twice"),
+                        "{\"put-away-by\":\"Q. Miller\",\"reason\":\"begun twice\"}"),
+                new Example("taken-up", new Event.TakenUp(), "{}"),
+                new Example(
                         "signed",
                         new Event.Signed("Q. Miller", SignedAs.MEASURED_AGAIN),
                         """

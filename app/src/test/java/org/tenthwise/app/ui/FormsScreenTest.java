@@ -21,6 +21,7 @@ import org.tenthwise.app.ui.deed.GaugeForm;
 import org.tenthwise.app.ui.deed.MachineForm;
 import org.tenthwise.app.ui.deed.OtherGaugeForm;
 import org.tenthwise.app.ui.deed.StoodForm;
+import org.tenthwise.app.ui.deed.PutAwayForm;
 import org.tenthwise.app.ui.deed.StrikeForm;
 import org.tenthwise.app.ui.deed.WordsForm;
 import org.tenthwise.app.ui.deed.WrongSettingForm;
@@ -82,6 +83,24 @@ class FormsScreenTest extends ScreenTest {
                 "why-temperature",
                 window -> strike(window, session, form -> choose(form.fields().get(0), 4)));
         seen("strike", "typed", window -> strike(window, session, form -> type(form, LONG_WORDS.substring(0, 118))));
+    }
+
+    @Test
+    void puttingARunAwayHoldsEverywhere() {
+        RunSession session = workshop.atTheBore("014", "0.013", "0.015");
+        seen("put-away", "why", window -> putAway(window, session));
+        seen("put-away", "nothing-read", window -> {
+            RunSession begun = workshop.begin(DemoPart.SCREW_CARRIER, "015");
+            return putAway(window, begun);
+        });
+    }
+
+    private Screen putAway(Window window, RunSession session) {
+        StepForm model = new PutAwayForm(workshop.inHand(session), words, workshop);
+        FormView view = FormView.of(model, words, window.pictures());
+        model.load();
+        choose(model.form(), 0);
+        return view;
     }
 
     @Test

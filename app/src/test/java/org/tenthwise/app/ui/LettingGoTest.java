@@ -73,6 +73,7 @@ class LettingGoTest extends ScreenTest {
                 way("run", Navigator::run),
                 way("more", Navigator::more),
                 way("strike", Navigator::strike),
+                way("put away", Navigator::putAway),
                 way("stood elsewhere", Navigator::stoodElsewhere),
                 way("dispose", Navigator::dispose),
                 way("sign", Navigator::sign),

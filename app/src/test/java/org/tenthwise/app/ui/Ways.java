@@ -70,6 +70,11 @@ public class Ways implements Navigator {
     }
 
     @Override
+    public void putAway(RunSession session) {
+        asked.add("put away " + session.id());
+    }
+
+    @Override
     public void strike(RunSession session) {
         asked.add("strike " + session.id());
     }

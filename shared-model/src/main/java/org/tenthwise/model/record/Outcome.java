@@ -9,5 +9,7 @@ public enum Outcome {
     /** Scrapped, or out with no concession; once the run is closed, also what could still have been cut. */
     DOES_NOT_CONFORM,
     /** Neither: something is still open, unproven, to be cut again, or a set-up is not settled. */
-    NOT_COMPLETE
+    NOT_COMPLETE,
+    /** Neither, whatever was read: the run was begun by mistake or leads nowhere. */
+    PUT_AWAY
 }

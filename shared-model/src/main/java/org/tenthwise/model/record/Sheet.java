@@ -8,6 +8,7 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.run.Signature;
 import org.tenthwise.model.verdict.VerdictKind;
@@ -96,6 +97,9 @@ public record Sheet(Plan plan, Run run, List<Line> lines) {
     }
 
     public Outcome outcome() {
+        if (putAway().isPresent() && !scrapped()) {
+            return Outcome.PUT_AWAY;
+        }
         if (scrapped() || characteristics().stream().anyMatch(this::isOut)) {
             return Outcome.DOES_NOT_CONFORM;
         }
@@ -105,6 +109,16 @@ public record Sheet(Plan plan, Run run, List<Line> lines) {
             return Outcome.NOT_COMPLETE;
         }
         return concessions() > 0 ? Outcome.CONFORMS_WITH_CONCESSIONS : Outcome.CONFORMS;
+    }
+
+    /** Who put the run away and why; absent where nobody did, or it was taken up again. */
+    public Optional<Event.PutAway> putAway() {
+        return run.entries().stream()
+                .map(Entry::event)
+                .filter(event -> event.as(Event.PutAway.class).isPresent()
+                        || event.as(Event.TakenUp.class).isPresent())
+                .reduce((earlier, later) -> later)
+                .flatMap(event -> event.as(Event.PutAway.class));
     }
 
     /** Whether a newer release wrote entries that may mean anything. */

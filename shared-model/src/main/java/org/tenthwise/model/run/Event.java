@@ -22,6 +22,8 @@ public sealed interface Event
                 Event.HandedOver,
                 Event.Signed,
                 Event.Closed,
+                Event.PutAway,
+                Event.TakenUp,
                 Event.TakenOver,
                 Event.Unknown,
                 StepEvent {
@@ -94,6 +96,10 @@ public sealed interface Event
         R signed(Signed event);
 
         R closed(Closed event);
+
+        R putAway(PutAway event);
+
+        R takenUp(TakenUp event);
 
         R takenOver(TakenOver event);
 
@@ -214,6 +220,39 @@ public sealed interface Event
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.closed(this);
+        }
+    }
+
+    /**
+     * The run was begun by mistake, or leads nowhere, and is put away: it is neither closed nor accepted, and nothing
+     * is taken in it until it is taken up again. What was read stays.
+     *
+     * @param putAwayBy who says so
+     */
+    record PutAway(String putAwayBy, String reason) implements Event {
+
+        public PutAway {
+            if (reason.isBlank() || putAwayBy.isBlank()) {
+                throw new Refused("model.event.put-away");
+            }
+        }
+
+        @Override
+        public Optional<String> names() {
+            return Optional.of(putAwayBy);
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.putAway(this);
+        }
+    }
+
+    /** A run that was put away is gone on with. */
+    record TakenUp() implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.takenUp(this);
         }
     }
 

@@ -67,6 +67,8 @@ class ChangesTest {
                 new Event.HandedOver("Setter 2"),
                 new Event.Signed("Inspector 1", SignedAs.ACCEPTED),
                 new Event.Closed("Inspector 1", SignedAs.ACCEPTED),
+                new Event.PutAway("Setter 2", "begun twice"),
+                new Event.TakenUp(),
                 new Event.TakenOver(),
                 new Event.Unknown("from-later", "{}"));
     }

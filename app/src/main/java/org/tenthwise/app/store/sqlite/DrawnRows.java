@@ -66,7 +66,7 @@ final class DrawnRows {
                                 Outcome.valueOf(outcome.get()),
                                 row.getLong("concessions"),
                                 row.getBoolean("contested"))),
-                row.getBoolean("closed")
+                row.getString("closed_by") != null
                         ? Optional.of(new RunFacts.Closing(row.getString("closed_by"), row.getString("closed_as")))
                         : Optional.empty());
     }

@@ -20,6 +20,7 @@ final class LastPartRows {
             FROM (SELECT * FROM drawn_run WHERE part = ? AND begun < ? ORDER BY begun DESC LIMIT %d) r
                 JOIN drawn_characteristic c ON c.run = r.begun AND c.step = ?
             WHERE r.serial <> ? COLLATE NOCASE AND c.name = ? AND c."by" IS NOT NULL AND c.verdict <> 'OPEN'
+                AND r.outcome IS NOT 'PUT_AWAY'
                 AND taken < ?
             ORDER BY r.revision = ? DESC, taken DESC
             """

@@ -17,7 +17,7 @@ import org.tenthwise.model.words.Words;
 /**
  * A run begun, in words.
  *
- * @param place operation of the step it would go on with; that it is closed, once it is
+ * @param place operation of the step it would go on with; that it is closed or put away, once it is
  * @param standing shape of where it stands; once it is closed, of its outcome, where that has one
  * @param where where it stands; that it cannot be read, where that is so
  * @param when when something was last done
@@ -36,10 +36,18 @@ public record RunRow(
         boolean closed,
         String spoken) {
 
+    /** Why a run can only be looked at. */
+    private enum Shut {
+        CLOSED,
+        PUT_AWAY
+    }
+
     static RunRow of(RunSummary summary, When when, Words words) {
         RunFacts run = summary.run();
         String where = where(summary, words);
-        String place = run.closed() ? words.say("home.closed") : operation(summary, words);
+        String place = run.open()
+                ? operation(summary, words)
+                : words.say("home.shut", run.putAway() ? Shut.PUT_AWAY : Shut.CLOSED);
         String serial = words.say("home.serial", run.serial());
         String revision = words.say("home.revision", run.revision());
         return new RunRow(
@@ -51,12 +59,12 @@ public record RunRow(
                 standing(summary),
                 where,
                 when.of(run.lastAt()),
-                run.closed(),
+                !run.open(),
                 words.say("home.spoken", run.part(), revision, serial, place, where));
     }
 
     private static Optional<VerdictKind> standing(RunSummary summary) {
-        return summary.run().closed()
+        return !summary.run().open()
                 ? summary.run().stand().flatMap(stand -> OutcomeWords.shape(stand.outcome(), stand.contested()))
                 : inHand(summary).map(step -> step.verdict().standing());
     }
@@ -73,6 +81,9 @@ public record RunRow(
             return words.say("home.not-read");
         }
         RunFacts.Stand stand = run.stand().get();
+        if (run.putAway()) {
+            return words.say("home.put-away");
+        }
         return run.closing()
                 .map(closing -> new OutcomeWords(words)
                         .inShort(stand.outcome(), stand.concessions(), closing.signedBy(), closing.meaning()))

@@ -31,7 +31,12 @@ public final class MoreView extends SidedScreen {
         Key bench = new Key(Key.Kind.PLAIN, words.say("run.bench"), model::bench);
         bench.setId("bench");
         HBox.setHgrow(bench, Priority.ALWAYS);
-        HBox foot = new HBox(ScreenSizes.GAP, bench);
+        Key away = new Key(Key.Kind.PLAIN, words.say("run.put-away.key"), model::putAway);
+        away.setId("put-away");
+        away.disableProperty()
+                .bind(model.shownProperty().map(shown -> shown.state().asked().isClosed()));
+        HBox.setHgrow(away, Priority.ALWAYS);
+        HBox foot = new HBox(ScreenSizes.GAP, bench, away);
         foot.getStyleClass().add("record-foot");
         foot.setMinHeight(USE_PREF_SIZE);
         VBox panel = new VBox(lines, foot);

@@ -55,6 +55,10 @@ public final class MoreViewModel {
         navigator.bench(session);
     }
 
+    public void putAway() {
+        navigator.putAway(session);
+    }
+
     public void back() {
         navigator.back();
     }

@@ -19,6 +19,7 @@ import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.words.Words;
 
@@ -137,6 +138,12 @@ final class PromptPanels implements Prompt.Cases<PromptPanel> {
 
     @Override
     public PromptPanel closed(Prompt.Closed closed) {
+        Optional<Event.PutAway> away = state.sheet().putAway();
+        if (away.isPresent() && state.sheet().run().unknown().isEmpty()) {
+            return new PromptPanel.Ask(
+                    words.say("run.put-away", away.get().putAwayBy(), away.get().reason()),
+                    List.of(new ReplyKey(words.say("run.take-up"), new Meaning.TakenUp())));
+        }
         return new PromptPanel.Ask(
                 state.sheet().run().unknown().isEmpty() ? words.say("run.closed") : words.say("run.newer"), List.of());
     }

@@ -132,6 +132,9 @@ public record RunScreenState(
         /** How the register of the machine counts. */
         record Counts(Register register) implements Meaning {}
 
+        /** The run was put away and is gone on with. */
+        record TakenUp() implements Meaning {}
+
         /** A cut is to be signed for on what is read so far. */
         record CutOnThese() implements Meaning {}
 

@@ -25,7 +25,6 @@ import org.tenthwise.app.ui.run.RunScreenState.PromptPanel;
 import org.tenthwise.app.ui.run.RunScreenState.Undo;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
-import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.run.StepEvent.PassBegun.Why;
 import org.tenthwise.model.words.Words;
 
@@ -44,6 +43,7 @@ public final class RunViewModel implements Typing {
     private final Words words;
     private final RunPresenter showing;
     private final TypedFigures figures;
+    private final Replies replies;
     private final Settling committing;
     private final Settling replying;
     private final Settling keepingOrAgain;
@@ -71,6 +71,7 @@ public final class RunViewModel implements Typing {
         this.state = new ReadOnlyObjectWrapper<>(start);
         this.shown = new ReadOnlyObjectWrapper<>(showing.of(start));
         this.figures = new TypedFigures(session, tasks, navigator, words, clock, state::get, this::show);
+        this.replies = new Replies(session, navigator, state::get, this::ask);
         this.committing = new Settling(clock);
         this.replying = new Settling(clock, Settling.LONGER);
         this.keepingOrAgain = new Settling(clock);
@@ -162,35 +163,7 @@ public final class RunViewModel implements Typing {
     /** A key that answers. */
     public void reply(Meaning meaning) {
         if (replying.settled()) {
-            act(meaning);
-        }
-    }
-
-    private void act(Meaning meaning) {
-        if (meaning instanceof Meaning.Answered answered) {
-            int step = state.get().inHand().number();
-            ask(() -> session.answers().give(step, answered.answer()));
-        } else if (meaning instanceof Meaning.Sense sense) {
-            ask(() -> session.gauge().tellSense(sense.rises()));
-        } else if (meaning instanceof Meaning.SenseInFigures figures) {
-            ask(() -> session.gauge().confirmSense(figures.so()));
-        } else if (meaning instanceof Meaning.GaugeMark gauge) {
-            ask(() -> session.gauge().choose(gauge.mark()));
-        } else if (meaning instanceof Meaning.Counts counts) {
-            ask(() -> session.machine(
-                    counts.register(), state.get().sheet().run().usualAim().orElse(Aim.ByLimits.MIDDLE)));
-        } else if (meaning instanceof Meaning.CutOnThese) {
-            navigator.cutOnThese(session);
-        } else if (meaning instanceof Meaning.CutTaken) {
-            ask(() -> session.again(Why.CUT));
-        } else if (meaning instanceof Meaning.Sweep sweep) {
-            ask(() -> session.turn().sweep(sweep.on()));
-        } else if (meaning instanceof Meaning.Moved) {
-            ask(() -> session.again(Why.MOVED));
-        } else if (meaning instanceof Meaning.StoodElsewhere) {
-            navigator.stoodElsewhere(session);
-        } else if (meaning instanceof Meaning.ReadingsFirst first) {
-            ask(() -> session.readingsFirst(first.on()));
+            replies.act(meaning);
         }
     }
 
@@ -206,7 +179,7 @@ public final class RunViewModel implements Typing {
         if (keepableProperty().get().isPresent()) {
             figures.keep();
         } else if (!figures.areOnTheirWay()) {
-            shown.get().allowed().otherWay().ifPresentOrElse(way -> act(way.meaning()), this::again);
+            shown.get().allowed().otherWay().ifPresentOrElse(way -> replies.act(way.meaning()), this::again);
         }
     }
 

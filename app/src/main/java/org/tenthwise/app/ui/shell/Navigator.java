@@ -34,6 +34,9 @@ public interface Navigator {
     /** What else there is to say of the step in hand. */
     void more(RunSession session);
 
+    /** Put the run away. */
+    void putAway(RunSession session);
+
     /** Strike out a reading or an answer of the step in hand. */
     void strike(RunSession session);
 

@@ -26,7 +26,7 @@ CREATE TABLE drawn_run (
     outcome    TEXT,
     concessions INTEGER,
     contested  INTEGER,
-    closed     INTEGER NOT NULL,
+    closed     INTEGER NOT NULL, -- or put away
     closed_by  TEXT,
     closed_as  TEXT
 ) STRICT;

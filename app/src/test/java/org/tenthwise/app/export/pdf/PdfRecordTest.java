@@ -92,6 +92,26 @@ class PdfRecordTest {
         assertTrue(text.contains("Conforms with one concession. Accepted by"), text.substring(0, 800));
     }
 
+    /** On each page: a page that lies alone must not look like one of a run that goes on. */
+    @Test
+    void aRunPutAwaySaysSoOnEveryPage() throws IOException {
+        DemoPart carrier = DemoPart.SCREW_CARRIER;
+        Evidence evidence = Records.walk(carrier, Records.passing(carrier), 60)
+                .add(new Event.PutAway("Setter 3", "Begun twice"))
+                .evidence();
+        String said = "Put away by Setter 3 (Begun twice), neither closed nor accepted";
+        try (PDDocument document = Loader.loadPDF(pdf(evidence))) {
+            for (int page = 1; page <= document.getNumberOfPages(); page++) {
+                PDFTextStripper one = new PDFTextStripper();
+                one.setStartPage(page);
+                one.setEndPage(page);
+                String text = one.getText(document).replaceAll("\\s+", " ");
+                assertTrue(text.contains(said), page + ": " + text);
+            }
+        }
+        assertTrue(text(evidence).replaceAll("\\s+", " ").contains("Put away by Setter 3: Begun twice."));
+    }
+
     @Test
     void aReasonTypedWithoutAFullStopRunsIntoNothingBehindIt() throws IOException {
         DemoPart carrier = DemoPart.SCREW_CARRIER;

@@ -62,7 +62,7 @@ final class Hand {
         } else if (dice < 93) {
             dispose();
         } else {
-            somethingElse(random.nextInt(13));
+            somethingElse(random.nextInt(14));
         }
     }
 
@@ -82,6 +82,12 @@ final class Hand {
             case 8 -> session.readingsFirst(random.nextBoolean());
             case 9, 10 -> session.cutOnThese(random.nextInt(9) == 0 ? " " : "The rest is behind the live centre");
             case 11 -> machine();
+            case 13 -> {
+                session.shelf().putAway(person(), "Begun by mistake");
+                if (random.nextInt(5) > 0) {
+                    session.shelf().takeUp();
+                }
+            }
             default -> session.temperature(random.nextBoolean() ? MeasuredBody.PART : MeasuredBody.GAUGE, degrees());
         }
     }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -266,5 +267,18 @@ class RunListViewModelTest {
         assertEquals(
                 "No run is open. Begin a part; closed runs are under Records.",
                 list(false).none());
+    }
+
+    @Test
+    void aRunPutAwayIsUnderTheClosedOnesAndLooksLikeNoneOfThem() {
+        RunSession session = workshop.setUp("014");
+        Workshop.must(() -> session.shelf().putAway("Setter 3", "Begun twice"));
+        assertEquals(List.of(), list(false).rowsProperty().get());
+        RunRow row = list(true).rowsProperty().get().get(0);
+        assertEquals("Put away", row.place());
+        assertEquals("Put away, neither closed nor accepted", row.where());
+        assertEquals(Optional.empty(), row.standing());
+        list(true).goOn(row);
+        assertEquals(List.of("record " + session.id()), workshop.asked);
     }
 }

@@ -26,6 +26,16 @@ class OneTapScreenTest extends RunAtHand {
     }
 
     @Test
+    void aRunPutAwayHoldsEverywhereAndIsTakenUpByAKey() throws Exception {
+        run.session.answers().give(1, Answer.YES);
+        run.session.shelf().putAway("Setter 3", "Begun by mistake");
+        seen("run", "put-away", this::screen);
+        run(() -> press(opened().scene(), "reply-0"));
+        assertEquals(
+                Optional.of(Question.CONFIRMED), run.session.state().asked().asQuestion());
+    }
+
+    @Test
     void oneTapGoesOnAndOneTapComesBack() {
         run(() -> {
             Scene scene = opened().scene();
