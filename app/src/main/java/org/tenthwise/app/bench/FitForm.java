@@ -23,9 +23,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.tenthwise.app.picture.FitPicture;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.Role;
-import org.tenthwise.app.picture.ZoneBars;
+import org.tenthwise.app.picture.SizePicture;
 import org.tenthwise.app.sums.Input;
 import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.SumResult;
@@ -145,33 +146,19 @@ final class FitForm implements BenchForm {
     /** @param sizes of bore and plug, the greatest of each first */
     private static Picture drawn(
             AnswerFormat format, List<Length> sizes, Optional<Length> nominal, Length most, Length least) {
-        Length line = nominal.orElse(sizes.get(1));
-        return new ZoneBars(
-                List.of(
-                        bar("bench.bore", true, line, sizes.get(0), sizes.get(1), format),
-                        bar("bench.plug", false, line, sizes.get(2), sizes.get(3), format)),
-                nominal.map(format::sized).map(size -> "⌀" + size.figures()),
-                List.of(
-                        new ZoneBars.Between(
-                                format.words().say("bench.play.most"),
-                                sizes.get(3),
-                                sizes.get(0),
-                                format.signed(most, SafeSide.of(CLEARANCE_GREATEST))),
-                        new ZoneBars.Between(
-                                format.words().say("bench.play.least"),
-                                sizes.get(2),
-                                sizes.get(1),
-                                format.signed(least, SafeSide.of(CLEARANCE_LEAST)))),
+        return new FitPicture(
+                new FitPicture.Side(
+                        format.words().say("bench.play.least"),
+                        format.least(sizes.get(1)),
+                        format.greatest(sizes.get(2)),
+                        format.signed(least, SafeSide.of(CLEARANCE_LEAST))),
+                new FitPicture.Side(
+                        format.words().say("bench.play.most"),
+                        format.greatest(sizes.get(0)),
+                        format.least(sizes.get(3)),
+                        format.signed(most, SafeSide.of(CLEARANCE_GREATEST))),
+                nominal.map(size ->
+                        new SizePicture.Sized(size, "⌀" + format.sized(size).figures())),
                 format.words().say("bench.picture.fit", format.signed(least), format.signed(most)));
-    }
-
-    private static ZoneBars.Bar bar(
-            String name, boolean inside, Length from, Length greatest, Length least, AnswerFormat format) {
-        return new ZoneBars.Bar(
-                format.words().say(name),
-                inside,
-                from,
-                Optional.of(format.greatest(greatest)),
-                Optional.of(format.least(least)));
     }
 }

@@ -78,7 +78,13 @@ final class ZoneForm implements BenchForm {
                                 result.find(LimitsSum.GREATEST).map(format::greatest),
                                 result.find(LimitsSum.LEAST).map(format::least))),
                         Optional.of("⌀" + filled.text(ZoneInputs.DIAMETER)),
-                        List.of(),
+                        between(result, format).stream().toList(),
                         format.words().say("bench.picture.zone", filled.text(ZoneInputs.DIAMETER))));
+    }
+
+    private static Optional<ZoneBars.Between> between(SumResult result, AnswerFormat format) {
+        return result.find(LimitsSum.LEAST).flatMap(least -> result.find(LimitsSum.GREATEST)
+                .map(greatest -> new ZoneBars.Between(
+                        format.words().say("bench.tolerance"), least, greatest, format.length(greatest.minus(least)))));
     }
 }

@@ -25,6 +25,7 @@ final class ThreadSection {
     private static final double MOST_THREAD = 0.34;
 
     private static final double OVERHANG = 12;
+    private static final double LOW = 195;
     private static final Stroke WIRE = Stroke.solid(2.2);
 
     private final WirePicture picture;
@@ -33,6 +34,9 @@ final class ThreadSection {
     private final ThreadProfile profile;
     private final double wire;
     private final double wireCentre;
+    /** There is height for the thread or for words: the thread has it. */
+    private final boolean low;
+
     private final List<String> notes;
     private final Box metal;
     private final double scale;
@@ -49,10 +53,11 @@ final class ThreadSection {
         this.profile = ThreadProfile.of(picture.thread(), picture.pitchDiameter(), picture.minor());
         this.wire = Nanometres.of(picture.wire().diameter());
         this.wireCentre = profile.wireCentre(wire);
-        this.notes = noteLines();
+        this.low = room.height() < drawing.lettered(LOW);
+        this.notes = low ? List.of() : noteLines();
         this.metal = new Box(
                 room.left() + OVERHANG * 0.5,
-                room.top() + drawing.lettered(28),
+                room.top() + (low ? OVERHANG / 2 : drawing.lettered(28)),
                 room.right() - OVERHANG,
                 room.bottom() - drawing.lettered(LINE) * notes.size() - drawing.lettered(8));
         this.reach = Math.max(profile.crest(), wireCentre + wire / 2);
@@ -206,6 +211,7 @@ final class ThreadSection {
 
     private void words() {
         picture.shown()
+                .filter(any -> !low)
                 .map(shown -> Label.of(shown.where(), TEXT, Role.INK2))
                 .filter(where -> drawing.width(where) <= room.width())
                 .ifPresent(where ->

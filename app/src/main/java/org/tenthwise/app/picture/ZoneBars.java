@@ -33,7 +33,9 @@ public record ZoneBars(List<Bar> bars, Optional<String> line, List<Between> betw
 
     private static final double TEXT = 20;
     private static final double NAME_TEXT = 18;
-    private static final double WIDEST = 64;
+    /** Of its column: a bar at the most. */
+    private static final double WIDEST = 0.5;
+
     private static final double NARROWEST = 14;
     private static final double LINE = 26;
     private static final double LEAST_LINES = 7;
@@ -123,7 +125,7 @@ public record ZoneBars(List<Bar> bars, Optional<String> line, List<Between> betw
                     .mapToDouble(sized -> drawing.width(figures(sized)))
                     .max()
                     .orElse(0);
-            return Math.max(NARROWEST, Math.min(WIDEST, room.width() - figures - 24));
+            return Math.max(NARROWEST, Math.min(WIDEST * room.width(), room.width() - figures - 24));
         }
 
         private Label figures(SizePicture.Sized sized) {

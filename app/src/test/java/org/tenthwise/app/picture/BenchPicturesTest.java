@@ -34,19 +34,41 @@ class BenchPicturesTest {
     }
 
     /** 30 H7: +0.021 and 0. 30 g6: -0.007 and -0.020. */
-    private static ZoneBars fit() {
+    private static ZoneBars zones() {
         return new ZoneBars(
                 List.of(bar("H7", true, "30", "30.021", "30.000"), bar("g6", false, "30", "29.993", "29.980")),
                 Optional.of("⌀30"),
-                List.of(
-                        new ZoneBars.Between("most play", mm("29.980"), mm("30.021"), "+0.041"),
-                        new ZoneBars.Between("least play", mm("29.993"), mm("30.000"), "+0.007")),
+                List.of(new ZoneBars.Between("tolerance", mm("30.000"), mm("30.021"), "0.021")),
+                "Zones");
+    }
+
+    private static FitPicture fit(String boreLeast, String boreGreatest, String plugGreatest, String plugLeast) {
+        return new FitPicture(
+                side("least clearance", boreLeast, plugGreatest),
+                side("greatest clearance", boreGreatest, plugLeast),
+                Optional.of(sized("30.000")),
                 "Fit");
+    }
+
+    private static FitPicture.Side side(String name, String bore, String plug) {
+        return new FitPicture.Side(
+                name,
+                sized(bore),
+                sized(plug),
+                mm(bore).minus(mm(plug)).millimetres().toPlainString());
+    }
+
+    private static FitPicture fit() {
+        return fit("30.000", "30.021", "29.993", "29.980");
     }
 
     private static Map<String, Picture> scenes() {
         Map<String, Picture> scenes = new LinkedHashMap<>();
         scenes.put("fit", fit());
+        scenes.put("fit-interference", fit("30.000", "30.021", "30.048", "30.035"));
+        scenes.put("fit-transition", fit("30.000", "30.021", "30.015", "30.002"));
+        scenes.put("fit-none", fit("30.000", "30.000", "30.000", "30.000"));
+        scenes.put("zones", zones());
         scenes.put(
                 "zone",
                 new ZoneBars(
@@ -114,7 +136,7 @@ class BenchPicturesTest {
 
     @Test
     void barsAreToOneScale() {
-        List<Box> zones = RecordingPen.of(fit(), SHEET).drawnIn(Role.ZONE).stream()
+        List<Box> zones = RecordingPen.of(zones(), SHEET).drawnIn(Role.ZONE).stream()
                 .map(mark -> mark.shape().bounds())
                 .toList();
         assertEquals(2, zones.size());
@@ -123,10 +145,36 @@ class BenchPicturesTest {
     }
 
     @Test
-    void everyLimitAndEveryPlayIsWritten() {
-        assertTrue(RecordingPen.of(fit(), SHEET)
-                .texts()
-                .containsAll(List.of("30.021", "30.000", "29.993", "29.980", "+0.041", "+0.007")));
+    void everySizeAndBothClearancesAreWritten() {
+        for (Frame frame : List.of(SHEET, Frame.screen(552, 150, 1.5))) {
+            assertTrue(
+                    RecordingPen.of(fit(), frame)
+                            .texts()
+                            .containsAll(List.of("30.021", "30.000", "29.993", "29.980", "0.041", "0.007")),
+                    frame::toString);
+        }
+    }
+
+    /** The gap is to one scale at both sides, and a plug that is the larger lies over the wall of its bore. */
+    @Test
+    void theClearanceIsDrawnAsTheGapItIs() {
+        assertEquals(0.041 / 0.007, gap(fit(), 1) / gap(fit(), 0), 0.01);
+        FitPicture tight = fit("30.000", "30.021", "30.048", "30.035");
+        assertTrue(gap(tight, 0) < 0 && gap(tight, 1) < 0);
+        assertEquals(0, gap(fit("30.000", "30.000", "30.000", "30.000"), 0), 1e-9);
+    }
+
+    /** From the surface of the bore down to that of the plug. */
+    private static double gap(FitPicture fit, int side) {
+        RecordingPen pen = RecordingPen.of(fit, SHEET);
+        return surfaces(pen, Role.ACCENT).get(side) - surfaces(pen, Role.LINE).get(side);
+    }
+
+    private static List<Double> surfaces(RecordingPen pen, Role role) {
+        return pen.drawnIn(role).stream()
+                .filter(mark -> mark.width() == 3)
+                .map(mark -> mark.shape().bounds().top())
+                .toList();
     }
 
     @Test

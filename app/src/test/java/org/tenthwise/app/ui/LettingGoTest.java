@@ -149,7 +149,7 @@ class LettingGoTest extends ScreenTest {
         Set<Object> views = Collections.newSetFromMap(new IdentityHashMap<>());
         Window window = on(() -> window(Display.DAY));
         eachTimeTheSumIsShown(
-                window, () -> views.add(window.scene().lookup("#formula").getParent()));
+                window, () -> views.add(window.scene().lookup("#sum-title").getParent()));
         assertEquals(1, views.size());
     }
 

@@ -22,16 +22,16 @@ import org.tenthwise.app.ui.theme.Texts;
 import org.tenthwise.model.words.Words;
 
 /**
- * What comes of a bench sum: its formula, the picture drawn from the numbers, the headline, every other result, notes
- * and source; before there is an answer, what is filled in so far. The results have the height they need, as long as
- * the picture keeps its share.
+ * What comes of a bench sum: the picture drawn from the numbers, the headline, every other result, notes, formula and
+ * source; before there is an answer, what is filled in so far. The results have the height they need, as long as the
+ * picture keeps its share.
  */
 final class FoundSheet extends Region {
 
     /** Letters of a name and its value that do not go beside others. */
     private static final int LONG = 34;
 
-    /** What the picture keeps of the height under the formula. */
+    /** What the picture keeps of the height under the name. */
     private static final double PICTURE_SHARE = 0.5;
 
     private static final double SIDE = 16;
@@ -45,17 +45,18 @@ final class FoundSheet extends Region {
     private final Label value = Texts.label("", "figure", "bold");
     private final HBox head = new HBox(16, value, headline);
     private final Label sentence = Texts.label("", "middling", "bold");
+    private final Label formula = Texts.label("", "body", "second");
     private int across = 2;
     private Found last = new Found("", false, List.of(), List.of(), List.of(), "");
 
     FoundSheet(SumViewModel model, PictureFrames pictures, Words words) {
         getStyleClass().addAll("step-sheet", "on-sheet");
         Label title = Texts.label("", "title");
+        title.setId("sum-title");
         title.textProperty().bind(model.shownProperty().map(BenchFormState::title));
-        Label formula = Texts.label("", "body", "second");
         formula.setId("formula");
         formula.textProperty().bind(model.shownProperty().map(BenchFormState::formula));
-        top = new VBox(2, title, formula);
+        top = new VBox(2, title);
         top.getStyleClass().add("sheet-top");
         picture = pictures.empty();
         head.setAlignment(Pos.BASELINE_LEFT);
@@ -104,6 +105,7 @@ final class FoundSheet extends Region {
                 .map(FoundSheet::typed)
                 .forEach(rows::add);
         found.notes().forEach(note -> rows.add(Texts.label(note, "body")));
+        rows.add(formula);
         if (!found.basis().isEmpty()) {
             rows.add(Texts.label(found.basis(), "body", "second"));
         }

@@ -175,7 +175,7 @@ class SumViewModelTest {
     void whereNothingIsRoundedThereIsNothingMoreToShow() {
         SumViewModel sum = enter(alone(BenchKind.FIT), "30.015", "30.011", "29.993", "29.991");
         assertFalse(sum.shownProperty().get().decimals().ready());
-        assertTrue(values(sum).contains("least play +0.018 mm"), values(sum)::toString);
+        assertTrue(values(sum).contains("least clearance +0.018 mm"), values(sum)::toString);
     }
 
     @Test
