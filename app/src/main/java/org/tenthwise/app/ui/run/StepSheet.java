@@ -64,6 +64,7 @@ final class StepSheet {
     private final Label next = label("next");
     private final Label shown = label("body");
     private boolean besideHand;
+    private boolean titleHere = true;
     private String verdictStyle = "open";
 
     StepSheet(PictureFrames pictures, Words words) {
@@ -102,8 +103,12 @@ final class StepSheet {
         return pane;
     }
 
-    /** @param here whether number and name stand on the sheet, and not over it */
+    /**
+     * @param here whether number and name stand on the sheet, and not over it; there how much is taken gives way to the
+     *     gauge until something is
+     */
     void showTitle(boolean here) {
+        titleHere = here;
         title.getChildren().setAll(here ? List.of(number, name, taken) : List.of());
         title.setVisible(here);
         title.setManaged(here);
@@ -136,7 +141,7 @@ final class StepSheet {
         finished.show(before);
         number.setText(String.valueOf(step.number()));
         name.setText(step.name());
-        taken.setText(step.taken());
+        taken.setText(titleHere || !step.methodWhole() ? step.taken() : "");
         limits.show(step.drawing(), step.gauge(), between);
         boolean isLong = found.next().length() > MANY_SIGNS;
         boolean whole = step.methodWhole() || besideHand && !isMuch(found);
