@@ -71,6 +71,13 @@ class RunScreenTest extends RunAtHand {
     }
 
     @Test
+    void aCutThatIsOfferedHoldsEverywhere() throws Exception {
+        run.setUpAndGoTo(8).session.machine(Register.DIAMETER, Aim.ByLimits.MIDDLE);
+        run.enter("48.918");
+        seen("cut-offered");
+    }
+
+    @Test
     void aDiameterHalfReadWithMetalLeftHoldsEverywhere() throws Exception {
         run.setUpAndGoTo(ARun.OUTSIDE).enter("48.032");
         seen("cut-half-read");
