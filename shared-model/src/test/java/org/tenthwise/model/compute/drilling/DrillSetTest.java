@@ -75,7 +75,7 @@ class DrillSetTest {
                         IllegalArgumentException.class,
                         () -> DrillSet.ofReaches(mm("700"), Length.ZERO, reaches("90 200 400 600"), mm("18")))
                 .getMessage()
-                .contains("goes to 582 mm"));
+                .contains("reaches 582 mm"));
         assertThrows(
                 IllegalArgumentException.class,
                 () -> DrillSet.ofReaches(mm("582.001"), Length.ZERO, reaches("600"), mm("18")));

@@ -134,7 +134,7 @@ class ToleranceZoneTest {
             })
     void whatIsNoZoneIsRefusedByItsName(String name) {
         IllegalArgumentException refusal = assertThrows(IllegalArgumentException.class, () -> ToleranceZone.read(name));
-        assertTrue(refusal.getMessage().contains(" is no "), refusal::getMessage);
+        assertTrue(refusal.getMessage().contains(" is not a "), refusal::getMessage);
     }
 
     @ParameterizedTest

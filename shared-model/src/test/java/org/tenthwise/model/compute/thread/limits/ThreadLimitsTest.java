@@ -290,7 +290,7 @@ class ThreadLimitsTest {
             delimiter = '|',
             textBlock =
                     """
-            3/8-12 ACME-2G    | side is missing: class 2G is the same for screw and nut
+            3/8-12 ACME-2G    | side is missing: class 2G is used for external and internal threads
             M10x0.5-6g        | ISO 965-1 has no tolerance of grade 6 of the pitch diameter for diameter 10 mm and pitch 0.5 mm
             M10-5g            | ISO 965-1 has no tolerance of grade 5 of the major diameter
             M1x0.25-6e        | ISO 965-1 has no deviation of letter e
