@@ -8,9 +8,9 @@ class GermanClearScreenTest extends ClearScreenTest {
         return true;
     }
 
-    /** What the plan says. */
+    /** What the plan says, and what was typed. */
     @Override
     protected String data() {
-        return "All";
+        return "All Begun by mistake";
     }
 }
