@@ -19,7 +19,7 @@ import org.tenthwise.model.quantity.Nanometres;
 record OutlineSpan(Length feature, Length reference) {
 
     /** A length that is further off what the outline has is none of it. */
-    private static final BigDecimal NEAR = new BigDecimal("0.03");
+    private static final BigDecimal NEAR = new BigDecimal("0.01");
 
     private static final Box SHEET = new Box(0, 0, 1000, 1000);
 

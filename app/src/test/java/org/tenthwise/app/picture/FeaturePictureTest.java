@@ -61,6 +61,17 @@ class FeaturePictureTest {
                         .isPresent());
     }
 
+    /** Between the shoulder at 104 and the face at 166 there are 62, and no edge lies 63 from the shoulder. */
+    @ParameterizedTest
+    @CsvSource({"62.05, true", "63, false"})
+    void aLengthTheOutlineDoesNotHaveIsDrawnBetweenNoTwoFaces(String length, boolean found) {
+        Outline outline = DemoRun.of("LG-2207-C-pass").plan().outline().orElseThrow();
+        assertEquals(
+                found,
+                OutlineSpan.of(DemoShapes.mark("108", "60"), outline, DemoShapes.mm(length))
+                        .isPresent());
+    }
+
     /**
      * A bore that is open where a tool comes in, with solid metal behind; one that goes on narrower, out of a wider
      * one.
