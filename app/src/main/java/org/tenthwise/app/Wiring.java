@@ -41,7 +41,7 @@ import org.tenthwise.app.text.Spoken;
 import org.tenthwise.app.ui.Fittings;
 import org.tenthwise.app.ui.Screens;
 import org.tenthwise.app.ui.about.AboutFacts;
-import org.tenthwise.app.ui.record.Handout;
+import org.tenthwise.app.handout.Handout;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.checklists.catalogue.PlanFolder;
 import org.tenthwise.checklists.rules.PlanReader;

@@ -10,7 +10,7 @@ import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.sums.Sums;
 import org.tenthwise.app.text.Spoken;
 import org.tenthwise.app.ui.about.AboutFacts;
-import org.tenthwise.app.ui.record.Handout;
+import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.ui.shell.Shell;
 import org.tenthwise.app.ui.theme.Look;
 import org.tenthwise.checklists.catalogue.Catalogue;

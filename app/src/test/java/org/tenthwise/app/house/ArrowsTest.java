@@ -100,6 +100,8 @@ class ArrowsTest {
                     "org.tenthwise.app.store..",
                     "org.tenthwise.app.export..",
                     "org.tenthwise.app.text..",
+                    "org.tenthwise.app.story..",
+                    "org.tenthwise.app.handout..",
                     "org.tenthwise.app.command..",
                     "org.tenthwise.app.sums..",
                     "org.tenthwise.app.bench..",

@@ -17,7 +17,7 @@ import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.text.MadeUpLanguage;
 import org.tenthwise.app.text.Spoken;
 import org.tenthwise.app.ui.about.AboutFacts;
-import org.tenthwise.app.ui.record.Handout;
+import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.ui.sign.SignViewModel;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.model.record.Line;

@@ -31,7 +31,7 @@ import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.ui.about.AboutFacts;
 import org.tenthwise.app.ui.bench.BenchView;
 import org.tenthwise.app.ui.bench.BenchViewModel;
-import org.tenthwise.app.ui.record.Handout;
+import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.checklists.catalogue.Catalogue;

@@ -10,7 +10,7 @@ import org.tenthwise.app.export.pdf.RecordLayout;
 import org.tenthwise.app.export.pdf.Scene;
 import org.tenthwise.app.ui.pages.PagesView;
 import org.tenthwise.app.ui.pages.PagesViewModel;
-import org.tenthwise.app.ui.record.Handout;
+import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.ui.shell.Screen;
 
 /** The pages of a record, whole and larger, on every display. */

@@ -24,7 +24,7 @@ import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.ui.about.AboutFacts;
 import org.tenthwise.app.ui.begin.BeginView;
 import org.tenthwise.app.ui.keys.Key;
-import org.tenthwise.app.ui.record.Handout;
+import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.ui.run.RunViewModel;
 import org.tenthwise.app.ui.sign.SignViewModel;
 import org.tenthwise.checklists.catalogue.Catalogue;

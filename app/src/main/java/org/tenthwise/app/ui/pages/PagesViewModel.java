@@ -5,7 +5,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.tenthwise.app.export.pdf.PagePicture;
 import org.tenthwise.app.ui.pages.PagesState.Shown;
-import org.tenthwise.app.ui.record.Handout;
+import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.model.words.Words;
 

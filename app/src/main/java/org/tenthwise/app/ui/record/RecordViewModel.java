@@ -12,6 +12,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableValue;
+import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Runs;

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.session.RunSession;

@@ -1,4 +1,4 @@
-package org.tenthwise.app.ui.record;
+package org.tenthwise.app.handout;
 
 import java.nio.file.Path;
 import java.util.List;
