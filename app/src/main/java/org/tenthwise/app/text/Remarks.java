@@ -2,7 +2,6 @@ package org.tenthwise.app.text;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.TemperatureEffect;
@@ -52,11 +51,14 @@ public final class Remarks {
     /** Why nothing is advised: the first figure that cannot well be. */
     private Stream<Weighed> farOff(Finding finding) {
         Stream<String> read = finding.farOff().stream()
-                .map(measured -> Figures.read(
-                        measured.reading().typed(), StepFigures.of(finding).unit()));
+                .map(measured -> words.say(
+                        Plausible.isOfTheOtherSide(finding.check(), measured) ? "far-off.other-side" : "far-off",
+                        Figures.read(
+                                measured.reading().typed(),
+                                StepFigures.of(finding).unit())));
         Stream<String> temperatures =
-                Plausible.farOffTemperatures(finding).stream().map(Degrees::toString);
-        return Stream.concat(read, temperatures).limit(1).map(figure -> Weighed.stays(words.say("far-off", figure)));
+                Plausible.farOffTemperatures(finding).stream().map(degrees -> words.say("far-off", degrees.toString()));
+        return Stream.concat(read, temperatures).limit(1).map(Weighed::stays);
     }
 
     private Stream<Weighed> said(Finding finding) {

@@ -2,9 +2,11 @@ package org.tenthwise.app.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.tenthwise.model.compute.form.WallShape;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.words.Words;
@@ -31,6 +33,14 @@ final class SizeSentences extends OfSizeSentences {
         }
         guardBand(finding.check().guardBand(), said);
         return said;
+    }
+
+    /** Of an angle nobody can tell here whether metal is left to put it right. */
+    @Override
+    Optional<String> failed() {
+        return finding.check().limits().unit().isOfAngle() && finding.step().stepClass() == StepClass.DRAWING
+                ? Optional.of(words.say("next.fail.angle"))
+                : super.failed();
     }
 
     private void wall(StepFigures figures, List<Weighed> said) {

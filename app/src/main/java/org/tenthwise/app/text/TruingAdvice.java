@@ -34,8 +34,15 @@ final class TruingAdvice {
         Optional<AtSection> unread = finding.sections().stream()
                 .filter(at -> at.fit().isEmpty() && at.refusal().isEmpty())
                 .findFirst();
-        String said = unread.map(
-                        at -> words.say(at.byAngle().isEmpty() ? "true-up.by-angles" : "true-up.other-angles", at(at)))
+        boolean noneRead = finding.sections().size() > 1
+                && finding.sections().stream().allMatch(at -> at.byAngle().isEmpty());
+        String said = unread.map(at -> words.say(
+                        at.byAngle().isEmpty() ? "true-up.by-angles" : "true-up.other-angles",
+                        noneRead
+                                ? words.say(
+                                        "true-up.where.first",
+                                        at.section().orElseThrow().name())
+                                : at(at)))
                 .orElseGet(() -> words.say("true-up.plain"));
         return finding.step().stepClass() == StepClass.DRAWING ? words.say("true-up.datum-first") + " " + said : said;
     }

@@ -200,7 +200,7 @@ class BackupsTest {
 
         BackupState state = backups.make();
 
-        assertTrue(state.failure().orElseThrow().startsWith("shop.db was not copied: it is not whole. Entry 2"));
+        assertTrue(state.failure().orElseThrow().startsWith("shop.db was not copied: it is not intact. Entry 2"));
         assertEquals(before, files(backups.beside()));
         assertEquals(1, head(backups.beside().resolve(before.get(0))).seq());
     }

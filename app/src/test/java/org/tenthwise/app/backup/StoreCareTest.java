@@ -74,7 +74,7 @@ class StoreCareTest {
             assertEquals(1, ledger.head().seq());
             CouldNotOpen found = notWhole.get(1, TimeUnit.MINUTES);
             assertTrue(
-                    found.getMessage().startsWith("shop.db was closed: it is not whole. Entry 1"), found.getMessage());
+                    found.getMessage().startsWith("shop.db was closed: it is not intact. Entry 1"), found.getMessage());
             care.end();
         }
         assertEquals(Head.OF_NOTHING, checked.of(store));

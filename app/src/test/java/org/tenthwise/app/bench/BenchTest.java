@@ -162,7 +162,7 @@ class BenchTest {
         Bench.FormOutcome.InputRefused refused =
                 assertInstanceOf(Bench.FormOutcome.InputRefused.class, bench.work(sum, filled));
         assertEquals("u_temp", refused.at().orElseThrow().id());
-        assertEquals("Doubt of degrees is -1: it must not be less than zero.", refused.sentence());
+        assertEquals("Uncertainty of temperature is -1: it must not be less than zero.", refused.sentence());
     }
 
     /**

@@ -36,7 +36,7 @@ class BackupCommandsTest {
         Head head = head(store);
         Typed made = Typed.line("backup", "--store", store, "--to", backup);
         assertEquals(
-                List.of("%s is on the disk and whole: %d entries, the last with hash %s."
+                List.of("%s is on the disk and intact: %d entries, the last with hash %s."
                         .formatted(backup, head.seq(), head.hash())),
                 made.out());
         Files.delete(store);
@@ -70,7 +70,7 @@ class BackupCommandsTest {
     void nothingIsEverWrittenOverAFile() throws Exception {
         Path there = folder.resolve("there.db");
         Files.writeString(there, "mine");
-        String refusal = "There is a file %s already. It was left as it is and nothing was copied. Give another name."
+        String refusal = "There is already a file %s. It was left as it is and nothing was copied. Give another name."
                 .formatted(there);
         assertEquals(
                 refusal, Typed.line("backup", "--store", store, "--to", there).trouble());
@@ -85,8 +85,8 @@ class BackupCommandsTest {
         byte[] before = Files.readAllBytes(store);
         Path backup = folder.resolve("b.db");
         assertEquals(
-                "s.db was not copied: it is not whole. Entry 5 is not as it was written: its text does not give its "
-                        + "hash. It was left as it is. What still chains can be taken out of it with the command "
+                "s.db was not copied: it is not intact. Entry 5 is not as it was written: its text does not give its "
+                        + "hash. It was left as it is. Its intact entries can be recovered with the command "
                         + "\"salvage\".",
                 Typed.line("backup", "--store", store, "--to", backup).trouble());
         assertTrue(Files.notExists(backup));
@@ -109,7 +109,7 @@ class BackupCommandsTest {
 
         assertEquals(1, typed.exit());
         assertEquals(
-                "%s is not whole. Entry %d is not as it was written: its text does not give its hash."
+                "%s is not intact. Entry %d is not as it was written: its text does not give its hash."
                         .formatted(store, bad),
                 typed.out().get(0));
         assertEquals(
@@ -120,8 +120,8 @@ class BackupCommandsTest {
                 typed.out().get(2).matches("Run LG-2207-.*: \\d+ entries\\."),
                 typed.out().get(2));
         assertEquals(
-                ("Run %s: 2 entries. Behind the damage %d entries of it stand as they were written "
-                                + "and were not taken over. Entries between them are missing or changed.")
+                ("Run %s: 2 entries. After the damage %d entries of it are as written and were not taken over. "
+                                + "Entries between them are missing or changed.")
                         .formatted(second.get(0).run(), second.size() - 3),
                 typed.out().get(3));
         try (Ledger ledger = new SqliteStores().open(rescued)) {

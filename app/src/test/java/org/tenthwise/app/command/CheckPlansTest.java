@@ -28,15 +28,15 @@ class CheckPlansTest {
     void aSoundPlanIsSaidToBeSound() {
         Typed typed = Typed.line("check", good);
         assertEquals(0, typed.exit());
-        assertEquals(List.of(good + ": no problems: LG-2207 rev C, issue 7, 35 checks"), typed.out());
+        assertEquals(List.of(good + ": no errors: LG-2207 rev C, issue 7, 35 checks"), typed.out());
     }
 
     @Test
     void aDemoPlanGoesByItsPartNumberOrItsFileName() {
         assertEquals(
                 List.of(
-                        "WB-118: no problems: WB-118 rev B, issue 5, 31 checks",
-                        "LG-2207-C.toml: no problems: LG-2207 rev C, issue 7, 35 checks"),
+                        "WB-118: no errors: WB-118 rev B, issue 5, 31 checks",
+                        "LG-2207-C.toml: no errors: LG-2207 rev C, issue 7, 35 checks"),
                 Typed.line("check", "WB-118", "LG-2207-C.toml").out());
     }
 
@@ -67,7 +67,7 @@ class CheckPlansTest {
         Typed typed = Typed.line("check", "nowhere.toml", good);
         assertEquals(2, typed.exit());
         assertEquals(
-                List.of("There is no plan file nowhere.toml. The demo plans that come along are LG-2207 and WB-118."),
+                List.of("There is no plan file nowhere.toml. The demo plans included are LG-2207 and WB-118."),
                 typed.err());
         assertEquals(1, typed.out().size());
     }
@@ -76,14 +76,14 @@ class CheckPlansTest {
     void anEmptyFileIsNoPlan() throws Exception {
         Path empty = Files.writeString(folder.resolve("empty.toml"), "\n");
         assertEquals(
-                empty + " is empty. Name a file with something in it.",
+                empty + " is empty. Give a file with something in it.",
                 Typed.line("check", empty).trouble());
     }
 
     @Test
     void aFolderIsNoPlan() {
         assertEquals(
-                folder + " is a folder. Name a file in it.",
+                folder + " is a folder. Give a file in it.",
                 Typed.line("check", folder).trouble());
     }
 
@@ -102,7 +102,7 @@ class CheckPlansTest {
         Path odd = Files.write(
                 folder.resolve("odd.toml"), "part = \"Spannh\u00fclse\"".getBytes(StandardCharsets.ISO_8859_1));
         assertEquals(
-                odd + " is not UTF-8 text. Name a text file in TOML.",
+                odd + " is not UTF-8 text. Give a text file in TOML.",
                 Typed.line("check", odd).trouble());
     }
 }

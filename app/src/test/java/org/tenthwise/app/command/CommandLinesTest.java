@@ -25,21 +25,21 @@ class CommandLinesTest {
             delimiter = '|',
             textBlock =
                     """
-            chekc                              | There is no command "chekc". Right is tenthwise [--store DB] [--plans DIR], or tenthwise with one of: demo, check, walk, export, history, verify, backup, restore, salvage, compute, reference.
-            --sotre=x.db                       | Unknown option: '--sotre=x.db'. Right is tenthwise [--store DB] [--plans DIR], or tenthwise with one of: demo, check, walk, export, history, verify, backup, restore, salvage, compute, reference.
-            check                              | Missing required parameter: 'PLAN'. Right is: tenthwise check PLAN...
-            demo here                          | Unmatched argument at index 1: 'here'. Right is: tenthwise demo [--out DIR]
-            verify                             | Missing required parameter: 'PATH'. Right is: tenthwise verify PATH [--head HASH]
-            walk LG-2207 --store s --out o     | Missing required option: '--readings=FILE'. Right is: tenthwise walk PLAN --readings FILE --store DB --out DIR
-            export --store s --run r --as csv  | Missing required option: '--out=DIR'. Right is: tenthwise export --store DB --run ID --as pdf,csv,json --out DIR
-            export --store s                   | Missing required options: '--run=ID', '--as=FORMAT', '--out=DIR'. Right is: tenthwise export --store DB --run ID --as pdf,csv,json --out DIR
-            export --store s --run r --as --out o | Expected parameter for option '--as' but found '--out'. Right is: tenthwise export --store DB --run ID --as pdf,csv,json --out DIR
-            restore                            | Missing required options and parameters: '--store=DB', 'FILE'. Right is: tenthwise restore FILE --store DB
-            verify a b --head b                | Unmatched argument at index 2: 'b'. Right is: tenthwise verify PATH [--head HASH]
-            verify a a c                       | Unmatched arguments from index 2: 'a', 'c'. Right is: tenthwise verify PATH [--head HASH]
-            verify a --head                    | Missing required parameter for option '--head' (HASH). Right is: tenthwise verify PATH [--head HASH]
-            compute --sums=x                   | Invalid value for option '--sums': it takes none, and 'x' was given. Right is: tenthwise compute < QUESTIONS > ANSWERS
-            export --store s --store t         | option '--store' (DB) should be specified only once. Right is: tenthwise export --store DB --run ID --as pdf,csv,json --out DIR
+            chekc                              | There is no command "chekc". Usage: tenthwise [--store DB] [--plans DIR], or tenthwise with one of: demo, check, walk, export, history, verify, backup, restore, salvage, compute, reference.
+            --sotre=x.db                       | Unknown option: '--sotre=x.db'. Usage: tenthwise [--store DB] [--plans DIR], or tenthwise with one of: demo, check, walk, export, history, verify, backup, restore, salvage, compute, reference.
+            check                              | Missing required parameter: 'PLAN'. Usage: tenthwise check PLAN...
+            demo here                          | Unmatched argument at index 1: 'here'. Usage: tenthwise demo [--out DIR]
+            verify                             | Missing required parameter: 'PATH'. Usage: tenthwise verify PATH [--head HASH]
+            walk LG-2207 --store s --out o     | Missing required option: '--readings=FILE'. Usage: tenthwise walk PLAN --readings FILE --store DB --out DIR
+            export --store s --run r --as csv  | Missing required option: '--out=DIR'. Usage: tenthwise export --store DB --run ID --as pdf,csv,json --out DIR
+            export --store s                   | Missing required options: '--run=ID', '--as=FORMAT', '--out=DIR'. Usage: tenthwise export --store DB --run ID --as pdf,csv,json --out DIR
+            export --store s --run r --as --out o | Expected parameter for option '--as' but found '--out'. Usage: tenthwise export --store DB --run ID --as pdf,csv,json --out DIR
+            restore                            | Missing required options and parameters: '--store=DB', 'FILE'. Usage: tenthwise restore FILE --store DB
+            verify a b --head b                | Unmatched argument at index 2: 'b'. Usage: tenthwise verify PATH [--head HASH]
+            verify a a c                       | Unmatched arguments from index 2: 'a', 'c'. Usage: tenthwise verify PATH [--head HASH]
+            verify a --head                    | Missing required parameter for option '--head' (HASH). Usage: tenthwise verify PATH [--head HASH]
+            compute --sums=x                   | Invalid value for option '--sums': it takes none, and 'x' was given. Usage: tenthwise compute < QUESTIONS > ANSWERS
+            export --store s --store t         | option '--store' (DB) should be specified only once. Usage: tenthwise export --store DB --run ID --as pdf,csv,json --out DIR
             """)
     void wrongUsageSaysWhatWouldBeRight(String typed, String said) {
         assertEquals(said, Typed.line((Object[]) typed.split(" +")).trouble());
@@ -55,7 +55,7 @@ class CommandLinesTest {
             """)
     void aValueThatIsNoneIsNamed(String typed, String said) {
         String trouble = Typed.line((Object[]) typed.split(" +")).trouble();
-        assertTrue(trouble.startsWith(said + " Right is"), trouble);
+        assertTrue(trouble.startsWith(said + " Usage:"), trouble);
     }
 
     @Test
@@ -85,7 +85,7 @@ class CommandLinesTest {
     @Test
     void plansThatAreNoFolderAreRefused() {
         assertEquals(
-                "nowhere is no folder. Give a folder with plan files in it.",
+                "nowhere is not a folder. Give a folder with plan files in it.",
                 Typed.withDisplay("--plans", "nowhere").trouble());
     }
 

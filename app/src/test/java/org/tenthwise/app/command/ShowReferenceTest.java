@@ -89,7 +89,7 @@ class ShowReferenceTest {
     @Test
     void aTopicThatIsNotThereIsRefusedWithThoseThatAre() {
         assertEquals(
-                "There is no topic \"thread\". Right is one of: threads, wires, cutting, limits, runout, decision, "
+                "There is no topic \"thread\". Use one of: threads, wires, cutting, limits, runout, decision, "
                         + "temperature, "
                         + "statistics.",
                 Typed.line("reference", "--topic", "thread").trouble());

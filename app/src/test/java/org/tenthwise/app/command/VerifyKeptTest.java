@@ -48,7 +48,7 @@ class VerifyKeptTest {
         assertEquals(0, typed.exit());
         StoredEntry last = entries().get(entries().size() - 1);
         assertEquals(
-                List.of("%s is whole: %d entries, the last with hash %s.".formatted(store, last.seq(), last.hash())),
+                List.of("%s is intact: %d entries, the last with hash %s.".formatted(store, last.seq(), last.hash())),
                 typed.out());
     }
 
@@ -67,7 +67,7 @@ class VerifyKeptTest {
         Typed typed = Typed.line("verify", store);
         assertEquals(1, typed.exit());
         assertEquals(
-                List.of("%s is not whole. Entry %d is not as it was written: its text does not give its hash."
+                List.of("%s is not intact. Entry %d is not as it was written: its text does not give its hash."
                         .formatted(store, changed.seq())),
                 typed.out());
     }
@@ -115,8 +115,8 @@ class VerifyKeptTest {
                             ("%s has an older form: every entry in it is as it was written, and none is missing "
                                             + "before the last: %d entries, the last with hash %s.")
                                     .formatted(record, head.place(), last.hash()),
-                            "What it says they come to was not compared with them. Export the run again from its "
-                                    + "store to have that compared.",
+                            "Its results were not compared with them. Export the run again from its store to have "
+                                    + "that compared.",
                             ("Its run head is %s after %d entries. It is complete if the printed record has the "
                                             + "same; --head HASH compares them.")
                                     .formatted(head.hash(), head.place())),
@@ -131,7 +131,7 @@ class VerifyKeptTest {
     @Test
     void whatIsNeitherStoreNorRecordIsSaidToBeNeither() throws Exception {
         Path other = Files.writeString(folder.resolve("other.json"), "{\"format\": \"else\"}");
-        String said = "%s is neither a Tenthwise store nor a record in JSON that can be read. Name one of the two.";
+        String said = "%s is neither a Tenthwise store nor a readable record in JSON. Give one of the two.";
         assertEquals(said.formatted(other), Typed.line("verify", other).trouble());
         assertEquals(said.formatted(folder), Typed.line("verify", folder).trouble());
     }
@@ -143,14 +143,14 @@ class VerifyKeptTest {
             channel.write(ByteBuffer.wrap(new byte[] {'}'}), 200L << 20);
         }
         assertEquals(
-                "%s is larger than any record, so it was not read. Name a store, or a record in JSON.".formatted(large),
+                "%s is larger than any record, so it was not read. Give a store, or a record in JSON.".formatted(large),
                 Typed.line("verify", large).trouble());
     }
 
     @Test
     void aMissingFileIsSaidToBeMissing() {
         assertEquals(
-                "There is no nowhere.db. Name a store, or a record in JSON.",
+                "There is no nowhere.db. Give a store, or a record in JSON.",
                 Typed.line("verify", "nowhere.db").trouble());
     }
 
@@ -166,7 +166,7 @@ class VerifyKeptTest {
         assertHead(
                 0,
                 entries.get(4).hash().toUpperCase(Locale.ROOT),
-                "The hash is that of entry 5: nothing up to it was cut off, and %d entries stand behind it."
+                "The hash is that of entry 5: nothing up to it was cut off, and %d entries follow it."
                         .formatted(entries.size() - 5));
         try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             RunHead run = kept.runHead("LG-2207-C-013");
@@ -205,14 +205,14 @@ class VerifyKeptTest {
         Typed typed = Typed.line("verify", store);
         assertEquals(0, typed.exit());
         assertEquals(
-                ("It holds 1 entry of kinds this release does not know (photo-taken; entry %d): it was made by a "
-                                + "newer release.")
+                ("It has 1 entry of kinds this release does not know (photo-taken; entry %d): it was "
+                                + "made by a newer release.")
                         .formatted(last + 1),
                 typed.out().get(1));
         assertTrue(
                 typed.out()
                         .get(2)
-                        .startsWith("Time runs backwards once: entry %d, of 2026-03-02T06:15:00Z, stands behind one of "
+                        .startsWith("Time runs backwards once: entry %d, of 2026-03-02T06:15:00Z, comes after one of "
                                 .formatted(last + 1)),
                 typed.out()::toString);
     }
@@ -234,10 +234,10 @@ class VerifyKeptTest {
                 List.of(
                         "%s: every entry in it is as it was written: 1 entries, the last with hash %s."
                                 .formatted(old, hash),
-                        "It was kept by an earlier release, which put its last entries into a file beside it "
-                                + "(old.db-wal). If it was copied without "
-                                + "that file, entries are missing at its end, and the store cannot tell. Compare it "
-                                + "with a printed record: --head HASH."),
+                        "It was written by an earlier release, which put its last entries into a file beside "
+                                + "it (old.db-wal). If it was copied without that file, entries are missing at "
+                                + "its end, "
+                                + "and the store cannot tell. Compare it with a printed record: --head HASH."),
                 typed.out());
         assertEquals(0, Typed.line("verify", old, "--head", hash).exit());
         assertEquals(1, Typed.line("verify", old, "--head", "ab").exit());

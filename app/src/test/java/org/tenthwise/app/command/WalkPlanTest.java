@@ -69,7 +69,7 @@ class WalkPlanTest extends Walking {
         assertEquals(
                 "13|Bore Ø30 H7|30.014|Pass|0.007 mm inside the upper limit. Cut 1: asked 0.155, came off 0.157.",
                 Typed.columns(said.get(12)));
-        assertEquals("24|Nut, go|go enters, not-go stops|Pass", Typed.columns(said.get(23)));
+        assertEquals("24|Thread ring gauge|go enters, not-go stops|Pass", Typed.columns(said.get(23)));
         assertEquals("Conforms. Accepted by Inspector 1.", said.get(35));
         List<Path> files = Typed.files(out);
         assertEquals("Run LG-2207-C-014. Record: %s, %s".formatted(files.get(0), files.get(1)), said.get(36));
@@ -84,9 +84,9 @@ class WalkPlanTest extends Walking {
                 .replaceFirst("number = 3\\s+answers = \\[\"yes\"\\]", "number = 3\nanswers = [\"no\"]"));
         assertEquals(2, typed.exit());
         assertEquals(
-                "Check 6: A hold point keeps this step shut until 3 has passed or is conceded, and the readings "
+                "Check 6: On hold until 3 has passed or is accepted under concession, and the readings "
                         + "file has readings of "
-                        + "it. What was taken before it is kept as run LG-2207-C-014. Put the readings file right.",
+                        + "it. What was taken before it is saved as run LG-2207-C-014. Correct the readings file.",
                 typed.trouble());
         try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             Sheet sheet = Runs.sheet(kept, "LG-2207-C-014");
@@ -107,11 +107,11 @@ class WalkPlanTest extends Walking {
                 """);
         assertEquals(1, typed.exit());
         assertEquals(
-                "6|Coolant and chips|Open|Held: waits for 1, 2, 3, 4, 5.",
+                "6|Coolant and chips|Open|On hold: waits for 1, 2, 3, 4, 5.",
                 Typed.columns(typed.out().get(5)));
         assertTrue(
                 typed.out()
-                        .contains("The signature of Inspector 1 was not taken. What does not conform, or is not "
+                        .contains("The signature of Inspector 1 was not accepted. What does not conform, or is not "
                                 + "complete, cannot be accepted."),
                 typed.out()::toString);
     }
@@ -141,8 +141,8 @@ class WalkPlanTest extends Walking {
         assertEquals(1, typed.exit());
         assertTrue(
                 typed.out()
-                        .contains("The signature of setter2 was not taken. This person made the part or took its "
-                                + "readings. A second person must be another."),
+                        .contains("The signature of setter2 was not accepted. This person made the part or took "
+                                + "its readings. The second person must be someone else."),
                 typed.out()::toString);
     }
 
@@ -155,8 +155,8 @@ class WalkPlanTest extends Walking {
         assertEquals(1, typed.exit());
         assertEquals(
                 List.of(
-                        "Check 13: the readings file expects \"cut again\", and it came to \"pass\".",
-                        "The outcome: the readings file expects \"does not conform\", and it came to \"conforms\"."),
+                        "Check 13: the readings file expects \"cut again\", and the result is \"pass\".",
+                        "The outcome: the readings file expects \"does not conform\", and the result is \"conforms\"."),
                 typed.out().subList(typed.out().size() - 2, typed.out().size()));
     }
 

@@ -126,9 +126,8 @@ class WalkReadingsTest extends Walking {
     void aReadingNoSumCanBeDoneWithStopsTheWalkAndKeepsWhatWasTaken() throws Exception {
         Typed typed = walkWith("\"70.04\", \"70.02\"", "\"-70.04\", \"70.02\"");
         assertEquals(
-                "Check 7: That must be more than zero. (-70.04) What was taken before it is kept as run "
-                        + "LG-2207-C-014. "
-                        + "Put the readings file right.",
+                "Check 7: It must be more than zero. (-70.04) What was taken before it is saved as "
+                        + "run LG-2207-C-014. Correct the readings file.",
                 typed.trouble());
         assertEquals(0, Typed.line("verify", store).exit());
     }

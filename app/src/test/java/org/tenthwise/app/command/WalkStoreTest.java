@@ -41,7 +41,7 @@ class WalkStoreTest extends Walking {
         assertTrue(
                 typed.err()
                         .get(0)
-                        .startsWith("Run LG-2207-C-014 was begun with another text of LG-2207 rev C, issue 7."),
+                        .startsWith("Run LG-2207-C-014 was started with another text of LG-2207 rev C, issue 7."),
                 typed.err()::toString);
     }
 
@@ -49,8 +49,8 @@ class WalkStoreTest extends Walking {
     void aGaugeTheStoreKnowsTheOtherWayRoundIsRefused() throws Exception {
         walk("LG-2207", "LG-2207-pass");
         assertEquals(
-                "The store and the readings file do not agree which way the number of gauge BG-2 goes. "
-                        + "Find out at its master which is right; nothing was taken.",
+                "The store and the readings file disagree on which way the dial of gauge BG-2 goes. "
+                        + "Find out on its ring which is right; nothing was taken.",
                 walkWith("sense = \"rises\"", "sense = \"falls\"").trouble());
     }
 
@@ -58,15 +58,14 @@ class WalkStoreTest extends Walking {
     void troubleWithAFileIsFoundBeforeAnythingIsKept() throws Exception {
         Path empty = Files.createFile(folder.resolve("empty.toml"));
         assertEquals(
-                empty + " is empty. Name a file with something in it.",
+                empty + " is empty. Give a file with something in it.",
                 walk("LG-2207", empty).trouble());
         assertEquals(
-                "There is no readings file LG-2207-pas. The demo readings that come along are those of LG-2207 and "
-                        + "WB-118, with "
-                        + "-pass or -fail behind it.",
+                "There is no readings file LG-2207-pas. The demo readings included are those of LG-2207 and "
+                        + "WB-118, with -pass or -fail added.",
                 walk("LG-2207", "LG-2207-pas").trouble());
         assertEquals(
-                "There is no plan file LG-2208. The demo plans that come along are LG-2207 and WB-118.",
+                "There is no plan file LG-2208. The demo plans included are LG-2207 and WB-118.",
                 walk("LG-2208", "LG-2207-pass").trouble());
         Files.writeString(out, "mine");
         assertEquals(

@@ -83,9 +83,9 @@ class WalkTheNextCutTest extends Walking {
                 """));
         String said = typed.out().get(0);
         assertTrue(
-                said.endsWith(
-                        "Asked 0.210, came off 0.420. Twice as much: if no more was typed, the X offset counts radii."
-                                + " Put the machine right before the next cut."),
+                said.endsWith("Asked 0.210, came off 0.420. Twice as much: if no more was typed in, the X offset is "
+                        + "on radius. Correct the "
+                        + "machine setting before the next cut."),
                 said);
         assertEquals(said.indexOf("came off"), said.lastIndexOf("came off"), said);
     }
@@ -116,7 +116,7 @@ class WalkTheNextCutTest extends Walking {
             assertTrue(
                     row.startsWith(
                             "1|Bore|29.990|Cut again|0.010 mm below the lower limit. Cut 1: asked 0.154, came off "
-                                    + "0.080. Counted in radii. Asked 0.074, came off 0.065. "),
+                                    + "0.080. On radius. Asked 0.074, came off 0.065. "),
                     row);
             assertTrue(row.endsWith(new Advice(Words.of(Locale.ENGLISH)).next(line)), row);
             assertTrue(row.contains("+0.009 mm"), row);
@@ -154,9 +154,8 @@ class WalkTheNextCutTest extends Walking {
                         replaced(replaced(BUSH_READ, "radius", "diameter"), "serial = \"1\"", "serial = \"2\"")));
         assertEquals(2, typed.exit());
         assertEquals(
-                "The store and the readings file do not agree how the register of Lathe 4 counts. Find out at the "
-                        + "machine which is right; "
-                        + "nothing was taken.",
+                "The store and the readings file disagree on whether the X offset of Lathe 4 is on "
+                        + "diameter or on radius. Find out at the machine which is right; nothing was taken.",
                 typed.trouble());
     }
 

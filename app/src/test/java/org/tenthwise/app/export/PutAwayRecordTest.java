@@ -17,7 +17,7 @@ class PutAwayRecordTest {
     private static final DemoPart PART = DemoPart.SCREW_CARRIER;
 
     private static Records.Walk putAway() {
-        return Records.walk(PART, Records.passing(PART), 60).add(new Event.PutAway("Setter 3", "Begun twice"));
+        return Records.walk(PART, Records.passing(PART), 60).add(new Event.PutAway("Setter 3", "Started twice"));
     }
 
     @Test
@@ -25,7 +25,7 @@ class PutAwayRecordTest {
         JsonNode record = ReadBack.json(putAway().evidence());
         assertEquals("put-away", record.at("/result/outcome").asText());
         assertEquals("Setter 3", record.at("/result/put-away/by").asText());
-        assertEquals("Begun twice", record.at("/result/put-away/reason").asText());
+        assertEquals("Started twice", record.at("/result/put-away/reason").asText());
         assertTrue(ReadBack.check(record.toString()).compared(), record::toString);
     }
 

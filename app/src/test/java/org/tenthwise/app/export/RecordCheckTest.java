@@ -88,7 +88,7 @@ class RecordCheckTest {
                 .put("by", "Setter 3")
                 .put("hash", Chain.hash(entry.path("previous").textValue(), body.getBytes(UTF_8)));
         long seq = entry.path("seq").asLong();
-        assertNamed(seq + 1, "Entry %d does not follow entry " + seq + " as it now stands.");
+        assertNamed(seq + 1, "Entry %d does not follow entry " + seq + " as it is now.");
     }
 
     @Test
@@ -96,13 +96,13 @@ class RecordCheckTest {
         ArrayNode entries = (ArrayNode) record.path("entries");
         ((ObjectNode) record.path("head"))
                 .put("last", entries.get(entries.size() - 2).path("seq").asLong());
-        assertSays("What the record says under \"head/last\" is not what its entries come to.");
+        assertSays("What the record says under \"head/last\" does not match its entries.");
     }
 
     @Test
     void aVerdictThatTheEntriesDoNotGiveIsNamed() {
         ((ObjectNode) bore()).put("verdict", "fail");
-        assertSays("What the record says of characteristic 13 is not what its entries come to.");
+        assertSays("What the record says about characteristic 13 does not match its entries.");
     }
 
     /** 30.015·[(1 + 11.5e-6·0.5)/(1 + 16.2e-6·2.8) − 1] = −0.001189 by hand. */
@@ -126,7 +126,7 @@ class RecordCheckTest {
     @Test
     void aTemperatureThatTheEntriesDoNotGiveIsNoticed() {
         ((ObjectNode) bore().path("passes").path(1).at("/temperature/corrected-by/part")).put("celsius", "20.0");
-        assertSays("What the record says of characteristic 13 is not what its entries come to.");
+        assertSays("What the record says about characteristic 13 does not match its entries.");
     }
 
     /** As every record from before there were temperatures. */
@@ -147,13 +147,13 @@ class RecordCheckTest {
     @Test
     void aSignatureThatTheEntriesDoNotGiveIsSaid() {
         ((ObjectNode) record.at("/result/signatures/0")).put("signed-by", "Somebody else");
-        assertSays("What the record says under \"result/signatures/0/signed-by\" is not what its entries come to.");
+        assertSays("What the record says under \"result/signatures/0/signed-by\" does not match its entries.");
     }
 
     @Test
     void anOutcomeThatTheEntriesDoNotGiveIsSaid() {
         ((ObjectNode) record.path("result")).put("outcome", "scrapped");
-        assertSays("What the record says under \"result/outcome\" is not what its entries come to.");
+        assertSays("What the record says under \"result/outcome\" does not match its entries.");
     }
 
     /** Whatever is left out, the result is worked out anew, so that nothing but the entries themselves can tell. */
@@ -168,7 +168,7 @@ class RecordCheckTest {
                             .orElseThrow()
                             .why()
                             .toString()
-                            .equals("Entry %d is number %d of run LG-2207-C-014, and %d stand before it."
+                            .equals("Entry %d is number %d of run LG-2207-C-014, and %d come before it."
                                     .formatted(next, i + 2, i)),
                     found::toString);
         }
@@ -229,13 +229,13 @@ class RecordCheckTest {
         }
         Verification found = check(text(new Evidence(Sheet.of(PART.plan(), new Run(entries)), stored, "")));
         assertTrue(
-                found.fault().orElseThrow().why().toString().startsWith("What stands before entry "), found::toString);
+                found.fault().orElseThrow().why().toString().startsWith("What comes before entry "), found::toString);
     }
 
     @Test
     void anotherPlanIsNoticed() {
         ((ObjectNode) record.path("plan")).put("text", PART.planText().replace("zone = \"H7\"", "zone = \"H8\""));
-        assertSays("What the record says under \"plan/text\" is not what its entries come to.");
+        assertSays("What the record says under \"plan/text\" does not match its entries.");
     }
 
     @ParameterizedTest

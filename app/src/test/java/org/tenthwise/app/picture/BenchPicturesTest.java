@@ -44,8 +44,8 @@ class BenchPicturesTest {
 
     private static FitPicture fit(String boreLeast, String boreGreatest, String plugGreatest, String plugLeast) {
         return new FitPicture(
-                side("least clearance", boreLeast, plugGreatest),
-                side("greatest clearance", boreGreatest, plugLeast),
+                side("min. clearance", boreLeast, plugGreatest),
+                side("max. clearance", boreGreatest, plugLeast),
                 Optional.of(sized("30.000")),
                 "Fit");
     }

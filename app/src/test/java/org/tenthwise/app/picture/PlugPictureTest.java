@@ -87,7 +87,7 @@ class PlugPictureTest {
         RecordingPen pen = RecordingPen.of(SCENES.get("enters-yet-tight"), SHEET);
         assertTrue(plug(pen).top() < wall(pen).bottom());
         assertTrue(plug(pen).left() < wall(pen).right());
-        assertTrue(pen.texts().contains("hand and gauges contradict"));
+        assertTrue(pen.texts().contains("hand and gauges contradict each other"));
     }
 
     @Test
@@ -99,7 +99,7 @@ class PlugPictureTest {
                 .filter(text -> text.role() == Role.FAIL)
                 .map(RecordingPen.Lettered::text)
                 .toList()
-                .containsAll(List.of("does not enter", "hand and gauges contradict")));
+                .containsAll(List.of("does not enter", "hand and gauges contradict each other")));
         assertTrue(SCENES.get("sticks-yet-clear").spoken().contains("Hand and gauges contradict"));
     }
 

@@ -57,7 +57,7 @@ class RunOutPictureFactoryTest {
     void ofFourJawsOneGoesInAndTheOneOppositeIsLoosened() {
         List<String> texts = texts(RunOutAtHand.one(Holding.FOUR_JAW).near(TOWARDS_ONE_AND_TWO));
         assertTrue(
-                texts.containsAll(List.of("in 0.016", "in 0.008", "loosen", "jaw 1", "jaw 2", "read on this way")),
+                texts.containsAll(List.of("in 0.016", "in 0.008", "loosen", "jaw 1", "jaw 2", "read this way round")),
                 texts::toString);
         assertEquals(2, texts.stream().filter("loosen"::equals).count());
     }
@@ -89,10 +89,10 @@ class RunOutPictureFactoryTest {
                         .anyMatch(text -> text.startsWith("in ")
                                 || text.startsWith("mallet ")
                                 || text.equals("loosen")
-                                || text.equals("read on this way")
-                                || text.equals("stays after the move")),
+                                || text.equals("read this way round")
+                                || text.equals("not removed by the move")),
                 texts::toString);
-        assertTrue(texts.containsAll(List.of("movement 0.012", "highest", "lowest")), texts::toString);
+        assertTrue(texts.containsAll(List.of("run-out 0.012", "highest", "lowest")), texts::toString);
     }
 
     /** Points and turn that contradict each other, and what is form alone, name no move either. */
@@ -135,8 +135,8 @@ class RunOutPictureFactoryTest {
         assertTrue(near.hints().tap().isEmpty() && !near.hints().farOut());
         assertTrue(far.hints().tap().isPresent() && far.hints().farOut());
         assertTrue(far.jaws().stream().allMatch(jaw -> jaw.words().isEmpty()));
-        assertEquals("movement 0.030", near.movement().orElseThrow().words());
-        assertEquals("movement 0.073", far.movement().orElseThrow().words());
+        assertEquals("run-out 0.030", near.movement().orElseThrow().words());
+        assertEquals("run-out 0.073", far.movement().orElseThrow().words());
     }
 
     @Test

@@ -165,7 +165,7 @@ class RunOutPictureTest {
     @Test
     void whereARingWouldBeASpeckThereAreWordsOnly() {
         RecordingPen pen = RecordingPen.of(RunOutScenes.all().get("fail-4-jaws"), TOO_SMALL);
-        assertEquals(List.of("movement 0.037", "limit 0.020", "jaw 1 in 0.018", "jaw 2 in 0.006"), pen.texts());
+        assertEquals(List.of("run-out 0.037", "limit 0.020", "jaw 1 in 0.018", "jaw 2 in 0.006"), pen.texts());
         assertEquals(List.of(), pen.drawn());
         assertEquals(List.of(), pen.faults(TOO_SMALL));
     }

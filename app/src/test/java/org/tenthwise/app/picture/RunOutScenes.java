@@ -74,7 +74,7 @@ final class RunOutScenes {
                         .toList();
         return new RunOutPicture(
                 sized(mm("0.02"), "limit "),
-                Optional.of(sized(Length.greatest(lengths).minus(Length.least(lengths)), "movement ")),
+                Optional.of(sized(Length.greatest(lengths).minus(Length.least(lengths)), "run-out ")),
                 readings(degrees, lengths),
                 Optional.empty(),
                 Optional.of(new RunOutPicture.Fit(
@@ -84,7 +84,7 @@ final class RunOutScenes {
                         List.of("off centre", Figures.plain(fit.eccentricity(), Unit.MILLIMETRE, 3)))),
                 drawn,
                 RunOutPicture.Hints.NONE,
-                List.of("out of round " + Figures.plain(fit.residual(), Unit.MILLIMETRE, 3), "stays after the move"),
+                List.of("out of round " + Figures.plain(fit.residual(), Unit.MILLIMETRE, 3), "not removed by the move"),
                 "Run-out");
     }
 
@@ -134,7 +134,7 @@ final class RunOutScenes {
     private static RunOutPicture refused() {
         return new RunOutPicture(
                 sized(mm("0.02"), "limit "),
-                Optional.of(sized(mm("0.013"), "movement ")),
+                Optional.of(sized(mm("0.013"), "run-out ")),
                 readings(List.of(BigDecimal.ZERO, BigDecimal.valueOf(90)), List.of(mm("0"), mm("0.013"))),
                 Optional.empty(),
                 Optional.empty(),
@@ -147,7 +147,7 @@ final class RunOutScenes {
     private static RunOutPicture open() {
         return new RunOutPicture(
                 sized(mm("0.02"), "limit "),
-                Optional.of(sized(mm("0.011"), "movement ")),
+                Optional.of(sized(mm("0.011"), "run-out ")),
                 readings(EIGHT.stream().map(BigDecimal::new).toList(), List.of(mm("0"), mm("-0.002"), mm("-0.011"))),
                 Optional.empty(),
                 Optional.empty(),
@@ -162,7 +162,7 @@ final class RunOutScenes {
         Length low = mm(lowest);
         return new RunOutPicture(
                 sized(mm("0.02"), "limit "),
-                Optional.of(sized(high.minus(low), "movement ")),
+                Optional.of(sized(high.minus(low), "run-out ")),
                 List.of(),
                 Optional.of(new RunOutPicture.Sweep(
                         Optional.of(sized(high, "")), Optional.of(sized(low, "")), "highest", "lowest")),
@@ -202,7 +202,7 @@ final class RunOutScenes {
                         .toList();
         return new RunOutPicture(
                 read.limit(),
-                Optional.of(sized(high.minus(low), "movement ")),
+                Optional.of(sized(high.minus(low), "run-out ")),
                 named,
                 Optional.of(new RunOutPicture.Sweep(
                         Optional.of(sized(high, "")), Optional.of(sized(low, "")), "highest", "lowest")),
@@ -216,7 +216,7 @@ final class RunOutScenes {
     static RunOutPicture.Hints way(int to) {
         return new RunOutPicture.Hints(
                 false,
-                Optional.of(new RunOutPicture.Way(BigDecimal.ZERO, BigDecimal.valueOf(to), "read on this way")),
+                Optional.of(new RunOutPicture.Way(BigDecimal.ZERO, BigDecimal.valueOf(to), "read this way round")),
                 Optional.empty());
     }
 

@@ -72,7 +72,7 @@ class FahrenheitSessionTest extends RunBegun {
     void whatItWasBroughtByIsSaidInTheDegreesAndTheExpansionsOfThePlan() throws Exception {
         enter("77.0", "68", "1.1820");
         assertEquals(
-                "Part 77.0 °F, gauge 68 °F. Brought to 68 °F by \u22120.000096 in.",
+                "Part 77.0 °F, gauge 68 °F. Corrected to 68 °F: \u22120.000096 in.",
                 new Remarks(ENGLISH).of(bore()).get(0));
         assertEquals(
                 "Part 9 ± 10 % in 1e-6 per °F, from the plan",

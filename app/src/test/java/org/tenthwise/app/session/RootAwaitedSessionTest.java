@@ -49,7 +49,7 @@ class RootAwaitedSessionTest extends RunBegun {
     void whoSignsForItCutsAndTheRecordTellsWhatWasMissing() throws Exception {
         assertTrue(session.state().mayCutOnThese());
         assertEquals(
-                "The root under the wires is not measured: they may lie on it.",
+                "The root under the wires is not measured: they may rest on it.",
                 new CutOnTheseWords(Words.of(Locale.ENGLISH))
                         .missing(session.state().inHand(), session.state().pass(), Optional.of(finding())));
         taken(session.cutOnThese("Far from size"));

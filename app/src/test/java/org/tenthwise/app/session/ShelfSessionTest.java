@@ -28,7 +28,7 @@ import org.tenthwise.model.words.Words;
 /** A run put away: kept whole, among the open ones no more, and never what looks accepted. */
 class ShelfSessionTest extends RunBegun {
 
-    private static final String WHY = "Begun by mistake";
+    private static final String WHY = "Started by mistake";
 
     ShelfSessionTest() {
         super(
@@ -74,7 +74,7 @@ class ShelfSessionTest extends RunBegun {
         assertEquals(Outcome.PUT_AWAY, outcome());
         assertFalse(session.state().sheet().conformsUncontested());
         assertEquals(
-                "Put away by Setter 3 (Begun by mistake), neither closed nor accepted.",
+                "Put away by Setter 3 (Started by mistake), neither closed nor accepted.",
                 new OutcomeWords(Words.ENGLISH).outcome(session.state().sheet()));
         assertEquals(Optional.empty(), OutcomeWords.shape(session.state().sheet()));
     }

@@ -88,7 +88,7 @@ class TouchSessionTest extends RunBegun {
         enter("1.4070", "1.4064");
         assertEquals(VerdictKind.OPEN, standing());
         assertEquals(
-                "Nobody has said yet how the gauge touched. Points in opposite grooves read 0.0014 in too big.",
+                "How the gauge touched is not entered yet. Points in opposite grooves read 0.0014 in too large.",
                 said().get(0));
     }
 
@@ -98,7 +98,9 @@ class TouchSessionTest extends RunBegun {
         enter("1.4070", "1.4064");
         taken(session.answer(Answer.OPPOSITE_GROOVES));
         assertEquals(VerdictKind.PASS, standing());
-        assertEquals("Points in opposite grooves stand half a pitch askew: \u22120.00139 in.", said().get(0));
+        assertEquals(
+                "Points in opposite grooves are half a pitch apart along the axis: \u22120.00139 " + "in.",
+                said().get(0));
     }
 
     @Test
@@ -113,10 +115,10 @@ class TouchSessionTest extends RunBegun {
     @Test
     void aCutSignedForBeforeItIsSaidTellsThatThisIsMissing() throws Exception {
         enter("1.4070");
-        assertEquals("Not read: back. How the gauge touched the grooves is not said.", missing());
+        assertEquals("Not read: back. How the gauge touched the grooves is not entered.", missing());
         enter("1.4064");
         taken(session.cutOnThese("Far from size"));
-        assertEquals("How the gauge touched the grooves is not said.", missing());
+        assertEquals("How the gauge touched the grooves is not entered.", missing());
         taken(session.answer(Answer.SQUARE_ACROSS));
         assertEquals("", missing());
     }
@@ -129,7 +131,7 @@ class TouchSessionTest extends RunBegun {
     /** The plan has the root read released: what is too big is not in the chuck any more. */
     @Test
     void whatWasReadReleasedIsTruedUpBeforeItIsCut() throws Exception {
-        String said = "It was read released: clamp it and true it up before any cut.";
+        String said = "It was read unclamped: clamp it and true it up before any cut.";
         enter("1.4070", "1.4064");
         assertFalse(said().contains(said), "nothing is to be cut yet");
         taken(session.answer(Answer.SQUARE_ACROSS));
@@ -161,9 +163,8 @@ class TouchSessionTest extends RunBegun {
     @Test
     void theRodFindsThePointAndItsLengthIsTakenOff() throws Exception {
         session.goTo(2);
-        String before =
-                "Read to the point of the drill: its length, 0.094 in, is taken off. The depth is that of the full "
-                        + "diameter.";
+        String before = "Read to the point of the drill: the length of the point, 0.094 in, is taken off. The "
+                + "depth is to the full diameter.";
         assertTrue(said().contains(before));
         enter("1.080");
         assertEquals(VerdictKind.PASS, standing());
@@ -175,9 +176,7 @@ class TouchSessionTest extends RunBegun {
     @Test
     void whoeverReadsItReleasedIsToldToUnclampFirst() {
         MethodWords method = new MethodWords(ENGLISH);
-        assertEquals(
-                "Unclamp first: read it released.",
-                method.of(PLAN.step(1), false).get(0));
+        assertEquals("Unclamp first, then read.", method.of(PLAN.step(1), false).get(0));
         assertTrue(method.of(PLAN.step(2), false).contains("Read it clamped."));
     }
 }

@@ -151,24 +151,24 @@ class EntryTextTest {
         {"run":"r","kind":"weighed","at":"2026-03-02T07:15:00Z","by":"A","event":{},"x":1}               | "x" is not known here
         {"run":"r","before":{"place":1},"kind":"handed-over","at":"2026-03-02T07:15:00Z","by":"A","event":{"to":"B"}}    | "hash" is missing
         {"run":"r","before":{"place":1,"hash":"","x":1},"kind":"handed-over","at":"2026-03-02T07:15:00Z","by":"A","event":{"to":"B"}} | "x" is not known here
-        {"run":"r","kind":"weighed","at":"2026-03-02T07:15:00Z","by":"A","event":5}                      | "event" is no object
+        {"run":"r","kind":"weighed","at":"2026-03-02T07:15:00Z","by":"A","event":5}                      | "event" is not an object
         {"run":"r","kind":"handed-over","at":"2026-03-02T07:15:00Z","by":"A","event":{}}                 | "to" is missing
         {"run":"r","kind":"handed-over","at":"2026-03-02T07:15:00Z","by":"A","event":{"to":"B","x":1}}   | "x" is not known here
-        {"run":"r","kind":"handed-over","at":"2026-03-02T07:15:00Z","by":"A","event":{"to":5}}           | "to" is no text
-        {"run":"r","kind":"handed-over","at":"2026-03-02T07:15:00Z","by":"A","event":"B"}                | "event" is no object
+        {"run":"r","kind":"handed-over","at":"2026-03-02T07:15:00Z","by":"A","event":{"to":5}}           | "to" is not text
+        {"run":"r","kind":"handed-over","at":"2026-03-02T07:15:00Z","by":"A","event":"B"}                | "event" is not an object
         {"run":"r","kind":"handed-over","at":"2026-03-02T07:15:00Z","by":"A","event":{"to":"B"},"x":1}   | "x" is not known here
-        {"run":"r","kind":"handed-over","at":"yesterday","by":"A","event":{"to":"B"}}                    | "yesterday" is no date and time
+        {"run":"r","kind":"handed-over","at":"yesterday","by":"A","event":{"to":"B"}}                    | "yesterday" is not a date and time
         {"run":"r","kind":"handed-over","at":"2026-03-02T07:15:00Z","by":"A","event":{"to":"B"}} x       | it is not JSON
         {"run":"r","run":"s"}                                                                            | it is not JSON
-        ["run"]                                                                                          | it is no JSON object
-        ``                                                                                               | it is no JSON object
-        {"run":"r","kind":"note-made","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1.5,"words":""}}          | "step" is no whole number
-        {"run":"r","kind":"note-made","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":3000000000,"words":""}}   | "step" is no number of a step
+        ["run"]                                                                                          | it is not a JSON object
+        ``                                                                                               | it is not a JSON object
+        {"run":"r","kind":"note-made","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1.5,"words":""}}          | "step" is not a whole number
+        {"run":"r","kind":"note-made","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":3000000000,"words":""}}   | "step" is not a check number
         {"run":"r","kind":"pass-begun","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"why":"bored"}}        | "bored" is not known as "why"
         {"run":"r","kind":"reading-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"slot":"1.1","typed":{"figure":"1e3","unit":"mm"}}} | "1e3" is not a plain decimal number
-        {"run":"r","kind":"reading-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"slot":"1.1","typed":{"figure":"1","unit":"cm"}}}   | "cm" is no known unit
+        {"run":"r","kind":"reading-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"slot":"1.1","typed":{"figure":"1","unit":"cm"}}}   | "cm" is not a known unit
         {"run":"r","kind":"temperature-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"of":"shop","celsius":"21"}}    | "shop" is not known as "of"
-        {"run":"r","kind":"temperature-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"of":"part","celsius":"2e1"}}   | "2e1" is no temperature
+        {"run":"r","kind":"temperature-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"of":"part","celsius":"2e1"}}   | "2e1" is not a temperature
         {"run":"r","kind":"temperature-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"of":"part","celsius":"-300"}}  | -300 °C is not a temperature at which a size is measured
         {"run":"r","kind":"temperature-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"of":"part","fahrenheit":"-460"}}               | -460 °F is not a temperature at which a size is measured
         {"run":"r","kind":"temperature-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"of":"part","celsius":"20","fahrenheit":"68"}}  | "celsius" is not known here

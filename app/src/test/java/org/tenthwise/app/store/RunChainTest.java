@@ -96,7 +96,7 @@ class RunChainTest {
                         Chain.hash(run.get(0).hash(), body.getBytes(UTF_8))));
 
         assertEquals(
-                "What stands before entry 3 in run run-1 is not what it was written after.",
+                "What comes before entry 3 in run run-1 is not what it was written after.",
                 walked(run).fault().orElseThrow().why().toString());
     }
 
@@ -116,7 +116,7 @@ class RunChainTest {
         List<StoredEntry> trimmed = run("run-1");
         trimmed.remove(1);
         assertEquals(
-                "Entry 4 is number 3 of run run-1, and 1 stand before it.",
+                "Entry 4 is number 3 of run run-1, and 1 come before it.",
                 walked(trimmed).fault().orElseThrow().why().toString());
     }
 

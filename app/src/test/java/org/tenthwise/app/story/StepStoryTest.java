@@ -218,8 +218,8 @@ class StepStoryTest {
         enter(session, "-0.020", "-0.020");
         assertEquals(
                 List.of(
-                        "This part, serial 014, pass 2",
-                        "This part, serial 014, pass 1",
+                        "This part, serial 014, round 2",
+                        "This part, serial 014, round 1",
                         "How it is judged",
                         "Hold point before this check",
                         "Hold point after this check",
@@ -228,15 +228,15 @@ class StepStoryTest {
         assertEquals(
                 List.of(
                         "Measured after a cut. Cut 1: asked 0.100, came off 0.070. | 07:45 | Setter 1",
-                        "Pass 2, 0°: 19.980, read −0.020 (BG-1) | 07:46 | Setter 1",
-                        "Pass 2, 90°: 19.980, read −0.020 (BG-1) | 07:47 | Setter 1"),
-                told("This part, serial 014, pass 2"));
+                        "Round 2, 0°: 19.980, read −0.020 (BG-1) | 07:46 | Setter 1",
+                        "Round 2, 90°: 19.980, read −0.020 (BG-1) | 07:47 | Setter 1"),
+                told("This part, serial 014, round 2"));
         assertEquals(
                 List.of(
-                        "Pass 1, 0°: 19.910, read −0.090 (BG-1) | 07:34 | Setter 1",
-                        "Pass 1, 90°: 19.910, read −0.090 (BG-1) | 07:35 | Setter 1",
-                        "Pass 1, 19.910: Cut again. 0.090 mm below the lower limit. |  | "),
-                told("This part, serial 014, pass 1"));
+                        "Round 1, 0°: 19.910, read −0.090 (BG-1) | 07:34 | Setter 1",
+                        "Round 1, 90°: 19.910, read −0.090 (BG-1) | 07:35 | Setter 1",
+                        "Round 1, 19.910: Cut again. 0.090 mm below the lower limit. |  | "),
+                told("This part, serial 014, round 1"));
     }
 
     @Test
@@ -271,7 +271,7 @@ class StepStoryTest {
         setGauge(session);
         enter(session, "0.010", "0.012");
         session.again(Why.MEASURED_AGAIN);
-        assertEquals(List.of("Measured again. | 07:35 | Setter 1"), told("This part, serial 014, pass 2"));
+        assertEquals(List.of("Measured again. | 07:35 | Setter 1"), told("This part, serial 014, round 2"));
     }
 
     @Test
@@ -282,9 +282,9 @@ class StepStoryTest {
         enter(session, "0.010", "0.030");
         session.handOver("Setter 2");
         session.dispose(Disposition.USE_AS_IS, "Agreed", "Design office", "117");
-        assertEquals(List.of("2 Bore: by concession | 07:35 | Design office"), told("Hold point after this check"));
+        assertEquals(List.of("2 Bore: under concession | 07:35 | Design office"), told("Hold point after this check"));
         assertEquals(
-                List.of("use as it is, by concession. Agreed. Number of the concession: 117. | 07:35 | Design office"),
+                List.of("use as is, under concession. Agreed. Concession number: 117. | 07:35 | Design office"),
                 told("Notes, doubts, signatures"));
     }
 
@@ -314,8 +314,8 @@ class StepStoryTest {
         enter(session, "20.001", "0.002");
         assertEquals(
                 List.of(
-                        "BG-1 · number rises as the bore grows · set on ring 20.001 · dial at 0.002 | 07:35 | Setter 1",
-                        "BG-1 · number rises as the bore grows · set on ring 20.000 · dial at 0 | 07:33 | Setter 1"),
+                        "BG-1 · dial goes up as the bore grows · set on ring 20.001 · dial at 0.002 | 07:35 | Setter 1",
+                        "BG-1 · dial goes up as the bore grows · set on ring 20.000 · dial at 0 | 07:33 | Setter 1"),
                 told("Gauge"));
     }
 
@@ -444,8 +444,8 @@ class StepStoryTest {
         session.goTo(BORE);
         assertEquals(
                 List.of(
-                        "013 · Pass 1, 0°: 19.950, read −0.050 (BG-1) | 07:34 | Setter 3",
-                        "013 · Pass 2, 0°: 20.010, read 0.010 (BG-1) | 07:36 | Setter 3"),
+                        "013 · Round 1, 0°: 19.950, read −0.050 (BG-1) | 07:34 | Setter 3",
+                        "013 · Round 2, 0°: 20.010, read 0.010 (BG-1) | 07:36 | Setter 3"),
                 told("Last part, serial 013").stream()
                         .filter(line -> line.contains("0°") && !line.contains("90°"))
                         .toList());
@@ -460,7 +460,7 @@ class StepStoryTest {
         session = begun(PLAN, "015", "Setter 1");
         session.goTo(BORE);
         assertEquals(
-                "013 · 20.030: Fail. 0.009 mm above the upper limit. Signed for: use as it is, by concession, Design"
+                "013 · 20.030: Fail. 0.009 mm above the upper limit. Disposition: use as is, under concession, Design"
                         + " office. | 07:35 | Setter 3",
                 told("Last part, serial 013").get(0));
     }

@@ -29,30 +29,30 @@ class CutAdviceTest extends WorkBeingCut {
             textBlock =
                     """
         # feature, lower, upper, guard band, least cut | register | sizes          | what is said
-        BORE 30.000 30.021 0         | DIAMETER | 29.900 29.910 | Change the X offset by +0.105 mm, counted in diameters.
-        BORE 30.000 30.021 0         | RADIUS   | 29.900 29.910 | Change the X offset by +0.052 mm, counted in radii.
+        BORE 30.000 30.021 0         | DIAMETER | 29.900 29.910 | Change the X offset by +0.105 mm on diameter.
+        BORE 30.000 30.021 0         | RADIUS   | 29.900 29.910 | Change the X offset by +0.052 mm on radius.
         BORE 30.000 30.021 0         |          | 29.900 29.910 | 0.105 mm still to come off the diameter.
-        DIAMETER 47.980 48.000 0     | DIAMETER | 48.032 48.032 | Change the X offset by −0.042 mm, counted in diameters.
+        DIAMETER 47.980 48.000 0     | DIAMETER | 48.032 48.032 | Change the X offset by −0.042 mm on diameter.
         WIDTH 12.000 12.043 0        | DIAMETER | 11.980 11.982 | 0.040 mm still to come off the width.
         DEPTH 46.00 46.10 0          | RADIUS   | 45.90 45.90   | Go 0.15 mm deeper.
         # uneven: the mouth needs 0.146, the floor has 0.031; as a register of radii counts it 0.030 is 0.015
         BORE 30.000 30.021 0         |          | 29.854 29.990 | Uneven by 0.136 mm: no even cut brings every place in. At most 0.031 mm may come off without scrapping a place.
-        BORE 30.000 30.021 0         | DIAMETER | 29.854 29.990 | Uneven by 0.136 mm: no even cut brings every place in. Change the X offset by +0.031 mm at most, counted in diameters: more scraps a place.
-        BORE 30.000 30.021 0         | RADIUS   | 29.854 29.990 | Uneven by 0.136 mm: no even cut brings every place in. Change the X offset by +0.015 mm at most, counted in radii: more scraps a place.
-        DIAMETER 47.980 48.000 0.003 | DIAMETER | 48.004 47.986 | Uneven by 0.018 mm: no even cut brings every place in. Change the X offset by −0.003 mm at most, counted in diameters: more scraps a place.
+        BORE 30.000 30.021 0         | DIAMETER | 29.854 29.990 | Uneven by 0.136 mm: no even cut brings every place in. Change the X offset by +0.031 mm on diameter at most: more scraps a place.
+        BORE 30.000 30.021 0         | RADIUS   | 29.854 29.990 | Uneven by 0.136 mm: no even cut brings every place in. Change the X offset by +0.015 mm on radius at most: more scraps a place.
+        DIAMETER 47.980 48.000 0.003 | DIAMETER | 48.004 47.986 | Uneven by 0.018 mm: no even cut brings every place in. Change the X offset by −0.003 mm on diameter at most: more scraps a place.
         BORE 30.000 30.021 0         | DIAMETER | 29.900 30.021 | Uneven by 0.121 mm: no even cut brings every place in. Nothing more may come off.
         # the floor has 0.031, 0.0155 deep: less than 0.030, and no number
-        BORE 30.000 30.021 0 0.030   | DIAMETER | 29.854 29.990 | Uneven by 0.136 mm: no even cut brings every place in. What may come off is too little for this tool to cut: take a spring pass at the same offset, hone, or leave it as it is and have it signed for.
+        BORE 30.000 30.021 0 0.030   | DIAMETER | 29.854 29.990 | Uneven by 0.136 mm: no even cut brings every place in. What may come off is too little for this tool to cut: take a spring pass at the same offset, hone, or leave it as it is and get a disposition.
         DEPTH 46.00 46.10 0 0.05     | DIAMETER | 45.90 46.05   | Uneven by 0.15 mm: no even cut brings every place in. At most 0.05 mm may come off without scrapping a place.
         # 0.0115 on diameter is 0.006 deep
-        BORE 30.000 30.021 0 0.010   | DIAMETER | 29.999 29.999 | Too little for this tool to cut: take a spring pass at the same offset, put in a fresh edge, hone, or leave it as it is and have it signed for.
+        BORE 30.000 30.021 0 0.010   | DIAMETER | 29.999 29.999 | Too little for this tool to cut: take a spring pass at the same offset, put in a fresh edge, hone, or leave it as it is and get a disposition.
         # within the guard band where metal is left: 30.0105 less 30.001
-        BORE 30.000 30.021 0.003     | DIAMETER | 30.001 30.001 | Too near the limit to be proven; there is metal left for a light cut. Change the X offset by +0.009 mm, counted in diameters. Or measure again with a better gauge, or have it signed for.
-        BORE 30.000 30.021 0.003     | DIAMETER | 30.020 30.020 | Too near the limit to be proven. Measure again with a better gauge, or have it signed for.
-        BORE 30.000 30.021 0.003 0.1 | DIAMETER | 30.001 30.001 | Too near the limit to be proven. Too little for this tool to cut: take a spring pass at the same offset, put in a fresh edge, hone, or leave it as it is and have it signed for. Or measure again with a better gauge.
+        BORE 30.000 30.021 0.003     | DIAMETER | 30.001 30.001 | Too near the limit to be proven; metal is left for a light cut. Change the X offset by +0.009 mm on diameter. Or measure again with a better gauge, or get a disposition.
+        BORE 30.000 30.021 0.003     | DIAMETER | 30.020 30.020 | Too near the limit to be proven. Measure again with a better gauge, or get a disposition.
+        BORE 30.000 30.021 0.003 0.1 | DIAMETER | 30.001 30.001 | Too near the limit to be proven. Too little for this tool to cut: take a spring pass at the same offset, put in a fresh edge, hone, or leave it as it is and get a disposition. Or measure again with a better gauge.
         # within the guard band at both ends of the zone: 30.003 to 30.018 is all that a cut may use, less than 0.016
-        BORE 30.000 30.021 0.003     | DIAMETER | 30.001 30.017 | Too near the limit to be proven. Uneven by 0.016 mm: no even cut brings every place in. Change the X offset by +0.001 mm at most, counted in diameters: more scraps a place. Or measure again with a better gauge, or have it signed for.
-        BORE 30.000 30.021 0         | DIAMETER | 29.900 30.022 | Stop. Do not cut here again: this needs a disposition.
+        BORE 30.000 30.021 0.003     | DIAMETER | 30.001 30.017 | Too near the limit to be proven. Uneven by 0.016 mm: no even cut brings every place in. Change the X offset by +0.001 mm on diameter at most: more scraps a place. Or measure again with a better gauge, or get a disposition.
+        BORE 30.000 30.021 0         | DIAMETER | 29.900 30.022 | Stop cutting here. It needs a disposition.
         """)
     void oneFigureAsTheRegisterCountsItOrWhyThereIsNone(String size, Register register, String sizes, String said) {
         counts(register);
@@ -79,8 +79,7 @@ class CutAdviceTest extends WorkBeingCut {
                 Optional.of(SizeModifier.SA),
                 Contact.SQUARE);
         assertEquals(
-                "No step of the register ends inside. Change the X offset by +0.006 mm at most, counted in radii: "
-                        + "more scraps a place.",
+                "No offset step ends inside. Change the X offset by +0.006 mm on radius at most: more scraps a place.",
                 new Advice(WORDS).next(line(mean, Optional.empty())));
     }
 
@@ -111,7 +110,7 @@ class CutAdviceTest extends WorkBeingCut {
         events.clear();
         events.add(new Event.MachineKnown("Lathe 4", Register.DIAMETER, Aim.ByLimits.THIRD));
         read("29.8");
-        assertEquals("Change the X offset by +0.266 mm, counted in diameters.", advice("BORE 30.0 30.2 0", 1));
+        assertEquals("Change the X offset by +0.266 mm on diameter.", advice("BORE 30.0 30.2 0", 1));
     }
 
     @Test
@@ -130,7 +129,7 @@ class CutAdviceTest extends WorkBeingCut {
         read("29.854");
         events.add(new StepEvent.CutOnThese(1, "cannot be reached before the shoulder is cut"));
         assertEquals(
-                "Change the X offset by +0.156 mm, counted in diameters. Not read, and signed for: place 2, place 3.",
+                "Change the X offset by +0.156 mm on diameter. Not read, and signed for: place 2, place 3.",
                 advice(BORE, 3));
     }
 
@@ -144,7 +143,7 @@ class CutAdviceTest extends WorkBeingCut {
         read("30.001");
         events.add(new StepEvent.CutOnThese(1, "cannot be reached before the shoulder is cut"));
         assertEquals(
-                "Change the X offset by +0.009 mm, counted in diameters. Not read, and signed for: place 2.",
+                "Change the X offset by +0.009 mm on diameter. Not read, and signed for: place 2.",
                 advice("BORE 30.000 30.021 0.003", 2));
     }
 
@@ -153,7 +152,7 @@ class CutAdviceTest extends WorkBeingCut {
     void aLightCutOfWorkReadReleasedIsTruedUpBeforeIt() {
         counts(Register.DIAMETER);
         read("30.001");
-        String said = "It was read released: clamp it and true it up before any cut.";
+        String said = "It was read unclamped: clamp it and true it up before any cut.";
         assertEquals(
                 said,
                 new Remarks(WORDS)

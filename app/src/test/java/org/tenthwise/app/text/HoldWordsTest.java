@@ -96,7 +96,7 @@ class HoldWordsTest {
         finish("07:52", "Setter 2", Answer.NO);
         assertEquals("shut", said("2026-11-25T09:00:00+01:00"));
         sign("08:10", 2, Disposition.USE_AS_IS, "Design office");
-        assertEquals("opened 08:10 by concession, Design office", said("2026-11-25T09:00:00+01:00"));
+        assertEquals("opened 08:10 under concession, Design office", said("2026-11-25T09:00:00+01:00"));
     }
 
     @Test

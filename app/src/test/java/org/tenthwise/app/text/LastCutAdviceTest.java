@@ -20,10 +20,10 @@ class LastCutAdviceTest extends WorkBeingCut {
             textBlock =
                     """
         # register | before | after  | what is said: asked 0.156 for 29.854, and then 30.0105 less what is there
-        DIAMETER | 29.854 | 29.997 | Asked 0.156, came off 0.143. Change the X offset by +0.013 mm, counted in diameters.
-        RADIUS   | 29.854 | 29.994 | Asked 0.078, came off 0.070. Change the X offset by +0.008 mm, counted in radii.
-        DIAMETER | 29.854 | 29.854 | Asked 0.156, came off 0.000. Find out why before the next cut. If that change is in the control already, change no more: it would come off twice. If it is not: Change the X offset by +0.156 mm, counted in diameters.
-        RADIUS   | 29.854 | 29.932 | Asked 0.078, came off 0.039. Half of it: if all was typed, the X offset counts diameters. Change the X offset by +0.039 mm, counted in radii.
+        DIAMETER | 29.854 | 29.997 | Asked 0.156, came off 0.143. Change the X offset by +0.013 mm on diameter.
+        RADIUS   | 29.854 | 29.994 | Asked 0.078, came off 0.070. Change the X offset by +0.008 mm on radius.
+        DIAMETER | 29.854 | 29.854 | Asked 0.156, came off 0.000. Find out why before the next cut. If that change is in the control already, do not change it again: it would come off twice. If it is not: Change the X offset by +0.156 mm on diameter.
+        RADIUS   | 29.854 | 29.932 | Asked 0.078, came off 0.039. Half of it: if all of it was typed in, the X offset is on diameter. Change the X offset by +0.039 mm on radius.
         """)
     void fromTheSecondCutOnItIsSaidWhatCameOffAndWhatIsTakenForGranted(
             Register register, String before, String after, String said) {
@@ -44,9 +44,9 @@ class LastCutAdviceTest extends WorkBeingCut {
         assertEquals(
                 "Asked at most 0.071, came off 0.000. Find out why before the next cut. Uneven by 0.150 mm: no even "
                         + "cut brings every place in."
-                        + " If that change is in the control already, change no more: it would come off twice. If "
-                        + "it is not:"
-                        + " Change the X offset by +0.071 mm at most, counted in diameters: more scraps a place.",
+                        + " If that change is in the control already, do not change it again: it would come off "
+                        + "twice. If it is not:"
+                        + " Change the X offset by +0.071 mm on diameter at most: more scraps a place.",
                 advice(BORE, 2));
     }
 
@@ -59,8 +59,8 @@ class LastCutAdviceTest extends WorkBeingCut {
             delimiter = '|',
             textBlock =
                     """
-        DIAMETER | 29.990 | 30.210 | Asked 0.110, came off 0.220. Twice as much: if no more was typed, the X offset counts radii. Put the machine right before the next cut.
-        DIAMETER | 29.990 | 30.188 | Asked 0.110, came off 0.198. Twice as much: if no more was typed, the X offset counts radii. Put the machine right before the next cut.
+        DIAMETER | 29.990 | 30.210 | Asked 0.110, came off 0.220. Twice as much: if no more was typed in, the X offset is on radius. Correct the machine setting before the next cut.
+        DIAMETER | 29.990 | 30.188 | Asked 0.110, came off 0.198. Twice as much: if no more was typed in, the X offset is on radius. Correct the machine setting before the next cut.
         DIAMETER | 29.990 | 30.187 | ''
         DIAMETER | 29.990 | 30.100 | ''
         RADIUS   | 29.990 | 30.210 | ''
@@ -104,7 +104,7 @@ class LastCutAdviceTest extends WorkBeingCut {
         assertEquals(
                 "By the readings the cut left " + more
                         + " mm more metal than there was: one of them is wrong. Read again before any cut;"
-                        + " if it stays so, strike out what was read before the cut.",
+                        + " if it stays so, strike out the readings from before the cut.",
                 advice(size, 1));
     }
 
@@ -115,8 +115,7 @@ class LastCutAdviceTest extends WorkBeingCut {
         events.add(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT));
         read("29.980");
         assertEquals(
-                "Asked 0.020, came off −0.010. Change the X offset by +0.030 mm, counted in diameters." + HOLDS,
-                advice(BORE, 1));
+                "Asked 0.020, came off −0.010. Change the X offset by +0.030 mm on diameter." + HOLDS, advice(BORE, 1));
     }
 
     /** Three places took off 0.143, 0.143 and 0.144: 0.14333 in the mean, in the places that were read. */
@@ -127,8 +126,7 @@ class LastCutAdviceTest extends WorkBeingCut {
         events.add(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT));
         read("29.997 29.997 29.998");
         assertEquals(
-                "Asked 0.156, came off 0.143. Change the X offset by +0.013 mm, counted in diameters." + HOLDS,
-                advice(BORE, 3));
+                "Asked 0.156, came off 0.143. Change the X offset by +0.013 mm on diameter." + HOLDS, advice(BORE, 3));
     }
 
     @Test
@@ -140,7 +138,6 @@ class LastCutAdviceTest extends WorkBeingCut {
         events.add(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT));
         read("29.990");
         assertEquals(
-                "Asked 0.110, came off 0.090. Change the X offset by +0.020 mm, counted in diameters." + HOLDS,
-                advice(BORE, 1));
+                "Asked 0.110, came off 0.090. Change the X offset by +0.020 mm on diameter." + HOLDS, advice(BORE, 1));
     }
 }

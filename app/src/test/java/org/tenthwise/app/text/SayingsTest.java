@@ -58,13 +58,13 @@ class SayingsTest {
         # step | readings               | verdict, distance                          | what next
         8      | 48.31                  | Pass 0.01 mm inside the lower limit.       |
         8      | 48.7                   | Cut again 0.10 mm above the upper limit.   | 0.25 mm still to come off the diameter.
-        8      | 48.2                   | Fail 0.10 mm below the lower limit.        | Stop. Do not cut here again before it is clear that the drawing can still be met; then sign to carry on.
+        8      | 48.2                   | Fail 0.10 mm below the lower limit.        | Stop cutting here until it is clear that the drawing can still be met; then sign to carry on.
         8      | 48.60                  | Pass Exactly on the upper limit.           |
-        9      | 47.998 47.99           | Open 2 more to take.                       |
-        9      | 47.99 47.99 47.99 47.998 | Unproven 0.002 mm inside the upper limit. | Too near the limit to be proven. Too little for this tool to cut: take a spring pass at the same offset, put in a fresh edge, hone, or leave it as it is and have it signed for. Or measure again with a better gauge.
+        9      | 47.998 47.99           | Open 2 more to go.                       |
+        9      | 47.99 47.99 47.99 47.998 | Unproven 0.002 mm inside the upper limit. | Too near the limit to be proven. Too little for this tool to cut: take a spring pass at the same offset, put in a fresh edge, hone, or leave it as it is and get a disposition. Or measure again with a better gauge.
         12     | 45.9                   | Cut again 0.10 mm below the lower limit.   | Go 0.15 mm deeper.
         13     | 0.012 0.011 0.013 0.015 | Pass 0.006 mm inside the upper limit.     |
-        13     | 0.022                  | Fail 0.001 mm above the upper limit.       | Stop. Do not cut here again: this needs a disposition.
+        13     | 0.022                  | Fail 0.001 mm above the upper limit.       | Stop cutting here. It needs a disposition.
         26     | 11.980 11.980 11.980 11.980 11.980 11.980 | Cut again 0.020 mm below the lower limit.  | 0.040 mm still to come off the width.
         26     | 11.980                 | Cut again 0.020 mm below the lower limit.  | 5 places are still to be read before a cut is worked out.
         """)
@@ -80,10 +80,10 @@ class SayingsTest {
     void anOutsideTapersFromItsFace() {
         assertTrue(new Remarks(WORDS)
                 .of(read(9, "47.995", "47.995", "47.985", "47.985"))
-                .contains("Thins by 0.010 mm from the face."));
+                .contains("Tapers by 0.010 mm, smaller away from the face."));
         assertTrue(new Remarks(WORDS)
                 .of(read(9, "47.985", "47.985", "47.995", "47.995"))
-                .contains("Grows by 0.010 mm from the face."));
+                .contains("Tapers by 0.010 mm, larger away from the face."));
     }
 
     /** Four readings of a pure run-out towards jaw 1: by the half difference of opposites the jaw goes in by 0.018. */
@@ -92,8 +92,9 @@ class SayingsTest {
         Finding found = read(4, "0.036", "0.031", "0.018", "0.005", "0.000", "0.005", "0.018", "0.031");
         assertEquals("0.016 mm above the limit.", new Sentences(WORDS).distance(found));
         assertEquals(
-                "Spindle locked off, one jaw at a time. Near the jaws: Loosen jaw 3. Tighten jaw 1 until the needle "
-                        + "over it has fallen by 0.018. All tight. Back to near the jaws: sweep both again. Needle "
+                "Drive off and unable to start. One jaw at a time. Near the jaws: Loosen jaw 3. Tighten jaw 1 "
+                        + "until the needle over it has dropped 0.018. Check that all jaws are tight. Back to "
+                        + "near the jaws: sweep both again. Needle "
                         + "in a bore: move it the other way.",
                 new Advice(WORDS).next(sheet().line(4)));
     }
@@ -118,10 +119,10 @@ class SayingsTest {
         // means 30.012 at 8 and 30.0145 at 38, half-up to the places read; at 8 the two ways differ by 0.002
         assertEquals(
                 List.of(
-                        "Part 20 °C, gauge 20 °C. Brought to 20 °C by 0.0000 mm.",
-                        "Each of 4 must be inside; the worst decides.",
-                        "Widens by 0.003 mm going in.",
-                        "Differs by 0.002 mm between the two ways."),
+                        "Part 20 °C, gauge 20 °C. Corrected to 20 °C: 0.0000 mm.",
+                        "All 4 must be inside; the worst decides.",
+                        "Tapers by 0.003 mm, larger going in.",
+                        "0.002 mm difference between the two ways."),
                 new Remarks(WORDS).of(found));
     }
 
@@ -130,7 +131,7 @@ class SayingsTest {
         Finding found = read(21, "40.742", "40.742", "40.742");
         String formulas = new Remarks(WORDS).of(found).get(2);
         // simple: E = M + 1.866025 P − 4.863703 W = 40.742 + 13.062175 − 17.606605 = 36.197570
-        assertEquals("36.198", formulas.replaceAll(".*without lead angle ([0-9.]+),.*", "$1"));
+        assertEquals("36.198", formulas.replaceAll(".*without the lead angle ([0-9.]+),.*", "$1"));
     }
 
     /** A plug 0.030 smaller than its bore that drags meets a burr or dirt first of all. */
@@ -140,8 +141,8 @@ class SayingsTest {
         read(14, "29.985", "29.985");
         add(new StepEvent.Answered(14, Question.PLUG_FEELS, Answer.WITH_DRAG));
         assertEquals(
-                "Wipe bore and plug, take off every burr, and offer the plug again. If it stays so, this needs a "
-                        + "disposition; do not cut for it unasked.",
+                "Wipe bore and plug, take off every burr, and try the plug again. If it stays so, it "
+                        + "needs a disposition; do not cut for it unasked.",
                 new Advice(WORDS).next(sheet().line(14)));
     }
 
@@ -151,7 +152,7 @@ class SayingsTest {
         add(new StepEvent.Answered(24, Question.NOT_GO_STAYS_OUT, Answer.YES));
         assertEquals("go enters, not-go stops", new Sentences(WORDS).value(finding(24)));
         add(new StepEvent.Answered(24, Question.NOT_GO_STAYS_OUT, Answer.NO));
-        assertEquals("go enters, not-go goes on", new Sentences(WORDS).value(finding(24)));
+        assertEquals("go enters, not-go goes too far", new Sentences(WORDS).value(finding(24)));
     }
 
     @Test
@@ -159,12 +160,12 @@ class SayingsTest {
         read(13, "30.010", "30.010", "30.010", "30.025");
         add(new StepEvent.DispositionSigned(13, Disposition.REPAIR, "Sleeved.", "Design office", Optional.of("A-7")));
         assertEquals(
-                "0 of 24 characteristics passed; beside them 0 of 9 set-up steps, 0 of 2 steps in process.",
+                "0 of 24 characteristics passed; also 0 of 9 set-up checks, 0 of 2 in-process checks.",
                 new OutcomeWords(WORDS).counts(sheet()));
         read(13, "0.010", "0.010", "0.010", "0.010");
         assertEquals(
-                "1 of 24 characteristics passed, 1 of them after a repair and so by concession; beside them 0 of 9 "
-                        + "set-up steps, 0 of 2 steps in process.",
+                "1 of 24 characteristics passed, 1 of them after a repair and so under concession; also 0 of 9 "
+                        + "set-up checks, 0 of 2 in-process checks.",
                 new OutcomeWords(WORDS).counts(sheet()));
         assertEquals("Repaired: it counts among the concessions.", new Sentences(WORDS).repaired(sheet().line(13)));
     }
@@ -173,7 +174,7 @@ class SayingsTest {
     void anUnfinishedRunSaysHowMuchIsOpen() {
         add(new StepEvent.Answered(1, Question.CONFIRMED, Answer.YES));
         assertEquals(
-                "Not complete: 24 of 24 characteristics, 8 set-up steps, 2 steps in process not settled. Not signed.",
+                "Not complete: 24 of 24 characteristics, 8 set-up checks, 2 in-process checks not settled. Not signed.",
                 new Sentences(WORDS).outcome(sheet()));
     }
 

@@ -20,7 +20,7 @@ import org.tenthwise.model.words.Words;
 class TruingAdviceTest {
 
     /** cos 3t is 1, 0, −1, 0 at the four places, as cos t is. */
-    private static final String THREE_LOBES = "Four readings take three lobes for work off centre.";
+    private static final String THREE_LOBES = "Four readings cannot tell three lobes from work off centre.";
 
     private static final Words WORDS = Words.of(Locale.ENGLISH);
     /** 0.016 towards jaw 1 and 0.008 towards jaw 2. */
@@ -36,9 +36,10 @@ class TruingAdviceTest {
     @Test
     void fourJawsOneAxisAfterTheOther() {
         assertEquals(
-                "Spindle locked off, one jaw at a time. Loosen jaw 3. Tighten jaw 1 until the needle over it has "
-                        + "fallen by 0.016. "
-                        + "Then loosen jaw 4, tighten jaw 2 by 0.008 the same way. All tight. Sweep again. Needle "
+                "Drive off and unable to start. One jaw at a time. Loosen jaw 3. Tighten jaw 1 until the needle "
+                        + "over it has dropped 0.016. "
+                        + "Then loosen jaw 4 and tighten jaw 2 by 0.008 the same way. Check that all jaws are "
+                        + "tight. Sweep again. Needle "
                         + "in a bore: move it the other way.",
                 told(RunOutAtHand.one(Holding.FOUR_JAW).near(TOWARDS_ONE_AND_TWO)));
     }
@@ -47,10 +48,11 @@ class TruingAdviceTest {
     @Test
     void twoSectionsTheJawsNearAndAMalletFarOut() {
         assertEquals(
-                "Spindle locked off, one jaw at a time. Near the jaws: Loosen jaw 3. Tighten jaw 1 until the needle "
-                        + "over it has fallen by 0.016. All tight. "
-                        + "Far out: Soft mallet on the high side, half-way from jaw 1 to jaw 2, until the needle "
-                        + "over it has fallen by 0.050. "
+                "Drive off and unable to start. One jaw at a time. Near the jaws: Loosen jaw 3. Tighten jaw 1 "
+                        + "until the needle over it has dropped 0.016. Check that all jaws are tight. "
+                        + "Far out: Soft mallet on the high side, half-way from jaw 1 to jaw 2, until the "
+                        + "needle over it "
+                        + "has dropped 0.050. "
                         + "Back to near the jaws: sweep both again. Needle in a bore: move it the other way.",
                 told(RunOutAtHand.twoByFour(Holding.FOUR_JAW)
                         .near(TOWARDS_ONE)
@@ -62,13 +64,13 @@ class TruingAdviceTest {
             delimiter = '|',
             textBlock =
                     """
-        THREE_JAW   | Spindle locked off. With the work held up: open, wipe jaws and work, clamp again. Still over: clamp it a third of a turn on, and read by angle again. If that shows the same: shim jaw 1 by 0.024. Or bore the soft jaws. Sweep again. Needle in a bore: move it the other way.
-        POWER_CHUCK | Spindle locked off. With the work held up: open, wipe jaws and work, clamp again. Still over: clamp it a third of a turn on, and read by angle again. Still over: bore the soft jaws, clamped as hard as on the work. Last resort, if it still shows the same: shim jaw 1 by 0.024. Sweep again. Needle in a bore: move it the other way.
-        COLLET      | Spindle locked off. Take out work and collet, wipe both and the seat, clamp again. Still over: turn the work half round in the collet. Still over: take another collet, of the size of the work. Sweep again.
-        CENTRES     | Spindle locked off. With the work held up: wipe centres and centre holes. Still over: turn the work half round against the driver, and read by angle again. High side goes with the work: dress its centre holes. It stays with the spindle: true the centre. Sweep again.
-        FACE_PLATE  | Spindle locked off. Ease the clamps a little, one at a time, the work held up so that it cannot slip. Soft mallet on the high side, at the mark, until the needle over it has fallen by 0.016. Tighten the clamps. Sweep again. Needle in a bore: move it the other way.
-        STEADY      | Spindle locked off. Ease the pads a little, one at a time, the work held up. Soft mallet on the high side, at the mark, until the needle over it has fallen by 0.016. Bring the pads up until they just touch: the needle must not move. Sweep again. Needle in a bore: move it the other way.
-        UNSAID      | Spindle locked off. Move the work away from its high side, at the mark, until the needle over it has fallen by 0.016. Sweep again. Needle in a bore: move it the other way.
+        THREE_JAW   | Drive off and unable to start. With the work supported: open, wipe jaws and work, clamp again. Still over: clamp it a third of a turn round, and read by angle again. If that shows the same: shim jaw 1 by 0.024. Or bore the soft jaws. Sweep again. Needle in a bore: move it the other way.
+        POWER_CHUCK | Drive off and unable to start. With the work supported: open, wipe jaws and work, clamp again. Still over: clamp it a third of a turn round, and read by angle again. Still over: bore the soft jaws, clamped as hard as on the work. Last resort, if it still shows the same: shim jaw 1 by 0.024. Sweep again. Needle in a bore: move it the other way.
+        COLLET      | Drive off and unable to start. Take out work and collet, wipe both and the seat, clamp again. Still over: turn the work half round in the collet. Still over: take another collet, of the size of the work. Sweep again.
+        CENTRES     | Drive off and unable to start. With the work supported: wipe centres and centre holes. Still over: turn the work half round against the driver, and read by angle again. High side goes with the work: dress its centre holes. It stays with the spindle: true the centre. Sweep again.
+        FACE_PLATE  | Drive off and unable to start. Ease the clamps a little, one at a time, the work supported so that it cannot slip. Soft mallet on the high side, at the mark, until the needle over it has dropped 0.016. Tighten the clamps. Sweep again. Needle in a bore: move it the other way.
+        STEADY      | Drive off and unable to start. Ease the pads a little, one at a time, the work supported. Soft mallet on the high side, at the mark, until the needle over it has dropped 0.016. Bring the pads up until they just touch: the needle must not move. Sweep again. Needle in a bore: move it the other way.
+        UNSAID      | Drive off and unable to start. Move the work away from its high side, at the mark, until the needle over it has dropped 0.016. Sweep again. Needle in a bore: move it the other way.
         """)
     void whatElseHoldsTheWorkHasItsOwnWay(Holding holding, String advice) {
         assertEquals(advice, told(RunOutAtHand.one(holding).near(TOWARDS_ONE)));
@@ -77,9 +79,10 @@ class TruingAdviceTest {
     @Test
     void aLeaningFaceIsPacked() {
         assertEquals(
-                "Spindle locked off. Far out: With the work held up: take it off, wipe face plate and work. "
-                        + "It leans by 0.022 from one section to the other: pack its face on the side it leans to, "
-                        + "at the mark. Back to near the jaws: sweep both again. Needle in a bore: move it "
+                "Drive off and unable to start. Far out: With the work supported: take it off, wipe face plate "
+                        + "and work. "
+                        + "It is tilted by 0.022 from one section to the other: pack its face on the side it "
+                        + "leans to, at the mark. Back to near the jaws: sweep both again. Needle in a bore: move it "
                         + "the other way.",
                 told(RunOutAtHand.twoByFour(Holding.FACE_PLATE)
                         .near(TOWARDS_ONE)
@@ -90,9 +93,10 @@ class TruingAdviceTest {
     @Test
     void forADrawingTheDatumIsAskedForFirst() {
         assertEquals(
-                "Datum true? Then it is the part: disposition. If not: Spindle locked off, one jaw at a time. "
-                        + "Loosen jaw 3. "
-                        + "Tighten jaw 1 until the needle over it has fallen by 0.016. All tight. Sweep again. "
+                "Is the datum true? Then it is the part: disposition. If not: Drive off and unable to start. "
+                        + "One jaw at a time. "
+                        + "Loosen jaw 3. Tighten jaw 1 until the needle over it has dropped 0.016. Check that "
+                        + "all jaws are tight. Sweep again. "
                         + "Needle in a bore: move it the other way.",
                 told(RunOutAtHand.ofTheDrawing(Holding.FOUR_JAW).near(TOWARDS_ONE)));
     }
@@ -115,9 +119,8 @@ class TruingAdviceTest {
     @EnumSource(Holding.class)
     void formIsSaidToBeFormAndNotMoved(Holding holding) {
         assertEquals(
-                "Do not move it: 0.0210 mm of it is form, over the limit wherever the work stands. Look for a burr "
-                        + "or a chip under the needle. "
-                        + "A hard grip does it to a thin wall.",
+                "Do not move it: 0.0210 mm of it is out-of-round, over the limit wherever the work "
+                        + "sits. Look for a burr or a chip under the needle. Gripping a thin wall too hard does this.",
                 told(RunOutAtHand.one(holding).near("0.0260", "-0.0105", "-0.0050", "-0.0105")));
     }
 
@@ -125,13 +128,19 @@ class TruingAdviceTest {
     @Test
     void howMuchStaysIsSaid() {
         assertEquals(
-                List.of("Off centre by 0.016 mm, high at jaw 1.", "Form 0.012 mm: it stays.", THREE_LOBES),
+                List.of(
+                        "Off centre by 0.016 mm, high at jaw 1.",
+                        "Out of round 0.012 mm: truing up does not " + "remove it.",
+                        THREE_LOBES),
                 new Remarks(WORDS)
                         .of(RunOutAtHand.one(Holding.FOUR_JAW)
                                 .near("0.022", "-0.006", "-0.010", "-0.006")
                                 .finding()));
         assertEquals(
-                List.of("Off centre by 0.016 mm, high at jaw 1.", "Form 0.014 mm: it stays.", THREE_LOBES),
+                List.of(
+                        "Off centre by 0.016 mm, high at jaw 1.",
+                        "Out of round 0.014 mm: truing up does not " + "remove it.",
+                        THREE_LOBES),
                 new Remarks(WORDS)
                         .of(RunOutAtHand.one(Holding.FOUR_JAW)
                                 .near("0.022", "-0.006", "-0.010", "-0.006")
@@ -142,7 +151,7 @@ class TruingAdviceTest {
     @Test
     void aSweepThatPointsContradictIsReadAgain() {
         assertEquals(
-                "Points and full turn contradict each other: no point lies outside a turn. Read both again.",
+                "Points and full turn contradict each other: no point can be outside its turn. Read both again.",
                 told(RunOutAtHand.one(Holding.FOUR_JAW).near(TOWARDS_ONE).nearSwept("0.021", "0.000")));
     }
 
@@ -152,8 +161,9 @@ class TruingAdviceTest {
     @Test
     void aTurnReadOnACoarseIndicatorDoesNotContradictFinePoints() {
         assertEquals(
-                "Spindle locked off, one jaw at a time. Loosen jaw 3. Tighten jaw 1 until the needle over it has "
-                        + "fallen by 0.0145. All tight. Sweep again. Needle in a bore: move it the other way.",
+                "Drive off and unable to start. One jaw at a time. Loosen jaw 3. Tighten jaw 1 until the needle "
+                        + "over it has dropped 0.0145. Check that all jaws are tight. Sweep again. Needle in a "
+                        + "bore: move it the other way.",
                 told(RunOutAtHand.one(Holding.FOUR_JAW)
                         .near("0.029", "0.0145", "0", "0.0145")
                         .nearSwept("0.02", "0")));
@@ -162,8 +172,8 @@ class TruingAdviceTest {
     @Test
     void nothingWorthMovingIsSaid() {
         assertEquals(
-                "Nothing stands off centre enough to move it by; 0.020 mm is form. Sweep again, with a finer "
-                        + "indicator if there is one.",
+                "It is not off centre enough to move; 0.020 mm is out-of-round. Sweep again, with a "
+                        + "finer indicator if there is one.",
                 told(RunOutAtHand.one(Holding.FOUR_JAW).near("0.011", "-0.009", "0.009", "-0.011")));
     }
 
@@ -171,16 +181,16 @@ class TruingAdviceTest {
     @Test
     void withoutACircleTheAnglesAreAskedFor() {
         assertEquals(
-                "Read it by angle too: that says which way to move it.",
+                "Next: read by angle. That shows which way to move it.",
                 told(RunOutAtHand.one(Holding.FOUR_JAW).nearSwept("0.030", "0.000")));
         assertEquals(
-                "Read the other places too: they say which way to move it.",
+                "Next: read the other places. They show which way to move it.",
                 told(RunOutAtHand.one(Holding.FOUR_JAW).near("0.030", "0.000")));
         assertEquals(
-                "Read it by angle too, far out: that says which way to move it.",
+                "Next: read by angle, far out. That shows which way to move it.",
                 told(RunOutAtHand.twoByFour(Holding.FOUR_JAW).near(INSIDE).farSwept("0.030", "0.000")));
         assertEquals(
-                "Read it by angle too, near the jaws: that says which way to move it.",
+                "Next: read by angle, near the jaws. That shows which way to move it.",
                 told(RunOutAtHand.twoByFour(Holding.FOUR_JAW)
                         .nearSwept("0.030", "0.000")
                         .far(TOWARDS_ONE)));
@@ -190,8 +200,8 @@ class TruingAdviceTest {
     @Test
     void ofTheDrawingItIsThePartBeforeAnythingIsMoved() {
         assertEquals(
-                "Datum true? Then it is the part: disposition. If not: Read it by angle too: that says which way to "
-                        + "move it.",
+                "Is the datum true? Then it is the part: disposition. If not: Next: read by angle. That shows "
+                        + "which way to move it.",
                 told(RunOutAtHand.ofTheDrawing(Holding.UNSAID).nearSwept("0.024", "0.000")));
     }
 
@@ -199,8 +209,8 @@ class TruingAdviceTest {
     @Test
     void theNearSectionDoesNotWaitForTheFarOne() {
         assertEquals(
-                "Spindle locked off, one jaw at a time. Near the jaws: Loosen jaw 3. Tighten jaw 1 until the needle "
-                        + "over it has fallen by 0.016. All tight. "
+                "Drive off and unable to start. One jaw at a time. Near the jaws: Loosen jaw 3. Tighten jaw 1 "
+                        + "until the needle over it has dropped 0.016. Check that all jaws are tight. "
                         + "Back to near the jaws: sweep both again. Needle in a bore: move it the other way.",
                 told(RunOutAtHand.twoByFour(Holding.FOUR_JAW).near(TOWARDS_ONE)));
     }
@@ -221,9 +231,9 @@ class TruingAdviceTest {
         assertEquals(
                 List.of(
                         "Off centre by 0.016 near the jaws, 0.061 far out.",
-                        "Leans by 0.050 over 130, high half-way from jaw 1 to jaw 2.",
+                        "Tilted by 0.050 over 130, high half-way from jaw 1 to jaw 2.",
                         "Coaxial error 0.122.",
-                        "Form 0.000 mm: it stays.",
+                        "Out of round 0.000 mm: truing up does not remove it.",
                         THREE_LOBES),
                 new Remarks(WORDS)
                         .of(RunOutAtHand.twoByFour(Holding.FOUR_JAW)

@@ -39,7 +39,8 @@ abstract class WorkBeingCut {
 
     static final Words WORDS = Words.of(Locale.ENGLISH);
     static final String BORE = "BORE 30.000 30.021 0";
-    static final String HOLDS = " With the same edge, about as deep; else take half, measure, take the rest.";
+    static final String HOLDS =
+            " With the same edge and about the same depth of cut; otherwise take half, " + "measure, take the rest.";
 
     final List<Event> events = new ArrayList<>();
 

@@ -88,7 +88,7 @@ class FirstMinutesTest extends ScreenTest {
             press(window.scene(), "back");
             press(window.scene(), "guide-next");
             press(window.scene(), "guide-begin");
-            assertEquals("Begin a run", title(window));
+            assertEquals("Start a run", title(window));
             press(window.scene(), "back");
             press(window.scene(), "guide-next");
             press(window.scene(), "cautions");

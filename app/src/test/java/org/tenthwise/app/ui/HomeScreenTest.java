@@ -73,7 +73,7 @@ class HomeScreenTest extends ScreenTest {
             RunSession closed = workshop.setUp("012-" + meaning.word());
             Workshop.must(() -> closed.close("Inspector 1", meaning));
         }
-        Workshop.must(() -> workshop.setUp("013").shelf().putAway("Setter 3", "Begun twice"));
+        Workshop.must(() -> workshop.setUp("013").shelf().putAway("Setter 3", "Started twice"));
         workshop.beginUnreadable("7");
         seen("records", "closed", window -> records(window));
     }

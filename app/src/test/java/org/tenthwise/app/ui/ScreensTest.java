@@ -72,7 +72,7 @@ class ScreensTest extends ScreenTest {
             type(window.scene(), "014\n\nLathe");
             strike(window.scene(), KeyCode.SPACE);
             type(window.scene(), " 4\n");
-            assertEquals("Begin a run", title(window));
+            assertEquals("Start a run", title(window));
         });
     }
 
@@ -81,10 +81,10 @@ class ScreensTest extends ScreenTest {
         run(() -> {
             Window window = opened();
             press(window.scene(), "begin-LG-2207-C");
-            assertEquals("Begin a run", title(window));
+            assertEquals("Start a run", title(window));
             settle(window.scene());
             type(window.scene(), "014\nAB-7731\nLathe 4\nSetter 2\n");
-            assertEquals("Begin a run", title(window), "a gauge that types ends its figures by the same key");
+            assertEquals("Start a run", title(window), "a gauge that types ends its figures by the same key");
             press(window.scene(), "commit");
             assertEquals("LG-2207 rev C, serial 014", title(window));
             press(window.scene(), "back");
@@ -203,7 +203,7 @@ class ScreensTest extends ScreenTest {
             assertTrue(
                     window.scene().getRoot().lookupAll(".label").stream()
                             .map(node -> ((Label) node).getText())
-                            .anyMatch(text -> text.startsWith("0.013 was typed where nothing takes a figure.")),
+                            .anyMatch(text -> text.startsWith("0.013 was typed where no reading is taken.")),
                     "the figure is told");
             ((Button) window.scene().lookup("#message").lookup(".key")).fire();
             press(window.scene(), "back");

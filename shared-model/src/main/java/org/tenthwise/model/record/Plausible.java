@@ -77,7 +77,11 @@ public final class Plausible {
         }
 
         public boolean fits(Length figure) {
-            return !figure.minus(about).abs().isAbove(room) && mistaken.stream().noneMatch(other -> other.fits(figure));
+            return !figure.minus(about).abs().isAbove(room) && !isMistaken(figure);
+        }
+
+        private boolean isMistaken(Length figure) {
+            return mistaken.stream().anyMatch(other -> other.fits(figure));
         }
     }
 
@@ -294,6 +298,13 @@ public final class Plausible {
                         read,
                         check.match(new Sought(read.reading().setting(), before, step -> Optional.empty()))))
                 .toList();
+    }
+
+    /** Whether what an angle lacks of 90° or of 180° is what its check asks for. */
+    public static boolean isOfTheOtherSide(Check check, Measured read) {
+        return check.match(new Sought(read.reading().setting(), List.of(read.raw()), step -> Optional.empty()))
+                .filter(expected -> expected.isMistaken(read.raw()))
+                .isPresent();
     }
 
     private static boolean isFarOff(Check check, Measured read, Optional<Expected> wanted) {

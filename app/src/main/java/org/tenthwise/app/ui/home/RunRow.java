@@ -1,6 +1,8 @@
 package org.tenthwise.app.ui.home;
 
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.Set;
 import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.history.RunSummary;
 import org.tenthwise.app.history.StepSummary;
@@ -11,6 +13,7 @@ import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.StepClass;
+import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Words;
 
@@ -35,6 +38,8 @@ public record RunRow(
         String when,
         boolean closed,
         String spoken) {
+
+    private static final Set<Disposition> SETTLING = EnumSet.of(Disposition.USE_AS_IS, Disposition.CARRY_ON);
 
     /** Why a run can only be looked at. */
     private enum Shut {
@@ -105,7 +110,8 @@ public record RunRow(
 
     private static String stands(RunSummary summary, Step step, StepSummary stands, Words words) {
         return switch (stands.verdict().standing()) {
-            case OPEN, PASS -> words.say("home.at", step.number(), step.name());
+            case OPEN -> words.say("home.at", step.number(), step.name());
+            case PASS -> isDone(summary) ? words.say("home.to-sign") : words.say("home.at", step.number(), step.name());
             case FAIL ->
                 step.check().asTurn().isPresent()
                         ? words.say("home.at-failed", step.number(), step.name())
@@ -120,6 +126,16 @@ public record RunRow(
                                 .orElse(""));
             case UNPROVEN -> words.say("home.at-unproven", step.number(), step.name());
         };
+    }
+
+    /** Whether nothing is missing but a signature. */
+    private static boolean isDone(RunSummary summary) {
+        return summary.steps().stream()
+                .allMatch(step -> step.verdict().standing() == VerdictKind.PASS
+                        || step.disposed()
+                                .map(StepSummary.Disposed::disposition)
+                                .filter(SETTLING::contains)
+                                .isPresent());
     }
 
     private static String waits(RunSummary summary, Step step, StepSummary stands, Words words) {

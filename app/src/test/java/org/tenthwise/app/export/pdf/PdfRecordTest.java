@@ -97,9 +97,9 @@ class PdfRecordTest {
     void aRunPutAwaySaysSoOnEveryPage() throws IOException {
         DemoPart carrier = DemoPart.SCREW_CARRIER;
         Evidence evidence = Records.walk(carrier, Records.passing(carrier), 60)
-                .add(new Event.PutAway("Setter 3", "Begun twice"))
+                .add(new Event.PutAway("Setter 3", "Started twice"))
                 .evidence();
-        String said = "Put away by Setter 3 (Begun twice), neither closed nor accepted";
+        String said = "Put away by Setter 3 (Started twice), neither closed nor accepted";
         try (PDDocument document = Loader.loadPDF(pdf(evidence))) {
             for (int page = 1; page <= document.getNumberOfPages(); page++) {
                 PDFTextStripper one = new PDFTextStripper();
@@ -109,7 +109,7 @@ class PdfRecordTest {
                 assertTrue(text.contains(said), page + ": " + text);
             }
         }
-        assertTrue(text(evidence).replaceAll("\\s+", " ").contains("Put away by Setter 3: Begun twice."));
+        assertTrue(text(evidence).replaceAll("\\s+", " ").contains("Put away by Setter 3: Started twice."));
     }
 
     @Test
@@ -125,7 +125,7 @@ class PdfRecordTest {
                         .evidence())
                 .replaceAll("\\s+", " ");
         assertTrue(text.contains("Over by 0.003 at the mouth. Signed by Design office."), text);
-        assertTrue(text.contains("Over by 0.003 at the mouth. Number of the concession: C-117."), text);
+        assertTrue(text.contains("Over by 0.003 at the mouth. Concession number: C-117."), text);
     }
 
     @Test
@@ -144,11 +144,11 @@ class PdfRecordTest {
                 .replaceAll("\\s+", " ");
         assertTrue(
                 text.contains(
-                        "The register of the machine counts radii; aimed at where no plan says: a third in from the "
+                        "X offset of the machine is on radius; aim where the plan does not say: a third in from the "
                                 + "side where metal is left."),
                 text);
         assertTrue(
-                text.contains("to be cut on what was read so far, though something was missing. Tail end is behind the "
+                text.contains("to be cut on the readings so far, though something was missing. Tail end is behind the "
                         + "centre."),
                 text);
     }
@@ -162,14 +162,14 @@ class PdfRecordTest {
         String carrier = line(DemoPart.SCREW_CARRIER, "fail");
         assertTrue(
                 carrier.contains(
-                        "Pass 1. Came to 29.856: Cut again. To be cut with something missing. Not read: at 38, 0°, "
+                        "Round 1. Result 29.856: Cut again. To be cut with something missing. Not read: at 38, 0°, "
                                 + "at 38, 90°. "
                                 + "Chips stand deep down, and 0.15 is left. (Setter 2,"),
                 carrier);
-        assertTrue(carrier.contains("Came to 29.985: Cut again. Cut 1: asked 0.154, came off 0.155."), carrier);
-        assertTrue(carrier.contains("Came to 30.024: Fail. Cut 2: came off 0.022."), carrier);
-        assertTrue(line(DemoPart.WINCH_BARREL_END, "pass")
-                .contains("Cut 1: asked 0.0032, came off 0.0033. Counted in radii."));
+        assertTrue(carrier.contains("Result 29.985: Cut again. Cut 1: asked 0.154, came off 0.155."), carrier);
+        assertTrue(carrier.contains("Result 30.024: Fail. Cut 2: came off 0.022."), carrier);
+        assertTrue(
+                line(DemoPart.WINCH_BARREL_END, "pass").contains("Cut 1: asked 0.0032, came off 0.0033. On radius."));
     }
 
     /** 40.560 less 4.569 is 35.991; a millionth is not broken over two lines. */
@@ -183,8 +183,7 @@ class PdfRecordTest {
     void oneReadingShortItStillSaysHowManyHaveToBeInside() throws IOException {
         String carrier = line(DemoPart.SCREW_CARRIER, "fail");
         assertTrue(
-                carrier.contains("Each of 4 must be inside; the worst decides. Differs by 0.01 mm going round."),
-                carrier);
+                carrier.contains("All 4 must be inside; the worst decides. 0.01 mm difference going round."), carrier);
     }
 
     /**
@@ -195,8 +194,7 @@ class PdfRecordTest {
     void whatTwoWaysDifferByIsReadAtOneDepth() throws IOException {
         String barrel = line(DemoPart.WINCH_BARREL_END, "fail");
         assertTrue(
-                barrel.contains(
-                        "Each of 3 must be inside; the worst decides. Differs by 0.0002 in between the two ways."),
+                barrel.contains("All 3 must be inside; the worst decides. 0.0002 in difference between the two ways."),
                 barrel);
     }
 
@@ -214,7 +212,7 @@ class PdfRecordTest {
         try (PDDocument document = Loader.loadPDF(pdf(Records.whole(carrier, Records.failing(carrier))))) {
             each.getText(document);
         }
-        assertTrue(signs.indexOf("Torn flank stops the nut gauge") >= 0, signs::toString);
+        assertTrue(signs.indexOf("Torn flank stops the thread ring") >= 0, signs::toString);
     }
 
     private static String line(DemoPart part, String which) throws IOException {

@@ -52,20 +52,20 @@ class RecordWordsTest {
         says(
                 all(Scene.PASSED),
                 "temperature, part 23.4 °C",
-                "Brought to 20 °C by",
+                "Corrected to 20 °C:",
                 "16.2 ± 10 % in 1e-6 per °C",
                 "Corrected for temperature, each with its own figures: characteristics 9, 13, 32.");
     }
 
     @Test
     void whereTemperatureDoesNotMatterThatIsSaid() {
-        says(all(Scene.PASSED), "Temperature does not matter here");
+        says(all(Scene.PASSED), "Temperature can be ignored");
     }
 
     @Test
     void aPartWithAConcessionIsNeverCalledAPass() {
         says(first(Scene.CONCEDED), "Conforms with one concession. Accepted by Inspector 1.");
-        says(all(Scene.CONCEDED), "26 Pocket width: use as it is, by concession.");
+        says(all(Scene.CONCEDED), "26 Pocket width: use as is, under concession.");
     }
 
     @Test
@@ -84,30 +84,30 @@ class RecordWordsTest {
     void whatPassedWhatIsOutLeftUncutConcededAndUnsettledAddUpToAllCharacteristics() {
         says(
                 first(Scene.FAILED),
-                "Does not conform, 3 set-up steps carried on: 3 of 24 characteristics out; 1 of 24 characteristics "
+                "Does not conform, 3 set-up checks carried on: 3 of 24 characteristics out; 1 of 24 characteristics "
                         + "still to be cut; "
-                        + "8 of 24 characteristics by concession; 3 of 24 characteristics not settled.",
-                "10 of 24 characteristics passed, 1 of them after a repair and so by concession");
+                        + "8 of 24 characteristics under concession; 3 of 24 characteristics not settled.",
+                "10 of 24 characteristics passed, 1 of them after a repair and so under concession");
     }
 
     @Test
     void whatPassedIsCountedByClass() {
         says(
                 first(Scene.PASSED),
-                "24 of 24 characteristics passed; beside them 9 of 9 set-up steps, 2 of 2 steps in process.");
+                "24 of 24 characteristics passed; also 9 of 9 set-up checks, 2 of 2 in-process checks.");
     }
 
     @Test
     void aStepThatIsNoCharacteristicIsCalledByItsClass() {
-        says(all(Scene.FAILED), "3 Tips, new set-up", "8 Outside, roughed in process, MC-3", "Class in process");
+        says(all(Scene.FAILED), "3 Inserts new set-up", "8 OD, roughed in process, MC-3", "Class in process");
     }
 
     @Test
     void whyACheckIsOpenOrUnprovenIsSaidBesideIt() {
         says(
                 all(Scene.LAPSED),
-                "Open 3 to take",
-                "Unproven: 4.60. A figure is far off: nothing is judged from it.",
+                "Open 3 to go",
+                "Unproven: 4.60. A reading is far off: no verdict from it.",
                 "Unproven far off");
     }
 
@@ -121,7 +121,7 @@ class RecordWordsTest {
     void whatLapsedIsSaidToHaveLapsed() {
         says(
                 all(Scene.LAPSED),
-                "26 Pocket width: use as it is, by concession. Lapsed with entry",
+                "26 Pocket width: use as is, under concession. Lapsed with entry",
                 "Not signed: what Setter 2, Inspector 2, Inspector 1 signed has lapsed.");
     }
 
@@ -131,7 +131,7 @@ class RecordWordsTest {
         says(
                 all(Scene.INCH_FAILED),
                 "Reading Set on Correction Size",
-                "MR-1375 = 1.3750 zero 0.0000 number falls −0.00095 0 1.37595");
+                "MR-1375 = 1.3750 zero 0.0000 dial goes down −0.00095 0 1.37595");
     }
 
     @Test
@@ -144,7 +144,7 @@ class RecordWordsTest {
     /** −0.002648 for temperature and −0.187933 for the grooves, together −0.190581; each rounded for print. */
     @Test
     void ofTwoCorrectionsTheSumStandsWithItsPartsNamed() {
-        says(all(Scene.WARM_GROOVES), "−0.191 heat −0.003 contact −0.188 32.497");
+        says(all(Scene.WARM_GROOVES), "−0.191 temp. −0.003 contact −0.188 32.497");
     }
 
     @Test
@@ -152,10 +152,10 @@ class RecordWordsTest {
         says(
                 all(Scene.WARM_GROOVES),
                 "Conforms with one concession.",
-                "1 of 1 characteristics passed, 1 of them after a repair and so by concession.",
-                "Pass 2, after a repair.",
+                "1 of 1 characteristics passed, 1 of them after a repair and so under concession.",
+                "Round 2, after a repair.",
                 "1 Root: repair. Measured or changed since, first with entry",
-                "Number of the approval: A-7. Repaired: it counts among the concessions.");
+                "Approval number: A-7. Repaired: it counts among the concessions.");
     }
 
     @Test
@@ -190,8 +190,8 @@ class RecordWordsTest {
     void whoAcceptedStandsOnOnePageWithWhoBeganAndWhenItWasClosed(Scene scene) {
         List<String> signed = drawn(scene).stream()
                 .map(PrintedPages::text)
-                .filter(text -> text.contains("Begun by Setter 2 Last entry by ")
-                        || text.contains("Begun by Setter 1 Last entry by "))
+                .filter(text -> text.contains("Started by Setter 2 Last entry by ")
+                        || text.contains("Started by Setter 1 Last entry by "))
                 .toList();
         assertEquals(1, signed.size());
         says(signed.get(0), "Accepted by Inspector 1. 2026-");
@@ -203,7 +203,7 @@ class RecordWordsTest {
      */
     @Test
     void whatIsToBeDoneStandsWithACharacteristicWhileTheRunIsOpen() {
-        says(all(Scene.INCH_FAILED), "To do Change the X offset by −0.0009 in, counted in radii.");
+        says(all(Scene.INCH_FAILED), "To do Change the X offset by −0.0009 in on radius.");
     }
 
     @Test

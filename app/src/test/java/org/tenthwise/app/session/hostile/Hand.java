@@ -83,7 +83,7 @@ final class Hand {
             case 9, 10 -> session.cutOnThese(random.nextInt(9) == 0 ? " " : "The rest is behind the live centre");
             case 11 -> machine();
             case 13 -> {
-                session.shelf().putAway(person(), "Begun by mistake");
+                session.shelf().putAway(person(), "Started by mistake");
                 if (random.nextInt(5) > 0) {
                     session.shelf().takeUp();
                 }

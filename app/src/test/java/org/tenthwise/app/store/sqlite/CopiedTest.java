@@ -122,8 +122,8 @@ class CopiedTest {
     @Test
     void whatCannotBeTakenBackIsSaid() throws Exception {
         assertEquals(
-                "store.db holds an entry that was never finished, and it cannot be written to, so the entry cannot "
-                        + "be taken back. "
+                "store.db has an entry that was never finished, and it cannot be written to, so the entry "
+                        + "cannot be undone. "
                         + "It was left as it is. Allow writing to it, or copy it to where it can be written to, "
                         + "store.db-journal with it, and "
                         + "open the copy.",

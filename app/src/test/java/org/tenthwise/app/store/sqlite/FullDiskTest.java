@@ -108,7 +108,7 @@ class FullDiskTest {
         Path store = folder.resolve("store.db");
         SQLiteException full = new SQLiteException("", SQLiteErrorCode.SQLITE_FULL);
         assertEquals(
-                "store.db was not made: the disk is full. Nothing is kept yet. Free some space, then open it again.",
+                "store.db was not made: the disk is full. Nothing is saved yet. Free some space, then open it again.",
                 new StoreErrors(StoreFile.of(store)).opening(full).getMessage());
 
         new SqliteStores().open(store).close();

@@ -46,8 +46,8 @@ class NewerEntriesTest {
         try (Ledger ledger = new SqliteStores().open(store)) {
             CouldNotSave refusal = assertThrows(CouldNotSave.class, () -> Sample.read(ledger, "run-1", "35.010"));
             assertEquals(
-                    "The entry was not saved: run run-1 holds entries made by a newer release of Tenthwise. It was "
-                            + "left as it is. Go on with it in the newer release.",
+                    "The entry was not saved: run run-1 has entries from a newer release of Tenthwise. It "
+                            + "was left as it is. Continue it in the newer release.",
                     refusal.getMessage());
             assertEquals(CouldNotSave.Reason.NEWER, refusal.reason());
             assertEquals(4, ledger.head().seq());

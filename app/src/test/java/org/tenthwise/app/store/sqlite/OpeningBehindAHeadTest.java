@@ -53,7 +53,7 @@ class OpeningBehindAHeadTest {
         Sample.tamper(store, 5);
         assertTrue(assertThrows(CouldNotOpen.class, () -> stores.open(store, checked))
                 .getMessage()
-                .startsWith("store.db was not opened: it is not whole. Entry 5 is not as it was written"));
+                .startsWith("store.db was not opened: it is not intact. Entry 5 is not as it was written"));
     }
 
     @Test
@@ -70,9 +70,9 @@ class OpeningBehindAHeadTest {
             CouldNotOpen found = assertThrows(CouldNotOpen.class, () -> stores.makeSure(store));
             assertEquals(CouldNotOpen.Reason.DAMAGED, found.reason());
             assertEquals(
-                    "store.db was closed: it is not whole. Entry 2 is not as it was written: its text does not give "
-                            + "its hash. Nothing more is written to it. Take out of it what still chains with the "
-                            + "command \"salvage\", or go on from a backup with \"restore\".",
+                    "store.db was closed: it is not intact. Entry 2 is not as it was written: its text does not give "
+                            + "its hash. Nothing more is written to it. Recover its intact entries with the "
+                            + "command \"salvage\", or go back to a backup with \"restore\".",
                     found.getMessage());
         }
     }
@@ -99,7 +99,7 @@ class OpeningBehindAHeadTest {
         Sample.change(store, "run = 'run-9' WHERE seq = 3");
         try (Ledger ledger = stores.open(store, last)) {
             assertEquals(
-                    "Entry 5 is number 3 of run run-1, and 1 stand before it. Nothing is concluded from it, and "
+                    "Entry 5 is number 3 of run run-1, and 1 come before it. Nothing is concluded from it, and "
                             + "nothing was changed. Verify the store.",
                     assertThrows(CouldNotRead.class, () -> ledger.entries("run-1"))
                             .getMessage());
@@ -112,7 +112,7 @@ class OpeningBehindAHeadTest {
         DrawnRowsOfFile.spoil(store);
         assertTrue(assertThrows(CouldNotOpen.class, () -> stores.open(store, checked))
                 .getMessage()
-                .startsWith("store.db was not opened: it is not whole. Entry 2 is not as it was written"));
+                .startsWith("store.db was not opened: it is not intact. Entry 2 is not as it was written"));
         Sample.change(store, "body = rtrim(body) WHERE seq = 2");
         stores.open(store, checked).close();
     }

@@ -139,9 +139,8 @@ class OpeningTest {
         staysAsItIs(
                 way,
                 Reason.DAMAGED,
-                "store.db was not opened: it is damaged. It was left as it is. "
-                        + "Take out of it what still chains with the command \"salvage\", or go on from a backup "
-                        + "with \"restore\".");
+                "store.db was not opened: it is damaged. It was left as it is. Recover its intact "
+                        + "entries with the command \"salvage\", or go back to a backup with \"restore\".");
     }
 
     @Test

@@ -61,9 +61,9 @@ class SchemaCheckTest {
         }
         CouldNotOpen refusal = assertThrows(CouldNotOpen.class, () -> new SqliteStores().open(store));
         assertEquals(
-                "store.db was not opened: it is not whole. " + said
-                        + " It was left as it is. Take out of it what still chains with the command \"salvage\", or go "
-                        + "on from a backup with \"restore\".",
+                "store.db was not opened: it is not intact. " + said
+                        + " It was left as it is. Recover its intact entries with the command \"salvage\", or "
+                        + "go back to a backup with \"restore\".",
                 refusal.getMessage());
         assertArrayEquals(before, Files.readAllBytes(store));
     }
@@ -103,8 +103,8 @@ class SchemaCheckTest {
             CouldNotSave refusal = assertThrows(CouldNotSave.class, () -> Sample.read(ledger, "run-1", "35.010"));
 
             assertEquals(
-                    "The entry was not saved: store.db did not keep it as it was given. Do not go on with it. "
-                            + "Keep a copy of the file, verify it, and start a new store.",
+                    "The entry was not saved: store.db did not store it as given. Do not continue with "
+                            + "it. Keep a copy of the file, verify it, and start a new store.",
                     refusal.getMessage());
             assertEquals(CouldNotSave.Reason.DAMAGED, refusal.reason());
             assertEquals(1, ledger.head().seq());

@@ -128,7 +128,7 @@ class TamperingTest {
         UPDATE ledger SET body = upper(body) WHERE seq = 2 | 2 | Entry 2 is not as it was written: its text does not give its hash.
         UPDATE ledger SET body = '' WHERE seq = 2          | 2 | Entry 2 is not as it was written: its text does not give its hash.
         UPDATE ledger SET hash = previous WHERE seq = 4    | 4 | Entry 4 is not as it was written: its text does not give its hash.
-        UPDATE ledger SET previous = hash WHERE seq = 4    | 4 | Entry 4 does not follow entry 3 as it now stands.
+        UPDATE ledger SET previous = hash WHERE seq = 4    | 4 | Entry 4 does not follow entry 3 as it is now.
         UPDATE ledger SET previous = 'µ' WHERE seq = 1     | 1 | Entry 1 does not start the ledger: it names an entry before it.
         UPDATE ledger SET run = 'run-3' WHERE seq = 3      | 3 | The "run" of entry 3 is not what its text says.
         UPDATE ledger SET kind = 'closed' WHERE seq = 3    | 3 | The "kind" of entry 3 is not what its text says.
@@ -136,7 +136,7 @@ class TamperingTest {
         UPDATE ledger SET "by" = 'B. Fitter' WHERE seq = 3 | 3 | The "by" of entry 3 is not what its text says.
         DELETE FROM ledger WHERE seq = 3                   | 3 | Entry 3 is missing: entry 2 is followed by entry 4.
         DELETE FROM ledger WHERE seq < 3                   | 1 | Entry 1 is missing: the ledger starts with entry 3.
-        UPDATE ledger SET seq = 0 WHERE seq = 1            | 0 | Entry 0 stands where entry 1 is due.
+        UPDATE ledger SET seq = 0 WHERE seq = 1            | 0 | Entry 0 is where entry 1 should be.
         UPDATE ledger SET seq = 7 WHERE seq = 6            | 6 | Entry 6 is missing: entry 5 is followed by entry 7.
         """)
     void theFirstBadEntryIsNamedAndWhy(String statement, long firstBad, String why) throws SQLException, CouldNotOpen {
@@ -151,7 +151,7 @@ class TamperingTest {
         tamper("UPDATE ledger SET body = '%s', hash = '%s' WHERE seq = 3"
                 .formatted(body, Chain.hash(stored.get(2).previous(), body.getBytes(UTF_8))));
 
-        names(4, "Entry 4 does not follow entry 3 as it now stands.");
+        names(4, "Entry 4 does not follow entry 3 as it is now.");
     }
 
     @Test
@@ -163,7 +163,7 @@ class TamperingTest {
                     ("INSERT INTO ledger SELECT %d, run, kind, at, \"by\", body, previous, hash FROM ledger "
                                     + "WHERE seq = 2")
                             .formatted(place));
-            names(place, "Entry %d stands where entry 1 is due.".formatted(place));
+            names(place, "Entry %d is where entry 1 should be.".formatted(place));
             Sample.behindItsBack(store, "DELETE FROM ledger WHERE seq = " + place);
         }
     }

@@ -77,13 +77,13 @@ class BeginViewModelTest {
         BeginViewModel model = model();
         type(model, "014");
         assertEquals(
-                "Serial 014 is begun already and stands at 6 Coolant and chips.",
+                "Serial 014 is already started and is at 6 Coolant and chips.",
                 model.noticeProperty().get());
         model.form().goOn();
         noLot(model);
         model.form().goOn();
-        assertEquals("Serial 014 is begun already", workshop.told.get(0).title());
-        workshop.reply("Go on with it");
+        assertEquals("Serial 014 is already started", workshop.told.get(0).title());
+        workshop.reply("Continue it");
         assertEquals(List.of("run LG-2207-C-014"), workshop.asked);
         assertEquals(1, workshop.runs());
     }
@@ -96,7 +96,7 @@ class BeginViewModelTest {
         model.form().goOn();
         noLot(model);
         model.form().goOn();
-        workshop.reply("Begin another run");
+        workshop.reply("Start another run");
         assertEquals(List.of("run LG-2207-C-014-2"), workshop.asked);
     }
 
@@ -128,11 +128,11 @@ class BeginViewModelTest {
         assertTrue(workshop.told
                 .get(0)
                 .words()
-                .startsWith("Run LG-2207-C-013 was begun with another text of LG-2207 rev C, issue 7."));
-        workshop.reply("Do not begin");
+                .startsWith("Run LG-2207-C-013 was started with another text of LG-2207 rev C, issue 7."));
+        workshop.reply("Do not start");
         assertEquals(List.of(), workshop.asked);
         model.form().goOn();
-        workshop.reply("Begin with this text");
+        workshop.reply("Start with this text");
         assertEquals(List.of("run LG-2207-C-014"), workshop.asked);
     }
 

@@ -138,7 +138,7 @@ class SumUnitsTest {
         assertEquals("from the table", row(sum, "standing"));
         assertEquals("7 mm", field(sum, "pitch").value());
         assertEquals("", field(sum, "pitch").remark());
-        assertTrue(row(sum, "pitch, greatest").endsWith(" in"), row(sum, "pitch, greatest"));
+        assertTrue(row(sum, "pitch dia. max.").endsWith(" in"), row(sum, "pitch dia. max."));
     }
 
     @Test

@@ -56,7 +56,7 @@ class SumViewModelTest {
     void theAnswerComesAsItIsTyped() {
         SumViewModel sum = enter(alone(BenchKind.TEMPERATURE), "500.035", "23.7", "11.7", "20");
         assertEquals(
-                "Still to fill: Gauge expands.",
+                "Still to fill: Gauge expansion.",
                 sum.shownProperty().get().found().sentence());
         type(sum, "1");
         assertEquals(
@@ -75,7 +75,7 @@ class SumViewModelTest {
         assertTrue(field(sum, "u_temp").refused());
         assertEquals("−0.5 °C", field(sum, "u_temp").value());
         assertEquals(
-                "Doubt of degrees is -0.5: it must not be less than zero.",
+                "Uncertainty of temperature is -0.5: it must not be less than zero.",
                 field(sum, "u_temp").remark());
         assertEquals("-0.5", sum.filled().text("u_temp"));
         assertEquals("500.035 mm", field(sum, "reading").value());
@@ -145,7 +145,7 @@ class SumViewModelTest {
         type(sum, "2");
         enter(sum, "", "0.006", "0.009");
         assertEquals("0.004 0.002 0.006 0.009", sum.filled().text("readings"));
-        assertEquals("movement", sum.shownProperty().get().found().rows().get(0).name());
+        assertEquals("run-out", sum.shownProperty().get().found().rows().get(0).name());
         assertEquals("0.007 mm", sum.shownProperty().get().found().rows().get(0).value());
     }
 
@@ -175,7 +175,7 @@ class SumViewModelTest {
     void whereNothingIsRoundedThereIsNothingMoreToShow() {
         SumViewModel sum = enter(alone(BenchKind.FIT), "30.015", "30.011", "29.993", "29.991");
         assertFalse(sum.shownProperty().get().decimals().ready());
-        assertTrue(values(sum).contains("least clearance +0.018 mm"), values(sum)::toString);
+        assertTrue(values(sum).contains("min. clearance +0.018 mm"), values(sum)::toString);
     }
 
     @Test
@@ -211,11 +211,11 @@ class SumViewModelTest {
         assertEquals(1, notes.size());
         String note = notes.get(0);
         assertTrue(
-                note.startsWith(
-                        "Bench sum, Temperature: Reading 30.013 mm, Part is at 23.7 °C, Part expands 11.7 µm/m °C, "
-                                + "Gauge is at 20 °C"),
+                note.startsWith("Bench sum, Temperature: Reading 30.013 mm, Part temperature 23.7 °C, Part expansion "
+                        + "11.7 µm/m °C, "
+                        + "Gauge temperature 20 °C"),
                 note);
-        assertTrue(note.contains("Came to: size at 20 °C 30.011701 mm"), note);
+        assertTrue(note.contains("Result: size at 20 °C 30.011701 mm"), note);
         assertTrue(note.contains("Source: ISO 1"), note);
         assertEquals("noted at 13", sum.shownProperty().get().note().line());
         assertFalse(sum.shownProperty().get().note().ready());

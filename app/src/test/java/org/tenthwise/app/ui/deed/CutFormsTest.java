@@ -90,7 +90,7 @@ class CutFormsTest {
         first.form().goOn();
         assertEquals(Optional.of(Register.RADIUS), session.state().sheet().run().register());
         StepForm again = machine();
-        assertEquals("In radii", again.form().fields().get(0).reads());
+        assertEquals("On radius", again.form().fields().get(0).reads());
         choose(again.form().fields().get(0), 0);
         choose(again.form().fields().get(1), 1);
         again.form().goOn();

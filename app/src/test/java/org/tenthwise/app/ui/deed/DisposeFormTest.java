@@ -60,11 +60,9 @@ class DisposeFormTest {
         model.form().goOn();
         type("Key is fitted to it");
         model.form().goOn();
-        assertEquals(
-                "Number of the concession", model.form().inHandProperty().get().name());
+        assertEquals("Concession number", model.form().inHandProperty().get().name());
         model.form().goOn();
-        assertEquals(
-                "Number of the concession", model.form().inHandProperty().get().name(), "it is needed");
+        assertEquals("Concession number", model.form().inHandProperty().get().name(), "it is needed");
         type("C-117");
         model.form().goOn();
         type("Design office");

@@ -36,15 +36,15 @@ class GaugeFormTest {
     void theCardSaysHowTheGaugeIsSetAndOffersTheHarmlessFirst() {
         StepForm model = card(workshop.atTheBore("014", "0.013"));
         assertEquals(
-                "BG-2 · number rises as the bore grows · set on ring 30.000 · dial at 0",
+                "BG-2 · dial goes up as the bore grows · set on ring 30.000 · dial at 0",
                 model.card().getValue().orElseThrow().notes().get(0));
         assertEquals(
                 List.of(
-                        "Set master and zero anew",
-                        "Tell sense, master and zero anew",
-                        "Take another gauge",
-                        "Told wrong: BG-2, number rises as the bore grows",
-                        "Wrong master: BG-2 on ring 30.000",
+                        "Set ring and zero again",
+                        "Enter direction, ring and zero again",
+                        "Use another gauge",
+                        "Wrong direction: BG-2, dial goes up as the bore grows",
+                        "Wrong ring: BG-2 on ring 30.000",
                         "Wrong zero: BG-2 with dial at 0"),
                 offered(model));
     }
@@ -54,7 +54,7 @@ class GaugeFormTest {
         RunSession session = workshop.atTheBore("014", "0.013");
         session.machine(Register.RADIUS, Aim.ByLimits.MIDDLE);
         StepForm model = card(session);
-        assertEquals("Put the machine right: X offset in radii", offered(model).get(3));
+        assertEquals("Correct the machine: X offset on radius", offered(model).get(3));
         choose(model, 3);
         assertEquals(List.of("back", "machine " + session.id()), workshop.asked);
     }
@@ -74,7 +74,7 @@ class GaugeFormTest {
         session.goTo(PLUG);
         session.enter("29.990");
         String mark = session.state().setting().orElseThrow().gauge().id();
-        assertEquals(List.of("Take another gauge", "Found off: " + mark), offered(card(session)));
+        assertEquals(List.of("Use another gauge", "Gauge was off: " + mark), offered(card(session)));
     }
 
     @Test
@@ -107,7 +107,7 @@ class GaugeFormTest {
 
         Run opened = workshop.shop.open(other.id()).state().sheet().run();
         assertEquals(
-                Optional.of("2 of the readings of check 13 no longer count: Number goes the other way."),
+                Optional.of("2 of the readings of check 13 no longer count: Dial goes the other way."),
                 new GaugeWords(workshop.words).withdrawnLast(opened));
     }
 
@@ -138,7 +138,7 @@ class GaugeFormTest {
         session.enter("30.001");
         session.enter("0.03");
         assertEquals(
-                "BG-2 · number rises as the bore grows · set on ring 30.001 (MR-30) · dial at 0.03",
+                "BG-2 · dial goes up as the bore grows · set on ring 30.001 (MR-30) · dial at 0.03",
                 said.line(session.state().sheet().run(), session.state().inHand()));
         Workshop.toTheThread(session);
         session.enter("3.620");

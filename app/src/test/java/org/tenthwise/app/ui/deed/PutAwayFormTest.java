@@ -49,10 +49,10 @@ class PutAwayFormTest {
 
     @Test
     void aReasonAndAPersonPutItAwayAndLeadToTheOpenRuns() {
-        choose("Begun by mistake");
+        choose("Started by mistake");
         assertEquals(Optional.empty(), away());
         choose("Setter 2");
-        assertEquals(Optional.of(new Event.PutAway("Setter 2", "Begun by mistake")), away());
+        assertEquals(Optional.of(new Event.PutAway("Setter 2", "Started by mistake")), away());
         assertEquals(List.of("home"), workshop.asked);
     }
 

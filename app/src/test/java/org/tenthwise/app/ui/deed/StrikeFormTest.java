@@ -148,9 +148,9 @@ class StrikeFormTest {
     void aClosedRunIsSaidAndNothingStruckOut() {
         Workshop.must(() -> session.close("Inspector 1", SignedAs.NOT_ACCEPTED));
         tap("Misread");
-        assertEquals("Not taken", workshop.told.get(0).title());
+        assertEquals("Not recorded", workshop.told.get(0).title());
         assertEquals(
-                "The run is closed. Nothing but notes and signatures can be added to it.",
+                "The run is closed. Only notes and signatures can be added.",
                 workshop.told.get(0).words());
         assertEquals(List.of(), struckOut());
     }

@@ -78,7 +78,7 @@ class FormViewModelTest {
         form.busy(true);
         form.goOn();
         assertEquals(List.of(), done);
-        assertEquals("Being kept …", form.lineProperty().get());
+        assertEquals("Saving …", form.lineProperty().get());
         form.busy(false);
         form.goOn();
         assertEquals(List.of("7//A"), done);

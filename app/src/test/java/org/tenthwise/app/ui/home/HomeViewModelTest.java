@@ -59,7 +59,7 @@ class HomeViewModelTest {
     void beforeAStepThatWaitsForItsDispositionTheOpenCheckIsNamed() {
         workshop.atTheBore("014", "0.027");
         assertEquals(
-                "Open: 6, Coolant and chips. 13 waits for a disposition",
+                "Open: 6, Coolant and chips. 13 needs a disposition",
                 model(Catalogue::ofDemoParts).runs().rowsProperty().get().get(0).where());
     }
 
@@ -77,7 +77,7 @@ class HomeViewModelTest {
         RunSession session = workshop.begin(InventedPlans.ROOT_THEN_WIRES, "014", "L-1", "Lathe 4", "Setter 2");
         Workshop.must(() -> session.keep("17.25"));
         assertEquals(
-                "Held at 1, Root: waits for a disposition",
+                "At 1, Root: needs a disposition",
                 model(Catalogue::ofDemoParts).runs().rowsProperty().get().get(0).where());
     }
 

@@ -153,7 +153,7 @@ class RunListViewModelTest {
         list.find(figure);
         assertEquals(
                 "No run here has " + figure + " in its part number, its serial, its lot or the name of a person."
-                        + " A figure from a gauge is not taken here: go on with a run first.",
+                        + " A reading from a gauge is not taken here: continue a run first.",
                 list.none());
     }
 
@@ -240,7 +240,7 @@ class RunListViewModelTest {
                 list(false, new LedgerTasks(new Background(toDo::add, Runnable::run), workshop.words, workshop));
         assertEquals("The store is being read.", list.none());
         toDo.remove().run();
-        assertEquals("No run is begun yet. Begin a part.", list.none());
+        assertEquals("No run is started yet. Start a part.", list.none());
     }
 
     @Test
@@ -265,14 +265,14 @@ class RunListViewModelTest {
         RunSession session = workshop.setUp("014");
         Workshop.must(() -> session.close("Inspector 1", SignedAs.NOT_ACCEPTED));
         assertEquals(
-                "No run is open. Begin a part; closed runs are under Records.",
+                "No run is open. Start a part; closed runs are under Records.",
                 list(false).none());
     }
 
     @Test
     void aRunPutAwayIsUnderTheClosedOnesAndLooksLikeNoneOfThem() {
         RunSession session = workshop.setUp("014");
-        Workshop.must(() -> session.shelf().putAway("Setter 3", "Begun twice"));
+        Workshop.must(() -> session.shelf().putAway("Setter 3", "Started twice"));
         assertEquals(List.of(), list(false).rowsProperty().get());
         RunRow row = list(true).rowsProperty().get().get(0);
         assertEquals("Put away", row.place());

@@ -71,7 +71,7 @@ class RecordViewModelTest {
             return session.note("Cold start");
         });
         assertEquals(
-                "Signed: use as it is, by concession. Key fitted. Inspector 1. Number of the concession: C-1. One "
+                "Signed: use as is, under concession. Key fitted. Inspector 1. Concession number: C-1. One "
                         + "entry struck out. "
                         + "Doubt: Tip worn? (Setter 2). Note: Cold start (Setter 2).",
                 model((run, as) -> folder).rowsValue().getValue().get(12).after());
@@ -81,7 +81,7 @@ class RecordViewModelTest {
     void aRepairIsSaidForGoodWithItsNumberWhileItIsInForce() {
         Workshop.must(() -> session.dispose(Disposition.REPAIR, "Sleeved.", "Design office", "A-7"));
         assertEquals(
-                "Signed: repair. Sleeved. Design office. Number of the approval: A-7. Repaired: it counts among the "
+                "Signed: repair. Sleeved. Design office. Approval number: A-7. Repaired: it counts among the "
                         + "concessions.",
                 model((run, as) -> folder).rowsValue().getValue().get(12).after());
         Workshop.must(() -> {
@@ -90,7 +90,7 @@ class RecordViewModelTest {
         });
         assertEquals(
                 "Signed by Design office: repair. Measured or changed since. Repaired: it counts among the "
-                        + "concessions. Measured in 2 passes.",
+                        + "concessions. Measured in 2 rounds.",
                 model((run, as) -> folder).rowsValue().getValue().get(12).after());
     }
 
@@ -161,9 +161,9 @@ class RecordViewModelTest {
         assertTrue(
                 said.stream()
                         .anyMatch(line ->
-                                line.startsWith("FACT | use as it is, by concession: Key fitted. (Inspector 1, ")
+                                line.startsWith("FACT | use as is, under concession: Key fitted. (Inspector 1, ")
                                         && line.contains("C-1")
-                                        && line.contains("Signed for")),
+                                        && line.contains("Disposition")),
                 said::toString);
         assertTrue(said.stream().anyMatch(line -> line.contains("30.000 to 30.021 mm | Limits")), said::toString);
     }
@@ -205,8 +205,8 @@ class RecordViewModelTest {
         RecordViewModel model = model((run, as) -> folder);
         assertFalse(model.unfinishedValue().getValue());
         assertEquals(
-                "Does not conform: 1 of 24 characteristics out; 23 of 24 characteristics, 4 set-up steps, 2 steps "
-                        + "in process not settled.",
+                "Does not conform: 1 of 24 characteristics out; 23 of 24 characteristics, 4 set-up checks, 2 "
+                        + "in-process checks not settled.",
                 model.outcomeValue().getValue());
         assertEquals("Not accepted by Inspector 1.", model.signedValue().getValue());
         assertTrue(model.factsValue()

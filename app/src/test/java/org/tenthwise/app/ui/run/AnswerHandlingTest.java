@@ -148,7 +148,7 @@ class AnswerHandlingTest extends RunAtHand {
     /** What one gauge reads off the other would be cut off the work as well. */
     @Test
     void readingsOfTwoGaugesAreToldBeforeACut() throws Exception {
-        String said = "Read with more than one gauge (MC-3, MC-9): before a cut, read every place with one.";
+        String said = "Read with more than one gauge (MC-3, MC-9): before a cut, read every place with the same one.";
         run.setUpAndGoTo(ARun.OUTSIDE).enter("48.032");
         assertFalse(inSight().contains(said));
         run.session.gauge().choose("MC-9");

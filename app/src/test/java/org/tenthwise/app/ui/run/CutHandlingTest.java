@@ -134,9 +134,9 @@ class CutHandlingTest extends RunAtHand {
         sends(model, "48.032\n48.030\n48.031\n48.032\n");
         RunScreenState.PromptPanel.Ask asked =
                 (RunScreenState.PromptPanel.Ask) model.shownProperty().get().panel();
-        assertEquals("Lathe 4: does its X offset count in diameters or in radii?", asked.words());
+        assertEquals("Lathe 4: X offset on diameter or on radius?", asked.words());
         assertEquals(
-                List.of("In diameters", "In radii"),
+                List.of("On diameter", "On radius"),
                 asked.replies().stream().map(RunScreenState.ReplyKey::label).toList());
         assertEquals(Act.WAIT, big(model));
         model.reply(new Meaning.Counts(Register.RADIUS));
@@ -150,7 +150,7 @@ class CutHandlingTest extends RunAtHand {
         assertEquals(Act.CUT_TAKEN, big(model));
         // half of 48.031 less 47.990 is 0.0205
         assertEquals(
-                "Change the X offset by −0.020 mm, counted in radii.",
+                "Change the X offset by −0.020 mm on radius.",
                 model.shownProperty().get().found().next());
         model.press();
         model.press();
@@ -206,7 +206,7 @@ class CutHandlingTest extends RunAtHand {
         String said = model.shownProperty().get().found().next();
         assertTrue(
                 said.startsWith("Change the X offset by \u22120.")
-                        && said.endsWith(" mm, counted in diameters. The root goes down with it."),
+                        && said.endsWith(" mm on diameter. The root goes down with it."),
                 said);
     }
 

@@ -152,7 +152,7 @@ class FigureHandlingTest extends RunAtHand {
         run.setUpAndGoTo(ARun.OUTSIDE);
         run(() -> {
             Window window = opened();
-            window.shell().tell(Notice.plain("First", "of two", "Understood"));
+            window.shell().tell(Notice.plain("First", "of two", "OK"));
             settle(window.scene());
             type(window.scene(), "47.990\n47.991\n");
             ((Button) window.scene().lookup("#message").lookup(".key")).fire();
@@ -172,7 +172,7 @@ class FigureHandlingTest extends RunAtHand {
             type(scene, "47.990\n");
         });
         assertEquals(1, ways.told.size());
-        assertTrue(ways.told.get(0).title().startsWith("Not taken"));
+        assertTrue(ways.told.get(0).title().startsWith("Not recorded"));
     }
 
     @Test

@@ -47,7 +47,7 @@ class FigureQueueTest extends RunAtHand {
         model.touched("4");
         sends(model, "7.985\n");
         assertEquals(
-                "Typed by hand and by a gauge. Read again. Not taken: 47.985.",
+                "Typed by hand and by a gauge. Read again. Not recorded: 47.985.",
                 ways.told.get(0).words());
         nextIsDone();
         assertEquals(List.of(), waiting);
@@ -72,7 +72,7 @@ class FigureQueueTest extends RunAtHand {
         clock.pass(20);
         nextIsDone();
         assertEquals(
-                "Typed by hand and by a gauge. Read again. Not taken: 47.985.",
+                "Typed by hand and by a gauge. Read again. Not recorded: 47.985.",
                 ways.told.get(0).words());
         assertEquals(1, ways.told.size());
         assertEquals(List.of(), readings());
@@ -88,7 +88,7 @@ class FigureQueueTest extends RunAtHand {
         assertEquals(List.of("47.990"), readings());
         assertEquals(1, ways.told.size());
         assertTrue(
-                ways.told.get(0).words().endsWith("Not taken: 47990, 47.985, 47.98x."),
+                ways.told.get(0).words().endsWith("Not recorded: 47990, 47.985, 47.98x."),
                 ways.told.get(0).words());
     }
 
@@ -103,7 +103,7 @@ class FigureQueueTest extends RunAtHand {
         assertEquals(List.of(), waiting);
         assertEquals(List.of("0.040", "0.000"), readings());
         assertTrue(
-                ways.told.get(0).words().endsWith("Not taken: 0.033."),
+                ways.told.get(0).words().endsWith("Not recorded: 0.033."),
                 ways.told.get(0).words());
     }
 
@@ -116,7 +116,7 @@ class FigureQueueTest extends RunAtHand {
         assertEquals(List.of(), waiting);
         assertEquals(8, model.stateProperty().get().inHand().number());
         assertTrue(
-                ways.told.get(0).words().endsWith("Not taken: 47.990, 47.991."),
+                ways.told.get(0).words().endsWith("Not recorded: 47.990, 47.991."),
                 ways.told.get(0).words());
     }
 
@@ -130,7 +130,7 @@ class FigureQueueTest extends RunAtHand {
         sends(model, "47.990\n");
         assertEquals(8, run.session.state().inHand().number());
         assertEquals(
-                "47.990 came when check 8 was full: is it the first of check 9?",
+                "47.990 came when check 8 was complete: is it the first of check 9?",
                 ways.told.get(0).words());
         ways.told.get(0).replies().get(0).then().run();
         assertEquals(ARun.OUTSIDE, run.session.state().inHand().number());
@@ -211,7 +211,7 @@ class FigureQueueTest extends RunAtHand {
         RunViewModel model = atOnce();
         sends(model, "0.00x\n4");
         assertTrue(
-                ways.told.get(0).words().endsWith("Not taken: 0.00x."),
+                ways.told.get(0).words().endsWith("Not recorded: 0.00x."),
                 ways.told.get(0).words());
         assertEquals("4", model.interrupted());
     }

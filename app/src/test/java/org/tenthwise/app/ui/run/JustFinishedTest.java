@@ -53,7 +53,7 @@ class JustFinishedTest extends RunAtHand {
         sends(model, "48.310\n47.990\n");
         assertEquals(ARun.OUTSIDE, model.stateProperty().get().inHand().number());
         assertEquals(1, readings().size());
-        assertTrue(said(model).startsWith("8 Outside, roughed: Pass, 48.310, "), said(model));
+        assertTrue(said(model).startsWith("8 OD, roughed: Pass, 48.310, "), said(model));
         sends(model, "47.991\n");
         assertEquals("none", said(model));
     }

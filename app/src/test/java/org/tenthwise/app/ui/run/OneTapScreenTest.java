@@ -28,7 +28,7 @@ class OneTapScreenTest extends RunAtHand {
     @Test
     void aRunPutAwayHoldsEverywhereAndIsTakenUpByAKey() throws Exception {
         run.session.answers().give(1, Answer.YES);
-        run.session.shelf().putAway("Setter 3", "Begun by mistake");
+        run.session.shelf().putAway("Setter 3", "Started by mistake");
         seen("run", "put-away", this::screen);
         run(() -> press(opened().scene(), "reply-0"));
         assertEquals(

@@ -48,7 +48,7 @@ class RootAndCutHandlingTest extends RunAtHand {
         String next = atOnce().shownProperty().get().found().next();
         assertTrue(
                 next.matches("Do not cut with this tool: the root goes down with it, to 0\\.1\\d\\d mm under its lower "
-                        + "limit\\. Look at the form of the tool\\."),
+                        + "limit\\. Check the form of the tool\\."),
                 next);
     }
 
@@ -58,7 +58,7 @@ class RootAndCutHandlingTest extends RunAtHand {
         read("16.90", "20.600");
         run.session.machine(Register.DIAMETER, Aim.ByLimits.MIDDLE);
         String next = atOnce().shownProperty().get().found().next();
-        assertTrue(next.endsWith("The root goes down with it: after the cut measure check 1 again too."), next);
+        assertTrue(next.endsWith("The root goes down with it: after the cut measure check 1 again as well."), next);
         run.session.again(Why.CUT);
         run.enter("20.400");
         RunScreenState.Found found = atOnce().shownProperty().get().found();
@@ -128,8 +128,8 @@ class RootAndCutHandlingTest extends RunAtHand {
         run.session.strikeOut(read, "chip under the wire");
         run.enter("20.500");
         assertEquals(
-                "Nobody can tell how far the root went down with the cuts since it was measured. Measure it again "
-                        + "before any cut: check 1.",
+                "How far the root went down with the cuts since it was measured is not known. Measure "
+                        + "it again before any cut: check 1.",
                 atOnce().shownProperty().get().found().next());
     }
 
@@ -141,9 +141,8 @@ class RootAndCutHandlingTest extends RunAtHand {
     void whereNoLargerWireHelpsNoneIsAskedFor() throws Exception {
         read("17.15", "20.030");
         assertEquals(
-                "The wire touches the root, though it clears it on a thread in size: the reading, the root or the "
-                        + "thread is wrong."
-                        + " Measure the root anew, then read again.",
+                "The wire touches the root, although it clears it on a thread in size: the reading, "
+                        + "the root or the thread is wrong. Measure the root again, then read again.",
                 atOnce().shownProperty().get().found().next());
     }
 }

@@ -45,7 +45,7 @@ class WhatStaysInSightTest extends RunAtHand {
         run.enter("30.020", "30.020");
         run.session.answer(Answer.FREELY);
         stays("Hand and gauges contradict");
-        assertEquals("Measure bore or plug again, and offer the plug again: one of them is wrong.", found().next());
+        assertEquals("Measure bore or plug again, and try the plug again: one of them is wrong.", found().next());
     }
 
     @Test
@@ -117,14 +117,14 @@ class WhatStaysInSightTest extends RunAtHand {
     @Test
     void whatIsStruckOutIsNotTaken() throws Exception {
         run.setUpAndGoTo(ARun.BORE).setBoreGauge().enter("0.011");
-        assertEquals("1 of 4 taken", inHand().taken());
+        assertEquals("1 of 4 done", inHand().taken());
         assertFalse(inHand().methodWhole());
         run.session.strikeOut(
                 run.session.state().pass().readings().get(0).entry().seq(), "Misread");
-        assertEquals("0 of 4 taken", inHand().taken());
+        assertEquals("0 of 4 done", inHand().taken());
         assertTrue(inHand().methodWhole());
         run.enter("0.011", "0.011", "0.011", "0.011");
-        assertEquals("4 of 4 taken", inHand().taken());
+        assertEquals("4 of 4 done", inHand().taken());
     }
 
     private RunScreenState.InHand inHand() {

@@ -135,7 +135,7 @@ class SettingsViewModelTest {
         assertEquals("Lathe 7", model.value(SettingsTopic.MACHINES).getValue());
         ShopNames.Name machine = model.machines().namesProperty().get().get(0);
         assertEquals(
-                "X offset not told yet: asked at the first cut",
+                "X offset not entered yet: asked at the first cut",
                 model.machines().line(machine));
         model.machines().remove(machine);
         assertEquals("", model.value(SettingsTopic.MACHINES).getValue());
@@ -155,7 +155,7 @@ class SettingsViewModelTest {
         assertEquals(List.of("back"), workshop.asked);
         model.load();
         assertEquals(
-                "X offset in diameters. Aim: the middle of the limits",
+                "X offset on diameter. Aim: the middle of the limits",
                 model.machines().line(model.machines().namesProperty().get().get(0)));
         assertEquals(
                 Optional.of(Register.DIAMETER),

@@ -127,7 +127,7 @@ class ShellTest extends ScreenTest {
             assertEquals(List.of("No", "Yes"), keys(shell.scene()));
             key(shell.scene(), 1).fire();
             assertTrue(happened.contains("yes"));
-            assertEquals(List.of("Understood"), keys(shell.scene()));
+            assertEquals(List.of("OK"), keys(shell.scene()));
             key(shell.scene(), 0).fire();
             assertEquals(List.of(), keys(shell.scene()));
         });

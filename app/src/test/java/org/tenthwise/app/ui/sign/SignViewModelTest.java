@@ -52,10 +52,10 @@ class SignViewModelTest {
         // 35 steps: 9 of the set-up, of which five passed, 2 in process, 24 of the drawing, of which one is out
         assertEquals(
                 "Once closed, the record says: Does not conform: 1 of 24 characteristics out; 23 of 24 "
-                        + "characteristics, 4 set-up steps, 2 steps in process not settled.",
+                        + "characteristics, 4 set-up checks, 2 in-process checks not settled.",
                 model.willBeValue().getValue());
         assertEquals(
-                "0 of 24 characteristics passed; beside them 5 of 9 set-up steps, 0 of 2 steps in process.",
+                "0 of 24 characteristics passed; also 5 of 9 set-up checks, 0 of 2 in-process checks.",
                 model.passedValue().getValue());
         assertEquals("Not signed.", model.signedValue().getValue());
         assertEquals(30, model.mattersValue().getValue().size());
@@ -79,7 +79,7 @@ class SignViewModelTest {
     void anUnfinishedRunIsNotClosedBeforeTheWarningIsAnswered() {
         sign();
         assertEquals(Optional.empty(), session.state().sheet().run().closed());
-        assertEquals("This does not conform as it is", workshop.told.get(0).title());
+        assertEquals("As it is, this does not conform", workshop.told.get(0).title());
         workshop.reply("Leave it open");
         assertEquals(Optional.empty(), session.state().sheet().run().closed());
         assertEquals(List.of(), workshop.asked);
@@ -88,7 +88,7 @@ class SignViewModelTest {
     @Test
     void closedAllTheSameItLeadsToTheRecord() {
         sign();
-        workshop.reply("Close it all the same");
+        workshop.reply("Close it anyway");
         assertEquals(
                 Optional.of(new Event.Closed("Inspector 1", SignedAs.NOT_ACCEPTED)),
                 session.state().sheet().run().closed());
@@ -105,7 +105,7 @@ class SignViewModelTest {
     void aRunClosedElsewhereIsSaid() {
         sign();
         Workshop.must(() -> session.close("Setter 1", SignedAs.MACHINED_AND_MEASURED));
-        workshop.reply("Close it all the same");
-        assertEquals("Not taken", workshop.told.get(0).title());
+        workshop.reply("Close it anyway");
+        assertEquals("Not recorded", workshop.told.get(0).title());
     }
 }
