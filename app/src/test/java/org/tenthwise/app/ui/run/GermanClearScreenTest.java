@@ -11,6 +11,6 @@ class GermanClearScreenTest extends ClearScreenTest {
     /** What the plan says, and what was typed. */
     @Override
     protected String data() {
-        return "All Begun by mistake";
+        return "All Started by mistake";
     }
 }

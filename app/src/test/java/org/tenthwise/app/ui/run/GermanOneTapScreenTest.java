@@ -11,6 +11,6 @@ class GermanOneTapScreenTest extends OneTapScreenTest {
     /** What the plan says, and what was typed. */
     @Override
     protected String data() {
-        return "All Begun by mistake";
+        return "All Started by mistake";
     }
 }
