@@ -57,7 +57,7 @@ class RunOutPictureFactoryTest {
     void ofFourJawsOneGoesInAndTheOneOppositeIsLoosened() {
         List<String> texts = texts(RunOutAtHand.one(Holding.FOUR_JAW).near(TOWARDS_ONE_AND_TWO));
         assertTrue(
-                texts.containsAll(List.of("in 0.016", "in 0.008", "loosen", "jaw 1", "jaw 2", "read this way round")),
+                texts.containsAll(List.of("in 0.016", "in 0.008", "loosen", "jaw 1", "jaw 2", "read this way")),
                 texts::toString);
         assertEquals(2, texts.stream().filter("loosen"::equals).count());
     }
@@ -89,8 +89,8 @@ class RunOutPictureFactoryTest {
                         .anyMatch(text -> text.startsWith("in ")
                                 || text.startsWith("mallet ")
                                 || text.equals("loosen")
-                                || text.equals("read this way round")
-                                || text.equals("not removed by the move")),
+                                || text.equals("read this way")
+                                || text.equals("stays after the move")),
                 texts::toString);
         assertTrue(texts.containsAll(List.of("run-out 0.012", "highest", "lowest")), texts::toString);
     }

@@ -84,7 +84,7 @@ final class RunOutScenes {
                         List.of("off centre", Figures.plain(fit.eccentricity(), Unit.MILLIMETRE, 3)))),
                 drawn,
                 RunOutPicture.Hints.NONE,
-                List.of("out of round " + Figures.plain(fit.residual(), Unit.MILLIMETRE, 3), "not removed by the move"),
+                List.of("out of round " + Figures.plain(fit.residual(), Unit.MILLIMETRE, 3), "stays after the move"),
                 "Run-out");
     }
 
@@ -216,7 +216,7 @@ final class RunOutScenes {
     static RunOutPicture.Hints way(int to) {
         return new RunOutPicture.Hints(
                 false,
-                Optional.of(new RunOutPicture.Way(BigDecimal.ZERO, BigDecimal.valueOf(to), "read this way round")),
+                Optional.of(new RunOutPicture.Way(BigDecimal.ZERO, BigDecimal.valueOf(to), "read this way")),
                 Optional.empty());
     }
 
