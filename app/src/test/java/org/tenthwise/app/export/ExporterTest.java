@@ -176,7 +176,7 @@ class ExporterTest {
             CouldNotExport trouble = assertThrows(
                     CouldNotExport.class, () -> exporter.export(evidence, List.of(new CsvRecord()), folder));
             assertEquals(
-                    ("Record not saved: another is writing the same record into %s at this moment. "
+                    ("The record was not saved: another is writing the same record into %s at this moment. "
                                     + "The run is safe in the store. Export again.")
                             .formatted(folder),
                     trouble.getMessage());
@@ -193,7 +193,7 @@ class ExporterTest {
                         evidence, List.of(new JsonRecord(), new Failing("No space left on device")), folder));
         assertEquals(Reason.DISK_FULL, trouble.reason());
         assertEquals(
-                ("Record not saved: there is no room left in %s. The run is safe in the store. Free some "
+                ("The record was not saved: there is no room left in %s. The run is safe in the store. Free some "
                                 + "space, "
                                 + "then export again.")
                         .formatted(folder),
@@ -216,7 +216,7 @@ class ExporterTest {
                 CouldNotExport.class,
                 () -> exporter.export(evidence, List.of(new Failing("Input/output error")), folder));
         assertEquals(Reason.OTHER, trouble.reason());
-        assertTrue(trouble.getMessage().startsWith("Record not saved: " + folder), trouble.getMessage());
+        assertTrue(trouble.getMessage().startsWith("The record was not saved: " + folder), trouble.getMessage());
     }
 
     @Test

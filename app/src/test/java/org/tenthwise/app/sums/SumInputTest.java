@@ -162,7 +162,7 @@ class SumInputTest {
     }
 
     private static String never() {
-        throw new IllegalArgumentException("not confirmed");
+        throw new IllegalArgumentException("not so");
     }
 
     @Test
