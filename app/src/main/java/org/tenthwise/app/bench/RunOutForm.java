@@ -2,7 +2,6 @@ package org.tenthwise.app.bench;
 
 import static org.tenthwise.app.sums.gauge.RunOutByAngleSum.ANGLES;
 import static org.tenthwise.app.sums.gauge.RunOutByAngleSum.COS_PART;
-import static org.tenthwise.app.sums.gauge.RunOutByAngleSum.SIN_PART;
 import static org.tenthwise.app.sums.gauge.RunOutByAngleSum.ECCENTRICITY;
 import static org.tenthwise.app.sums.gauge.RunOutByAngleSum.HIGH_AT;
 import static org.tenthwise.app.sums.gauge.RunOutByAngleSum.JAWS;
@@ -10,6 +9,7 @@ import static org.tenthwise.app.sums.gauge.RunOutByAngleSum.JAW_MOVES;
 import static org.tenthwise.app.sums.gauge.RunOutByAngleSum.MEAN;
 import static org.tenthwise.app.sums.gauge.RunOutByAngleSum.READINGS;
 import static org.tenthwise.app.sums.gauge.RunOutByAngleSum.RESIDUAL;
+import static org.tenthwise.app.sums.gauge.RunOutByAngleSum.SIN_PART;
 import static org.tenthwise.app.sums.gauge.RunOutByAngleSum.TIR;
 
 import java.math.BigDecimal;

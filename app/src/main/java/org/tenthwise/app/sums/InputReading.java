@@ -1,17 +1,17 @@
 package org.tenthwise.app.sums;
 
-import org.tenthwise.model.quantity.Written;
-import java.util.Optional;
-import java.util.stream.IntStream;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.IntFunction;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.words.Message;
 
 /** Makes figures, words, lists and tables of what was typed, or refuses it with its key and, in a list, its place. */

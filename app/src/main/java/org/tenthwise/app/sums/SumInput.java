@@ -1,6 +1,5 @@
 package org.tenthwise.app.sums;
 
-import org.tenthwise.model.quantity.Written;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -11,6 +10,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.words.Explained;
 import org.tenthwise.model.words.Message;
 

@@ -1,9 +1,9 @@
 package org.tenthwise.app.sums;
 
-import org.tenthwise.model.quantity.Unit;
-import java.util.Optional;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.tenthwise.model.quantity.Unit;
 
 /** Figures and words as they are written down, in lists and under keys: what a sum is given, and what it comes to. */
 public sealed interface SumValue {

@@ -10,11 +10,11 @@ import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.export.CsvRecord;
+import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.ShopBook;
 import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.ui.about.AboutFacts;
-import org.tenthwise.app.handout.Handout;
 import org.tenthwise.checklists.catalogue.Catalogue;
 
 /** A client that is opened the first time, by its keys. */

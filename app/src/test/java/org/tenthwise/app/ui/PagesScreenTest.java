@@ -8,9 +8,9 @@ import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.export.pdf.Paper;
 import org.tenthwise.app.export.pdf.RecordLayout;
 import org.tenthwise.app.export.pdf.Scene;
+import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.ui.pages.PagesView;
 import org.tenthwise.app.ui.pages.PagesViewModel;
-import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.ui.shell.Screen;
 
 /** The pages of a record, whole and larger, on every display. */

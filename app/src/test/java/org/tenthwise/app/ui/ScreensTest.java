@@ -13,11 +13,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.export.CsvRecord;
+import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.ui.about.AboutFacts;
-import org.tenthwise.app.handout.Handout;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.model.run.StepEvent;
 

@@ -4,8 +4,8 @@ import java.util.List;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.tenthwise.app.export.pdf.PagePicture;
-import org.tenthwise.app.ui.pages.PagesState.Shown;
 import org.tenthwise.app.handout.Handout;
+import org.tenthwise.app.ui.pages.PagesState.Shown;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.model.words.Words;
 

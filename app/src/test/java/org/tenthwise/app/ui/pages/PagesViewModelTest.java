@@ -13,9 +13,9 @@ import org.tenthwise.app.export.pdf.PagePicture;
 import org.tenthwise.app.export.pdf.Paper;
 import org.tenthwise.app.export.pdf.RecordLayout;
 import org.tenthwise.app.export.pdf.Scene;
+import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.pages.PagesState.Shown;
-import org.tenthwise.app.handout.Handout;
 import org.tenthwise.model.words.Words;
 
 /** Leafing through the pages of a record. */

@@ -5,16 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.ArrayList;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
-import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.export.RecordFormat;
+import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.ui.Workshop;

@@ -1,6 +1,5 @@
 package org.tenthwise.app.ui.run;
 
-import org.tenthwise.app.ui.Watch;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -13,6 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.ui.Display;
 import org.tenthwise.app.ui.ScreenTest;
+import org.tenthwise.app.ui.Watch;
 import org.tenthwise.app.ui.Ways;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.model.plan.Plan;
