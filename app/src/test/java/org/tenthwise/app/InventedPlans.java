@@ -21,10 +21,7 @@ public final class InventedPlans {
 
     private static final Path SPINDLE = Path.of("../checklists/src/test/resources/plans/spindle.toml");
 
-    /**
-     * Two steps: the root of an M20 thread, 16.5 to 17.2, and then the thread over wires of 1.443, which rests on it.
-     */
-    public static final Plan ROOT_THEN_WIRES = inMillimetres(
+    private static final String ROOT_STEP =
             """
             [[step]]
             number = 1
@@ -37,6 +34,15 @@ public final class InventedPlans {
             places = ["middle"]
             gauge_kind = "micrometer"
             gauge = "MC-1"
+            """;
+
+    /** One step: the root of an M20 thread, 16.5 to 17.2. */
+    public static final Plan ROOT = inMillimetres(ROOT_STEP);
+
+    /** The root, and then the thread over wires of 1.443, which rests on it. */
+    public static final Plan ROOT_THEN_WIRES = inMillimetres(
+            ROOT_STEP
+                    + """
 
             [[step]]
             number = 2

@@ -28,15 +28,15 @@ class CheckPlansTest {
     void aSoundPlanIsSaidToBeSound() {
         Typed typed = Typed.line("check", good);
         assertEquals(0, typed.exit());
-        assertEquals(List.of(good + ": no errors: LG-2207 rev C, issue 7, 35 checks"), typed.out());
+        assertEquals(List.of(good + ": no errors: LG-2207 rev C, issue 8, 35 checks"), typed.out());
     }
 
     @Test
     void aDemoPlanGoesByItsPartNumberOrItsFileName() {
         assertEquals(
                 List.of(
-                        "WB-118: no errors: WB-118 rev B, issue 5, 31 checks",
-                        "LG-2207-C.toml: no errors: LG-2207 rev C, issue 7, 35 checks"),
+                        "WB-118: no errors: WB-118 rev B, issue 6, 31 checks",
+                        "LG-2207-C.toml: no errors: LG-2207 rev C, issue 8, 35 checks"),
                 Typed.line("check", "WB-118", "LG-2207-C.toml").out());
     }
 

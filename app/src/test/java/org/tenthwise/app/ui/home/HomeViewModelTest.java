@@ -82,6 +82,15 @@ class HomeViewModelTest {
     }
 
     @Test
+    void whereNothingIsMissingButASignatureThatIsSaid() {
+        RunSession session = workshop.begin(InventedPlans.ROOT, "014", "L-1", "Lathe 4", "Setter 2");
+        Workshop.must(() -> session.enter("17.0"));
+        assertEquals(
+                "All checks done: to be signed",
+                model(Catalogue::ofDemoParts).runs().rowsProperty().get().get(0).where());
+    }
+
+    @Test
     void theHeadingNamesTheMachineAndWhoWorkedLastAndHandsTheForemostRunOver() {
         HomeViewModel fresh = model(Catalogue::ofDemoParts);
         assertEquals("–", fresh.machineValue().getValue());

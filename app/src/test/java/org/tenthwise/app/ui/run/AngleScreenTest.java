@@ -8,6 +8,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.InventedPlans;
+import org.tenthwise.app.text.Advice;
+import org.tenthwise.app.text.Remarks;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.app.ui.keys.KeypadViewModel.PadState;
 import org.tenthwise.model.quantity.Unit;
@@ -111,7 +113,20 @@ class AngleScreenTest extends RunAtHand {
         run.enter("30°10'", "30°41'30");
         assertEquals(VerdictKind.FAIL, standing());
         assertEquals(Optional.empty(), run.session.state().line().finding().proposal());
+        assertEquals(
+                "Measure again. If it stays out, stop: it needs a disposition, rework only where metal is left.",
+                new Advice(words).next(run.session.state().line()));
         seen("run", "run-angle-fail", this::screen);
+    }
+
+    /** 90° − 30° = 60°: read from the other side of the protractor. */
+    @Test
+    void theAngleOfTheOtherSideIsSaidToBeThat() throws Exception {
+        run.session.goTo(2);
+        run.session.keep("60°");
+        assertEquals(
+                "60° looks like the angle on the other side: check how the gauge was laid.",
+                new Remarks(words).of(run.session.state().line().finding()).get(0));
     }
 
     /** 30.25° beside the marks of minutes would be neither. */
