@@ -53,4 +53,22 @@ final class MachineAtHand {
             book.add(added);
         }
     }
+
+    /**
+     * Takes up a run that was put away. While it lay there its register was put right nowhere: where the shop knows by
+     * now that it counts the other way round, that counts in it too, or its next cut is twice what it should be.
+     */
+    void takeUp() throws CouldNotSave {
+        Run run = book.run();
+        List<Event> events = new ArrayList<>(List.of(new Event.TakenUp()));
+        new MachineRack(book.kept())
+                .find(run.begun().machine())
+                .filter(known -> run.register()
+                        .filter(counts -> counts != known.register())
+                        .isPresent())
+                .map(known -> new Event.MachineKnown(
+                        known.machine(), known.register(), run.usualAim().orElse(known.usual())))
+                .ifPresent(events::add);
+        book.add(book.happening(events));
+    }
 }

@@ -134,7 +134,7 @@ public final class RunSession {
 
     /** Puts the run away, or takes it up again. */
     public ShelfVerbs shelf() {
-        return new ShelfVerbs(this);
+        return new ShelfVerbs(this, machine);
     }
 
     /** The temperatures of a pass not yet begun are taken before its readings, or wait until everything is read. */

@@ -10,9 +10,11 @@ import org.tenthwise.model.run.Event;
 public final class ShelfVerbs {
 
     private final RunSession session;
+    private final MachineAtHand machine;
 
-    ShelfVerbs(RunSession session) {
+    ShelfVerbs(RunSession session, MachineAtHand machine) {
         this.session = session;
+        this.machine = machine;
     }
 
     /**
@@ -35,8 +37,10 @@ public final class ShelfVerbs {
         boolean away = session.closed()
                 .filter(why -> why.kind() == Objection.Kind.PUT_AWAY)
                 .isPresent();
-        return away
-                ? session.kept(new Event.TakenUp())
-                : session.replied(session.closed().or(() -> Optional.of(Objection.of(Objection.Kind.NOT_ASKED_HERE))));
+        if (!away) {
+            return session.replied(session.closed().or(() -> Optional.of(Objection.of(Objection.Kind.NOT_ASKED_HERE))));
+        }
+        machine.takeUp();
+        return session.replied(Optional.empty());
     }
 }
