@@ -59,16 +59,6 @@ final class FreeRoom {
         return found;
     }
 
-    /** A place over one box that is taken, which gives way to it; it is then taken. */
-    Optional<Box> placeOver(Box way, double width, double height, Point centre) {
-        FreeRoom others = new FreeRoom(frame);
-        taken.stream().filter(box -> !box.equals(way)).forEach(others::take);
-        round.forEach(others::take);
-        Optional<Box> found = others.place(width, height, Stream.of(centre));
-        found.ifPresent(this::take);
-        return found;
-    }
-
     private Box within(double width, double height, Point centre) {
         double x = Math.min(Math.max(centre.x(), frame.left() + width / 2), frame.right() - width / 2);
         double y = Math.min(Math.max(centre.y(), frame.top() + height / 2), frame.bottom() - height / 2);

@@ -63,9 +63,8 @@ public final class BesideVerdict {
 
     private List<Weighed> said(Run run, Line line) {
         List<Weighed> all = new ArrayList<>(traces(run, line));
-        List<Weighed> found = new Remarks(words).weighed(line.finding());
-        all.addAll(found);
-        if (Stream.concat(all.stream(), found.stream()).noneMatch(Weighed::stays)) {
+        all.addAll(new Remarks(words).weighed(line.finding()));
+        if (all.stream().noneMatch(Weighed::stays)) {
             new Proof(words).of(line.finding()).ifPresent(all::add);
         }
         cut(run, line).map(Weighed::how).ifPresent(all::add);

@@ -11,6 +11,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.picture.Picture;
+import org.tenthwise.app.picture.Pictures;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictMark;
 import org.tenthwise.app.ui.keys.Key;
@@ -41,12 +42,12 @@ final class HomeRows {
 
     private final Words words;
     private final PictureFrames pictures;
-    private final org.tenthwise.app.picture.Pictures drawn;
+    private final Pictures drawn;
 
     HomeRows(Words words, PictureFrames pictures) {
         this.words = words;
         this.pictures = pictures;
-        this.drawn = new org.tenthwise.app.picture.Pictures(words);
+        this.drawn = new Pictures(words);
     }
 
     /** The one run there is: its part as large as there is room. */

@@ -14,6 +14,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.export.RecordFormat;
+import org.tenthwise.app.picture.Pictures;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictMark;
 import org.tenthwise.app.text.OutcomeWords;
@@ -146,7 +147,7 @@ public final class RecordView extends SidedScreen {
             said.add(line);
         }
         left.getChildren().setAll(side);
-        new org.tenthwise.app.picture.Pictures(words).numbered(sheet.plan()).ifPresent(part -> {
+        new Pictures(words).numbered(sheet.plan()).ifPresent(part -> {
             if (large) {
                 return;
             }

@@ -24,12 +24,12 @@ public final class LeadAngle {
 
     private LeadAngle() {}
 
-    /** @throws IllegalArgumentException if the pitch diameter must be more than zero */
+    /** @throws IllegalArgumentException if the pitch diameter is not above zero */
     public static BigDecimal degrees(ScrewThread thread, Length pitchDiameter) {
         return degrees(thread.lead(), pitchDiameter);
     }
 
-    /** @throws IllegalArgumentException if the pitch diameter must be more than zero */
+    /** @throws IllegalArgumentException if the pitch diameter is not above zero */
     public static BigDecimal degrees(Length lead, Length pitchDiameter) {
         double tangent =
                 Nanometres.of(lead) / (Math.PI * Nanometres.of(Positive.size("pitch-diameter", pitchDiameter)));

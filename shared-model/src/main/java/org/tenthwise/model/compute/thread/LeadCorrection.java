@@ -24,7 +24,7 @@ public final class LeadCorrection {
 
     private LeadCorrection() {}
 
-    /** @throws IllegalArgumentException if the pitch diameter must be more than zero */
+    /** @throws IllegalArgumentException if the pitch diameter is not above zero */
     public static Length of(Groove groove, Length wire, Length pitchDiameter) {
         double tangentOfLead = Nanometres.of(groove.lead())
                 / (Math.PI * Nanometres.of(Positive.size("pitch-diameter", pitchDiameter)));

@@ -36,7 +36,7 @@ public final class MeasurementOverWires {
      *
      * @param pitchDiameterOfTheLead where the corrected formula takes the lead angle: the basic pitch diameter, if
      *     known
-     * @throws IllegalArgumentException if the wire must be more than zero
+     * @throws IllegalArgumentException if the wire is not above zero
      */
     public MeasurementOverWires(Groove groove, Length wire, Length pitchDiameterOfTheLead) {
         this.groove = groove;

@@ -24,7 +24,7 @@ public final class OneWire {
 
     private OneWire() {}
 
-    /** @throws IllegalArgumentException if one of the two sizes must be more than zero */
+    /** @throws IllegalArgumentException if one of the two sizes is not above zero */
     public static Length overWires(Length overOneWire, Length majorDiameter) {
         return Positive.size("over-one-wire", overOneWire)
                 .times(TWO)
