@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tenthwise.app.text.Advice;
 import org.tenthwise.app.text.CutsTold;
+import org.tenthwise.app.text.HoldWords;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.record.Line;
@@ -55,8 +56,7 @@ final class Verdicts {
 
     private String added(Line line, Optional<Register> register) {
         if (line.held()) {
-            return words.say(
-                    "walk.held", line.waitingFor().stream().map(String::valueOf).collect(Collectors.joining(", ")));
+            return words.say("walk.held", HoldWords.checks(line.waitingFor()));
         }
         String distance = sentences.distance(line.finding());
         String disposed = sentences.disposition(line);

@@ -1,12 +1,13 @@
 package org.tenthwise.app.text;
 
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import org.tenthwise.model.record.HoldOpened;
 import org.tenthwise.model.record.Settled;
 import org.tenthwise.model.words.Words;
 
-/** How a hold point was opened: when, by whom, and what of it did not pass. */
+/** What a hold point waits for; how it was opened: when, by whom, and what of it did not pass. */
 public final class HoldWords {
 
     private final Words words;
@@ -26,6 +27,20 @@ public final class HoldWords {
                 .filter(step -> !step.equals(last))
                 .map(step -> step.line().step().number())
                 .toList();
-        return others.isEmpty() ? opened : words.say("hold.opened.besides", opened, others);
+        return others.isEmpty() ? opened : words.say("hold.opened.besides", opened, checks(others));
+    }
+
+    /** Numbers of checks, more than two in a row by the first and the last: "4", "4, 5", "2–5, 7". */
+    public static String checks(List<Integer> numbers) {
+        List<String> rows = new ArrayList<>();
+        for (int from = 0; from < numbers.size(); ) {
+            int to = from;
+            while (to + 1 < numbers.size() && numbers.get(to + 1) == numbers.get(to) + 1) {
+                to++;
+            }
+            rows.add(numbers.get(from) + (to == from ? "" : (to == from + 1 ? ", " : "–") + numbers.get(to)));
+            from = to + 1;
+        }
+        return String.join(", ", rows);
     }
 }

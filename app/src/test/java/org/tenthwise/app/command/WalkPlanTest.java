@@ -107,7 +107,7 @@ class WalkPlanTest extends Walking {
                 """);
         assertEquals(1, typed.exit());
         assertEquals(
-                "6|Coolant and chips|Open|On hold: waits for 1, 2, 3, 4, 5.",
+                "6|Coolant and chips|Open|On hold: waits for 1–5.",
                 Typed.columns(typed.out().get(5)));
         assertTrue(
                 typed.out()

@@ -114,4 +114,11 @@ class HoldWordsTest {
         sign("07:45", 1, Disposition.CARRY_ON, "Setter 4");
         assertEquals("opened 07:45 to carry on, Setter 4", said("2026-11-25T09:00:00+01:00"));
     }
+
+    @Test
+    void checksInARowAreToldByTheFirstAndTheLast() {
+        assertEquals("4", HoldWords.checks(List.of(4)));
+        assertEquals("4, 5", HoldWords.checks(List.of(4, 5)));
+        assertEquals("2–5, 7, 9–11", HoldWords.checks(List.of(2, 3, 4, 5, 7, 9, 10, 11)));
+    }
 }

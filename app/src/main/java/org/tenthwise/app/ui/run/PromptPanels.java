@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.tenthwise.app.session.Prompt;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Figures;
+import org.tenthwise.app.text.HoldWords;
 import org.tenthwise.app.text.JawWords;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.app.ui.run.RunScreenState.Meaning;
@@ -133,7 +134,7 @@ final class PromptPanels implements Prompt.Cases<PromptPanel> {
 
     @Override
     public PromptPanel held(Prompt.Held held) {
-        return new PromptPanel.Ask(words.say("run.held", RunPresenter.list(words, held.waitingFor())), List.of());
+        return new PromptPanel.Ask(words.say("run.held", HoldWords.checks(held.waitingFor())), List.of());
     }
 
     @Override

@@ -70,7 +70,7 @@ final class RunPresenter {
         return new Heads(
                 words.say("run.part", begun.part().number(), begun.part().revision()),
                 begun.serial(),
-                new Sentences(words).lot(begun),
+                sentences.lot(begun),
                 words.say("run.operation-of", operation.number(), operation.name()),
                 state.sheet().run().by(),
                 words.say("run.open", state.open().size()));
@@ -107,7 +107,7 @@ final class RunPresenter {
     private Hold hold(State state, Step step, Optional<Line> following) {
         return following
                 .filter(Line::held)
-                .map(line -> new Hold(words.say("run.hold.shut", together(line.waitingFor())), true))
+                .map(line -> new Hold(words.say("run.hold.shut", HoldWords.checks(line.waitingFor())), true))
                 .orElseGet(() -> new Hold(
                         Optional.ofNullable(state.opened().get(step.number()))
                                 .map(opened -> new HoldWords(words).opened(opened, state.at()))
@@ -173,28 +173,5 @@ final class RunPresenter {
         return measured && !begun && !state.asked().isShut()
                 ? StepStory.lastPart(state, words).stream()
                 : Stream.empty();
-    }
-
-    /** "4", "4, 6", "20–25". */
-    static String together(List<Integer> numbers) {
-        List<String> runs = new ArrayList<>();
-        for (int from = 0; from < numbers.size(); ) {
-            int to = from;
-            while (to + 1 < numbers.size() && numbers.get(to + 1) == numbers.get(to) + 1) {
-                to++;
-            }
-            runs.add(numbers.get(from) + (to == from ? "" : (to == from + 1 ? ", " : "–") + numbers.get(to)));
-            from = to + 1;
-        }
-        return String.join(", ", runs);
-    }
-
-    /** "4", "4 and 5", "3, 4 and 5". */
-    static String list(Words words, List<Integer> numbers) {
-        List<String> texts = numbers.stream().map(String::valueOf).toList();
-        int last = texts.size() - 1;
-        return last == 0
-                ? texts.get(0)
-                : words.say("run.and", String.join(", ", texts.subList(0, last)), texts.get(last));
     }
 }

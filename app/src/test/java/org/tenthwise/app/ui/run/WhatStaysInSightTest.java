@@ -130,11 +130,4 @@ class WhatStaysInSightTest extends RunAtHand {
     private RunScreenState.InHand inHand() {
         return new RunPresenter(words).of(run.session.state()).inHand();
     }
-
-    @Test
-    void whatAHoldPointWaitsForIsToldInRuns() {
-        assertEquals("4", RunPresenter.together(List.of(4)));
-        assertEquals("4, 5", RunPresenter.together(List.of(4, 5)));
-        assertEquals("2–5, 7, 9–11", RunPresenter.together(List.of(2, 3, 4, 5, 7, 9, 10, 11)));
-    }
 }

@@ -31,8 +31,8 @@ public record Pecks(List<Length> depths) {
 
     /**
      * @param shrink more than 0 and not more than 1, which leaves the steps as they are
-     * @throws IllegalArgumentException if a length is not above zero, {@code shrink} is out of its bounds, the
-     *     least step is more than the step, or the hole would take more than a thousand pecks
+     * @throws IllegalArgumentException if a length is not above zero, {@code shrink} is out of its bounds, the least
+     *     step is more than the step, or the hole would take more than a thousand pecks
      */
     public static Pecks of(Length depth, Length first, Length step, BigDecimal shrink, Length leastStep) {
         if (depth.signum() <= 0 || first.signum() <= 0 || leastStep.signum() <= 0) {

@@ -28,8 +28,7 @@ public record ThreadLimits(
         List<LimitsRemark> remarks) {
 
     /**
-     * @throws IllegalArgumentException if a least limit is not above zero: the thread is too coarse for its
-     *     diameter
+     * @throws IllegalArgumentException if a least limit is not above zero: the thread is too coarse for its diameter
      */
     public ThreadLimits {
         remarks = List.copyOf(remarks);
