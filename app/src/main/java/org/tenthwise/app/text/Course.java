@@ -37,7 +37,7 @@ public final class Course {
         return run.doubtsAndNotes(step).stream()
                 .map(remark -> words.say(
                         remark.kind() == Remark.Kind.DOUBT ? "sheet.doubt" : "sheet.note",
-                        remark.words(),
+                        Sentences.within(remark.words()),
                         remark.entry().by()));
     }
 
@@ -46,7 +46,7 @@ public final class Course {
         return run.doubtsAndNotes(step).stream()
                 .filter(remark -> remark.kind() == Remark.Kind.DOUBT)
                 .reduce((earlier, later) -> later)
-                .map(doubt -> words.say("run.doubted", doubt.words()))
+                .map(doubt -> words.say("run.doubted", Sentences.within(doubt.words())))
                 .orElse("");
     }
 

@@ -158,6 +158,11 @@ public final class Sentences {
         return typed.matches(".*[.!?…]") ? typed : typed + ".";
     }
 
+    /** What a person typed, within a sentence that goes on after it: without the full stop it was typed with. */
+    public static String within(String typed) {
+        return typed.replaceFirst("(?<![.\\s])\\s*\\.\\s*$", "");
+    }
+
     /**
      * What was signed last for a characteristic and does not hold any more; empty where nothing was or it still holds.
      */

@@ -51,6 +51,12 @@ class SayingsTest {
     }
 
     @ParameterizedTest
+    @CsvSource({"Anvil worn, Anvil worn", "Anvil worn., Anvil worn", "Anvil worn?, Anvil worn?", "Drill..., Drill..."})
+    void aSentenceThatGoesOnHasNoFullStopInTheMiddle(String typed, String said) {
+        assertEquals(said, Sentences.within(typed));
+    }
+
+    @ParameterizedTest
     @CsvSource(
             delimiter = '|',
             textBlock =
