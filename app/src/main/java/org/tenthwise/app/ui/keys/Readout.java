@@ -17,10 +17,15 @@ public final class Readout extends VBox {
 
     private static final PseudoClass LONGER = PseudoClass.getPseudoClass("longer");
     private static final PseudoClass LONGEST = PseudoClass.getPseudoClass("longest");
+    private static final PseudoClass WORDY = PseudoClass.getPseudoClass("wordy");
     private static final int LONG = 7;
     private static final int VERY_LONG = 9;
     /** No figure is longer; what is may lose its beginning, so that the keys keep their places. */
     private static final int LONGEST_FIGURE = 13;
+    /**
+     * More than this wraps in large print: what is asked and the figure are then set smaller, so that both are whole.
+     */
+    private static final int ONE_LINE = 24;
     /** An angle has marks in it, and a figure of another unit says so: a second unit beside it would be wrong. */
     private static final Predicate<String> HAS_ITS_UNIT =
             Pattern.compile("[°\\p{L}]").asPredicate();
@@ -42,6 +47,7 @@ public final class Readout extends VBox {
         prompt.setWrapText(true);
         prompt.setMinHeight(USE_PREF_SIZE);
         prompt.textProperty().bind(asked);
+        prompt.textProperty().subscribe(text -> pseudoClassStateChanged(WORDY, text.length() > ONE_LINE));
         Label reading = new Label();
         reading.setId("reading");
         reading.getStyleClass().add("reading");

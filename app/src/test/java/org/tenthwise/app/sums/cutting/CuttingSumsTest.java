@@ -133,7 +133,7 @@ class CuttingSumsTest {
         sizes=29.900 29.910; combine=mean | The limits apply to the mean of the sizes, 29.905
         sizes=30.001 30.002; guard_band=0.003 | In size, but within the guard band: take a light cut, or measure with a better gauge.
         sizes=30.001 30.002 | In size: the cut is not needed.
-        sizes=29.999 29.999; least_cut=0.01 | Below the minimum cut: take a spring pass at the same offset, put in a fresh edge, hone
+        sizes=29.999 29.999; least_cut=0.01 | Below the minimum cut: take a spring pass at the same offset, put in a fresh edge, or leave
         """)
     void notesSayWhatIsTakenForGranted(String given, String note) {
         SumResult answer = sums.answer(

@@ -50,6 +50,7 @@ final class SheetLooks {
         rowsAreEvenAndShowWhatComesNext();
         theHeadIsFilled();
         onlyTheWordIsInTheColourOfTheVerdict();
+        theFigureIsAboveTheKeys();
         return found;
     }
 
@@ -105,6 +106,21 @@ final class SheetLooks {
                 .mapToDouble(picture -> box(picture).getHeight())
                 .max()
                 .orElse(0);
+    }
+
+    /** What is asked, the figure and its unit: none under another, none under the keys. */
+    private void theFigureIsAboveTheKeys() {
+        Node keys = scene.lookup("#digit-7");
+        if (!seen(keys)) {
+            return;
+        }
+        double asked = box(scene.lookup("#prompt")).getMaxY();
+        Bounds figure = box(scene.lookup("#reading").getParent());
+        if (figure.getMinY() < asked - SLACK || figure.getMaxY() > box(keys).getMinY() + SLACK) {
+            found.add("the figure is from %.0f to %.0f, asked until %.0f, the keys from %.0f"
+                    .formatted(
+                            figure.getMinY(), figure.getMaxY(), asked, box(keys).getMinY()));
+        }
     }
 
     long rows() {
