@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.quantity.Length;
 
@@ -93,9 +94,9 @@ final class WallSection {
         }
         FreeRoom free = new FreeRoom(new Box(left, top, right + 30, bottom));
         SectionLabels labels = new SectionLabels(drawing, free);
-        detail(free);
         depths.forEach(station ->
                 free.take(new Point(walls.x(station), walls.y(0, false)), new Point(walls.x(station), bottom)));
+        detail(free);
         angleWords(free);
         places.stations().forEach(station -> dimension(station, labels));
         labels.letter();
@@ -319,7 +320,9 @@ final class WallSection {
             free.place(
                             width + 8,
                             drawing.height(letter),
-                            List.of(new Point(spot.x() + aside, y), new Point(spot.x() - aside, y)))
+                            DoubleStream.iterate(aside, x -> x < right - left, x -> x + ALONG)
+                                    .boxed()
+                                    .flatMap(x -> Stream.of(new Point(spot.x() + x, y), new Point(spot.x() - x, y))))
                     .ifPresent(box -> drawing.text(letter.onGround(), box));
         }
     }

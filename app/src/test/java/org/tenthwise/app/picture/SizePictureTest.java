@@ -102,6 +102,15 @@ class SizePictureTest {
         sheets.save("size-" + scene + "-" + size, picture, frame, Palette.DAY);
     }
 
+    /** A letter at the strip that the section lacks would magnify a spot nobody finds. */
+    @ParameterizedTest(name = "{0} {1}")
+    @MethodSource("everySceneAndFrame")
+    void theSpotThatTheStripMagnifiesIsLetteredInTheSectionToo(
+            String scene, String size, SizePicture picture, Frame frame) {
+        List<String> texts = RecordingPen.of(picture, frame).texts();
+        assertTrue(!texts.contains(SizePicture.DETAIL + " ") || texts.contains(SizePicture.DETAIL), texts::toString);
+    }
+
     @Test
     void metalIsHatchedAboveABoreAndBelowAnOutside() {
         StripScale bore = strip("bore-pass").scale();

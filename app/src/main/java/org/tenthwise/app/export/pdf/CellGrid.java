@@ -10,7 +10,7 @@ final class CellGrid {
     private static final double GAP = 8;
     private static final double PADDING = 5;
 
-    private record Cell(String name, List<String> lines) {}
+    private record Cell(List<String> name, List<String> lines) {}
 
     private final PageFlow flow;
     private final double[] widths;
@@ -26,14 +26,17 @@ final class CellGrid {
     CellGrid cell(String name, String value) {
         double width = widths[cells.size()] - (cells.isEmpty() ? GAP : 2 * GAP);
         List<String> lines = flow.wrapping().lines(value, Style.STRONG, width);
-        cells.add(new Cell(name, lines.isEmpty() ? List.of("\u2013") : lines));
+        cells.add(
+                new Cell(flow.wrapping().lines(name, Style.SMALL, width), lines.isEmpty() ? List.of("\u2013") : lines));
         return this;
     }
 
     /** Puts the row down. */
     void end() {
         int most = cells.stream().mapToInt(cell -> cell.lines().size()).max().orElse(1);
-        double height = 2 * PADDING + Style.SMALL.leading() + most * Style.STRONG.leading();
+        int names = cells.stream().mapToInt(cell -> cell.name().size()).max().orElse(1);
+        double under = PADDING + names * Style.SMALL.leading();
+        double height = under + most * Style.STRONG.leading() + PADDING;
         flow.need(height);
         double top = flow.y();
         double left = PageFlow.LEFT;
@@ -43,15 +46,19 @@ final class CellGrid {
             if (i > 0) {
                 flow.leaf().add(drawing -> drawing.down(edge, top, top + height, Strokes.THIN, Role.INK));
             }
-            flow.write(cells.get(i).name(), Style.SMALL, text, top + PADDING);
-            double at = top + PADDING + Style.SMALL.leading();
-            for (String line : cells.get(i).lines()) {
-                flow.write(line, Style.STRONG, text, at);
-                at += Style.STRONG.leading();
-            }
+            write(cells.get(i).name(), Style.SMALL, text, top + PADDING);
+            write(cells.get(i).lines(), Style.STRONG, text, top + under);
             left += widths[i];
         }
         flow.down(height);
         flow.rule(Strokes.THIN, Role.INK);
+    }
+
+    private void write(List<String> lines, Style style, double left, double top) {
+        double at = top;
+        for (String line : lines) {
+            flow.write(line, style, left, at);
+            at += style.leading();
+        }
     }
 }

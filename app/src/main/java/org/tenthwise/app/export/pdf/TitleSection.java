@@ -14,7 +14,7 @@ import org.tenthwise.model.verdict.VerdictKind;
 final class TitleSection {
 
     private static final double PART_WIDTH = 440;
-    private static final double[] CELLS = {156, 84, 86, 186, 186};
+    private static final double[] CELLS = {148, 92, 86, 186, 186};
     private static final double COUNTS_LEFT = 500;
     private static final double COUNT_WIDTH = 84;
     private static final double SHAPE_ROOM = 24;

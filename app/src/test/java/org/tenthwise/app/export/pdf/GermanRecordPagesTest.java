@@ -19,7 +19,7 @@ class GermanRecordPagesTest {
     private static final String DATA = Arrays.stream(DemoPart.values())
                     .map(part -> part.passingReadings() + part.failingReadings())
                     .collect(Collectors.joining())
-            + "Dressed and sprayed Key Design office machined and measured Test part, invented melt "
+            + "Root Dressed and sprayed Key Design office machined and measured Test part, invented melt "
             + "the plan says nothing else by its tables condition not stated data sheet of a maker not named "
             + "from memory its like in castings page read November com spectrummachine Spectrum "
             + "Machine Material Data Sheet";
