@@ -25,16 +25,32 @@ public final class Heat {
         this.words = words;
     }
 
-    /** In a line; absent where the plan says nothing of heat. What is not corrected yet though it must be, stays. */
+    /**
+     * In a line; absent where the plan says nothing of heat. What is not corrected yet though it must be stays, and so
+     * does what is not corrected at all and may turn a pass.
+     */
     Optional<Weighed> weighed(Finding finding) {
-        return finding.warmth().map(warmth -> new Weighed(weight(warmth), of(finding, warmth)));
+        return finding.warmth().map(warmth -> new Weighed(weight(finding, warmth), of(finding, warmth)));
     }
 
-    private static Weighed.Weight weight(TemperatureEffect warmth) {
+    private static Weighed.Weight weight(Finding finding, TemperatureEffect warmth) {
         if (warmth.needed()) {
             return warmth.missing() == 0 ? Weighed.Weight.CORRECTED : Weighed.Weight.STAYS;
         }
-        return warmth.matters() ? Weighed.Weight.CORRECTED : Weighed.Weight.HOW;
+        if (!warmth.matters() && warmth.tolerance().isPresent()) {
+            return Weighed.Weight.HOW;
+        }
+        return mayTurn(finding, warmth) ? Weighed.Weight.STAYS : Weighed.Weight.CORRECTED;
+    }
+
+    /** Whether the limit of a pass is nearer than what warmth may have moved the size by. */
+    private static boolean mayTurn(Finding finding, TemperatureEffect warmth) {
+        return finding.verdict().passed()
+                && finding.verdict()
+                        .margin()
+                        .filter(margin ->
+                                margin.distance().isBelow(warmth.worst().worst()))
+                        .isPresent();
     }
 
     private String of(Finding finding, TemperatureEffect warmth) {

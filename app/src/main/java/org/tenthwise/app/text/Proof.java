@@ -5,14 +5,15 @@ import org.tenthwise.model.gauge.Uncertainty;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.verdict.Verdict;
 import org.tenthwise.model.words.Words;
 
 /**
  * Whether a pass is proven by the uncertainty that the plan names: it is where the size lies inside its limits by that
- * at least (ISO 14253-1, conformity is shown only further inside than the uncertainty). Only of a plain size of a
- * place, and never while anything else speaks against the readings.
+ * at least (ISO 14253-1, conformity is shown only further inside than the uncertainty), and by what warmth may have
+ * moved it besides. Only of a plain size of a place, and never while anything else speaks against the readings.
  */
 final class Proof {
 
@@ -28,15 +29,27 @@ final class Proof {
         if (!finding.verdict().passed() || uncertainty.isEmpty() || isWarm(finding)) {
             return Optional.empty();
         }
-        return finding.verdict().margin().map(margin -> said(margin, uncertainty.get()));
+        return finding.verdict().margin().flatMap(margin -> said(margin, uncertainty.get(), uncorrected(finding)));
     }
 
-    private Weighed said(Verdict.Margin margin, Uncertainty uncertainty) {
-        boolean proven = margin.inside()
-                && !margin.distance().isBelow(uncertainty.expanded().length());
-        return new Weighed(
-                Weighed.Weight.PROOF,
-                words.say(proven ? "proof.proven" : "proof.nearer", Figures.withUnit(uncertainty.expanded())));
+    /** Nothing of what lies further inside than the uncertainty, and not by warmth as well. */
+    private Optional<Weighed> said(Verdict.Margin margin, Uncertainty uncertainty, Length uncorrected) {
+        Length expanded = uncertainty.expanded().length();
+        boolean nearer = !margin.inside() || margin.distance().isBelow(expanded);
+        boolean proven = !nearer && !margin.distance().isBelow(expanded.plus(uncorrected));
+        return nearer || proven
+                ? Optional.of(new Weighed(
+                        Weighed.Weight.PROOF,
+                        words.say(proven ? "proof.proven" : "proof.nearer", Figures.withUnit(uncertainty.expanded()))))
+                : Optional.empty();
+    }
+
+    /** The most that warmth may have moved the size by and nobody takes off. */
+    private static Length uncorrected(Finding finding) {
+        return finding.warmth()
+                .filter(warmth -> !warmth.needed())
+                .map(warmth -> warmth.worst().worst())
+                .orElse(Length.ZERO);
     }
 
     private static Optional<Check.Means> ofAPlace(Step step) {
