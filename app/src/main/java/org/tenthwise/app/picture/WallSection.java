@@ -188,13 +188,15 @@ final class WallSection {
         drawing.chain(ring.subList(wall.size(), ring.size()), Stroke.AIM, Role.LINE);
     }
 
-    /** In the metal, as far in as nothing else stands there. */
+    /** In the metal, as far in as nothing else stands there; in the bore, before its floor. */
     private void angleWords(FreeRoom free) {
         for (int i = 0; i < places.angles().size(); i++) {
             Label label = Label.of(places.angles().get(i).toPlainString() + "°", SMALL_TEXT, Role.INK)
                     .onGround();
+            boolean inWall = hasRoomInWall(i == 0, drawing.height(label));
             double y = angleAt(i == 0, drawing.height(label));
-            double first = left + 22 + drawing.width(label) / 2;
+            double start = inWall ? left + 22 : Math.max(left + 22, back + AIR);
+            double first = start + drawing.width(label) / 2;
             free.place(
                             drawing.width(label) + 8,
                             drawing.height(label) + 6,
@@ -212,9 +214,12 @@ final class WallSection {
     /** In the wall where it is thick enough, otherwise beside it in the bore. */
     private double angleAt(boolean above, double height) {
         double edge = above ? top : bottom;
-        boolean fits = Math.abs(walls.y(0.7, above) - edge) >= height + AIR;
         double inside = walls.y(-0.7, above) + (above ? 1 : -1) * (height / 2 + AIR / 2);
-        return fits ? (edge + walls.y(0.7, above)) / 2 : inside;
+        return hasRoomInWall(above, height) ? (edge + walls.y(0.7, above)) / 2 : inside;
+    }
+
+    private boolean hasRoomInWall(boolean above, double height) {
+        return Math.abs(walls.y(0.7, above) - (above ? top : bottom)) >= height + AIR;
     }
 
     private void dimension(SectionPlaces.Station station, SectionLabels labels) {

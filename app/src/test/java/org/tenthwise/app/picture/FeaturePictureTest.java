@@ -96,6 +96,54 @@ class FeaturePictureTest {
         return ((SizePicture) DemoRun.of(sample).picture(step)).stretch().orElseThrow();
     }
 
+    /** The angles of a bore stand in its wall or in its opening, in any room; never over the line of its floor. */
+    @Test
+    void noAngleIsWrittenOverTheFloorOfABore() {
+        Picture bore = unread((SizePicture) DemoRun.of("LG-2207-C-pass").picture(13));
+        Frames.rooms().forEach((room, frame) -> {
+            RecordingPen pen = RecordingPen.of(bore, frame);
+            List<Box> upright = pen.drawnIn(Role.LINE).stream()
+                    .filter(mark -> mark.width() > Stroke.THIN.width())
+                    .map(mark -> mark.shape().bounds())
+                    .filter(box -> box.width() < 0.01)
+                    .toList();
+            pen.lettered().stream()
+                    .filter(text -> text.text().endsWith("°"))
+                    .forEach(text -> assertTrue(
+                            upright.stream().noneMatch(text.box()::meets),
+                            () -> room + ": " + text + " on " + upright));
+        });
+    }
+
+    private static SizePicture unread(SizePicture read) {
+        List<SizePicture.ReadingColumn> missing = read.columns().stream()
+                .filter(column -> column.kind() == SizePicture.Kind.TAKEN)
+                .map(column -> new SizePicture.ReadingColumn(
+                        SizePicture.Kind.MISSING,
+                        column.label(),
+                        column.group(),
+                        Optional.empty(),
+                        false,
+                        column.depth(),
+                        column.angle()))
+                .toList();
+        return new SizePicture(
+                read.feature(),
+                read.unit(),
+                read.lower(),
+                read.upper(),
+                read.guardBand(),
+                missing,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                read.isHeld(),
+                read.beside(),
+                read.said(),
+                read.spoken());
+    }
+
     /** The shoulder is 62 from the face: as far from it on the sheet as 62 to the length shown. */
     @Test
     void aLengthIsDrawnTrueToScaleBetweenItsTwoFaces() {
