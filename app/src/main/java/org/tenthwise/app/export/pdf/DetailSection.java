@@ -21,6 +21,8 @@ final class DetailSection {
     private static final double FACTS_WIDTH = PageFlow.WIDTH - PICTURE_WIDTH - 16;
     private static final double NAME_WIDTH = 92;
     private static final double LEAST_AT_A_FOOT = 150;
+    /** A fact of so many lines is not parted. */
+    private static final int LINES_TOGETHER = 4;
 
     /** The heading over a picture, its verdict on two lines. */
     private static final double HEADING = 86;
@@ -36,10 +38,9 @@ final class DetailSection {
     void add(Line line) {
         flow.need(picture(line).isPresent() ? HEADING + height(line) : LEAST_AT_A_FOOT);
         flow.down(14);
-        Page begun = flow.leaf();
         heading(line);
-        facts(line);
-        new PassTable(matter, flow, line, begun).add();
+        Page named = facts(line);
+        new PassTable(matter, flow, line, named).add();
     }
 
     private void heading(Line line) {
@@ -70,8 +71,12 @@ final class DetailSection {
         return String.join(" ", said.stream().filter(part -> !part.isEmpty()).toList());
     }
 
-    /** The facts on the left, the picture on the right; those that begin below it have the whole width. */
-    private void facts(Line line) {
+    /**
+     * The facts on the left, the picture on the right; those that begin below it have the whole width.
+     *
+     * @return the last leaf that names the characteristic
+     */
+    private Page facts(Line line) {
         Optional<Picture> picture = picture(line);
         double height = height(line);
         if (picture.isPresent()) {
@@ -81,18 +86,35 @@ final class DetailSection {
         Page leaf = flow.leaf();
         picture.ifPresent(drawn -> leaf.add(drawing -> drawn.draw(
                 drawing.inset(new Point(PageFlow.RIGHT - PICTURE_WIDTH, top), Frame.print(PICTURE_WIDTH, height)))));
-        new Facts(matter).of(line).forEach(fact -> {
-            flow.need(Style.TEXT.leading());
+        Page named = leaf;
+        String name = "";
+        for (Facts.Fact fact : new Facts(matter).of(line)) {
             boolean beside = picture.isPresent() && leaf == flow.leaf() && flow.y() < top + height;
-            double width = beside ? FACTS_WIDTH : PageFlow.WIDTH;
-            flow.write(fact.name(), Style.SMALL, PageFlow.LEFT, flow.y());
-            flow.text(fact.words(), Style.TEXT, PageFlow.LEFT + NAME_WIDTH, width - NAME_WIDTH);
+            double width = (beside ? FACTS_WIDTH : PageFlow.WIDTH) - NAME_WIDTH;
+            name = fact.name().isEmpty() ? name : fact.name();
+            flow.need(together(fact, width));
+            boolean goesOn = flow.leaf() != named;
+            if (goesOn) {
+                flow.text(matter.named(line.step()), Style.SMALL_BOLD, PageFlow.LEFT, PageFlow.WIDTH);
+                flow.down(2);
+                named = flow.leaf();
+            }
+            flow.write(goesOn ? name : fact.name(), Style.SMALL, PageFlow.LEFT, flow.y());
+            flow.text(
+                    fact.words(), Style.TEXT, PageFlow.LEFT + NAME_WIDTH, goesOn ? PageFlow.WIDTH - NAME_WIDTH : width);
             flow.down(3);
-        });
+        }
         if (picture.isPresent() && leaf == flow.leaf()) {
             flow.down(Math.max(0, top + height - flow.y()));
         }
         flow.down(6);
+        return named;
+    }
+
+    /** A short fact stays on one page; a long one begins where there is room for a line. */
+    private double together(Facts.Fact fact, double width) {
+        int lines = flow.wrapping().lines(fact.words(), Style.TEXT, width).size();
+        return Style.TEXT.leading() * (lines <= LINES_TOGETHER ? lines : 1);
     }
 
     private static double height(Line line) {

@@ -47,19 +47,19 @@ final class PassTable {
     private final RecordContext matter;
     private final PageFlow flow;
     private final Line line;
-    private final Page begun;
+    private final Page named;
     private final List<PassStory> stories;
     private final FigureText figure;
     private final CutsTold cuts;
     /** What the reading in the row above was read with. */
     private Optional<Setting> above = Optional.empty();
 
-    /** @param begun the leaf that the heading of the characteristic stands on; on any other the table names it again */
-    PassTable(RecordContext matter, PageFlow flow, Line line, Page begun) {
+    /** @param named the leaf that names the characteristic already; on any other the table names it again */
+    PassTable(RecordContext matter, PageFlow flow, Line line, Page named) {
         this.matter = matter;
         this.flow = flow;
         this.line = line;
-        this.begun = begun;
+        this.named = named;
         this.stories = PassStory.of(matter.sheet().run(), line).stream()
                 .filter(story -> !story.pass().isEmpty())
                 .toList();
@@ -96,15 +96,8 @@ final class PassTable {
     }
 
     private void head() {
-        if (flow.leaf() != begun) {
-            flow.text(
-                    matter.say(
-                            "record.course.step",
-                            line.step().number(),
-                            line.step().name()),
-                    Style.SMALL_BOLD,
-                    PageFlow.LEFT,
-                    PageFlow.WIDTH);
+        if (flow.leaf() != named) {
+            flow.text(matter.named(line.step()), Style.SMALL_BOLD, PageFlow.LEFT, PageFlow.WIDTH);
             flow.down(2);
         }
         List<Column> columns = new ArrayList<>(List.of(ENTRY));

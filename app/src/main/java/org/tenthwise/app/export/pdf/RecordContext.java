@@ -61,6 +61,11 @@ final class RecordContext {
         return say("record.part-rev", plan().part().number(), plan().part().revision());
     }
 
+    /** A step by its number and name, where a page goes on with it. */
+    String named(Step step) {
+        return say("record.course.step", step.number(), step.name());
+    }
+
     static String time(OffsetDateTime at) {
         return at.format(TIME);
     }

@@ -7,6 +7,9 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -119,6 +122,32 @@ class RecordPagesTest {
             }
         }
         assertTrue(tables > 0, "no table was printed");
+    }
+
+    /** Whoever looks at one page alone knows of what it tells. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Scene.class,
+            names = {"FAILED", "LAPSED", "INCH_FAILED", "LONG_NAMES"})
+    void whatIsToldOfACharacteristicNamesItOnItsPage(Scene scene) {
+        List<String> names =
+                scene.evidence().sheet().plan().steps().stream().map(Step::name).toList();
+        List<String> told = Stream.of("operation", "gauge", "uncertainty", "found", "expansion", "hold", "disposition")
+                .map(fact -> Words.ENGLISH.say("record.fact." + fact))
+                .toList();
+        int pages = 0;
+        for (RecordingPen pen : drawn(scene)) {
+            List<String> texts = pen.texts();
+            OptionalInt first = IntStream.range(0, texts.size())
+                    .filter(i -> told.contains(texts.get(i)) && !texts.contains("Verdict"))
+                    .findFirst();
+            if (first.isPresent()) {
+                String above = String.join(" ", texts.subList(0, first.getAsInt()));
+                assertTrue(names.stream().anyMatch(above::contains), above);
+                pages++;
+            }
+        }
+        assertTrue(pages > 5, "told on " + pages + " pages");
     }
 
     private List<RecordingPen> drawn(Scene scene) {
