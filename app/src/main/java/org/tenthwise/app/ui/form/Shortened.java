@@ -8,6 +8,6 @@ public final class Shortened {
     private Shortened() {}
 
     public static String to(int longest, String text) {
-        return text.length() <= longest ? text : text.substring(0, longest - 1).strip() + "…";
+        return text.length() <= longest ? text : text.substring(0, longest - 1).replaceFirst("[\\s,;:]+$", "") + "…";
     }
 }
