@@ -38,9 +38,8 @@ final class StepStrip extends Region {
     private final StepRow other;
     private final Key earlier;
     private final Key later;
+    private final StepBeside beside = new StepBeside();
     private List<StepLine> lines = List.of();
-    private int inHand = -1;
-    private int beside;
     private VerdictKind drawn = VerdictKind.OPEN;
 
     StepStrip(PictureFrames pictures, Words words, IntConsumer goTo) {
@@ -64,11 +63,8 @@ final class StepStrip extends Region {
 
     void show(List<StepLine> now) {
         lines = now;
-        int at = lines.stream().map(StepLine::inHand).toList().indexOf(true);
-        if (at != inHand) {
-            inHand = at;
-            beside = Math.min(at + 1, lines.size() - 1);
-        }
+        int inHand = lines.stream().map(StepLine::inHand).toList().indexOf(true);
+        beside.show(lines.size(), inHand);
         StepLine line = lines.get(inHand);
         number.setText(String.valueOf(line.number()));
         name.setText(line.name());
@@ -80,34 +76,28 @@ final class StepStrip extends Region {
     }
 
     private void turn(int way) {
-        int next = beside + way;
-        next = next == inHand ? next + way : next;
-        beside = Math.max(0, Math.min(next, lines.size() - 1));
+        beside.turn(way);
         fill();
     }
 
     private void fill() {
-        if (beside == inHand && inHand > 0) {
-            beside = inHand - 1;
-        }
-        boolean alone = lines.size() == 1;
         for (Node part : List.of(earlier, other.key(), later)) {
-            part.setVisible(!alone);
+            part.setVisible(!beside.isNone());
         }
-        if (alone) {
+        if (beside.isNone()) {
             return;
         }
-        int last = inHand == lines.size() - 1 ? inHand - 1 : lines.size() - 1;
-        earlier.setDisable(beside <= (inHand == 0 ? 1 : 0));
-        later.setDisable(beside >= last);
-        String held = beside == 0
+        earlier.setDisable(!beside.hasEarlier());
+        later.setDisable(!beside.hasLater());
+        int place = beside.place();
+        String held = place == 0
                 ? ""
-                : lines.get(beside - 1)
+                : lines.get(place - 1)
                         .after()
                         .filter(Hold::shut)
                         .map(Hold::words)
                         .orElse("");
-        other.show(lines.get(beside), held, false, false);
+        other.show(lines.get(place), held, false, false);
         requestLayout();
     }
 
