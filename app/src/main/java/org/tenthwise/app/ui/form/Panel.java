@@ -102,9 +102,7 @@ final class Panel<T> extends StackPane {
     }
 
     private static Key share(Key key) {
-        key.setPrefWidth(ScreenSizes.SHARE);
         key.getStyleClass().add("form-lead");
-        HBox.setHgrow(key, Priority.ALWAYS);
-        return key;
+        return key.shared();
     }
 }

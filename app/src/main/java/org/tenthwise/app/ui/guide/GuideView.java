@@ -132,9 +132,7 @@ public final class GuideView extends SidedScreen {
     private static Key key(Key.Kind kind, String id, String text, Runnable press) {
         Key key = new Key(kind, text, press);
         key.setId(id);
-        key.setPrefWidth(ScreenSizes.SHARE);
         key.getStyleClass().add("form-lead");
-        HBox.setHgrow(key, Priority.ALWAYS);
-        return key;
+        return key.shared();
     }
 }

@@ -160,8 +160,6 @@ public final class HomeView extends Screen {
 
     private Key elsewhere(String id, String text, Runnable go) {
         Key key = Key.onward(id, words.say(text), go);
-        key.setPrefWidth(ScreenSizes.SHARE);
-        HBox.setHgrow(key, Priority.ALWAYS);
-        return key;
+        return key.shared();
     }
 }

@@ -7,9 +7,12 @@ import javafx.beans.value.ObservableValue;
 import javafx.css.PseudoClass;
 import javafx.geometry.Insets;
 import javafx.scene.control.Button;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.text.Text;
 import org.tenthwise.app.ui.theme.Icon;
+import org.tenthwise.app.ui.theme.ScreenSizes;
 import org.tenthwise.model.words.Word;
 
 /**
@@ -61,6 +64,13 @@ public final class Key extends Button {
         key.getStyleClass().add("home-setting");
         key.setMinWidth(USE_PREF_SIZE);
         return key;
+    }
+
+    /** As wide as every other key that shares its line so. */
+    public Key shared() {
+        setPrefWidth(ScreenSizes.SHARE);
+        HBox.setHgrow(this, Priority.ALWAYS);
+        return this;
     }
 
     /** A key with a sign instead of words. */

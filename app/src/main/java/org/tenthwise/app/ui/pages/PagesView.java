@@ -81,8 +81,6 @@ public final class PagesView extends Screen {
     private static Key turning(String id, String words, Runnable press) {
         Key key = new Key(Key.Kind.PLAIN, words, press);
         key.setId(id);
-        key.setPrefWidth(ScreenSizes.SHARE);
-        HBox.setHgrow(key, Priority.ALWAYS);
-        return key;
+        return key.shared();
     }
 }

@@ -187,7 +187,7 @@ public final class RecordView extends SidedScreen {
     }
 
     private Key way(String id, Key.Kind kind, String text, Runnable press) {
-        Key key = share(new Key(kind, text, press));
+        Key key = new Key(kind, text, press).shared();
         key.setId(id);
         key.disableProperty()
                 .bind(Bindings.createBooleanBinding(
@@ -195,12 +195,6 @@ public final class RecordView extends SidedScreen {
                                 || model.sheetProperty().get().isEmpty(),
                         model.busyProperty(),
                         model.sheetProperty()));
-        return key;
-    }
-
-    private static Key share(Key key) {
-        key.setPrefWidth(ScreenSizes.SHARE);
-        HBox.setHgrow(key, Priority.ALWAYS);
         return key;
     }
 }

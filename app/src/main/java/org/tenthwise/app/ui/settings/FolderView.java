@@ -50,10 +50,8 @@ public final class FolderView extends Screen {
     private static Key key(Key.Kind kind, String id, String text, Runnable press) {
         Key key = new Key(kind, text, press);
         key.setId(id);
-        key.setPrefWidth(ScreenSizes.SHARE);
         key.getStyleClass().add("form-lead");
-        HBox.setHgrow(key, Priority.ALWAYS);
-        return key;
+        return key.shared();
     }
 
     @Override

@@ -139,9 +139,7 @@ final class SettingsPanels {
 
     private static Key shared(Key key, String id) {
         key.setId(id);
-        key.setPrefWidth(ScreenSizes.SHARE);
         key.setMinHeight(ScreenSizes.DECIDING_KEY);
-        HBox.setHgrow(key, Priority.ALWAYS);
-        return key;
+        return key.shared();
     }
 }
