@@ -102,7 +102,7 @@ public final class ReadFromEntries implements History {
     @Override
     public List<RunFacts> openOn(String machine) {
         return all().map(RunDigest::run)
-                .filter(run -> !run.closed() && run.machine().equals(machine))
+                .filter(run -> run.open() && run.machine().equals(machine))
                 .toList();
     }
 
