@@ -165,6 +165,7 @@ final class HomeRows {
 
     private static VBox end(Key key, String about) {
         key.getStyleClass().add("home-go");
+        key.breakNoWord();
         key.speak(key.getText() + ": " + about);
         VBox end = new VBox(4, key);
         end.setAlignment(Pos.CENTER_RIGHT);
