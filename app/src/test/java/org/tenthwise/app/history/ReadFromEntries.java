@@ -37,7 +37,7 @@ public final class ReadFromEntries implements History {
     @Override
     public List<RunSummary> runs(RunQuery query) {
         List<RunDigest> listed = latestFirst()
-                .filter(digest -> digest.run().closed() == query.closed())
+                .filter(digest -> digest.run().open() != query.closed())
                 .filter(digest ->
                         Stream.of(query.words().strip().split("\\s+")).allMatch(word -> isIn(digest.run(), word)))
                 .toList();
@@ -94,7 +94,7 @@ public final class ReadFromEntries implements History {
     @Override
     public Optional<RunSummary> openOf(PartId part, String serial) {
         return latestFirst()
-                .filter(digest -> !digest.run().closed() && runsOf(part, serial).contains(digest.run()))
+                .filter(digest -> digest.run().open() && runsOf(part, serial).contains(digest.run()))
                 .map(this::summary)
                 .findFirst();
     }
