@@ -32,11 +32,22 @@ final class DrawnRows {
                 r.closed_as
             """;
 
-    static final String STEP =
+    private static final String OF_A_STEP =
             """
-            SELECT c.step AS step, c.name AS step_name, c.class, c.lower, c.upper, c.unit AS step_unit, c.places,
+            c.step AS step, c.name AS step_name, c.class, c.lower, c.upper, c.unit AS step_unit, c.places,
                 c.verdict AS step_verdict, c.distance, c."limit", c.inside, c.value AS step_value, c.disposition,
                 c.signed_by, c."by" AS found_by, c.at AS found_at, c.kind AS found_kind, c.gauge AS found_gauge
+            """;
+
+    static final String STEP = "SELECT " + OF_A_STEP;
+
+    static final String RUN_AND_STEP = RUN + ", " + OF_A_STEP;
+
+    /** Of a reading, but for its step; to stand behind what else is asked for. */
+    static final String AND_READING =
+            """
+            , d.seq, d.pass, d.place, d.repeat, d.figure, d.unit AS reading_unit, d.value AS reading_value,
+                d.verdict AS reading_verdict, d.kind, d.gauge, d."by" AS read_by, d.at AS read_at, d.struck
             """;
 
     private DrawnRows() {}

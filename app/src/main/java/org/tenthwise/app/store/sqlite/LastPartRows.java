@@ -26,13 +26,8 @@ final class LastPartRows {
             """
                     .formatted(RUNS);
 
-    private static final String READINGS =
-            """
-            SELECT d.seq, d.step, d.pass, d.place, d.repeat, d.figure, d.unit AS reading_unit,
-                d.value AS reading_value, d.verdict AS reading_verdict, d.kind, d.gauge, d."by" AS read_by,
-                d.at AS read_at, d.struck
-            FROM drawn_reading d WHERE d.run = ? AND d.step = ? ORDER BY d.seq
-            """;
+    private static final String READINGS = "SELECT d.step" + DrawnRows.AND_READING
+            + "FROM drawn_reading d WHERE d.run = ? AND d.step = ? ORDER BY d.seq";
 
     private final Statements statements;
 
@@ -46,7 +41,7 @@ final class LastPartRows {
     /** The likeliest first. */
     List<Candidate> candidates(LastPartQuery query) throws SQLException {
         return statements.all(
-                DrawnRows.RUN + DrawnRows.STEP.replaceFirst("SELECT", ",") + FROM,
+                DrawnRows.RUN_AND_STEP + FROM,
                 List.of(
                         query.part().number(),
                         query.before(),

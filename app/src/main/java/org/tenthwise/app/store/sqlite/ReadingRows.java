@@ -17,10 +17,8 @@ import org.tenthwise.app.history.StepSummary;
  */
 final class ReadingRows {
 
-    private static final String READING =
+    private static final String FROM =
             """
-            , d.seq, d.pass, d.place, d.repeat, d.figure, d.unit AS reading_unit, d.value AS reading_value,
-                d.verdict AS reading_verdict, d.kind, d.gauge, d."by" AS read_by, d.at AS read_at, d.struck
             FROM drawn_run r JOIN drawn_characteristic c ON c.run = r.begun
                 LEFT JOIN drawn_reading d ON d.run = c.run AND d.step = c.step
             WHERE (d.seq IS NOT NULL OR c."by" IS NOT NULL)
@@ -40,9 +38,7 @@ final class ReadingRows {
 
     ReadingRows(Statements statements, ReadingQuery query) {
         this.statements = statements;
-        sql.append(DrawnRows.RUN)
-                .append(DrawnRows.STEP.replaceFirst("SELECT", ","))
-                .append(READING);
+        sql.append(DrawnRows.RUN_AND_STEP).append(DrawnRows.AND_READING).append(FROM);
         query.part().ifPresent(part -> narrow("r.part = ?", part));
         query.serial().ifPresent(serial -> narrow("r.serial = ?", serial));
         query.gauge().ifPresent(gauge -> narrow("iif(d.seq IS NULL, c.gauge, d.gauge) = ?", gauge));
