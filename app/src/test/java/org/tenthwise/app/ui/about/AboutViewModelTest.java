@@ -28,7 +28,7 @@ class AboutViewModelTest {
                 List.of(new AboutViewModel.AboutSection(
                         "Plan files that are not used",
                         List.of(
-                                "KX-9.toml, line 15: check 7: \"method\" is missing (1 more to put right)",
+                                "KX-9.toml, line 15: check 7: \"method\" is missing (1 more error)",
                                 "x.toml, line 1: is a folder, not a plan file"))),
                 model.sectionsProperty().get().stream()
                         .filter(section -> section.heading().equals("Plan files that are not used"))
