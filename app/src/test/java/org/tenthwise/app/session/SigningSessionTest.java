@@ -164,7 +164,7 @@ class SigningSessionTest {
         session.dispose(Disposition.CARRY_ON, "Held by hand", "Foreman 1", "");
         session.goTo(2);
         session.answer(Answer.YES);
-        assertEquals("Conforms, one set-up step carried on. Not signed.", heading());
+        assertEquals("Conforms, one set-up check carried on. Not signed.", heading());
     }
 
     @Test
