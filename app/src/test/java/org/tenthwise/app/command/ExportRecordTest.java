@@ -76,7 +76,7 @@ class ExportRecordTest {
     @Test
     void anUnknownRunNamesTheKnownOnes() throws Exception {
         assertEquals(
-                "There is no run \"WB\" in %s. It holds %s.".formatted(store, run()),
+                "There is no run \"WB\" in %s. It has %s.".formatted(store, run()),
                 Typed.line("export", "--store", store, "--run", "WB", "--as", "csv", "--out", out)
                         .trouble());
         assertFalse(Files.exists(out));
