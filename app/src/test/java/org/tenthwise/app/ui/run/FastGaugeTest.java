@@ -1,6 +1,5 @@
 package org.tenthwise.app.ui.run;
 
-import org.tenthwise.app.ui.Watch;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.file.Path;
@@ -26,6 +25,7 @@ import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.sqlite.SqliteStores;
 import org.tenthwise.app.ui.Display;
 import org.tenthwise.app.ui.ScreenTest;
+import org.tenthwise.app.ui.Watch;
 import org.tenthwise.app.ui.Ways;
 import org.tenthwise.app.ui.keys.Typing;
 import org.tenthwise.app.ui.shell.Arrangement;
