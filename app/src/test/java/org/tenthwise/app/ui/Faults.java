@@ -18,8 +18,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
-import org.tenthwise.app.text.German;
-import org.tenthwise.app.text.MadeUpLanguage;
+import org.tenthwise.app.text.TestLanguage;
 
 /**
  * Finds what is wrong with a screen as it is laid out: every fault as a sentence. Lengths are of the reference size.
@@ -56,19 +55,11 @@ final class Faults {
         return faults.found;
     }
 
-    /** Words on the screen, or spoken by it, that are not of the made-up language. */
-    static List<String> plainEnglish(Scene scene, String data) {
+    /** Words on a screen, or spoken by it, that are left in English. */
+    static List<String> english(Scene scene, TestLanguage language, String data) {
         return said(scene)
-                .filter(text -> !MadeUpLanguage.plainEnglish(text, data).isEmpty())
-                .map(text -> "\"%s\" is plain English".formatted(text))
-                .toList();
-    }
-
-    /** Words on a German screen, or spoken by it, that English has alone. */
-    static List<String> english(Scene scene, String data) {
-        return said(scene)
-                .filter(text -> !German.english(text, data).isEmpty())
-                .map(text -> "%s in \"%s\" is English".formatted(German.english(text, data), text))
+                .filter(text -> !language.english(text, data).isEmpty())
+                .map(text -> "%s in \"%s\" is English".formatted(language.english(text, data), text))
                 .toList();
     }
 

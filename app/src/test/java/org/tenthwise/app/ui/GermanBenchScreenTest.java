@@ -1,10 +1,12 @@
 package org.tenthwise.app.ui;
 
-/** The same screens in German: nothing is left in English or cut off. */
-class GermanBenchScreenTest extends BenchScreenTest {
+import org.tenthwise.app.text.TestLanguage;
+
+/** The same screens in German. */
+class GermanBenchScreenTest extends MadeUpBenchScreenTest {
 
     @Override
-    protected boolean isGerman() {
-        return true;
+    protected TestLanguage language() {
+        return TestLanguage.GERMAN;
     }
 }

@@ -1,18 +1,12 @@
 package org.tenthwise.app.ui;
 
-import org.tenthwise.app.ui.guide.SmallPlan;
+import org.tenthwise.app.text.TestLanguage;
 
-/** The same screens in German: nothing is left in English or cut off. */
-class GermanGuideScreenTest extends GuideScreenTest {
+/** The same screens in German. */
+class GermanGuideScreenTest extends MadeUpGuideScreenTest {
 
     @Override
-    protected boolean isGerman() {
-        return true;
-    }
-
-    /** Where plans are looked for, what is typed on a computer, and the plan itself. */
-    @Override
-    protected String data() {
-        return "home shop tenthwise plans java -jar tenthwise.jar check demo toml " + SmallPlan.text();
+    protected TestLanguage language() {
+        return TestLanguage.GERMAN;
     }
 }

@@ -1,10 +1,12 @@
 package org.tenthwise.app.ui;
 
-/** The same screen in German: nothing is left in English or cut off. */
-class GermanLastPartScreenTest extends LastPartScreenTest {
+import org.tenthwise.app.text.TestLanguage;
+
+/** The same screens in German. */
+class GermanLastPartScreenTest extends MadeUpLastPartScreenTest {
 
     @Override
-    protected boolean isGerman() {
-        return true;
+    protected TestLanguage language() {
+        return TestLanguage.GERMAN;
     }
 }

@@ -1,16 +1,12 @@
 package org.tenthwise.app.ui;
 
-/** The same screen in German: nothing is left in English or cut off. */
-class GermanMoreScreenTest extends MoreScreenTest {
+import org.tenthwise.app.text.TestLanguage;
+
+/** The same screens in German. */
+class GermanMoreScreenTest extends MadeUpMoreScreenTest {
 
     @Override
-    protected boolean isGerman() {
-        return true;
-    }
-
-    /** What was typed, and where the demo plan has its expansion from. */
-    @Override
-    protected String data() {
-        return new MadeUpMoreScreenTest().data();
+    protected TestLanguage language() {
+        return TestLanguage.GERMAN;
     }
 }

@@ -1,15 +1,12 @@
 package org.tenthwise.app.ui;
 
-/** The same screens in German: nothing is left in English or cut off. */
-class GermanPagesScreenTest extends PagesScreenTest {
+import org.tenthwise.app.text.TestLanguage;
+
+/** The same screens in German. */
+class GermanPagesScreenTest extends MadeUpPagesScreenTest {
 
     @Override
-    protected boolean isGerman() {
-        return true;
-    }
-
-    @Override
-    protected String data() {
-        return "not accepted machined and measured";
+    protected TestLanguage language() {
+        return TestLanguage.GERMAN;
     }
 }

@@ -1,19 +1,12 @@
 package org.tenthwise.app.ui;
 
-import java.nio.file.Path;
+import org.tenthwise.app.text.TestLanguage;
 
-/** The same screens in German: nothing is left in English or cut off. */
-class GermanSettingsScreenTest extends SettingsScreenTest {
+/** The same screens in German. */
+class GermanSettingsScreenTest extends MadeUpSettingsScreenTest {
 
     @Override
-    protected boolean isGerman() {
-        return true;
-    }
-
-    /** A language is called as it calls itself. */
-    @Override
-    protected String data() {
-        return "English home shop tenthwise.db-backups stick share folders Boring mill with long name"
-                + Path.of("target").toAbsolutePath();
+    protected TestLanguage language() {
+        return TestLanguage.GERMAN;
     }
 }

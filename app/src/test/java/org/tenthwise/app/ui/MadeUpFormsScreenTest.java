@@ -1,5 +1,6 @@
 package org.tenthwise.app.ui;
 
+import org.tenthwise.app.text.TestLanguage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -12,8 +13,8 @@ class MadeUpFormsScreenTest extends FormsScreenTest {
     private static final String LIBRARIES = libraries();
 
     @Override
-    protected boolean isMadeUp() {
-        return true;
+    protected TestLanguage language() {
+        return TestLanguage.MADE_UP;
     }
 
     /** Words that were typed, folders, and the list of libraries. */

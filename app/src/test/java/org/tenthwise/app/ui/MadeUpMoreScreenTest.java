@@ -1,11 +1,13 @@
 package org.tenthwise.app.ui;
 
+import org.tenthwise.app.text.TestLanguage;
+
 /** The same screen in a language that is not English and a third longer: nothing is left in English or cut off. */
 class MadeUpMoreScreenTest extends MoreScreenTest {
 
     @Override
-    protected boolean isMadeUp() {
-        return true;
+    protected TestLanguage language() {
+        return TestLanguage.MADE_UP;
     }
 
     /** What was typed, and where the demo plan has its expansion from. */

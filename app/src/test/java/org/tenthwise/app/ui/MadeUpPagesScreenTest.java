@@ -1,11 +1,13 @@
 package org.tenthwise.app.ui;
 
+import org.tenthwise.app.text.TestLanguage;
+
 /** The same screens in a language that is not English and a third longer: nothing is left in English or cut off. */
 class MadeUpPagesScreenTest extends PagesScreenTest {
 
     @Override
-    protected boolean isMadeUp() {
-        return true;
+    protected TestLanguage language() {
+        return TestLanguage.MADE_UP;
     }
 
     @Override

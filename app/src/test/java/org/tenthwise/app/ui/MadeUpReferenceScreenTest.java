@@ -1,5 +1,6 @@
 package org.tenthwise.app.ui;
 
+import org.tenthwise.app.text.TestLanguage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -10,8 +11,8 @@ import java.util.stream.Stream;
 class MadeUpReferenceScreenTest extends ReferenceScreenTest {
 
     @Override
-    protected boolean isMadeUp() {
-        return true;
+    protected TestLanguage language() {
+        return TestLanguage.MADE_UP;
     }
 
     /** The published cases, their sources and what is said of each. */

@@ -1,13 +1,14 @@
 package org.tenthwise.app.ui;
 
+import org.tenthwise.app.text.TestLanguage;
 import java.nio.file.Path;
 
 /** The same screens in a language that is not English and a third longer: nothing is left in English or cut off. */
 class MadeUpSettingsScreenTest extends SettingsScreenTest {
 
     @Override
-    protected boolean isMadeUp() {
-        return true;
+    protected TestLanguage language() {
+        return TestLanguage.MADE_UP;
     }
 
     /** A language is called as it calls itself. */

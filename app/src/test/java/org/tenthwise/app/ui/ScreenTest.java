@@ -22,9 +22,9 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import org.junit.jupiter.api.BeforeAll;
 import org.tenthwise.app.picture.TextMetrics;
-import org.tenthwise.app.text.German;
 import org.tenthwise.app.text.MadeUpLanguage;
 import org.tenthwise.app.text.Spoken;
+import org.tenthwise.app.text.TestLanguage;
 import org.tenthwise.app.ui.picture.ScreenFaces;
 import org.tenthwise.app.ui.picture.Shots;
 import org.tenthwise.app.ui.shell.Screen;
@@ -50,16 +50,11 @@ public abstract class ScreenTest {
     private static final TextMetrics LETTERING = new TextMetrics();
     private static final Path PICTURES = Path.of("target", "screens");
 
-    protected final Words words = isMadeUp() ? MadeUpLanguage.words() : isGerman() ? German.words() : Words.ENGLISH;
+    protected final Words words = language().words();
 
-    /** Whether the screens speak a made-up language, in which no plain English may be seen. */
-    protected boolean isMadeUp() {
-        return false;
-    }
-
-    /** Whether the screens speak German, in which no word of English alone may be seen. */
-    protected boolean isGerman() {
-        return false;
+    /** What the screens speak; but for English, no word of English may be seen. */
+    protected TestLanguage language() {
+        return TestLanguage.ENGLISH;
     }
 
     /** What the screens show as it was given, in which plain English may stand. */
@@ -69,10 +64,11 @@ public abstract class ScreenTest {
 
     /** What the screens are shown on. */
     protected List<Display> displays() {
-        if (isGerman()) {
-            return List.of(Display.DAY, Display.LARGE, Display.UPRIGHT);
-        }
-        return isMadeUp() ? List.of(Display.DAY, Display.UPRIGHT) : Display.ALL;
+        return switch (language()) {
+            case ENGLISH -> Display.ALL;
+            case MADE_UP -> List.of(Display.DAY, Display.UPRIGHT);
+            case GERMAN -> List.of(Display.DAY, Display.LARGE, Display.UPRIGHT);
+        };
     }
 
     /** A shell with the look it follows, for one display. */
@@ -207,19 +203,11 @@ public abstract class ScreenTest {
     protected final List<String> lookAt(Window window, String name) {
         Scene scene = window.scene();
         settle(scene);
-        Shots.save(Shots.image(scene.snapshot(null)), PICTURES.resolve(tongue() + name + ".png"));
+        Shots.save(
+                Shots.image(scene.snapshot(null)), PICTURES.resolve(language().prefix() + name + ".png"));
         List<String> faults = new ArrayList<>(Faults.of(scene));
-        if (isMadeUp()) {
-            faults.addAll(Faults.plainEnglish(scene, data()));
-        }
-        if (isGerman()) {
-            faults.addAll(Faults.english(scene, data()));
-        }
+        faults.addAll(Faults.english(scene, language(), data()));
         return faults;
-    }
-
-    private String tongue() {
-        return isMadeUp() ? "made-up-" : isGerman() ? "german-" : "";
     }
 
     /** Styles and lays out {@code scene} as a pulse would. */

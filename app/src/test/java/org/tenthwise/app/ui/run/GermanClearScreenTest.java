@@ -1,16 +1,12 @@
 package org.tenthwise.app.ui.run;
 
-/** The same in German: nothing is left in English or cut off. */
-class GermanClearScreenTest extends ClearScreenTest {
+import org.tenthwise.app.text.TestLanguage;
+
+/** The same screens in German. */
+class GermanClearScreenTest extends MadeUpClearScreenTest {
 
     @Override
-    protected boolean isGerman() {
-        return true;
-    }
-
-    /** What the plan says, and what was typed. */
-    @Override
-    protected String data() {
-        return "All Started by mistake";
+    protected TestLanguage language() {
+        return TestLanguage.GERMAN;
     }
 }

@@ -1,16 +1,12 @@
 package org.tenthwise.app.ui.run;
 
-/** The same screen in German: nothing is left in English or cut off. */
-class GermanFinishedScreenTest extends FinishedScreenTest {
+import org.tenthwise.app.text.TestLanguage;
+
+/** The same screens in German. */
+class GermanFinishedScreenTest extends MadeUpFinishedScreenTest {
 
     @Override
-    protected boolean isGerman() {
-        return true;
-    }
-
-    /** What the plan says. */
-    @Override
-    protected String data() {
-        return "All";
+    protected TestLanguage language() {
+        return TestLanguage.GERMAN;
     }
 }

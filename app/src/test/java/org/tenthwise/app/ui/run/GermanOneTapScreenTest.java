@@ -1,16 +1,12 @@
 package org.tenthwise.app.ui.run;
 
-/** The same in German: nothing is left in English or cut off. */
-class GermanOneTapScreenTest extends OneTapScreenTest {
+import org.tenthwise.app.text.TestLanguage;
+
+/** The same screens in German. */
+class GermanOneTapScreenTest extends MadeUpOneTapScreenTest {
 
     @Override
-    protected boolean isGerman() {
-        return true;
-    }
-
-    /** What the plan says, and what was typed. */
-    @Override
-    protected String data() {
-        return "All Started by mistake";
+    protected TestLanguage language() {
+        return TestLanguage.GERMAN;
     }
 }

@@ -1,11 +1,13 @@
 package org.tenthwise.app.ui.run;
 
+import org.tenthwise.app.text.TestLanguage;
+
 /** The same in a language that is not English and a third longer: nothing is left in English or cut off. */
 class MadeUpFinishedScreenTest extends FinishedScreenTest {
 
     @Override
-    protected boolean isMadeUp() {
-        return true;
+    protected TestLanguage language() {
+        return TestLanguage.MADE_UP;
     }
 
     /** What the plan says. */

@@ -1,5 +1,6 @@
 package org.tenthwise.app.ui.run;
 
+import org.tenthwise.app.text.TestLanguage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -16,8 +17,8 @@ import org.tenthwise.model.plan.Holding;
 class MadeUpRunScreenTest extends RunScreenTest {
 
     @Override
-    protected boolean isMadeUp() {
-        return true;
+    protected TestLanguage language() {
+        return TestLanguage.MADE_UP;
     }
 
     /** The one with the narrowest columns: there are many states. */

@@ -9,11 +9,11 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.tenthwise.app.picture.RecordingPen;
-import org.tenthwise.app.text.German;
+import org.tenthwise.app.text.TestLanguage;
 import org.tenthwise.checklists.catalogue.DemoPart;
 
-/** The printed record in German: nothing is left in English, and no word is broken. */
-class GermanRecordPagesTest {
+/** The printed record in other languages than English: nothing is left in English, and no word is broken. */
+class RecordLanguagesTest {
 
     /** What was typed, and where plans and materials have their figures from. */
     private static final String DATA = Arrays.stream(DemoPart.values())
@@ -28,13 +28,15 @@ class GermanRecordPagesTest {
     @EnumSource(
             value = Scene.class,
             names = {"FAILED", "LAPSED", "INCH_FAILED", "INCH_UNFINISHED", "WARM_GROOVES"})
-    void everyPageIsOfTheLanguageAndHoldsIt(Scene scene) {
+    void everyPageIsOfItsLanguageAndHoldsIt(Scene scene) {
         List<String> faults = new ArrayList<>();
-        for (RecordingPen page : PrintedPages.of(German.words(), scene.evidence())) {
-            faults.addAll(page.faults(Paper.A4.frame()));
-            for (String text : page.texts()) {
-                German.english(text, DATA).forEach(word -> faults.add(word + " is English in " + text));
-                German.broken(text, DATA).forEach(word -> faults.add(word + " is broken in " + text));
+        for (TestLanguage language : List.of(TestLanguage.MADE_UP, TestLanguage.GERMAN)) {
+            for (RecordingPen page : PrintedPages.of(language.words(), scene.evidence())) {
+                faults.addAll(page.faults(Paper.A4.frame()));
+                for (String text : page.texts()) {
+                    language.english(text, DATA).forEach(word -> faults.add(word + " is English in " + text));
+                    language.broken(text, DATA).forEach(word -> faults.add(word + " is broken in " + text));
+                }
             }
         }
         assertEquals("", String.join("\n", faults));
