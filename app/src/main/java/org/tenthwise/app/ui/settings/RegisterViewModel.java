@@ -5,10 +5,9 @@ import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.session.ShopNames;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
+import org.tenthwise.app.ui.form.RegisterFields;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
-import org.tenthwise.model.plan.Aim;
-import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.words.Words;
 
@@ -24,8 +23,7 @@ public final class RegisterViewModel {
     private final Runs shop;
     private final LedgerTasks tasks;
     private final Navigator navigator;
-    private final Field<Register> register;
-    private final Field<Aim.ByLimits> aim;
+    private final RegisterFields asked;
     private final Field<String> by;
     private final FormViewModel form;
 
@@ -34,24 +32,14 @@ public final class RegisterViewModel {
         this.shop = shop;
         this.tasks = tasks;
         this.navigator = navigator;
-        register = Field.choice(
-                "register",
-                words.say("machine.register"),
-                words.say("machine.register.question"),
-                counts -> words.say("run.register.counts", counts));
-        aim = Field.choice(
-                "aim",
-                words.say("machine.aim"),
-                words.say("machine.aim.question"),
-                usual -> words.say("machine.aim", usual));
+        asked = RegisterFields.of(words);
         by = Field.words("by", words.say("settings.by"), words.say("settings.by.question"), true, MOST);
-        register.offer(List.of(Register.values()));
-        aim.offer(List.of(Aim.ByLimits.values()));
         machine.known().ifPresent(known -> {
-            register.choice().choose(known.register());
-            aim.choice().choose(known.usual());
+            asked.register().choice().choose(known.register());
+            asked.aim().choice().choose(known.usual());
         });
-        form = new FormViewModel(List.of(register, aim, by), words, words.say("machine.act"), this::keep);
+        form = new FormViewModel(
+                List.of(asked.register(), asked.aim(), by), words, words.say("machine.act"), this::keep);
         form.aboutProperty().set(machine.name());
     }
 
@@ -65,10 +53,7 @@ public final class RegisterViewModel {
     }
 
     private void keep() {
-        Event.MachineKnown known = new Event.MachineKnown(
-                machine.name(),
-                register.valueProperty().get().orElseThrow(),
-                aim.valueProperty().get().orElseThrow());
+        Event.MachineKnown known = new Event.MachineKnown(machine.name(), asked.counts(), asked.usual());
         form.busy(true);
         tasks.run(
                 () -> {
