@@ -3,19 +3,11 @@ package org.tenthwise.app.ui;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
-import org.tenthwise.app.export.CsvRecord;
-import org.tenthwise.app.handout.Handout;
-import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.ShopBook;
-import org.tenthwise.app.sums.handbook.Handbook;
-import org.tenthwise.app.ui.about.AboutFacts;
-import org.tenthwise.checklists.catalogue.Catalogue;
 
 /** A client that is opened the first time, by its keys. */
 class FirstMinutesTest extends ScreenTest {
@@ -31,19 +23,7 @@ class FirstMinutesTest extends ScreenTest {
     private Window opened() {
         workshop.keepIn(book);
         Window window = window(Display.DAY);
-        new Screens(new Fittings(
-                        window.shell(),
-                        window.look(),
-                        workshop.shop,
-                        new Background(Runnable::run, Runnable::run),
-                        Catalogue::ofDemoParts,
-                        () -> new Handout(List.of(new CsvRecord()), (run, as) -> Path.of(run), run -> List.of()),
-                        Handbook.sums(),
-                        () -> new AboutFacts("0.1.0", "here", "there", List::of),
-                        Optional.empty(),
-                        window.spoken(),
-                        Workshop.CLOCK))
-                .open();
+        new Screens(workshop.fittings(window)).open();
         return window;
     }
 

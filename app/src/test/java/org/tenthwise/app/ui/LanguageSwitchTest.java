@@ -3,21 +3,13 @@ package org.tenthwise.app.ui;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
-import org.tenthwise.app.export.CsvRecord;
-import org.tenthwise.app.handout.Handout;
-import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunSession;
-import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.text.MadeUpLanguage;
-import org.tenthwise.app.text.Spoken;
-import org.tenthwise.app.ui.about.AboutFacts;
 import org.tenthwise.app.ui.sign.SignViewModel;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.model.record.Line;
@@ -38,21 +30,13 @@ class LanguageSwitchTest extends ScreenTest {
 
     private Window opened() {
         Window window = window(Display.DAY);
-        Spoken spoken = window.spoken();
-        new Screens(new Fittings(
-                        window.shell(),
-                        window.look(),
-                        workshop.shop,
-                        new Background(Runnable::run, Runnable::run),
+        new Screens(workshop.fittings(
+                        window,
                         Catalogue::ofDemoParts,
-                        () -> {
+                        spoken -> {
                             handedOutIn.add(spoken.words().say("language.name"));
-                            return new Handout(List.of(new CsvRecord()), (run, as) -> Path.of(run), run -> List.of());
+                            return Workshop.handout();
                         },
-                        Handbook.sums(),
-                        () -> new AboutFacts("0.1.0", "here", "there", List::of),
-                        Optional.empty(),
-                        spoken,
                         Workshop.CLOCK))
                 .home();
         return window;

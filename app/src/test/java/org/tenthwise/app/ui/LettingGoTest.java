@@ -22,14 +22,10 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.tenthwise.app.bench.Bench;
 import org.tenthwise.app.bench.BenchKind;
-import org.tenthwise.app.export.CsvRecord;
-import org.tenthwise.app.handout.Handout;
-import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.session.ShopNames;
 import org.tenthwise.app.sums.handbook.Handbook;
-import org.tenthwise.app.ui.about.AboutFacts;
 import org.tenthwise.app.ui.bench.BenchView;
 import org.tenthwise.app.ui.bench.BenchViewModel;
 import org.tenthwise.app.ui.shell.Navigator;
@@ -46,18 +42,8 @@ class LettingGoTest extends ScreenTest {
     private final Workshop workshop = new Workshop();
 
     private Navigator client(Window window) {
-        Navigator client = new Screens(new Fittings(
-                window.shell(),
-                window.look(),
-                workshop.shop,
-                new Background(Runnable::run, Runnable::run),
-                () -> PLANS,
-                () -> new Handout(List.of(new CsvRecord()), (run, as) -> Path.of(run), run -> List.of()),
-                Handbook.sums(),
-                () -> new AboutFacts("0.1.0", "here", "there", List::of),
-                Optional.empty(),
-                window.spoken(),
-                Workshop.CLOCK));
+        Navigator client =
+                new Screens(workshop.fittings(window, () -> PLANS, spoken -> Workshop.handout(), Workshop.CLOCK));
         client.home();
         return client;
     }

@@ -1,11 +1,7 @@
 package org.tenthwise.app.ui;
 
-import java.nio.file.Path;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
-import org.tenthwise.app.export.CsvRecord;
-import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.record.RecordView;
 import org.tenthwise.app.ui.record.RecordViewModel;
@@ -28,13 +24,7 @@ class RecordScreenTest extends ScreenTest {
     }
 
     private RecordViewModel model(String run) {
-        return new RecordViewModel(
-                run,
-                workshop.shop,
-                new Handout(List.of(new CsvRecord()), (id, as) -> Path.of(id), id -> List.of()),
-                workshop.tasks,
-                words,
-                workshop);
+        return new RecordViewModel(run, workshop.shop, Workshop.handout(), workshop.tasks, words, workshop);
     }
 
     @Test

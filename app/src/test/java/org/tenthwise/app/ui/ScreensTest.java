@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
@@ -14,10 +13,7 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.handout.Handout;
-import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunSession;
-import org.tenthwise.app.sums.handbook.Handbook;
-import org.tenthwise.app.ui.about.AboutFacts;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.model.run.StepEvent;
 
@@ -32,17 +28,11 @@ class ScreensTest extends ScreenTest {
 
     private Window opened() {
         Window window = window(Display.DAY);
-        new Screens(new Fittings(
-                        window.shell(),
-                        window.look(),
-                        workshop.shop,
-                        new Background(Runnable::run, Runnable::run),
+        new Screens(workshop.fittings(
+                        window,
                         Catalogue::ofDemoParts,
-                        () -> new Handout(List.of(new CsvRecord()), (run, as) -> folder.resolve(run), run -> List.of()),
-                        Handbook.sums(),
-                        () -> new AboutFacts("0.1.0", "here", "there", List::of),
-                        Optional.empty(),
-                        window.spoken(),
+                        spoken -> new Handout(
+                                List.of(new CsvRecord()), (run, as) -> folder.resolve(run), run -> List.of()),
                         Workshop.CLOCK))
                 .home();
         return window;

@@ -17,12 +17,9 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.handout.Handout;
-import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.Prompt;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.State;
-import org.tenthwise.app.sums.handbook.Handbook;
-import org.tenthwise.app.ui.about.AboutFacts;
 import org.tenthwise.app.ui.begin.BeginView;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.run.RunViewModel;
@@ -102,18 +99,11 @@ class TapCountTest extends ScreenTest {
                 ((SampleReading.Good) new SampleReader().read(DemoPart.SCREW_CARRIER.passingReadings(), PLAN)).sample();
         run(() -> {
             window = window(Display.DAY);
-            new Screens(new Fittings(
-                            window.shell(),
-                            window.look(),
-                            workshop.shop,
-                            new Background(Runnable::run, Runnable::run),
+            new Screens(workshop.fittings(
+                            window,
                             Catalogue::ofDemoParts,
-                            () -> new Handout(
+                            spoken -> new Handout(
                                     List.of(new CsvRecord()), (run, as) -> folder.resolve(run), run -> List.of()),
-                            Handbook.sums(),
-                            () -> new AboutFacts("0.1.0", "here", "there", List::of),
-                            Optional.empty(),
-                            window.spoken(),
                             new Watch()))
                     .home();
             begin(sample);

@@ -8,6 +8,15 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.concurrent.Callable;
+import org.tenthwise.checklists.catalogue.Catalogue;
+import org.tenthwise.app.ui.about.AboutFacts;
+import org.tenthwise.app.sums.handbook.Handbook;
+import org.tenthwise.app.handout.Handout;
+import org.tenthwise.app.export.CsvRecord;
+import java.util.function.Function;
+import org.tenthwise.app.text.Spoken;
+import java.util.Optional;
+import java.util.List;
 import org.junit.jupiter.api.extension.AfterEachCallback;
 import org.junit.jupiter.api.extension.BeforeEachCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
@@ -52,6 +61,33 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
     public Workshop(Words words) {
         this.words = words;
         this.tasks = new LedgerTasks(new Background(Runnable::run, Runnable::run), words, this);
+    }
+
+    /** What the screens in {@code window} are built with. */
+    public Fittings fittings(ScreenTest.Window window) {
+        return fittings(window, Catalogue::ofDemoParts, spoken -> handout(), CLOCK);
+    }
+
+    public Fittings fittings(
+            ScreenTest.Window window, Callable<Catalogue> plans, Function<Spoken, Handout> handout, Clock clock) {
+        Spoken spoken = window.spoken();
+        return new Fittings(
+                window.shell(),
+                window.look(),
+                shop,
+                new Background(Runnable::run, Runnable::run),
+                plans,
+                () -> handout.apply(spoken),
+                Handbook.sums(),
+                () -> new AboutFacts("0.1.0", "here", "there", List::of),
+                Optional.empty(),
+                spoken,
+                clock);
+    }
+
+    /** Says where a record would lie, and writes none. */
+    public static Handout handout() {
+        return new Handout(List.of(new CsvRecord()), (run, as) -> Path.of(run), run -> List.of());
     }
 
     @Override
