@@ -1,6 +1,7 @@
 package org.tenthwise.app.session;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -29,18 +30,19 @@ public interface ShopBook {
             people = List.copyOf(people);
         }
 
-        Shop withMachine(String name) {
-            return new Shop(with(machines, name), people, begun);
+        Shop with(ShopNames.Kind kind, String name) {
+            return changed(kind, names -> with(names, name));
         }
 
-        Shop withPerson(String name) {
-            return new Shop(machines, with(people, name), begun);
+        Shop without(ShopNames.Kind kind, String name) {
+            return changed(kind, names -> without(names, name));
         }
 
-        Shop without(String name, boolean machine) {
-            return machine
-                    ? new Shop(without(machines, name), people, begun)
-                    : new Shop(machines, without(people, name), begun);
+        private Shop changed(ShopNames.Kind kind, UnaryOperator<List<String>> change) {
+            return switch (kind) {
+                case MACHINE -> new Shop(change.apply(machines), people, begun);
+                case PERSON -> new Shop(machines, change.apply(people), begun);
+            };
         }
 
         private static List<String> with(List<String> names, String name) {

@@ -2,6 +2,7 @@ package org.tenthwise.app.session;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.tenthwise.app.history.History;
 import org.tenthwise.app.history.NameUse;
@@ -14,6 +15,12 @@ import org.tenthwise.model.run.Event;
  * only named. Used from the thread of the ledger.
  */
 public final class ShopNames {
+
+    /** What is named. */
+    public enum Kind {
+        MACHINE,
+        PERSON
+    }
 
     /**
      * One of them.
@@ -50,32 +57,28 @@ public final class ShopNames {
         return history.names(kind, "");
     }
 
-    public List<Name> allPeople() {
-        List<String> used = used(NameUse.Kind.PERSON);
-        return people().stream()
-                .map(name -> new Name(name, used.contains(name), Optional.empty()))
+    /** Those of {@code kind}, with what is known of them. */
+    public List<Name> all(Kind kind) {
+        return switch (kind) {
+            case MACHINE -> all(used(NameUse.Kind.MACHINE), machines(), new MachineRack(ledger)::find);
+            case PERSON -> all(used(NameUse.Kind.PERSON), people(), name -> Optional.empty());
+        };
+    }
+
+    private static List<Name> all(
+            List<String> used, List<String> offered, Function<String, Optional<Event.MachineKnown>> known) {
+        return offered.stream()
+                .map(name -> new Name(name, used.contains(name), known.apply(name)))
                 .toList();
     }
 
-    public List<Name> allMachines() {
-        List<String> used = used(NameUse.Kind.MACHINE);
-        MachineRack rack = new MachineRack(ledger);
-        return machines().stream()
-                .map(name -> new Name(name, used.contains(name), rack.find(name)))
-                .toList();
-    }
-
-    public void addPerson(String name) {
-        book.keep(book.kept().withPerson(name));
-    }
-
-    public void addMachine(String name) {
-        book.keep(book.kept().withMachine(name));
+    public void add(Kind kind, String name) {
+        book.keep(book.kept().with(kind, name));
     }
 
     /** Takes a name off the list; in the runs it stands as it stood. */
-    public void remove(String name, boolean machine) {
-        book.keep(book.kept().without(name, machine));
+    public void remove(Kind kind, String name) {
+        book.keep(book.kept().without(kind, name));
     }
 
     /** Whether the shop has no run and has not left the first pages. */

@@ -138,8 +138,8 @@ public final class Screens implements Navigator {
     }
 
     @Override
-    public void name(boolean machine) {
-        NameViewModel model = new NameViewModel(machine, shop, tasks, words, this);
+    public void name(ShopNames.Kind kind) {
+        NameViewModel model = new NameViewModel(kind, shop, tasks, words, this);
         shell.show(new FormView(
                 model.title(), model.form(), words, RunHeading.titled(model.title(), words, this::back), () -> {}));
     }

@@ -26,15 +26,17 @@ class ShopNamesTest {
 
     @Test
     void whatWasNamedIsOfferedBehindWhatTheRunsHave() throws Exception {
-        runs.names().addMachine("Lathe 7");
-        runs.names().addPerson("Inspector 1");
-        runs.names().addPerson("Setter 1");
+        runs.names().add(ShopNames.Kind.MACHINE, "Lathe 7");
+        runs.names().add(ShopNames.Kind.PERSON, "Inspector 1");
+        runs.names().add(ShopNames.Kind.PERSON, "Setter 1");
         begin("Lathe 4");
         assertEquals(List.of("Lathe 4", "Lathe 7"), runs.names().machines());
         assertEquals(List.of("Setter 1", "Inspector 1"), runs.names().people());
         assertEquals(
                 List.of(true, false),
-                runs.names().allMachines().stream().map(ShopNames.Name::used).toList());
+                runs.names().all(ShopNames.Kind.MACHINE).stream()
+                        .map(ShopNames.Name::used)
+                        .toList());
     }
 
     @Test
@@ -49,7 +51,7 @@ class ShopNamesTest {
 
     @Test
     void leavingTheFirstPagesKeepsTheNames() {
-        runs.names().addMachine("Lathe 7");
+        runs.names().add(ShopNames.Kind.MACHINE, "Lathe 7");
         runs.names().begun();
         assertEquals(List.of("Lathe 7"), runs.names().machines());
     }
@@ -63,7 +65,9 @@ class ShopNamesTest {
         assertEquals(
                 Optional.of(new Event.MachineKnown("Lathe 4", Register.RADIUS, Aim.ByLimits.THIRD)),
                 runs.sheet(session.id()).run().machineKnown());
-        assertEquals(Optional.of(known), runs.names().allMachines().get(0).known());
+        assertEquals(
+                Optional.of(known),
+                runs.names().all(ShopNames.Kind.MACHINE).get(0).known());
         long before = ledger.head().seq();
         runs.tellMachine(known, "Setter 2");
         assertEquals(before, ledger.head().seq(), "what is known already is kept once");

@@ -1,5 +1,6 @@
 package org.tenthwise.app.ui;
 
+import org.tenthwise.app.session.ShopNames;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.ui.guide.GuideView;
@@ -42,8 +43,8 @@ class GuideScreenTest extends ScreenTest {
 
     @Test
     void machinesAndPeopleHoldEverywhere() {
-        workshop.shop.names().addMachine("Lathe 4");
-        workshop.shop.names().addPerson("Setter 2");
+        workshop.shop.names().add(ShopNames.Kind.MACHINE, "Lathe 4");
+        workshop.shop.names().add(ShopNames.Kind.PERSON, "Setter 2");
         seen("guide", "names", window -> guide(window, GuidePage.NAMES));
     }
 }

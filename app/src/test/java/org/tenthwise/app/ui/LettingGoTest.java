@@ -68,7 +68,7 @@ class LettingGoTest extends ScreenTest {
                 way("records", (client, session) -> client.records()),
                 way("find", (client, session) -> client.find(words -> {})),
                 way("licences", (client, session) -> client.licences()),
-                way("name", (client, session) -> client.name(true)),
+                way("name", (client, session) -> client.name(ShopNames.Kind.MACHINE)),
                 way(
                         "register",
                         (client, session) -> client.register(new ShopNames.Name("Lathe 4", true, Optional.empty()))),

@@ -65,8 +65,8 @@ class SettingsScreenTest extends ScreenTest {
     @Test
     void machinesAndPeopleHoldEverywhere() {
         workshop.setUp("014");
-        workshop.shop.names().addMachine("Boring mill with a long name 2");
-        workshop.shop.names().addPerson("Inspector 1");
+        workshop.shop.names().add(ShopNames.Kind.MACHINE, "Boring mill with a long name 2");
+        workshop.shop.names().add(ShopNames.Kind.PERSON, "Inspector 1");
         Workshop.must(() -> {
             workshop.shop.tellMachine(
                     new Event.MachineKnown("Lathe 4", Register.DIAMETER, Aim.ByLimits.THIRD), "Setter 2");

@@ -115,8 +115,8 @@ public class Ways implements Navigator {
     }
 
     @Override
-    public void name(boolean machine) {
-        asked.add("name a " + (machine ? "machine" : "person"));
+    public void name(ShopNames.Kind kind) {
+        asked.add("name a " + kind);
     }
 
     @Override

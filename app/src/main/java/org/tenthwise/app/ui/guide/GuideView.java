@@ -1,5 +1,6 @@
 package org.tenthwise.app.ui.guide;
 
+import org.tenthwise.app.session.ShopNames;
 import java.util.Arrays;
 import java.util.List;
 import javafx.scene.layout.HBox;
@@ -112,8 +113,16 @@ public final class GuideView extends SidedScreen {
             case KEYS -> List.of(key(Key.Kind.PLAIN, "cautions", words.say("about.cautions"), model::about));
             case NAMES ->
                 List.of(
-                        key(Key.Kind.PLAIN, "name-machine", words.say("settings.name-machine"), () -> model.name(true)),
-                        key(Key.Kind.PLAIN, "name-person", words.say("settings.name-person"), () -> model.name(false)));
+                        key(
+                                Key.Kind.PLAIN,
+                                "name-machine",
+                                words.say("settings.name-machine"),
+                                () -> model.name(ShopNames.Kind.MACHINE)),
+                        key(
+                                Key.Kind.PLAIN,
+                                "name-person",
+                                words.say("settings.name-person"),
+                                () -> model.name(ShopNames.Kind.PERSON)));
         };
     }
 

@@ -1,5 +1,6 @@
 package org.tenthwise.app.ui.guide;
 
+import org.tenthwise.app.session.ShopNames;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -119,8 +120,8 @@ public final class GuideViewModel {
         navigator.about();
     }
 
-    public void name(boolean machine) {
-        navigator.name(machine);
+    public void name(ShopNames.Kind kind) {
+        navigator.name(kind);
     }
 
     public void load() {

@@ -2,6 +2,7 @@ package org.tenthwise.app.ui.settings;
 
 import java.util.List;
 import org.tenthwise.app.session.Runs;
+import org.tenthwise.app.session.ShopNames;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
 import org.tenthwise.app.ui.shell.LedgerTasks;
@@ -16,8 +17,12 @@ public final class NameViewModel {
     private final String title;
     private final FormViewModel form;
 
-    public NameViewModel(boolean machine, Runs shop, LedgerTasks tasks, Words words, Navigator navigator) {
-        String stem = machine ? "settings.name-machine" : "settings.name-person";
+    public NameViewModel(ShopNames.Kind kind, Runs shop, LedgerTasks tasks, Words words, Navigator navigator) {
+        String stem =
+                switch (kind) {
+                    case MACHINE -> "settings.name-machine";
+                    case PERSON -> "settings.name-person";
+                };
         title = words.say(stem);
         Field<String> name = Field.words("name", words.say("settings.name"), words.say(stem + ".question"), true, MOST);
         form = new FormViewModel(
@@ -26,11 +31,7 @@ public final class NameViewModel {
                 words.say("settings.keep"),
                 () -> tasks.run(
                         () -> {
-                            if (machine) {
-                                shop.names().addMachine(name.reads());
-                            } else {
-                                shop.names().addPerson(name.reads());
-                            }
+                            shop.names().add(kind, name.reads());
                             return true;
                         },
                         done -> navigator.back()));

@@ -1,5 +1,6 @@
 package org.tenthwise.app.ui.settings;
 
+import org.tenthwise.app.session.ShopNames;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -59,8 +60,8 @@ public final class SettingsViewModel {
         this.words = spoken.words();
         this.language = new ChoiceViewModel<>(spoken.languages().all());
         this.copies = copies;
-        this.machines = new ShopViewModel(true, shop, tasks, words, navigator);
-        this.people = new ShopViewModel(false, shop, tasks, words, navigator);
+        this.machines = new ShopViewModel(ShopNames.Kind.MACHINE, shop, tasks, words, navigator);
+        this.people = new ShopViewModel(ShopNames.Kind.PERSON, shop, tasks, words, navigator);
         Locale now = spoken.place();
         language.choose(now);
         language.chosenProperty().subscribe((before, chosen) -> chosen.filter(other -> !other.equals(now))

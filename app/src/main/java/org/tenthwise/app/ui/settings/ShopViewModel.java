@@ -18,15 +18,15 @@ public final class ShopViewModel {
     /** On one line at any text size. */
     private static final int LONGEST = 24;
 
-    private final boolean machines;
+    private final ShopNames.Kind kind;
     private final Runs shop;
     private final LedgerTasks tasks;
     private final Words words;
     private final Navigator navigator;
     private final ReadOnlyObjectWrapper<List<ShopNames.Name>> names = new ReadOnlyObjectWrapper<>(List.of());
 
-    ShopViewModel(boolean machines, Runs shop, LedgerTasks tasks, Words words, Navigator navigator) {
-        this.machines = machines;
+    ShopViewModel(ShopNames.Kind kind, Runs shop, LedgerTasks tasks, Words words, Navigator navigator) {
+        this.kind = kind;
         this.shop = shop;
         this.tasks = tasks;
         this.words = words;
@@ -38,7 +38,7 @@ public final class ShopViewModel {
     }
 
     void load() {
-        tasks.run(() -> machines ? shop.names().allMachines() : shop.names().allPeople(), names::set);
+        tasks.run(() -> shop.names().all(kind), names::set);
     }
 
     /** All of them in one line. */
@@ -48,12 +48,12 @@ public final class ShopViewModel {
     }
 
     boolean areMachines() {
-        return machines;
+        return kind == ShopNames.Kind.MACHINE;
     }
 
     /** What is known of one: of a machine how its register counts; of a person nothing. */
     public String line(ShopNames.Name name) {
-        if (!machines) {
+        if (!areMachines()) {
             return "";
         }
         return name.known()
@@ -66,7 +66,7 @@ public final class ShopViewModel {
 
     /** Asks for another name. */
     public void add() {
-        navigator.name(machines);
+        navigator.name(kind);
     }
 
     /** Asks how the register of a machine counts. */
@@ -78,7 +78,7 @@ public final class ShopViewModel {
     public void remove(ShopNames.Name name) {
         tasks.run(
                 () -> {
-                    shop.names().remove(name.name(), machines);
+                    shop.names().remove(kind, name.name());
                     return true;
                 },
                 done -> load());

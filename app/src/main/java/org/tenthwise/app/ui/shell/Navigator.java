@@ -70,7 +70,7 @@ public interface Navigator {
     void settings();
 
     /** A machine or a person of the shop is named, and the screen in hand is shown again. */
-    void name(boolean machine);
+    void name(ShopNames.Kind kind);
 
     /** How the register of a machine counts, for the shop. */
     void register(ShopNames.Name machine);

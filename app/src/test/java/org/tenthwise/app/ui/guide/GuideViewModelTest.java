@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.tenthwise.app.session.ShopNames;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.junit.jupiter.api.Test;
@@ -80,8 +81,8 @@ class GuideViewModelTest {
 
     @Test
     void whatWasNamedIsListed() {
-        workshop.shop.names().addMachine("Lathe 7");
-        workshop.shop.names().addPerson("Inspector 1");
+        workshop.shop.names().add(ShopNames.Kind.MACHINE, "Lathe 7");
+        workshop.shop.names().add(ShopNames.Kind.PERSON, "Inspector 1");
         assertEquals(
                 List.of("Lathe 7", "Inspector 1"),
                 model(Catalogue::ofDemoParts).namesProperty().get());

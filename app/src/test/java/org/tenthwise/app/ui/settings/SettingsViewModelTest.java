@@ -127,7 +127,8 @@ class SettingsViewModelTest {
 
     @Test
     void aMachineThatIsNamedIsListedUntilItIsTakenOff() {
-        NameViewModel naming = new NameViewModel(true, workshop.shop, workshop.tasks, Words.ENGLISH, workshop);
+        NameViewModel naming =
+                new NameViewModel(ShopNames.Kind.MACHINE, workshop.shop, workshop.tasks, Words.ENGLISH, workshop);
         "Lathe 7".chars().forEach(letter -> naming.form().character(Character.toString(letter)));
         naming.form().goOn();
         assertEquals(List.of("back"), workshop.asked);
@@ -144,7 +145,7 @@ class SettingsViewModelTest {
     @Test
     void howARegisterCountsIsToldByAPersonAndStandsInTheLedger() {
         RunSession session = workshop.begin(DemoPart.SCREW_CARRIER, "014");
-        ShopNames.Name lathe = workshop.shop.names().allMachines().get(0);
+        ShopNames.Name lathe = workshop.shop.names().all(ShopNames.Kind.MACHINE).get(0);
         RegisterViewModel telling =
                 new RegisterViewModel(lathe, workshop.shop, workshop.tasks, Words.ENGLISH, workshop);
         telling.load();
