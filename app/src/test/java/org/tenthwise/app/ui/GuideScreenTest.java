@@ -1,8 +1,8 @@
 package org.tenthwise.app.ui;
 
-import org.tenthwise.app.session.ShopNames;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import org.tenthwise.app.session.ShopNames;
 import org.tenthwise.app.ui.guide.GuideView;
 import org.tenthwise.app.ui.guide.GuideViewModel;
 import org.tenthwise.app.ui.guide.GuideViewModel.GuidePage;

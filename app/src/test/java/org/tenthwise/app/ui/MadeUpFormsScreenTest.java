@@ -1,11 +1,11 @@
 package org.tenthwise.app.ui;
 
-import org.tenthwise.app.text.TestLanguage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
+import org.tenthwise.app.text.TestLanguage;
 
 /** The same screens in a language that is not English and a third longer: nothing is left in English or cut off. */
 class MadeUpFormsScreenTest extends FormsScreenTest {

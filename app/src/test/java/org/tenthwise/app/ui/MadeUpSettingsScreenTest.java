@@ -1,7 +1,7 @@
 package org.tenthwise.app.ui;
 
-import org.tenthwise.app.text.TestLanguage;
 import java.nio.file.Path;
+import org.tenthwise.app.text.TestLanguage;
 
 /** The same screens in a language that is not English and a third longer: nothing is left in English or cut off. */
 class MadeUpSettingsScreenTest extends SettingsScreenTest {

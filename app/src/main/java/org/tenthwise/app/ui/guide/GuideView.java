@@ -1,6 +1,5 @@
 package org.tenthwise.app.ui.guide;
 
-import org.tenthwise.app.session.ShopNames;
 import java.util.Arrays;
 import java.util.List;
 import javafx.scene.layout.HBox;
@@ -12,6 +11,7 @@ import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.Pictures;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.RunScreenSketch;
+import org.tenthwise.app.session.ShopNames;
 import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.guide.GuideViewModel.GuidePage;
 import org.tenthwise.app.ui.keys.Key;

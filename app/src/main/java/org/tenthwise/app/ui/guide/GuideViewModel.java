@@ -1,6 +1,5 @@
 package org.tenthwise.app.ui.guide;
 
-import org.tenthwise.app.session.ShopNames;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -10,6 +9,7 @@ import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.tenthwise.app.session.Runs;
+import org.tenthwise.app.session.ShopNames;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.checklists.catalogue.Catalogue;

@@ -1,6 +1,5 @@
 package org.tenthwise.app.ui.settings;
 
-import org.tenthwise.app.session.ShopNames;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -12,6 +11,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
 import org.tenthwise.app.session.Runs;
+import org.tenthwise.app.session.ShopNames;
 import org.tenthwise.app.text.Spoken;
 import org.tenthwise.app.ui.keys.ChoiceViewModel;
 import org.tenthwise.app.ui.shell.LedgerTasks;

@@ -5,12 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.tenthwise.app.session.ShopNames;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.InventedPlans;
+import org.tenthwise.app.session.ShopNames;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.guide.GuideViewModel.GuidePage;
 import org.tenthwise.checklists.catalogue.Catalogue;

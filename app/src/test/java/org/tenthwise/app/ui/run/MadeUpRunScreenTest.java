@@ -1,6 +1,5 @@
 package org.tenthwise.app.ui.run;
 
-import org.tenthwise.app.text.TestLanguage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -9,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.text.RunOutAtHand;
+import org.tenthwise.app.text.TestLanguage;
 import org.tenthwise.app.ui.Display;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Holding;
