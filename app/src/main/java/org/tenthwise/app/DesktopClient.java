@@ -1,7 +1,5 @@
 package org.tenthwise.app;
 
-import static java.util.stream.Collectors.joining;
-
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -218,9 +216,9 @@ final class DesktopClient implements Client {
     /** @param record the name of its files without their endings */
     private List<String> said(Sheet sheet, Path store, Path record, Path pictures, List<Path> taken) {
         Words words = spoken.words();
-        String files = Stream.of(".pdf", ".csv", ".json")
+        List<String> files = Stream.of(".pdf", ".csv", ".json")
                 .map(ending -> record + ending)
-                .collect(joining(", "));
+                .toList();
         return List.of(
                 words.say(
                         "demo.walked",

@@ -2,7 +2,6 @@ package org.tenthwise.app.bench;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tenthwise.app.sums.Quantity;
 import org.tenthwise.app.sums.SumResult;
@@ -32,11 +31,7 @@ public final class BenchNote {
                 .map(row -> words.say("bench.note.figure", row.name(), row.value()))
                 .toList();
         String said = words.say(
-                "bench.note",
-                words.say("bench.name", form.kind()),
-                String.join(", ", figures),
-                String.join(", ", results),
-                words.say(result.basis()));
+                "bench.note", words.say("bench.name", form.kind()), figures, results, words.say(result.basis()));
         return String.join(
                 " ", Stream.concat(Stream.of(said), read.notes(result).stream()).toList());
     }
@@ -63,13 +58,13 @@ public final class BenchNote {
         if (field.quantity() != Quantity.LENGTH || field.named()) {
             return "";
         }
-        return filled.figures(field.id()).stream()
+        return words.list(filled.figures(field.id()).stream()
                 .filter(figure -> figure.unit() != filled.unit())
                 .map(figure -> words.say(
                         "bench.typed",
                         figure.text().replace('-', '\u2212'),
                         figure.unit().symbol()))
-                .collect(Collectors.joining(", "));
+                .toList());
     }
 
     /** What follows a figure; empty after a plain number. */

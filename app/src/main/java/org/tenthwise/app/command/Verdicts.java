@@ -56,7 +56,7 @@ final class Verdicts {
 
     private String added(Line line, Optional<Register> register) {
         if (line.held()) {
-            return words.say("walk.held", HoldWords.checks(line.waitingFor()));
+            return words.say("walk.held", new HoldWords(words).checks(line.waitingFor()));
         }
         String distance = sentences.distance(line.finding());
         String disposed = sentences.disposition(line);

@@ -5,7 +5,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tenthwise.app.export.CouldNotExport;
 import org.tenthwise.app.history.RunFacts;
@@ -101,7 +100,7 @@ final class WalkPlan implements Callable<Integer> {
                 spec.commandLine()
                         .getOut()
                         .println(with.words()
-                                .say("command.walk.earlier-runs", sample.begun().serial(), String.join(", ", before)));
+                                .say("command.walk.earlier-runs", sample.begun().serial(), before));
             }
             replay.notTaken().forEach(spec.commandLine().getOut()::println);
             List<ReadingsFile.Unlike> unlike = sample.unlike(sheet);
@@ -178,10 +177,6 @@ final class WalkPlan implements Callable<Integer> {
         PrintWriter to = spec.commandLine().getOut();
         new Verdicts(with.words()).of(sheet).forEach(to::println);
         to.println(new Sentences(with.words()).outcome(sheet));
-        to.println(with.words()
-                .say(
-                        "command.walk.done",
-                        sheet.run().id(),
-                        files.stream().map(Path::toString).collect(Collectors.joining(", "))));
+        to.println(with.words().say("command.walk.done", sheet.run().id(), files));
     }
 }

@@ -51,7 +51,7 @@ final class AskedSentences extends FindingSentences {
             Optional.ofNullable(finding.answers().get(question))
                     .ifPresent(answer -> said.add(words.say(words.key("answered", question), answer)));
         }
-        return String.join(", ", said);
+        return words.list(said);
     }
 
     @Override

@@ -28,7 +28,7 @@ public final class CutOnTheseWords {
      * @param finding what the pass comes to; absent where nothing was taken
      */
     public String missing(Step step, Pass pass, Optional<Finding> finding) {
-        String places = places(step.check().slots().stream()
+        List<String> places = places(step.check().slots().stream()
                 .filter(slot -> !pass.standing().containsKey(slot.key()))
                 .toList());
         boolean untold = step.check().questions().contains(Question.GROOVES_TOUCHED)
@@ -47,7 +47,7 @@ public final class CutOnTheseWords {
     }
 
     /** Their names, each once. */
-    static String places(List<Slot> slots) {
-        return slots.stream().map(Slot::place).map(Place::name).distinct().collect(Collectors.joining(", "));
+    static List<String> places(List<Slot> slots) {
+        return slots.stream().map(Slot::place).map(Place::name).distinct().toList();
     }
 }

@@ -31,16 +31,21 @@ public final class HoldWords {
     }
 
     /** Numbers of checks, more than two in a row by the first and the last: "4", "4, 5", "2–5, 7". */
-    public static String checks(List<Integer> numbers) {
+    public String checks(List<Integer> numbers) {
         List<String> rows = new ArrayList<>();
         for (int from = 0; from < numbers.size(); ) {
             int to = from;
             while (to + 1 < numbers.size() && numbers.get(to + 1) == numbers.get(to) + 1) {
                 to++;
             }
-            rows.add(numbers.get(from) + (to == from ? "" : (to == from + 1 ? ", " : "–") + numbers.get(to)));
+            rows.add(String.valueOf(numbers.get(from)));
+            if (to == from + 1) {
+                rows.add(String.valueOf(numbers.get(to)));
+            } else if (to > from) {
+                rows.set(rows.size() - 1, words.say("hold.in-a-row", numbers.get(from), numbers.get(to)));
+            }
             from = to + 1;
         }
-        return String.join(", ", rows);
+        return words.list(rows);
     }
 }

@@ -3,7 +3,6 @@ package org.tenthwise.app.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.record.Sheet;
@@ -31,19 +30,19 @@ public final class OutcomeWords {
 
     /** What the characteristics come to, with what must never go unsaid: scrapped, and what was carried on with. */
     public String outcome(Sheet sheet) {
-        StringBuilder said = new StringBuilder(sheet.putAway()
+        List<String> parts = new ArrayList<>();
+        parts.add(sheet.putAway()
                 .map(away -> words.say("outcome.put-away-by", away.putAwayBy(), away.reason()))
                 .orElseGet(() -> called(sheet)));
-        BESIDE.stream().filter(of -> sheet.carriedOn(of) > 0).forEach(of -> said.append(", ")
-                .append(words.say("outcome.carried-on", steps(of, sheet.carriedOn(of)))));
+        BESIDE.stream()
+                .filter(of -> sheet.carriedOn(of) > 0)
+                .forEach(of -> parts.add(words.say("outcome.carried-on", steps(of, sheet.carriedOn(of)))));
+        String all = words.list(parts);
         List<String> left = left(sheet);
-        if (!left.isEmpty()) {
-            said.append(": ").append(String.join("; ", left));
-        }
-        said.append('.');
-        return sheet.scrapped()
-                ? said.append(' ').append(words.say("outcome.scrapped")).toString()
-                : said.toString();
+        String said = left.isEmpty()
+                ? words.say("outcome.whole", all)
+                : words.say("outcome.whole.with-left", all, words.list("outcome.left", left));
+        return sheet.scrapped() ? words.say("one-after-another", said, words.say("outcome.scrapped")) : said;
     }
 
     private String called(Sheet sheet) {
@@ -59,8 +58,10 @@ public final class OutcomeWords {
 
     /** The same in short, for a list: what the characteristics come to, and who closed the run with what words. */
     public String inShort(Outcome outcome, long concessions, String closedBy, String meaning) {
-        return called(outcome, concessions) + ". "
-                + words.say("signed.holds", signed(SignedAs.of(meaning), closedBy, meaning));
+        return words.say(
+                "one-after-another",
+                words.say("outcome.whole", called(outcome, concessions)),
+                words.say("signed.holds", signed(SignedAs.of(meaning), closedBy, meaning)));
     }
 
     private String signed(SignedAs as, String by, String meaning) {
@@ -96,7 +97,7 @@ public final class OutcomeWords {
         }
         List<String> unsettled = unsettled(sheet, all);
         if (!unsettled.isEmpty()) {
-            left.add(words.say("outcome.not-settled", String.join(", ", unsettled)));
+            left.add(words.say("outcome.not-settled", unsettled));
         }
         return left;
     }
@@ -145,7 +146,7 @@ public final class OutcomeWords {
         return other.isEmpty()
                 ? words.say(
                         "signed.lapsed-all",
-                        all.stream().map(Signature::signedBy).distinct().collect(Collectors.joining(", ")))
+                        all.stream().map(Signature::signedBy).distinct().toList())
                 : String.join(" ", other) + " " + words.say("signed.not-yet-accepted");
     }
 
@@ -164,7 +165,7 @@ public final class OutcomeWords {
     /** How many characteristics passed, and what there is beside them. */
     public String counts(Sheet sheet) {
         long passed = sheet.count(VerdictKind.PASS);
-        String beside = BESIDE.stream()
+        List<String> beside = BESIDE.stream()
                 .filter(of -> !sheet.of(of).isEmpty())
                 .map(of -> words.say(
                         words.key("outcome.beside", of),
@@ -172,13 +173,15 @@ public final class OutcomeWords {
                                 .filter(line -> line.finding().verdict().passed())
                                 .count(),
                         sheet.of(of).size()))
-                .collect(Collectors.joining(", "));
+                .toList();
         String all = words.say(
                 "outcome.characteristics", passed, sheet.characteristics().size());
         String counted = sheet.repaired() == 0
                 ? words.say("outcome.passed", all)
                 : words.say("outcome.passed-repaired", all, sheet.repaired());
-        return beside.isEmpty() ? counted + "." : words.say("outcome.passed-beside", counted, beside);
+        return beside.isEmpty()
+                ? words.say("outcome.whole", counted)
+                : words.say("outcome.passed-beside", counted, beside);
     }
 
     /**

@@ -43,9 +43,7 @@ public final class Remarks {
                         .distinct()
                         .toList()
                 : List.of();
-        return marks.size() < 2
-                ? Stream.empty()
-                : Stream.of(Weighed.stays(words.say("size.gauges", String.join(", ", marks))));
+        return marks.size() < 2 ? Stream.empty() : Stream.of(Weighed.stays(words.say("size.gauges", marks)));
     }
 
     /** Why nothing is advised: the first figure that cannot well be. */

@@ -1,7 +1,6 @@
 package org.tenthwise.app.text;
 
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
@@ -22,7 +21,7 @@ public final class SettledWords {
     /** "13 Bore Ø30 H7: Pass, 30.014, 0.007 inside"; what was signed for it stands behind. */
     public String line(Line line) {
         Finding finding = line.finding();
-        String found = Stream.of(
+        String found = words.list(Stream.of(
                         Optional.of(sentences.standing(finding)),
                         Optional.of(sentences.value(finding)),
                         Optional.of(sentences.answeredBeside(finding)),
@@ -35,7 +34,7 @@ public final class SettledWords {
                                         .map(signed -> words.say("record.short-disposition", signed.disposition())))
                 .flatMap(Optional::stream)
                 .filter(part -> !part.isEmpty())
-                .collect(Collectors.joining(", "));
+                .toList());
         return words.say("run.finished", line.step().number(), line.step().name(), found);
     }
 

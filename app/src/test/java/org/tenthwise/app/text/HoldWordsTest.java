@@ -117,8 +117,8 @@ class HoldWordsTest {
 
     @Test
     void checksInARowAreToldByTheFirstAndTheLast() {
-        assertEquals("4", HoldWords.checks(List.of(4)));
-        assertEquals("4, 5", HoldWords.checks(List.of(4, 5)));
-        assertEquals("2–5, 7, 9–11", HoldWords.checks(List.of(2, 3, 4, 5, 7, 9, 10, 11)));
+        assertEquals("4", new HoldWords(Words.ENGLISH).checks(List.of(4)));
+        assertEquals("4, 5", new HoldWords(Words.ENGLISH).checks(List.of(4, 5)));
+        assertEquals("2–5, 7, 9–11", new HoldWords(Words.ENGLISH).checks(List.of(2, 3, 4, 5, 7, 9, 10, 11)));
     }
 }

@@ -72,7 +72,7 @@ public record ThreadDesignation(
             throw new Refused("model.thread-designation.series-only", series);
         }
         if (!ThreadSeries.UNIFIED.contains(series)) {
-            throw new Refused("model.thread-designation.series-one", series, String.join(", ", ThreadSeries.UNIFIED));
+            throw new Refused("model.thread-designation.series-one", series, ThreadSeries.UNIFIED);
         }
         Optional<String> listed = ThreadSeries.ofUnified(thread);
         boolean special = series.equals("UNS");

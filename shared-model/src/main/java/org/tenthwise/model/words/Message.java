@@ -8,8 +8,8 @@ import java.util.Map;
  *
  * @param key which text
  * @param values by the name of the gap; a number fills a gap as a number of the language, a {@link Message} as its
- *     sentence, a {@link Keyed} by its name, an enum by its name in small letters with hyphens, several with commas
- *     between, anything else as its own text
+ *     sentence, a {@link Keyed} by its name, an enum by its name in small letters with hyphens, several as the list
+ *     they are in these words, anything else as its own text
  */
 public record Message(String key, Map<String, Object> values) {
 

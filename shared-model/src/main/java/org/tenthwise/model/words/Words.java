@@ -158,6 +158,19 @@ public final class Words {
         return stem + "." + Word.of(value);
     }
 
+    /** Several things in one line, each as it would fill a gap; empty for none. */
+    public String list(Collection<?> several) {
+        return list("list", several);
+    }
+
+    /** The same by the text of {@code key}, which sets one more behind those that are there. */
+    public String list(String key, Collection<?> several) {
+        return several.stream()
+                .map(this::show)
+                .reduce((before, one) -> say(key, before, one))
+                .orElse("");
+    }
+
     /** What fills a gap of that name where nothing is given for it. */
     Optional<String> named(String gap) {
         return names.map(known -> known.apply(gap));
@@ -175,7 +188,7 @@ public final class Words {
             return Word.of(one);
         }
         if (value instanceof Collection<?> several) {
-            return several.stream().map(this::show).collect(Collectors.joining(", "));
+            return list(several);
         }
         String plain = value instanceof BigDecimal figure ? figure.toPlainString() : String.valueOf(value);
         return value instanceof Number ? plain.replace(".", decimal) : plain;

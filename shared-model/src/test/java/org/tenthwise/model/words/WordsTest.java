@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.MissingResourceException;
@@ -16,6 +17,8 @@ class WordsTest {
     private static final Map<String, String> TEXTS = Map.of(
             "size", "the shop's {0} of {1}",
             "named", "{who} took {size}",
+            "list", "{0}, {1}",
+            "clauses", "{0}; {1}",
             "braces", "as '{'this'}'",
             "behind", "{0}: {1, small}",
             "left", "{n, plural, =0 {none left} one {one of {all} left} other {# of {all} left}}",
@@ -28,7 +31,9 @@ class WordsTest {
                     "left",
                     "{n, plural, one {jeden} few {# odczyty} many {# odczytów} other {# odczytu}}",
                     "size",
-                    "{0}"));
+                    "{0}",
+                    "list",
+                    "{0} / {1}"));
 
     private enum Side {
         NEAR_JAWS,
@@ -98,6 +103,16 @@ class WordsTest {
     @CsvSource({"Too hot, at: too hot", "A wire, at: A wire", "ISO 286, at: ISO 286", "'', 'at: '"})
     void aSentenceBehindAColonBeginsSmall(String sentence, String said) {
         assertEquals(said, english.say("behind", "at", sentence));
+    }
+
+    @Test
+    void severalThingsFillAGapAsAListOfTheLanguage() {
+        assertEquals("the shop's 4, 5, 9 of 30", english.say("size", List.of(4, 5, 9), 30));
+        assertEquals(
+                "35,1 / 35,2 / BG-1", polish.list(List.of(new BigDecimal("35.1"), new BigDecimal("35.2"), "BG-1")));
+        assertEquals("one out; two open", english.list("clauses", List.of("one out", "two open")));
+        assertEquals("MC-3", polish.list(List.of("MC-3")));
+        assertEquals("", english.list(List.of()));
     }
 
     @Test

@@ -150,11 +150,11 @@ final class CharacteristicTable {
                         .means()
                         .map(means -> matter.kind(means.kind()))
                         .orElse("")
-                : String.join(", ", marks);
-        return Stream.of(matter.aside(finding.step()), gauge, together(finding))
-                .filter(part -> !part.isEmpty())
-                .reduce((a, b) -> a + ", " + b)
-                .orElse("");
+                : matter.words().list(marks);
+        return matter.words()
+                .list(Stream.of(matter.aside(finding.step()), gauge, together(finding))
+                        .filter(part -> !part.isEmpty())
+                        .toList());
     }
 
     /** How several readings become one size. */

@@ -75,7 +75,7 @@ final class Facts {
             add(
                     facts,
                     "record.fact.hold",
-                    matter.say("record.hold", numbers(step.hold()), step.hold().size()));
+                    matter.say("record.hold", step.hold(), step.hold().size()));
         }
         if (line.held()) {
             add(
@@ -83,7 +83,7 @@ final class Facts {
                     "record.fact.held",
                     matter.say(
                             "record.held-until",
-                            numbers(line.waitingFor()),
+                            line.waitingFor(),
                             line.waitingFor().size()));
         }
         said(line).forEach(fact -> add(facts, fact.name(), fact.words()));
@@ -117,25 +117,23 @@ final class Facts {
     }
 
     private String gauge(Setting setting) {
-        return Stream.of(
-                        Optional.of(matter.say(
-                                "record.gauge",
-                                setting.gauge().id(),
-                                matter.kind(setting.gauge().kind()))),
-                        setting.reference()
-                                .map(reference -> matter.say(
-                                        setting.zero().isPresent() ? "record.master" : "record.wires",
-                                        reference,
-                                        Figures.withUnit(setting.certified().orElseThrow()))),
-                        setting.zero().map(zero -> matter.say("record.zero", Figures.withUnit(zero))),
-                        setting.gauge().sense().map(sense -> matter.words().say("record.sense", sense)))
-                .flatMap(Optional::stream)
-                .reduce((a, b) -> a + ", " + b)
-                .orElse("");
-    }
-
-    private static String numbers(List<Integer> numbers) {
-        return String.join(", ", numbers.stream().map(String::valueOf).toList());
+        return matter.words()
+                .list(Stream.of(
+                                Optional.of(matter.say(
+                                        "record.gauge",
+                                        setting.gauge().id(),
+                                        matter.kind(setting.gauge().kind()))),
+                                setting.reference()
+                                        .map(reference -> matter.say(
+                                                setting.zero().isPresent() ? "record.master" : "record.wires",
+                                                reference,
+                                                Figures.withUnit(
+                                                        setting.certified().orElseThrow()))),
+                                setting.zero().map(zero -> matter.say("record.zero", Figures.withUnit(zero))),
+                                setting.gauge().sense().map(sense -> matter.words()
+                                        .say("record.sense", sense)))
+                        .flatMap(Optional::stream)
+                        .toList());
     }
 
     /** Doubts, notes and dispositions, in the order they were entered. */

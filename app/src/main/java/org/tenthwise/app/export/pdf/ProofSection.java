@@ -75,12 +75,7 @@ final class ProofSection {
                 .toList();
         return corrected.isEmpty()
                 ? matter.say("record.temperature", unit, reference)
-                : matter.say(
-                        "record.temperature.corrected",
-                        unit,
-                        String.join(", ", corrected),
-                        reference,
-                        corrected.size());
+                : matter.say("record.temperature.corrected", unit, corrected, reference, corrected.size());
     }
 
     private void fact(String key, String words) {

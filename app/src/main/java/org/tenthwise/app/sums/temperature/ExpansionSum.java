@@ -78,11 +78,11 @@ public final class ExpansionSum implements Sum {
                 .orElseThrow(() -> new CannotAnswer(CONDITION, "unknown", condition, designation, conditions(alike)));
     }
 
-    private static String conditions(List<Material> alike) {
+    private static List<String> conditions(List<Material> alike) {
         return listed(alike.stream().map(Material::condition).collect(Collectors.toCollection(LinkedHashSet::new)));
     }
 
-    private static String listed(Set<String> words) {
-        return words.stream().map(word -> '"' + word + '"').collect(Collectors.joining(", "));
+    private static List<String> listed(Set<String> words) {
+        return words.stream().map(word -> '"' + word + '"').toList();
     }
 }

@@ -142,8 +142,7 @@ final class BenchFormPresenter {
     private Found found(FormValues filled, FormOutcome outcome, List<FieldShown> fields, boolean all) {
         List<FieldShown> typed = fields.stream().filter(field -> !field.empty()).toList();
         if (outcome instanceof FormOutcome.Missing missing) {
-            String names =
-                    String.join(", ", missing.fields().stream().map(bench::name).toList());
+            List<String> names = missing.fields().stream().map(bench::name).toList();
             return new Found(words.say("bench.missing", names), false, typed, List.of(), List.of(), "");
         }
         if (outcome instanceof FormOutcome.InputRefused refused) {

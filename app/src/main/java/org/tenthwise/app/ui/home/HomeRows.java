@@ -160,7 +160,7 @@ final class HomeRows {
                                 picture, outlineWidth(), narrow ? OUTLINE_HEIGHT_LARGE : outlineHeight(), Role.SHEET)));
         VBox row = narrow ? new VBox(4, top, said) : new VBox(top);
         row.getStyleClass().addAll("ruled-below", "home-row");
-        return spoken(row, part.number() + " " + part.name() + ", " + part.about());
+        return spoken(row, words.say("home.part-spoken", part.number(), part.name(), part.about()));
     }
 
     private static VBox end(Key key, String about) {

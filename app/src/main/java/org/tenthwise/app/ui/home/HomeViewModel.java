@@ -131,8 +131,7 @@ public final class HomeViewModel {
                 doubted -> gauges.set(
                         doubted.isEmpty()
                                 ? words.say("home.gauges.none")
-                                : words.say(
-                                        "home.gauges.in-doubt", Shortened.to(LONGEST, String.join(", ", doubted)))));
+                                : words.say("home.gauges.in-doubt", Shortened.to(LONGEST, words.list(doubted)))));
     }
 
     private void show(Catalogue catalogue) {
@@ -150,7 +149,7 @@ public final class HomeViewModel {
                         plan.remark().strip(), remark -> new ArrayList<>())
                 .add(words.say("run.part", plan.part().number(), plan.part().revision())));
         return parts.entrySet().stream()
-                .map(said -> words.say("home.remark", String.join(", ", said.getValue()), said.getKey()))
+                .map(said -> words.say("home.remark", said.getValue(), said.getKey()))
                 .collect(Collectors.joining("\n"));
     }
 

@@ -134,7 +134,7 @@ final class PromptPanels implements Prompt.Cases<PromptPanel> {
 
     @Override
     public PromptPanel held(Prompt.Held held) {
-        return new PromptPanel.Ask(words.say("run.held", HoldWords.checks(held.waitingFor())), List.of());
+        return new PromptPanel.Ask(words.say("run.held", new HoldWords(words).checks(held.waitingFor())), List.of());
     }
 
     @Override

@@ -107,7 +107,7 @@ final class RunPresenter {
     private Hold hold(State state, Step step, Optional<Line> following) {
         return following
                 .filter(Line::held)
-                .map(line -> new Hold(words.say("run.hold.shut", HoldWords.checks(line.waitingFor())), true))
+                .map(line -> new Hold(words.say("run.hold.shut", new HoldWords(words).checks(line.waitingFor())), true))
                 .orElseGet(() -> new Hold(
                         Optional.ofNullable(state.opened().get(step.number()))
                                 .map(opened -> new HoldWords(words).opened(opened, state.at()))

@@ -25,9 +25,7 @@ final class Untaken {
 
     void tell(List<String> figures, String why) {
         navigator.tell(Notice.plain(
-                words.say("run.untaken"),
-                words.say("run.untaken.line", why, String.join(", ", figures)),
-                words.say("shell.understood")));
+                words.say("run.untaken"), words.say("run.untaken.line", why, figures), words.say("shell.understood")));
     }
 
     void tellWhyNoSum(String why) {

@@ -3,7 +3,6 @@ package org.tenthwise.app.ui.settings;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.BooleanProperty;
@@ -103,10 +102,10 @@ public final class SettingsViewModel {
     }
 
     private String display() {
-        return Stream.of(Way.values())
+        return words.list(Stream.of(Way.values())
                 .filter(way -> way == Way.NIGHT || of(way).get())
                 .map(way -> words.say("settings." + (of(way).get() ? "on" : "off"), way))
-                .collect(Collectors.joining(", "));
+                .toList());
     }
 
     public BooleanProperty of(Way way) {

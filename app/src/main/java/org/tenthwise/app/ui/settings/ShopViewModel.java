@@ -1,7 +1,6 @@
 package org.tenthwise.app.ui.settings;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
@@ -43,8 +42,8 @@ public final class ShopViewModel {
 
     /** All of them in one line. */
     ObservableValue<String> value() {
-        return names.map(all ->
-                Shortened.to(LONGEST, all.stream().map(ShopNames.Name::name).collect(Collectors.joining(", "))));
+        return names.map(all -> Shortened.to(
+                LONGEST, words.list(all.stream().map(ShopNames.Name::name).toList())));
     }
 
     boolean areMachines() {

@@ -157,9 +157,7 @@ public final class Shell {
 
     private Notice notTaken(String why, List<String> figures) {
         return Notice.plain(
-                words.say("shell.passed-by"),
-                words.say(why, String.join(", ", figures), figures.size()),
-                words.say("shell.understood"));
+                words.say("shell.passed-by"), words.say(why, figures, figures.size()), words.say("shell.understood"));
     }
 
     private Typing typing() {

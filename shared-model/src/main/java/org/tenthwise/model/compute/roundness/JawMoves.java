@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
@@ -62,7 +61,7 @@ public final class JawMoves {
         if (!new TreeSet<>(places).equals(new TreeSet<>(evenly(places.size(), places.get(0))))) {
             throw new Refused(
                     "model.jaw-moves.jaws-evenly",
-                    places.stream().map(BigDecimal::toPlainString).collect(Collectors.joining(", ")),
+                    places.stream().map(BigDecimal::toPlainString).toList(),
                     places.size(),
                     360 / places.size());
         }

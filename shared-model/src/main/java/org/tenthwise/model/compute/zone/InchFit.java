@@ -2,7 +2,6 @@ package org.tenthwise.model.compute.zone;
 
 import java.math.BigDecimal;
 import java.util.Arrays;
-import java.util.stream.Collectors;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.words.Refused;
@@ -76,7 +75,7 @@ public enum InchFit {
                 .orElseThrow(() -> new Refused(
                         "model.inch-fit.class-ansi",
                         name,
-                        Arrays.stream(values()).map(Enum::name).collect(Collectors.joining(", "))));
+                        Arrays.stream(values()).map(Enum::name).toList()));
     }
 
     /** The hole; its lower deviation is zero. */
