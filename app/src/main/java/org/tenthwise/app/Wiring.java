@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.Executor;
+import javafx.application.Platform;
 import org.tenthwise.app.backup.BackupBook;
 import org.tenthwise.app.backup.BackupWords;
 import org.tenthwise.app.backup.Backups;
@@ -20,6 +22,8 @@ import org.tenthwise.app.command.Tools;
 import org.tenthwise.app.device.AttachDisplay;
 import org.tenthwise.app.device.AttachPauses;
 import org.tenthwise.app.device.AttachStorage;
+import org.tenthwise.app.device.SystemViewer;
+import org.tenthwise.app.device.Viewer;
 import org.tenthwise.app.device.Windowing;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.export.JsonRecord;
@@ -30,6 +34,7 @@ import org.tenthwise.app.export.pdf.RecordLayout;
 import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.kept.KeptShop;
 import org.tenthwise.app.kept.KeptSteps;
+import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.session.ShopBook;
 import org.tenthwise.app.session.StepsInHand;
@@ -81,10 +86,10 @@ final class Wiring {
     }
 
     private Client client() {
-        Optional<String> glass = Optional.ofNullable(System.getProperty("glass.platform"))
-                .map(way -> (way + " " + System.getProperty("monocle.platform", "")).strip());
+        Windowing windowing = windowing();
+        Viewer viewer = viewer(windowing);
         return new DesktopClient(
-                new Windowing(System.getenv(), System.getProperty("os.name"), glass),
+                windowing,
                 new AttachStorage(Path.of(System.getProperty("user.home"))),
                 new AttachDisplay(),
                 new AttachPauses(),
@@ -99,13 +104,33 @@ final class Wiring {
                                 new Runs(ledger, clock, shopBook(place), steps(place)),
                                 background,
                                 () -> plans(place),
-                                () -> handout(ledger, place),
+                                () -> handout(ledger, place, viewer),
                                 sums,
                                 () -> about(place),
                                 place.care().map(this::backupBook),
                                 spoken,
                                 clock))
                         .open());
+    }
+
+    private static Windowing windowing() {
+        Optional<String> glass = Optional.ofNullable(System.getProperty("glass.platform"))
+                .map(way -> (way + " " + System.getProperty("monocle.platform", "")).strip());
+        return new Windowing(System.getenv(), System.getProperty("os.name"), glass);
+    }
+
+    /** What it waits for keeps neither the ledger nor the end of the program waiting. */
+    private static Viewer viewer(Windowing windowing) {
+        Executor aside = work -> {
+            Thread thread = new Thread(work, "viewer");
+            thread.setDaemon(true);
+            thread.start();
+        };
+        return new SystemViewer(
+                windowing,
+                System.getProperty("os.name"),
+                Optional.ofNullable(System.getenv("PATH")).orElse(""),
+                new Background(aside, Platform::runLater));
     }
 
     /** A store that is thrown away is no shop's: it is not new, and what is said of it goes with it. */
@@ -132,7 +157,7 @@ final class Wiring {
                 : Catalogue.ofDemoParts();
     }
 
-    private Handout handout(Ledger ledger, ClientPaths place) {
+    private Handout handout(Ledger ledger, ClientPaths place, Viewer viewer) {
         List<RecordFormat> formats = formats();
         Records records = new Records(formats, version);
         RecordLayout layout = layout();
@@ -140,7 +165,8 @@ final class Wiring {
                 formats,
                 (run, as) ->
                         records.write(ledger, run, List.of(as), place.records()).get(0),
-                run -> layout.pages(records.evidence(ledger, run)));
+                run -> layout.pages(records.evidence(ledger, run)),
+                viewer);
     }
 
     private Optional<StoreCare> care(ClientPaths place) {

@@ -2,6 +2,7 @@ package org.tenthwise.app.handout;
 
 import java.nio.file.Path;
 import java.util.List;
+import org.tenthwise.app.device.Viewer;
 import org.tenthwise.app.export.CouldNotExport;
 import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.export.pdf.PagePicture;
@@ -11,8 +12,9 @@ import org.tenthwise.app.export.pdf.PagePicture;
  *
  * @param formats what it can be handed out as, in the order of the keys
  * @param pages shows it as it is printed
+ * @param viewer opens a file that was written
  */
-public record Handout(List<RecordFormat> formats, Writing writing, Pages pages) {
+public record Handout(List<RecordFormat> formats, Writing writing, Pages pages, Viewer viewer) {
 
     /** Lays the record out. Used on the thread of the ledger. */
     @FunctionalInterface

@@ -10,9 +10,9 @@ class MadeUpRecordScreenTest extends RecordScreenTest {
         return TestLanguage.MADE_UP;
     }
 
-    /** Serials that name how they were signed. */
+    /** Serials that name how they were signed, and the ending of a file. */
     @Override
     protected String data() {
-        return "not accepted machined and measured";
+        return "not accepted machined and measured csv";
     }
 }

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import org.tenthwise.app.device.AskedViewer;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.export.pdf.Paper;
 import org.tenthwise.app.export.pdf.RecordLayout;
@@ -27,8 +28,10 @@ class PagesScreenTest extends ScreenTest {
         return new PagesViewModel(
                 "LG-2207-C-014",
                 new Handout(
-                        List.of(new CsvRecord()), (run, as) -> Path.of(run), run -> new RecordLayout(words, Paper.A4)
-                                .pages(Scene.FAILED.evidence())),
+                        List.of(new CsvRecord()),
+                        (run, as) -> Path.of(run),
+                        run -> new RecordLayout(words, Paper.A4).pages(Scene.FAILED.evidence()),
+                        AskedViewer.none()),
                 workshop.tasks,
                 words);
     }

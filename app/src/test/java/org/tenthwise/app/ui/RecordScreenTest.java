@@ -1,7 +1,12 @@
 package org.tenthwise.app.ui;
 
+import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import org.tenthwise.app.device.AskedViewer;
+import org.tenthwise.app.export.CsvRecord;
+import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.record.RecordView;
 import org.tenthwise.app.ui.record.RecordViewModel;
@@ -24,7 +29,38 @@ class RecordScreenTest extends ScreenTest {
     }
 
     private RecordViewModel model(String run) {
-        return new RecordViewModel(run, workshop.shop, Workshop.handout(), workshop.tasks, words, workshop);
+        return model(run, Workshop.handout());
+    }
+
+    private RecordViewModel model(String run, Handout handout) {
+        return new RecordViewModel(run, workshop.shop, handout, workshop.tasks, words, workshop);
+    }
+
+    /** Where files can be opened. */
+    private RecordViewModel saved(RunSession session) {
+        RecordViewModel model = model(
+                session.id(),
+                new Handout(
+                        List.of(new CsvRecord()),
+                        (run, as) -> Path.of("/D-1/LG-2207/" + run + "-4F2A.csv"),
+                        run -> List.of(),
+                        AskedViewer.there()));
+        model.load();
+        model.hand(model.formats().get(0));
+        return model;
+    }
+
+    @Test
+    void whereAFileWentAndTheKeyThatOpensItHoldEverywhere() {
+        RunSession session = workshop.atTheBore("014", "0.013", "0.015", "0.014", "0.027");
+        seen("record", "saved", window -> view(window, saved(session)));
+    }
+
+    @Test
+    void theMessageThatAFileWasSavedHoldsEverywhere() {
+        RunSession session = workshop.atTheBore("014", "0.013", "0.015", "0.014", "0.027");
+        seen("record", "saved-told", window -> view(window, saved(session)), window -> window.shell()
+                .tell(workshop.told.get(workshop.told.size() - 1)));
     }
 
     @Test

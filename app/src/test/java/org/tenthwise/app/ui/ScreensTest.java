@@ -11,6 +11,7 @@ import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.device.AskedViewer;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.session.RunSession;
@@ -32,7 +33,10 @@ class ScreensTest extends ScreenTest {
                         window,
                         Catalogue::ofDemoParts,
                         spoken -> new Handout(
-                                List.of(new CsvRecord()), (run, as) -> folder.resolve(run), run -> List.of()),
+                                List.of(new CsvRecord()),
+                                (run, as) -> folder.resolve(run),
+                                run -> List.of(),
+                                AskedViewer.none()),
                         Workshop.CLOCK))
                 .home();
         return window;

@@ -15,6 +15,7 @@ import javafx.scene.Scene;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.device.AskedViewer;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.session.Prompt;
@@ -103,7 +104,10 @@ class TapCountTest extends ScreenTest {
                             window,
                             Catalogue::ofDemoParts,
                             spoken -> new Handout(
-                                    List.of(new CsvRecord()), (run, as) -> folder.resolve(run), run -> List.of()),
+                                    List.of(new CsvRecord()),
+                                    (run, as) -> folder.resolve(run),
+                                    run -> List.of(),
+                                    AskedViewer.none()),
                             new Watch()))
                     .home();
             begin(sample);

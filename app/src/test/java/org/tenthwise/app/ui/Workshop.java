@@ -14,6 +14,7 @@ import java.util.function.Function;
 import org.junit.jupiter.api.extension.AfterEachCallback;
 import org.junit.jupiter.api.extension.BeforeEachCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
+import org.tenthwise.app.device.AskedViewer;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.session.Background;
@@ -87,7 +88,7 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
 
     /** Says where a record would lie, and writes none. */
     public static Handout handout() {
-        return new Handout(List.of(new CsvRecord()), (run, as) -> Path.of(run), run -> List.of());
+        return new Handout(List.of(new CsvRecord()), (run, as) -> Path.of(run), run -> List.of(), AskedViewer.none());
     }
 
     @Override

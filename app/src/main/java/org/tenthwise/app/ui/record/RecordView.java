@@ -161,7 +161,17 @@ public final class RecordView extends SidedScreen {
         if (!model.writtenProperty().get().isEmpty()) {
             said.add(1, Texts.label(model.writtenProperty().get(), "body", "bold"));
         }
+        if (model.opensFile()) {
+            said.add(2, openKey());
+        }
         side.show(said);
+    }
+
+    private Key openKey() {
+        Key key = new Key(Key.Kind.PLAIN, words.say("sheet.open-file"), model::openFile);
+        key.setId("open-file");
+        key.disableProperty().bind(model.openingProperty());
+        return key;
     }
 
     private VBox foot() {

@@ -22,10 +22,12 @@ import org.tenthwise.app.text.Sentences;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Notice;
+import org.tenthwise.app.ui.shell.Notice.NoticeKey;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.words.Message;
 import org.tenthwise.model.words.Words;
 
 /** The record of one run, looked up anew each time it is shown, and what came of handing it out. */
@@ -39,8 +41,9 @@ public final class RecordViewModel {
     private final Navigator navigator;
     private final ReadOnlyObjectWrapper<Optional<Sheet>> sheet = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper written = new ReadOnlyStringWrapper("");
+    private Optional<Path> file = Optional.empty();
     private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper(false);
-
+    private final ReadOnlyBooleanWrapper opening = new ReadOnlyBooleanWrapper(false);
     private final ReadOnlyObjectWrapper<Optional<Integer>> opened = new ReadOnlyObjectWrapper<>(Optional.empty());
 
     public RecordViewModel(
@@ -168,7 +171,19 @@ public final class RecordViewModel {
     }
 
     public void load() {
-        tasks.run(() -> shop.sheet(run), kept -> sheet.set(Optional.of(kept)));
+        tasks.run(() -> shop.sheet(run), this::loaded);
+    }
+
+    /** A file of what stood there before is no longer the record. */
+    private void loaded(Sheet kept) {
+        int entries = kept.run().entries().size();
+        if (sheet.get()
+                .filter(before -> before.run().entries().size() != entries)
+                .isPresent()) {
+            file = Optional.empty();
+            written.set("");
+        }
+        sheet.set(Optional.of(kept));
     }
 
     /** What the record can be handed out as. */
@@ -184,6 +199,7 @@ public final class RecordViewModel {
     public void hand(RecordFormat as) {
         if (!busy.get()) {
             busy.set(true);
+            file = Optional.empty();
             written.set(words.say("sheet.writing"));
             tasks.run(() -> handout.writing().write(run, as), this::written, this::done);
         }
@@ -197,10 +213,41 @@ public final class RecordViewModel {
         }
     }
 
-    private void written(Path file) {
-        Path whole = file.toAbsolutePath().normalize();
+    private void written(Path as) {
+        Path whole = as.toAbsolutePath().normalize();
+        file = Optional.of(whole);
         written.set(words.say("sheet.written", whole.getParent(), whole.getFileName()));
-        navigator.tell(Notice.plain(words.say("sheet.written.title"), written.get(), words.say("shell.understood")));
+        NoticeKey understood = new NoticeKey(words.say("shell.understood"), () -> {});
+        navigator.tell(new Notice(
+                words.say("sheet.written.title"),
+                written.get(),
+                opensFile()
+                        ? List.of(new NoticeKey(words.say("sheet.open-file"), this::openFile), understood)
+                        : List.of(understood)));
+    }
+
+    /** Whether the file written last is the record as it stands and can be opened here. */
+    public boolean opensFile() {
+        return file.isPresent() && handout.viewer().isThere();
+    }
+
+    /** Whether a file is being opened. */
+    public ReadOnlyBooleanProperty openingProperty() {
+        return opening.getReadOnlyProperty();
+    }
+
+    /** Opens the file written last beside the client. */
+    public void openFile() {
+        if (opensFile() && !opening.get()) {
+            opening.set(true);
+            handout.viewer().open(file.orElseThrow(), this::fileOpened);
+        }
+    }
+
+    private void fileOpened(Optional<Message> whyNot) {
+        opening.set(false);
+        whyNot.ifPresent(why -> navigator.tell(
+                Notice.plain(words.say("sheet.not-opened"), words.say(why), words.say("shell.understood"))));
     }
 
     public void goOn() {

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import org.tenthwise.app.device.AskedViewer;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.export.pdf.PagePicture;
 import org.tenthwise.app.export.pdf.Paper;
@@ -29,7 +30,7 @@ class PagesViewModelTest {
     private PagesViewModel model() {
         PagesViewModel model = new PagesViewModel(
                 "LG-2207-C-014",
-                new Handout(List.of(new CsvRecord()), (run, as) -> Path.of(run), run -> pages),
+                new Handout(List.of(new CsvRecord()), (run, as) -> Path.of(run), run -> pages, AskedViewer.none()),
                 workshop.tasks,
                 Words.ENGLISH);
         model.room(1256, 600);

@@ -12,12 +12,14 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.device.AskedViewer;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.ui.Workshop;
+import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.words.Message;
@@ -32,6 +34,7 @@ class RecordViewModelTest {
 
     private static final List<RecordFormat> FORMATS = List.of(new CsvRecord());
 
+    private AskedViewer viewer = AskedViewer.there();
     private RunSession session;
 
     @BeforeEach
@@ -43,7 +46,7 @@ class RecordViewModelTest {
         RecordViewModel model = new RecordViewModel(
                 session.id(),
                 workshop.shop,
-                new Handout(FORMATS, writing, run -> List.of()),
+                new Handout(FORMATS, writing, run -> List.of(), viewer),
                 workshop.tasks,
                 workshop.words,
                 workshop);
@@ -121,6 +124,90 @@ class RecordViewModelTest {
         model[0].hand(FORMATS.get(0));
         assertEquals(List.of("The record is being written."), said);
         assertEquals(1, written.size());
+    }
+
+    /** The keys under the message that says where the file is. */
+    private List<String> keys() {
+        return workshop.told.get(0).replies().stream()
+                .map(Notice.NoticeKey::label)
+                .toList();
+    }
+
+    private RecordViewModel saved() {
+        RecordViewModel model = model((run, as) -> Path.of("records", run + ".csv"));
+        model.hand(FORMATS.get(0));
+        return model;
+    }
+
+    @Test
+    void aFileThatWasSavedIsOpenedFromTheMessageAndFromTheScreen() {
+        RecordViewModel model = saved();
+        Path file = Path.of("records", "LG-2207-C-014.csv").toAbsolutePath();
+        assertEquals(List.of("Open file", "OK"), keys());
+        workshop.told.get(0).replies().get(0).then().run();
+        viewer.answer(Optional.empty());
+        model.openFile();
+        assertEquals(List.of(file, file), viewer.asked);
+        assertEquals(1, workshop.told.size());
+    }
+
+    @Test
+    void aSecondTapWhileItIsBeingOpenedOpensNothingMore() {
+        RecordViewModel model = saved();
+        model.openFile();
+        assertTrue(model.openingProperty().get());
+        model.openFile();
+        assertEquals(1, viewer.asked.size());
+        viewer.answer(Optional.empty());
+        assertFalse(model.openingProperty().get());
+    }
+
+    @Test
+    void whyAFileWasNotOpenedIsSaidAndItCanBeTriedAgain() {
+        RecordViewModel model = saved();
+        model.openFile();
+        viewer.answer(Optional.of(Message.of("as-said", "No program here opened it.")));
+        assertEquals("File not opened", workshop.told.get(1).title());
+        assertEquals("No program here opened it.", workshop.told.get(1).words());
+        model.openFile();
+        assertEquals(2, viewer.asked.size());
+    }
+
+    @Test
+    void whereNothingOpensFilesNoKeyIsOffered() {
+        viewer = AskedViewer.none();
+        RecordViewModel model = saved();
+        assertEquals(List.of("OK"), keys());
+        assertFalse(model.opensFile());
+        model.openFile();
+        assertEquals(List.of(), viewer.asked);
+    }
+
+    @Test
+    void beforeAFileIsSavedAndWhileOneIsBeingWrittenNoneIsOpened() {
+        List<Boolean> opens = new ArrayList<>();
+        RecordViewModel[] model = new RecordViewModel[1];
+        model[0] = model((run, as) -> {
+            opens.add(model[0].opensFile());
+            return folder;
+        });
+        model[0].openFile();
+        model[0].hand(FORMATS.get(0));
+        model[0].hand(FORMATS.get(0));
+        assertEquals(List.of(false, false), opens);
+        assertEquals(List.of(), viewer.asked);
+    }
+
+    /** Signed after it was saved: the file says less than the record. */
+    @Test
+    void aFileFromBeforeTheLastEntryIsNoLongerOffered() {
+        RecordViewModel model = saved();
+        model.load();
+        assertTrue(model.opensFile());
+        Workshop.must(() -> session.close("Inspector 1", SignedAs.NOT_ACCEPTED));
+        model.load();
+        assertFalse(model.opensFile());
+        assertEquals("", model.writtenProperty().get());
     }
 
     private static List<String> opened(RecordViewModel model, int step) {
