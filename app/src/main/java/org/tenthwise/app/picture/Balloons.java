@@ -3,116 +3,121 @@ package org.tenthwise.app.picture;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.tenthwise.model.plan.Outline;
 
 /**
- * Places for the numbers of features: in a row above the part and one below, in the order of their spots from left to
- * right, far enough apart to be read, and so that no two leader lines of a row cross.
+ * Rows of numbered circles above and below a part, in the order of the features they mean. Where not all fit beside a
+ * part that can still be made out, every feature keeps a number before any has two.
  */
 final class Balloons {
 
-    /** A feature that wants a number. */
-    record Wanted(String number, OutlineFeature feature) {}
+    /** Share of the height that the part and its leaders keep. */
+    private static final double LEAST_PART = 0.36;
+    /** Between the part and the circles, in radii. */
+    private static final double SLANT = 1;
 
-    /** A number with its place. */
-    record Placed(String number, Point centre, Point spot) {}
+    private static final double CLEAR = 4;
+    private static final double RIM = 2;
 
-    private final double left;
-    private final double right;
-    private final double apart;
+    private final Box frame;
+    private final double radius;
+    private final double weight;
+    private final BalloonRow row;
+    private final List<FeatureGroup> top = new ArrayList<>();
+    private final List<FeatureGroup> bottom = new ArrayList<>();
 
-    /** @param apart least distance of two centres */
-    Balloons(double left, double right, double apart) {
-        this.left = left;
-        this.right = right;
-        this.apart = apart;
+    /** @param weight 1 for the line weights of the screen */
+    Balloons(Box frame, double radius, double weight, List<FeatureGroup> groups) {
+        this.frame = frame;
+        this.radius = radius;
+        this.weight = weight;
+        this.row = new BalloonRow(frame.left() + RIM, frame.right() - RIM, radius);
+        share(groups);
+        while (levels(top) + levels(bottom) > mostLevels()) {
+            dropOne();
+        }
     }
 
-    /** @param axis height of the axis, on which spots are mirrored that are numbered below */
-    List<Placed> place(List<Wanted> wanted, double above, double below, double axis) {
-        List<Placed> top = new ArrayList<>();
-        List<Placed> bottom = new ArrayList<>();
-        for (Wanted one : wanted.stream()
-                .sorted(Comparator.comparing((Wanted w) -> w.feature().side() == OutlineFeature.Side.EITHER)
-                        .thenComparing(w -> w.feature().spot().x()))
-                .toList()) {
-            Point spot = one.feature().spot();
-            boolean goesBelow =
-                    switch (one.feature().side()) {
-                        case ABOVE -> false;
-                        case BELOW -> true;
-                        case EITHER -> crowd(bottom, spot) < crowd(top, spot);
-                    };
-            if (goesBelow) {
-                bottom.add(
-                        new Placed(one.number(), spot, new Point(spot.x(), Math.max(spot.y(), 2 * axis - spot.y()))));
-            } else {
-                top.add(new Placed(one.number(), spot, spot));
-            }
+    private void share(List<FeatureGroup> groups) {
+        groups.stream()
+                .sorted(Comparator.comparing(group -> group.side() == OutlineFeature.Side.EITHER))
+                .forEach(group -> {
+                    boolean above = group.side() == OutlineFeature.Side.ABOVE
+                            || group.side() == OutlineFeature.Side.EITHER && count(top) <= count(bottom);
+                    (above ? top : bottom).add(group);
+                });
+    }
+
+    private static int count(List<FeatureGroup> groups) {
+        return groups.stream().mapToInt(FeatureGroup::size).sum();
+    }
+
+    private int levels(List<FeatureGroup> groups) {
+        return row.levels(groups.stream().map(FeatureGroup::size).toList());
+    }
+
+    private int mostLevels() {
+        return (int)
+                Math.floor((frame.height() * (1 - LEAST_PART) - 2 * (SLANT * radius + CLEAR * weight)) / (2 * radius));
+    }
+
+    /** The last number of the feature that has most; of the longer row where all have one. */
+    private void dropOne() {
+        List<FeatureGroup> longer = count(top) >= count(bottom) ? top : bottom;
+        FeatureGroup most = Stream.concat(top.stream(), bottom.stream())
+                .max(Comparator.comparingInt(FeatureGroup::size))
+                .orElseThrow();
+        if (most.size() == 1) {
+            longer.remove(longer.size() - 1);
+        } else {
+            (top.contains(most) ? top : bottom).replaceAll(group -> group == most ? most.withoutLast() : group);
         }
-        List<Placed> placed = new ArrayList<>(spread(top, above));
-        placed.addAll(spread(bottom, below));
+    }
+
+    /** What is left for the part. */
+    Box room() {
+        double beyond = Leaders.beyond() * weight;
+        return new Box(
+                frame.left() + beyond,
+                frame.top() + band(levels(top)),
+                frame.right() - beyond,
+                frame.bottom() - band(levels(bottom)));
+    }
+
+    private double band(int levels) {
+        return CLEAR * weight + (levels == 0 ? 0 : RIM + (2 * levels + SLANT) * radius);
+    }
+
+    /** The circles that find a way to their feature. */
+    List<BalloonRow.Placed> place(Outline outline, HalfSection section) {
+        Leaders leaders = new Leaders(outline, section, weight);
+        List<BalloonRow.Placed> placed = new ArrayList<>();
+        for (boolean above : new boolean[] {true, false}) {
+            List<FeatureGroup> groups = above ? top : bottom;
+            double part =
+                    above ? section.box().top() - CLEAR * weight : section.box().bottom() + CLEAR * weight;
+            List<BalloonRow.Led> led = groups.stream()
+                    .sorted(Comparator.comparingDouble(group -> breadth(group, outline, section)))
+                    .flatMap(group -> led(leaders.way(group.marks(), above, part), group))
+                    .sorted(Comparator.comparingDouble(BalloonRow.Led::x))
+                    .toList();
+            double edge = part + (above ? -SLANT : SLANT) * radius;
+            placed.addAll(row.place(led, Math.max(1, levels(groups)), edge, above));
+        }
         return placed;
     }
 
-    /** How many of a row stand where one at {@code spot} would. */
-    private double crowd(List<Placed> row, Point spot) {
-        return row.stream()
-                .filter(other -> Math.abs(other.spot().x() - spot.x()) < 3 * apart)
-                .count();
+    /** A narrow feature has few places for a leader, so that it chooses first. */
+    private static double breadth(FeatureGroup group, Outline outline, HalfSection section) {
+        OutlineFeature feature = OutlineFeature.at(group.marks().get(0), outline, section);
+        return feature.bounds().width();
     }
 
-    private List<Placed> spread(List<Placed> row, double y) {
-        List<Placed> sorted = row.stream()
-                .sorted(Comparator.comparingDouble((Placed p) -> p.spot().x()))
-                .toList();
-        double[] x = sorted.stream().mapToDouble(p -> p.spot().x()).toArray();
-        double step = Math.min(apart, x.length > 1 ? (right - left) / (x.length - 1) : apart);
-        for (int pass = 0; pass < 200; pass++) {
-            for (int i = 1; i < x.length; i++) {
-                double lack = step - (x[i] - x[i - 1]);
-                if (lack > 0) {
-                    x[i - 1] -= lack / 2;
-                    x[i] += lack / 2;
-                }
-            }
-            for (int i = 0; i < x.length; i++) {
-                x[i] = Math.min(Math.max(x[i], left + i * step), right - (x.length - 1 - i) * step);
-            }
-        }
-        List<Placed> placed = new ArrayList<>();
-        for (int i = 0; i < x.length; i++) {
-            placed.add(new Placed(
-                    sorted.get(i).number(), new Point(x[i], y), sorted.get(i).spot()));
-        }
-        return uncrossed(placed);
-    }
-
-    /** Two leaders that cross change their numbers' places; each change makes the leaders shorter, so this ends. */
-    private static List<Placed> uncrossed(List<Placed> row) {
-        List<Placed> places = new ArrayList<>(row);
-        boolean changed = true;
-        while (changed) {
-            changed = false;
-            for (int i = 0; i < places.size(); i++) {
-                for (int j = i + 1; j < places.size(); j++) {
-                    Placed one = places.get(i);
-                    Placed other = places.get(j);
-                    if (cross(one.centre(), one.spot(), other.centre(), other.spot())) {
-                        places.set(i, new Placed(one.number(), other.centre(), one.spot()));
-                        places.set(j, new Placed(other.number(), one.centre(), other.spot()));
-                        changed = true;
-                    }
-                }
-            }
-        }
-        return places;
-    }
-
-    static boolean cross(Point a, Point b, Point c, Point d) {
-        return side(a, b, c) * side(a, b, d) < -1e-9 && side(c, d, a) * side(c, d, b) < -1e-9;
-    }
-
-    private static double side(Point from, Point to, Point spot) {
-        return (to.x() - from.x()) * (spot.y() - from.y()) - (to.y() - from.y()) * (spot.x() - from.x());
+    private static Stream<BalloonRow.Led> led(Optional<List<Point>> way, FeatureGroup group) {
+        List<String> numbers =
+                group.numbers().stream().map(OutlinePicture.Numbered::number).toList();
+        return way.map(found -> new BalloonRow.Led(numbers, found)).stream();
     }
 }

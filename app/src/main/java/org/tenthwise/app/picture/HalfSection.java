@@ -95,6 +95,46 @@ final class HalfSection {
         return teeth;
     }
 
+    /** Where threads are, piece by piece, from their roots to their crests. */
+    List<Box> threads(boolean above) {
+        List<Box> boxes = new ArrayList<>();
+        List<Mark> marks = outline.outside();
+        for (int i = 0; i + 1 < marks.size(); i++) {
+            Point from = point(marks.get(i), above);
+            Point to = point(marks.get(i + 1), above);
+            for (Outline.ThreadedLength thread : outline.threads()) {
+                List<Point> teeth = to.x() > from.x() ? teeth(thread, from, to, above) : List.of();
+                if (!teeth.isEmpty()) {
+                    Box drawn = new Shape.Polyline(teeth, false).bounds();
+                    double end = Math.min(x(thread.to()), to.x());
+                    boxes.add(new Box(drawn.left(), drawn.top(), end, drawn.bottom()));
+                }
+            }
+        }
+        return boxes;
+    }
+
+    /** Where faces square to the axis are, ends among them. */
+    List<Double> steps() {
+        List<Double> steps = new ArrayList<>();
+        for (List<Mark> profile : List.of(outline.outside(), outline.inside())) {
+            for (int i = 0; i < profile.size(); i++) {
+                boolean isEnd = i == 0 || i == profile.size() - 1;
+                if (isEnd || profile.get(i).at().equals(profile.get(i - 1).at())) {
+                    steps.add(x(profile.get(i).at()));
+                }
+            }
+        }
+        return steps;
+    }
+
+    /** Whether a spot lies in the wall, by more than a hair. */
+    boolean isMetal(Point spot) {
+        double radius = Math.abs(axis - spot.y());
+        boolean within = spot.x() > left && spot.x() < x(outline.length());
+        return within && radius > insideRadius(spot.x()) + 0.5 && radius < outsideRadius(spot.x()) - 0.5;
+    }
+
     private static double crest(Point from, Point to, double x) {
         return from.y() + (to.y() - from.y()) * (x - from.x()) / (to.x() - from.x());
     }

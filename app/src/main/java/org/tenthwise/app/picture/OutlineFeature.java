@@ -27,9 +27,51 @@ record OutlineFeature(List<Point> line, boolean closed, Point spot, Side side) {
         BELOW
     }
 
+    /** The same seen below the axis. */
+    OutlineFeature mirrored(double axis) {
+        return new OutlineFeature(
+                line.stream()
+                        .map(point -> new Point(point.x(), 2 * axis - point.y()))
+                        .toList(),
+                closed,
+                new Point(spot.x(), 2 * axis - spot.y()),
+                side);
+    }
+
+    Box bounds() {
+        return new Shape.Polyline(line, closed).bounds();
+    }
+
+    /** Whether it is a face square to the axis. */
+    boolean isUpright() {
+        return !closed && bounds().width() < 0.01;
+    }
+
+    /** Where its line is at {@code x}, which lies between its ends. */
+    Point onLine(double x) {
+        return IntStream.range(1, line.size())
+                .filter(i ->
+                        line.get(i).x() > line.get(i - 1).x() && line.get(i).x() >= x)
+                .mapToObj(i -> line.get(i - 1)
+                        .towards(
+                                line.get(i),
+                                (x - line.get(i - 1).x())
+                                        / (line.get(i).x() - line.get(i - 1).x())))
+                .findFirst()
+                .orElseThrow();
+    }
+
     private static final Box ANY_SHEET = new Box(0, 0, 1000, 1000);
 
-    private record Near(double distance, OutlineFeature feature) {}
+    /** Pixels, in steps of a hair, so that two features a mark lies on are as near. */
+    private record Near(long hairs, OutlineFeature feature) {
+
+        private static final double A_PIXEL = 1e6;
+
+        Near(double distance, OutlineFeature feature) {
+            this(Math.round(distance * A_PIXEL), feature);
+        }
+    }
 
     static OutlineFeature at(Mark mark, Outline outline, HalfSection section) {
         Point spot = section.point(mark, true);
@@ -40,7 +82,7 @@ record OutlineFeature(List<Point> line, boolean closed, Point spot, Side side) {
         outline.crossHoles().forEach(hole -> near.add(hole(section.hole(hole), spot)));
         ends(outline, section).forEach(end -> near.add(surface(end, spot, Side.EITHER)));
         return near.stream()
-                .min(Comparator.comparingDouble(Near::distance))
+                .min(Comparator.comparingLong(Near::hairs))
                 .orElseThrow()
                 .feature();
     }
@@ -48,7 +90,7 @@ record OutlineFeature(List<Point> line, boolean closed, Point spot, Side side) {
     /** Whether a mark sits on a floor: on an inner face square to the axis, or in a pocket and not at an end of it. */
     static boolean isFloor(Mark mark, Outline outline) {
         OutlineFeature feature = at(mark, outline, new HalfSection(outline, ANY_SHEET));
-        Box bounds = new Shape.Polyline(feature.line(), feature.closed()).bounds();
+        Box bounds = feature.bounds();
         return switch (feature.side()) {
             case ABOVE -> !feature.closed() && bounds.width() == 0;
             case BELOW -> feature.spot().x() > bounds.left() && feature.spot().x() < bounds.right();

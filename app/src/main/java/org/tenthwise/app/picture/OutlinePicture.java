@@ -18,7 +18,7 @@ public record OutlinePicture(Outline outline, Optional<Mark> inHand, List<Number
     /** A feature's number and where on the outline it sits. */
     public record Numbered(String number, Mark mark) {}
 
-    private static final double NUMBER_TEXT = 19;
+    private static final double NUMBER_TEXT = 18;
     private static final double OVERHANG = 12;
 
     public OutlinePicture {
@@ -32,12 +32,38 @@ public record OutlinePicture(Outline outline, Optional<Mark> inHand, List<Number
 
     @Override
     public void draw(Drawing drawing) {
-        double weight = drawing.frame().lineScale();
+        if (numbers.isEmpty()) {
+            double weight = drawing.frame().lineScale();
+            Box frame = drawing.frame().box();
+            part(
+                    drawing,
+                    new HalfSection(
+                            outline,
+                            new Box(
+                                    OVERHANG * weight,
+                                    4 * weight,
+                                    frame.right() - OVERHANG * weight,
+                                    frame.bottom() - 4 * weight)));
+        } else {
+            LetterSize.draw(drawing, this::numbered);
+        }
+    }
+
+    /** Tells how many numbers are shown. */
+    private int numbered(Drawing drawing) {
         double radius = radius(drawing);
-        double band = numbers.isEmpty() ? 4 * weight : 3.2 * radius;
-        Box frame = drawing.frame().box();
-        HalfSection section = new HalfSection(
-                outline, new Box(OVERHANG * weight, band, frame.right() - OVERHANG * weight, frame.bottom() - band));
+        Balloons balloons = new Balloons(
+                drawing.frame().box(), radius, drawing.frame().lineScale(), FeatureGroup.of(numbers, outline));
+        HalfSection section = new HalfSection(outline, balloons.room());
+        part(drawing, section);
+        List<BalloonRow.Placed> placed = balloons.place(outline, section);
+        placed.forEach(group -> number(drawing, group, radius));
+        int shown = placed.stream().mapToInt(group -> group.balloons().size()).sum();
+        return shown == numbers.size() ? LetterSize.ALL : shown;
+    }
+
+    private void part(Drawing drawing, HalfSection section) {
+        double weight = drawing.frame().lineScale();
         cut(drawing, section);
         seen(drawing, section);
         Box part = section.box();
@@ -48,7 +74,6 @@ public record OutlinePicture(Outline outline, Optional<Mark> inHand, List<Number
                 Stroke.CENTRE,
                 Role.LINE);
         inHand.ifPresent(mark -> highlight(drawing, OutlineFeature.at(mark, outline, section)));
-        numbers(drawing, section, radius);
     }
 
     private void cut(Drawing drawing, HalfSection section) {
@@ -175,32 +200,19 @@ public record OutlinePicture(Outline outline, Optional<Mark> inHand, List<Number
                 .mapToDouble(number -> drawing.width(label(number.number())))
                 .max()
                 .orElse(0);
-        return Math.max(drawing.lettered(NUMBER_TEXT) * 0.95, widest / 2 + drawing.lettered(6));
+        return Math.max(drawing.lettered(NUMBER_TEXT) * 0.9, widest / 2 + drawing.lettered(5));
     }
 
     private static Label label(String number) {
         return Label.of(number, NUMBER_TEXT, Role.INK).bold();
     }
 
-    private void numbers(Drawing drawing, HalfSection section, double radius) {
-        Box frame = drawing.frame().box().grown(-radius - 2);
-        List<Balloons.Wanted> wanted = numbers.stream()
-                .map(number -> new Balloons.Wanted(number.number(), OutlineFeature.at(number.mark(), outline, section)))
-                .toList();
-        double above = Math.max(frame.top(), section.box().top() - 2.4 * radius);
-        double below = Math.min(frame.bottom(), section.box().bottom() + 2.4 * radius);
-        for (Balloons.Placed placed :
-                new Balloons(frame.left(), frame.right(), 2.35 * radius).place(wanted, above, below, section.axis())) {
-            drawing.line(
-                    placed.centre()
-                            .towards(placed.spot(), radius / placed.centre().distanceTo(placed.spot())),
-                    placed.spot(),
-                    Stroke.THIN,
-                    Role.LINE);
-            drawing.disc(placed.spot(), Math.max(2, 3.5 * drawing.frame().lineScale()), Role.LINE);
-            drawing.disc(placed.centre(), radius, drawing.frame().ground());
-            drawing.circle(placed.centre(), radius, Stroke.NEIGHBOUR, Role.LINE);
-            drawing.text(label(placed.number()), placed.centre(), Anchor.CENTRE);
+    private static void number(Drawing drawing, BalloonRow.Placed placed, double radius) {
+        drawing.chain(placed.leader(), Stroke.THIN, Role.LINE);
+        drawing.disc(placed.leader().get(0), Math.max(2, 3.5 * drawing.frame().lineScale()), Role.LINE);
+        for (BalloonRow.Balloon balloon : placed.balloons()) {
+            drawing.circle(balloon.centre(), radius, Stroke.NEIGHBOUR, Role.LINE);
+            drawing.text(label(balloon.number()), balloon.centre(), Anchor.CENTRE);
         }
     }
 }

@@ -1,20 +1,16 @@
 package org.tenthwise.app.picture;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.model.plan.Mark;
 
 class OutlinePictureTest {
-
-    private static final Frame PRINT = Frame.print(698, 290);
 
     @ParameterizedTest
     @CsvSource(
@@ -31,38 +27,6 @@ class OutlinePictureTest {
         RecordingPen pen = RecordingPen.of(numbered(), frame);
         assertEquals(List.of(), pen.faults(frame));
         assertEquals(10, pen.lettered().size());
-    }
-
-    @Test
-    void noLeaderRunsThroughANumberOrAcrossAnother() {
-        RecordingPen pen = RecordingPen.of(numbered(), PRINT);
-        List<Shape.Circle> rims = pen.drawn().stream()
-                .filter(mark -> mark.width() > 0)
-                .filter(mark -> mark.shape() instanceof Shape.Circle)
-                .map(mark -> (Shape.Circle) mark.shape())
-                .toList();
-        List<List<Point>> leaders = pen.drawn().stream()
-                .filter(mark -> mark.width() == Stroke.THIN.times(0.6).width() && !mark.dashed())
-                .map(mark -> ((Shape.Polyline) mark.shape()).points())
-                .toList();
-        assertEquals(10, rims.size());
-        assertEquals(10, leaders.size());
-        for (int i = 0; i < 10; i++) {
-            for (int j = 0; j < 10; j++) {
-                if (i != j) {
-                    List<Point> one = leaders.get(i);
-                    Shape.Circle rim = rims.get(j);
-                    assertFalse(Balloons.cross(
-                            one.get(0),
-                            one.get(1),
-                            leaders.get(j).get(0),
-                            leaders.get(j).get(1)));
-                    assertTrue(IntStream.rangeClosed(0, 50)
-                            .mapToObj(step -> one.get(0).towards(one.get(1), step / 50.0))
-                            .allMatch(spot -> spot.distanceTo(rim.centre()) > rim.radius()));
-                }
-            }
-        }
     }
 
     @Test

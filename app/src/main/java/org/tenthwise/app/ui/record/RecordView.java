@@ -33,7 +33,7 @@ import org.tenthwise.model.words.Words;
 /** What the record says and the part on the one side, every characteristic on the other, the ways out at the foot. */
 public final class RecordView extends SidedScreen {
 
-    private static final double OUTLINE_HEIGHT = 250;
+    private static final double OUTLINE_HEIGHT = 280;
     private static final double OUTLINE_BESIDE = 480;
     private static final double MARK = 18;
 
