@@ -228,7 +228,10 @@ public final class Screens implements Navigator {
     @Override
     public void record(String run) {
         Screen record = new RecordView(
-                new RecordViewModel(run, shop, with.handout().get(), tasks, words, this), words, pictures, this);
+                new RecordViewModel(run, shop, with.handout().get(), tasks, words, this, with.clock()),
+                words,
+                pictures,
+                this);
         if (shell.inHand().filter(RecordsView.class::isInstance).isPresent()) {
             shell.show(record);
         } else {

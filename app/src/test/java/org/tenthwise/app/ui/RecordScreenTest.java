@@ -33,7 +33,7 @@ class RecordScreenTest extends ScreenTest {
     }
 
     private RecordViewModel model(String run, Handout handout) {
-        return new RecordViewModel(run, workshop.shop, handout, workshop.tasks, words, workshop);
+        return new RecordViewModel(run, workshop.shop, handout, workshop.tasks, words, workshop, Workshop.CLOCK);
     }
 
     /** Where files can be opened. */

@@ -1,6 +1,7 @@
 package org.tenthwise.app.ui.record;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +20,7 @@ import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.text.Dates;
 import org.tenthwise.app.text.OutcomeWords;
 import org.tenthwise.app.text.Sentences;
+import org.tenthwise.app.ui.keys.Settling;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Notice;
@@ -42,18 +44,20 @@ public final class RecordViewModel {
     private final ReadOnlyObjectWrapper<Optional<Sheet>> sheet = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper written = new ReadOnlyStringWrapper("");
     private Optional<Path> file = Optional.empty();
+    private final Settling again;
     private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper(false);
     private final ReadOnlyBooleanWrapper opening = new ReadOnlyBooleanWrapper(false);
     private final ReadOnlyObjectWrapper<Optional<Integer>> opened = new ReadOnlyObjectWrapper<>(Optional.empty());
 
     public RecordViewModel(
-            String run, Runs shop, Handout handout, LedgerTasks tasks, Words words, Navigator navigator) {
+            String run, Runs shop, Handout handout, LedgerTasks tasks, Words words, Navigator navigator, Clock clock) {
         this.run = run;
         this.shop = shop;
         this.handout = handout;
         this.tasks = tasks;
         this.words = words;
         this.navigator = navigator;
+        this.again = new Settling(clock, Settling.LONGER);
     }
 
     /** Absent until it was loaded. */
@@ -236,9 +240,9 @@ public final class RecordViewModel {
         return opening.getReadOnlyProperty();
     }
 
-    /** Opens the file written last beside the client. */
+    /** Opens the file written last beside the client; a second tap in the same breath opens no second one. */
     public void openFile() {
-        if (opensFile() && !opening.get()) {
+        if (opensFile() && !opening.get() && again.settled()) {
             opening.set(true);
             handout.viewer().open(file.orElseThrow(), this::fileOpened);
         }
@@ -246,6 +250,7 @@ public final class RecordViewModel {
 
     private void fileOpened(Optional<Message> whyNot) {
         opening.set(false);
+        again.means(new Object());
         whyNot.ifPresent(why -> navigator.tell(
                 Notice.plain(words.say("sheet.not-opened"), words.say(why), words.say("shell.understood"))));
     }

@@ -18,6 +18,7 @@ import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.store.CouldNotRead;
+import org.tenthwise.app.ui.Watch;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.model.run.Disposition;
@@ -35,6 +36,7 @@ class RecordViewModelTest {
     private static final List<RecordFormat> FORMATS = List.of(new CsvRecord());
 
     private AskedViewer viewer = AskedViewer.there();
+    private final Watch watch = new Watch();
     private RunSession session;
 
     @BeforeEach
@@ -49,7 +51,8 @@ class RecordViewModelTest {
                 new Handout(FORMATS, writing, run -> List.of(), viewer),
                 workshop.tasks,
                 workshop.words,
-                workshop);
+                workshop,
+                watch);
         model.load();
         return model;
     }
@@ -160,6 +163,21 @@ class RecordViewModelTest {
         assertEquals(1, viewer.asked.size());
         viewer.answer(Optional.empty());
         assertFalse(model.openingProperty().get());
+    }
+
+    /** A command of the system is often done before the finger bounces. */
+    @Test
+    void aSecondTapInTheSameBreathOpensNothingMore() {
+        RecordViewModel model = saved();
+        model.openFile();
+        watch.hold();
+        viewer.answer(Optional.empty());
+        watch.pass(700);
+        model.openFile();
+        assertEquals(1, viewer.asked.size());
+        watch.pass(100);
+        model.openFile();
+        assertEquals(2, viewer.asked.size());
     }
 
     @Test
