@@ -3,11 +3,7 @@ package org.tenthwise.app.story;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.Duration;
-import java.time.Instant;
-import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -20,6 +16,7 @@ import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.sqlite.SqliteStores;
+import org.tenthwise.app.ui.Watch;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.words.Words;
@@ -67,30 +64,10 @@ abstract class StoryOfABore {
     static final int LOT = 1;
     static final int BORE = 2;
 
-    /** Moved by hand, a minute for each deed. */
-    private static final class Hours extends Clock {
-        private Instant now = Instant.parse("2026-11-25T06:31:00Z");
-
-        @Override
-        public Instant instant() {
-            return now;
-        }
-
-        @Override
-        public ZoneId getZone() {
-            return ZoneOffset.ofHours(1);
-        }
-
-        @Override
-        public Clock withZone(ZoneId zone) {
-            return this;
-        }
-    }
-
     @TempDir
     private Path folder;
 
-    private final Hours hours = new Hours();
+    private final Watch watch = Watch.held();
     private Ledger ledger;
     RunSession session;
     /** Whether the shop knows which way the number of the bore gauge goes. */
@@ -112,11 +89,11 @@ abstract class StoryOfABore {
     }
 
     final RunSession begun(Plan plan, String serial, String machine, String by) throws Exception {
-        return new Runs(ledger, hours).begin(new RunHeader(plan, serial, "", machine, by));
+        return new Runs(ledger, watch).begin(new RunHeader(plan, serial, "", machine, by));
     }
 
     final void later(int minutes) {
-        hours.now = hours.now.plus(Duration.ofMinutes(minutes));
+        watch.pass(Duration.ofMinutes(minutes).toMillis());
     }
 
     static void lot(RunSession run) throws Exception {
