@@ -139,7 +139,7 @@ class ProgramIT {
         int steps = DemoPart.SCREW_CARRIER.plan().steps().size();
         assertEquals(steps, lines.size(), lines::toString);
         for (int i = 0; i < steps; i++) {
-            assertTrue(lines.get(i).startsWith("Step %d of %d: ".formatted(i + 1, steps)), lines.get(i));
+            assertTrue(lines.get(i).startsWith("Check %d of %d: ".formatted(i + 1, steps)), lines.get(i));
             assertTrue(lines.get(i).chars().noneMatch(Character::isISOControl), lines.get(i));
         }
     }

@@ -2,6 +2,7 @@ package org.tenthwise.app.bench;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.app.sums.Problem;
@@ -77,7 +78,7 @@ public final class Bench {
                 .filter(field -> field.id().equals(key))
                 .findFirst());
         Words named = words.naming(key -> called(words, key, ASKED, FOUND));
-        return new FormOutcome.InputRefused(at, sentence(named.say(problem.why())));
+        return new FormOutcome.InputRefused(at, words.sentence(begun(named.say(problem.why()))));
     }
 
     /** What a person calls {@code key} in a sentence, by the first of the {@code stems} that has words for it. */
@@ -90,8 +91,8 @@ public final class Bench {
                 .orElse(key.replace('_', ' '));
     }
 
-    /** With a full stop, as it stands beside others. */
-    static String sentence(String said) {
-        return said.endsWith(".") ? said : said + ".";
+    /** What begins with the name of a row, as a sentence begins. */
+    static String begun(String said) {
+        return said.substring(0, 1).toUpperCase(Locale.ROOT) + said.substring(1);
     }
 }

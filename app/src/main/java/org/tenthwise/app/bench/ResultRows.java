@@ -73,6 +73,10 @@ public final class ResultRows {
     /** The notes, with results called by their names. */
     public List<String> notes(SumResult result) {
         Words named = words.naming(key -> Bench.called(words, key, Bench.FOUND, Bench.ASKED));
-        return result.notes().stream().map(named::say).map(Bench::sentence).toList();
+        return result.notes().stream()
+                .map(named::say)
+                .map(Bench::begun)
+                .map(words::sentence)
+                .toList();
     }
 }

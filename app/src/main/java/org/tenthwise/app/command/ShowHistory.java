@@ -20,8 +20,10 @@ import picocli.CommandLine.Spec;
 /** Writes what was read in all runs of a store, or in some, as one table. Reads the store alone. */
 @Command(
         name = "history",
-        customSynopsis = "tenthwise history --store DB [--part P] [--serial S] [--gauge G] [--person N] [--from DAY] "
-                + "[--to DAY] [--characteristic C]")
+        customSynopsis = {
+            "tenthwise history --store DB [--part P] [--serial S] [--gauge G] [--person N]",
+            "  [--from DAY] [--to DAY] [--characteristic C]"
+        })
 final class ShowHistory implements Callable<Integer> {
 
     private final Tools with;

@@ -136,8 +136,8 @@ public final class Pictures {
     private String spoken(Finding finding) {
         return Stream.concat(
                         Stream.of(
-                                finding.step().name() + ".",
-                                sentences.standing(finding) + ".",
+                                words.sentence(finding.step().name()),
+                                words.sentence(sentences.standing(finding)),
                                 sentences.value(finding),
                                 sentences.distance(finding)),
                         Stream.of(sentences.doubts(finding)))

@@ -5,7 +5,6 @@ import java.util.Collections;
 import java.util.List;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.GaugeWords;
-import org.tenthwise.app.text.Sentences;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.run.StepEvent;
@@ -44,7 +43,7 @@ final class GaugeChapter {
                 .map(why -> line.gone(words.say(
                         "story.struck",
                         said,
-                        Sentences.ended(why.reason()),
+                        words.sentence(why.reason()),
                         why.entry().by())))
                 .orElse(line);
     }

@@ -5,7 +5,6 @@ import java.util.List;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.BesideVerdict;
 import org.tenthwise.app.text.Heat;
-import org.tenthwise.app.text.Sentences;
 import org.tenthwise.model.words.Words;
 
 /**
@@ -32,7 +31,7 @@ final class JudgedChapter {
                 .map(sense -> words.say("story.formula", sense))
                 .ifPresent(said::add);
         new Heat(words)
-                .figures(state.line().finding()).stream().map(Sentences::ended).forEach(said::add);
+                .figures(state.line().finding()).stream().map(words::sentence).forEach(said::add);
         return new StoryChapter(
                 words.say("story.judged"), said.stream().map(StoryLine::plain).toList());
     }

@@ -134,7 +134,7 @@ final class LastPartChapter {
                 .orElse(said);
         StoryLine line = new StoryLine(with, new Dates(words).lately(read.at(), state.at()), read.by(), true);
         return read.struck()
-                .map(why -> line.gone(words.say("story.last.struck", with, Sentences.ended(why))))
+                .map(why -> line.gone(words.say("story.last.struck", with, words.sentence(why))))
                 .orElseGet(() -> read.value().isEmpty() ? line.gone(words.say("story.replaced", with)) : line);
     }
 

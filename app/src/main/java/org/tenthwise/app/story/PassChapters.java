@@ -125,7 +125,7 @@ final class PassChapters {
             return line.gone(words.say(
                     "story.struck",
                     with,
-                    Sentences.ended(taken.struck().get().reason()),
+                    words.sentence(taken.struck().get().reason()),
                     taken.struck().get().entry().by()));
         }
         return taken.isReplaced() ? line.gone(words.say("story.replaced", with)) : line;

@@ -45,7 +45,7 @@ final class SignedChapter {
         String said = words.say(
                         "story.disposed",
                         words.say("disposition", disposing.disposed().disposition()),
-                        Sentences.ended(disposing.disposed().reason()),
+                        words.sentence(disposing.disposed().reason()),
                         new Sentences(words).document(disposing.disposed()))
                 .strip();
         StoryLine line = StoryLine.of(disposing.entry(), said, state.at(), words)

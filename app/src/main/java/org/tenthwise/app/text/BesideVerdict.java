@@ -124,6 +124,6 @@ public final class BesideVerdict {
             how.add(String.join(" ", new MethodWords(words).of(step, true)));
         }
         how.removeIf(String::isEmpty);
-        return how.stream().map(Sentences::ended).toList();
+        return how.stream().map(words::sentence).toList();
     }
 }

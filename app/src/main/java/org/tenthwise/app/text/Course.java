@@ -127,7 +127,7 @@ public final class Course {
                     "record.course.disposed",
                     step(disposed.step()),
                     words.say("disposition", disposed.disposition()),
-                    Sentences.ended(disposed.reason()),
+                    words.sentence(disposed.reason()),
                     disposed.signedBy());
             return Optional.of((signed + " " + sentences.document(disposed)).strip());
         }
@@ -150,7 +150,7 @@ public final class Course {
 
         @Override
         public Optional<String> putAway(Event.PutAway away) {
-            return Optional.of(words.say("record.course.put-away", away.putAwayBy(), Sentences.ended(away.reason())));
+            return Optional.of(words.say("record.course.put-away", away.putAwayBy(), words.sentence(away.reason())));
         }
 
         @Override

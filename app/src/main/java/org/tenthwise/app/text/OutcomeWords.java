@@ -40,8 +40,8 @@ public final class OutcomeWords {
         String all = words.list(parts);
         List<String> left = left(sheet);
         String said = left.isEmpty()
-                ? words.say("outcome.whole", all)
-                : words.say("outcome.whole.with-left", all, words.list("outcome.left", left));
+                ? words.sentence(all)
+                : words.say("outcome.with-left", all, words.list("outcome.left", left));
         return sheet.scrapped() ? words.say("one-after-another", said, words.say("outcome.scrapped")) : said;
     }
 
@@ -60,7 +60,7 @@ public final class OutcomeWords {
     public String inShort(Outcome outcome, long concessions, String closedBy, String meaning) {
         return words.say(
                 "one-after-another",
-                words.say("outcome.whole", called(outcome, concessions)),
+                words.sentence(called(outcome, concessions)),
                 words.say("signed.holds", signed(SignedAs.of(meaning), closedBy, meaning)));
     }
 
@@ -179,9 +179,7 @@ public final class OutcomeWords {
         String counted = sheet.repaired() == 0
                 ? words.say("outcome.passed", all)
                 : words.say("outcome.passed-repaired", all, sheet.repaired());
-        return beside.isEmpty()
-                ? words.say("outcome.whole", counted)
-                : words.say("outcome.passed-beside", counted, beside);
+        return beside.isEmpty() ? words.sentence(counted) : words.say("outcome.passed-beside", counted, beside);
     }
 
     /**

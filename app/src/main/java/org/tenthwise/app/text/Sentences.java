@@ -153,11 +153,6 @@ public final class Sentences {
                                 : "");
     }
 
-    /** What a person typed, as a sentence beside others: with a full stop, typed or not. */
-    public static String ended(String typed) {
-        return typed.matches(".*[.!?…]") ? typed : typed + ".";
-    }
-
     /** What a person typed, within a sentence that goes on after it: without the full stop it was typed with. */
     public static String within(String typed) {
         return typed.replaceFirst("(?<![.\\s])\\s*\\.\\s*$", "");

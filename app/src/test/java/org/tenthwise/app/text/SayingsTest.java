@@ -47,7 +47,7 @@ class SayingsTest {
     @ParameterizedTest
     @CsvSource({"Go on, Go on.", "Go on., Go on.", "Go on!, Go on!", "Why not?, Why not?"})
     void whatAPersonTypedEndsWithOneFullStop(String typed, String said) {
-        assertEquals(said, Sentences.ended(typed));
+        assertEquals(said, WORDS.sentence(typed));
     }
 
     @ParameterizedTest

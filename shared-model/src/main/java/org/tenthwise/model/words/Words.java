@@ -171,6 +171,11 @@ public final class Words {
                 .orElse("");
     }
 
+    /** {@code said} as a sentence beside others: with the mark that ends one, unless it has one. */
+    public String sentence(String said) {
+        return said.matches("(?s).*[.!?…]") ? said : say("sentence", said);
+    }
+
     /** What fills a gap of that name where nothing is given for it. */
     Optional<String> named(String gap) {
         return names.map(known -> known.apply(gap));

@@ -62,7 +62,7 @@ final class DetailSection {
         List<String> said = new ArrayList<>();
         String standing = matter.sentences().standing(line.finding());
         String value = matter.sentences().value(line.finding());
-        said.add(value.isEmpty() ? standing + "." : matter.say("record.verdict", standing, value));
+        said.add(value.isEmpty() ? matter.words().sentence(standing) : matter.say("record.verdict", standing, value));
         said.add(matter.sentences().distance(line.finding()));
         if (line.disposed().isPresent()) {
             said.add(matter.say("record.signed-for", matter.sentences().disposition(line)));

@@ -5,7 +5,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.text.OutcomeWords;
-import org.tenthwise.app.text.Sentences;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Disposition;
@@ -56,7 +55,7 @@ final class DispositionSection {
                 Style.BOLD);
         said(
                 Stream.of(
-                                Sentences.ended(disposed.reason()),
+                                matter.words().sentence(disposed.reason()),
                                 matter.sentences().document(disposed),
                                 disposed.disposition() == Disposition.REPAIR
                                         ? matter.sentences().repaired(line)

@@ -137,7 +137,7 @@ final class PassTable {
                 .map(finding -> matter.sentences().standing(finding))
                 .orElse("");
         String said = value.isEmpty()
-                ? number + " " + standing + "."
+                ? number + " " + matter.words().sentence(standing)
                 : matter.say(
                         line.step().check().isMeasured() ? "record.pass-came-to" : "record.pass-answered",
                         number,

@@ -36,9 +36,10 @@ public record StepCard(
         Sentences sentences = new Sentences(words);
         Operation operation = state.sheet().plan().operation(state.inHand().operation());
         String sentence = String.join(
-                ". ",
+                " ",
                 Stream.of(sentences.value(line.finding()), sentences.distance(line.finding()))
                         .filter(part -> !part.isEmpty())
+                        .map(words::sentence)
                         .toList());
         return new StepCard(
                 String.valueOf(state.inHand().number()),

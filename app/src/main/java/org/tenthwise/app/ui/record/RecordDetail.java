@@ -92,7 +92,7 @@ record RecordDetail(Kind kind, String words, String beside, String under) {
             String value = story.finding().map(sentences::value).orElse("");
             String standing = story.finding().map(sentences::standing).orElse("");
             return value.isEmpty()
-                    ? (number + " " + Sentences.ended(standing)).strip()
+                    ? (number + " " + words.sentence(standing)).strip()
                     : words.say("sheet.detail.pass", number, value, standing);
         }
 
@@ -165,7 +165,7 @@ record RecordDetail(Kind kind, String words, String beside, String under) {
                                                     words.say(
                                                             "disposition",
                                                             signed.disposed().disposition()),
-                                                    Sentences.ended(
+                                                    words.sentence(
                                                             signed.disposed().reason()),
                                                     by(
                                                             signed.disposed().signedBy(),

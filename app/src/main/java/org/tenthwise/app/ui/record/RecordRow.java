@@ -68,7 +68,7 @@ public record RecordRow(
                 .ifPresent(disposed -> said.add(words.say(
                         "sheet.disposed",
                         words.say("disposition", disposed.disposition()),
-                        Sentences.ended(disposed.reason()),
+                        words.sentence(disposed.reason()),
                         disposed.signedBy())));
         line.disposed().map(sentences::document).ifPresent(said::add);
         said.add(sentences.lapsed(line));

@@ -158,7 +158,7 @@ final class RunPresenter {
         BesideVerdict.Split beside = new BesideVerdict(words).of(state.sheet(), line, closed);
         return new Found(
                 line.finding().verdict().standing(),
-                sentences.standing(line.finding()) + ".",
+                words.sentence(sentences.standing(line.finding())),
                 sentences.distance(line.finding()),
                 closed ? advice.signed(line) : advice.next(line),
                 Stream.concat(beside.shown().stream(), lastPart(state)).toList(),

@@ -21,7 +21,7 @@ record OpenIssue(String number, String name, VerdictKind standing, String said) 
                         "sign.disposed", words.say("disposition", disposed.disposition()), disposed.signedBy()))
                 .orElseGet(() -> sentences.lapsed(line));
         String said = Stream.of(
-                        sentences.standing(line.finding()) + ".",
+                        words.sentence(sentences.standing(line.finding())),
                         sentences.distance(line.finding()),
                         signed,
                         sentences.repaired(line))

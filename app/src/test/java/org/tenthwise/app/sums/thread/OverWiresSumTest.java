@@ -179,7 +179,7 @@ class OverWiresSumTest {
         SumResult typed = sums.answer(Unit.INCH, "wire-sensitivity", "half_angle=14.5; " + rest);
         assertEquals(named.written(), typed.written());
         assertEquals(
-                "form is missing: give form, or half_angle",
+                "form is missing: give it, or half_angle",
                 sums.problem(Unit.INCH, "wire-sensitivity", rest).why().toString());
         assertEquals(2, number(named, "expanded") / number(named, "standard"), 0.001);
         assertEquals(

@@ -55,8 +55,8 @@ class WireConstantsSumTest {
             delimiter = '|',
             textBlock =
                     """
-            half_angle=30          | pitch is missing: give pitch, or tpi for threads per inch
-            pitch=2                | form is missing: give form, or half_angle
+            half_angle=30          | pitch is missing: give it, or tpi
+            pitch=2                | form is missing: give it, or half_angle
             half_angle=90; pitch=2 | half_angle is 90: it must be less than 90 degrees
             """)
     void whatIsMissingIsNamed(String given, String words) {

@@ -147,7 +147,7 @@ class SumUnitsTest {
         put(put(put(sum, "upper", "29.979"), "lower", "30.000"), "sizes", "30.050");
         sum.changeUnit();
         assertEquals(
-                "Upper limit is 29.979 mm: it is below Lower limit, which is 30.000 mm.",
+                "Upper limit is 29.979 mm: it is below lower limit, which is 30.000 mm.",
                 field(sum, "upper").remark());
     }
 

@@ -56,8 +56,7 @@ class SumViewModelTest {
     void theAnswerComesAsItIsTyped() {
         SumViewModel sum = enter(alone(BenchKind.TEMPERATURE), "500.035", "23.7", "11.7", "20");
         assertEquals(
-                "Still to fill: Gauge expansion.",
-                sum.shownProperty().get().found().sentence());
+                "Needed: Gauge expansion.", sum.shownProperty().get().found().sentence());
         type(sum, "1");
         assertEquals(
                 "size at 20 °C", sum.shownProperty().get().found().rows().get(0).name());
@@ -211,9 +210,9 @@ class SumViewModelTest {
         assertEquals(1, notes.size());
         String note = notes.get(0);
         assertTrue(
-                note.startsWith("Bench sum, Temperature: Reading 30.013 mm, Part temperature 23.7 °C, Part expansion "
+                note.startsWith("Bench sum, Temperature: reading 30.013 mm, part temperature 23.7 °C, part expansion "
                         + "11.7 µm/m °C, "
-                        + "Gauge temperature 20 °C"),
+                        + "gauge temperature 20 °C"),
                 note);
         assertTrue(note.contains("Result: size at 20 °C 30.011701 mm"), note);
         assertTrue(note.contains("Source: ISO 1"), note);
