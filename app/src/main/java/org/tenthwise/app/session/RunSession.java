@@ -132,6 +132,11 @@ public final class RunSession {
         return new AnswerVerbs(this);
     }
 
+    /** How a check that is done leads on to the next. */
+    public Onwards onwards() {
+        return new Onwards(this, gate);
+    }
+
     /** Puts the run away, or takes it up again. */
     public ShelfVerbs shelf() {
         return new ShelfVerbs(this, machine);
@@ -159,25 +164,6 @@ public final class RunSession {
     /** The same for a step as whoever typed it saw it: where another is in hand by now, nothing is taken. */
     public Reply enter(int step, String text) throws CouldNotSave {
         return inHand.number() == step ? enter(text) : refuse(Objection.Kind.NOT_ASKED_HERE);
-    }
-
-    /**
-     * Takes a figure as the first of the next check, where that asks for a reading and the figure lies within a few
-     * tolerances of it; otherwise stays, and asks.
-     *
-     * @param step the one in hand as whoever typed it saw it
-     */
-    public Reply enterNext(int step, String text) throws CouldNotSave {
-        Step before = inHand;
-        if (before.number() == step && state().figureBeginsNext()) {
-            goOn();
-            if (asked().asReading().isPresent()
-                    && gate.opens(inHand, text, sheet().run().setting(inHand.number()))) {
-                return enter(text);
-            }
-        }
-        take(before);
-        return Reply.refused(state(), new Objection(Objection.Kind.OPENS_NEXT, text));
     }
 
     /** Takes a figure on purpose although it is far off; in everything else as {@link #enter}. */
@@ -301,6 +287,11 @@ public final class RunSession {
                         ? new Prompt.Held(sheet().line(inHand.number()).waitingFor())
                         : new Prompt.Closed())
                 .orElseGet(() -> NextPrompt.next(sheet(), inHand, way, gauge));
+    }
+
+    /** What a step that is not shut wants next, whichever is in hand. */
+    Prompt asked(Step step) {
+        return NextPrompt.next(sheet(), step, new WayOfReading(), gauge);
     }
 
     /**

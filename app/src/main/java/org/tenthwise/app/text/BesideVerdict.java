@@ -36,8 +36,9 @@ public final class BesideVerdict {
      * @param shown all that must not be missed; where there is nothing such and nothing to do, the one thing most worth
      *     knowing
      * @param rest everything else
+     * @param isToBeRead whether there is something to do, or to know, that nobody should go on without having read
      */
-    public record Split(List<String> shown, List<String> rest) {}
+    public record Split(List<String> shown, List<String> rest, boolean isToBeRead) {}
 
     /** @param closed whether the run is closed: then nothing is to be done any more but what was signed */
     public Split of(Sheet sheet, Line line, boolean closed) {
@@ -54,7 +55,7 @@ public final class BesideVerdict {
         shown.addAll(others.subList(0, more));
         List<String> rest = new ArrayList<>(others.subList(more, others.size()));
         rest.addAll(how(sheet, line));
-        return new Split(shown, rest);
+        return new Split(shown, rest, !next.isEmpty() || all.stream().anyMatch(Weighed::isToBeRead));
     }
 
     private static List<String> sentences(Stream<Weighed> said) {

@@ -39,7 +39,7 @@ final class Proof {
         boolean proven = !nearer && !margin.distance().isBelow(expanded.plus(uncorrected));
         return nearer || proven
                 ? Optional.of(new Weighed(
-                        Weighed.Weight.PROOF,
+                        proven ? Weighed.Weight.PROOF : Weighed.Weight.NEARER,
                         words.say(proven ? "proof.proven" : "proof.nearer", Figures.withUnit(uncertainty.expanded()))))
                 : Optional.empty();
     }

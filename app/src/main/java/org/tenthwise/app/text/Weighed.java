@@ -10,6 +10,8 @@ public record Weighed(Weight weight, String sentence) {
          * whatever else there is to say.
          */
         STAYS,
+        /** What the pass lacks to be proven. */
+        NEARER,
         /** What the pass rests on. */
         PROOF,
         /** What warmth or the touch of the gauge was taken off for. */
@@ -34,5 +36,10 @@ public record Weighed(Weight weight, String sentence) {
 
     boolean stays() {
         return weight == Weight.STAYS;
+    }
+
+    /** Whether whoever goes on must have read it. */
+    boolean isToBeRead() {
+        return stays() || weight == Weight.NEARER;
     }
 }

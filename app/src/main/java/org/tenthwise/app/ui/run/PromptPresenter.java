@@ -9,6 +9,7 @@ import org.tenthwise.app.ui.run.RunScreenState.Commit;
 import org.tenthwise.app.ui.run.RunScreenState.Meaning;
 import org.tenthwise.app.ui.run.RunScreenState.OtherWay;
 import org.tenthwise.app.ui.run.RunScreenState.PromptPanel;
+import org.tenthwise.app.ui.run.RunScreenState.Strike;
 import org.tenthwise.app.ui.run.RunScreenState.Undo;
 import org.tenthwise.model.compute.roundness.TruingUp;
 import org.tenthwise.model.gauge.GaugeKind;
@@ -17,6 +18,7 @@ import org.tenthwise.model.plan.Holding;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.Proposal;
 import org.tenthwise.model.record.RunOutFinding;
@@ -242,7 +244,8 @@ final class PromptPresenter {
                 step);
     }
 
-    Allowed allowed(State state) {
+    /** @param finished the check that gave way to the one in hand, where it is to be seen still */
+    Allowed allowed(State state, Optional<Line> finished) {
         boolean open = !state.asked().isShut();
         VerdictKind standing = state.line().finding().verdict().standing();
         boolean out = standing != VerdictKind.PASS && standing != VerdictKind.OPEN;
@@ -256,9 +259,16 @@ final class PromptPresenter {
                 state.mayBeginPass(),
                 gauged && (open || !state.settingsHere().isEmpty()),
                 open && out,
-                !state.pass().isEmpty() && open,
+                strike(state, finished).filter(any -> open),
                 otherWay(state),
                 undo(state));
+    }
+
+    private Optional<Strike> strike(State state, Optional<Line> finished) {
+        return state.pass().isEmpty()
+                ? finished.map(line -> line.step().number())
+                        .map(before -> new Strike(before, words.say("run.strike.before", before)))
+                : Optional.of(new Strike(state.inHand().number(), words.say("run.strike")));
     }
 
     private Optional<Undo> undo(State state) {

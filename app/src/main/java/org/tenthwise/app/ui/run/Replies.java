@@ -3,6 +3,7 @@ package org.tenthwise.app.ui.run;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.State;
@@ -17,20 +18,30 @@ final class Replies {
     private final RunSession session;
     private final Navigator navigator;
     private final Supplier<State> state;
+    private final UnaryOperator<Reply> onwards;
     private final Consumer<Callable<Reply>> ask;
 
-    /** @param ask asks something of the run, on the thread of the ledger */
-    Replies(RunSession session, Navigator navigator, Supplier<State> state, Consumer<Callable<Reply>> ask) {
+    /**
+     * @param onwards goes on by itself where a check is done; on the thread of the ledger
+     * @param ask asks something of the run, on the thread of the ledger
+     */
+    Replies(
+            RunSession session,
+            Navigator navigator,
+            Supplier<State> state,
+            UnaryOperator<Reply> onwards,
+            Consumer<Callable<Reply>> ask) {
         this.session = session;
         this.navigator = navigator;
         this.state = state;
+        this.onwards = onwards;
         this.ask = ask;
     }
 
     void act(Meaning meaning) {
         if (meaning instanceof Meaning.Answered answered) {
             int step = state.get().inHand().number();
-            ask.accept(() -> session.answers().give(step, answered.answer()));
+            ask.accept(() -> onwards.apply(session.answers().give(step, answered.answer())));
         } else if (meaning instanceof Meaning.Sense sense) {
             ask.accept(() -> session.gauge().tellSense(sense.rises()));
         } else if (meaning instanceof Meaning.SenseInFigures figures) {

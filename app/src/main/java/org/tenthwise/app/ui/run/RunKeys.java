@@ -11,6 +11,7 @@ import org.tenthwise.app.ui.keys.Deaf;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.run.RunScreenState.Allowed;
 import org.tenthwise.app.ui.run.RunScreenState.OtherWay;
+import org.tenthwise.app.ui.run.RunScreenState.Strike;
 import org.tenthwise.app.ui.run.RunScreenState.Undo;
 import org.tenthwise.app.ui.theme.ScreenSizes;
 import org.tenthwise.model.words.Words;
@@ -58,17 +59,18 @@ final class RunKeys {
         Key dispose = new Key(Key.Kind.PLAIN, words.say("run.sign-for"), model::dispose);
         allow(model, dispose, "sign-for", Allowed::dispose);
         Key strike = new Key(Key.Kind.PLAIN, "", model::undoOrStrike);
-        strike.textProperty()
-                .bind(model.shownProperty()
-                        .map(shown ->
-                                shown.allowed().undo().map(Undo::label).orElseGet(() -> words.say("run.strike"))));
+        strike.textProperty().bind(model.shownProperty().map(shown -> shown.allowed()
+                .undo()
+                .map(Undo::label)
+                .or(() -> shown.allowed().strike().map(Strike::label))
+                .orElseGet(() -> words.say("run.strike"))));
         Deaf strikeDeaf = new Deaf(strike);
         strike.textProperty().subscribe(text -> strikeDeaf.forAMoment());
         allow(
                 model,
                 strike,
                 "strike",
-                allowed -> allowed.strike() || allowed.undo().isPresent());
+                allowed -> allowed.strike().isPresent() || allowed.undo().isPresent());
         Key note = new Key(Key.Kind.PLAIN, words.say("run.note"), model::note);
         note.setId("note");
         Key more = new Key(Key.Kind.PLAIN, words.say("run.more"), model::more);

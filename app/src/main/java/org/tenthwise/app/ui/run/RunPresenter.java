@@ -59,9 +59,21 @@ final class RunPresenter {
                 found(state),
                 hand.panel(state),
                 hand.first(state),
-                hand.allowed(state),
-                finished.map(
-                        line -> new Finished(line.finding().verdict().standing(), new SettledWords(words).line(line))));
+                hand.allowed(state, finished),
+                finished.map(line -> new Finished(
+                        line.step().number(),
+                        line.finding().verdict().standing(),
+                        new SettledWords(words).line(line))));
+    }
+
+    /** Whether nothing is to be said of the step in hand but its verdict. */
+    boolean saysNoMore(State state) {
+        return !beside(state).isToBeRead();
+    }
+
+    private BesideVerdict.Split beside(State state) {
+        return new BesideVerdict(words)
+                .of(state.sheet(), state.line(), state.asked().isClosed());
     }
 
     private Heads heads(State state) {
@@ -155,7 +167,7 @@ final class RunPresenter {
     private Found found(State state) {
         Line line = state.line();
         boolean closed = state.asked().isClosed();
-        BesideVerdict.Split beside = new BesideVerdict(words).of(state.sheet(), line, closed);
+        BesideVerdict.Split beside = beside(state);
         return new Found(
                 line.finding().verdict().standing(),
                 words.sentence(sentences.standing(line.finding())),

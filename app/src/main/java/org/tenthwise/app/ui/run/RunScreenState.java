@@ -97,7 +97,7 @@ public record RunScreenState(
     }
 
     /** What the check before came to. */
-    public record Finished(VerdictKind standing, String words) {}
+    public record Finished(int step, VerdictKind standing, String words) {}
 
     /** What the right column is for. */
     public sealed interface PromptPanel {
@@ -188,15 +188,23 @@ public record RunScreenState(
      *
      * @param otherWay present where the pass can still be read in another way, trued up by the needle, a cut signed for
      *     before all is read, or told that was taken against the advice
+     * @param strike what can be struck out; absent where nothing can
      * @param undo present where the answer given last can be taken back by one tap
      */
     public record Allowed(
             boolean again,
             boolean gauge,
             boolean dispose,
-            boolean strike,
+            Optional<Strike> strike,
             Optional<OtherWay> otherWay,
             Optional<Undo> undo) {}
+
+    /**
+     * Something of a check can be struck out.
+     *
+     * @param step the one in hand, or the one that gave way to it while nothing is taken there
+     */
+    public record Strike(int step, String label) {}
 
     /**
      * The answer given last.

@@ -19,9 +19,11 @@ import org.tenthwise.app.ui.keys.KeypadViewModel;
 import org.tenthwise.app.ui.keys.Settling;
 import org.tenthwise.app.ui.keys.Typing;
 import org.tenthwise.app.ui.run.RunScreenState.Act;
+import org.tenthwise.app.ui.run.RunScreenState.Allowed;
 import org.tenthwise.app.ui.run.RunScreenState.Commit;
 import org.tenthwise.app.ui.run.RunScreenState.Meaning;
 import org.tenthwise.app.ui.run.RunScreenState.PromptPanel;
+import org.tenthwise.app.ui.run.RunScreenState.Strike;
 import org.tenthwise.app.ui.run.RunScreenState.Undo;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
@@ -70,8 +72,8 @@ public final class RunViewModel implements Typing {
         this.showing = new RunPresenter(words);
         this.state = new ReadOnlyObjectWrapper<>(start);
         this.shown = new ReadOnlyObjectWrapper<>(showing.of(start));
-        this.figures = new TypedFigures(session, tasks, navigator, words, clock, state::get, this::show);
-        this.replies = new Replies(session, navigator, state::get, this::ask);
+        this.figures = new TypedFigures(session, tasks, navigator, words, clock, state::get, this::onwards, this::show);
+        this.replies = new Replies(session, navigator, state::get, this::onwards, this::ask);
         this.committing = new Settling(clock);
         this.replying = new Settling(clock, Settling.LONGER);
         this.keepingOrAgain = new Settling(clock);
@@ -85,7 +87,8 @@ public final class RunViewModel implements Typing {
         figure.bind(Bindings.createStringBinding(this::figureNow, shown, pad().typedProperty()));
         commit.subscribe(now -> committing.means(now.word() + now.line()));
         shown.subscribe(now -> replying.means(List.of(now.inHand().number(), now.panel())));
-        shown.subscribe(now -> striking.means(now.allowed().undo()));
+        shown.subscribe(now ->
+                striking.means(List.of(now.allowed().undo(), now.allowed().strike())));
         shown.subscribe(now -> keepingOrAgain.means(keepsOrDoes()));
         keepableProperty().subscribe(figure -> keepingOrAgain.means(keepsOrDoes()));
     }
@@ -208,11 +211,22 @@ public final class RunViewModel implements Typing {
         navigator.dispose(session);
     }
 
-    /** Takes the answer given last back, where that can be done by one tap; otherwise leads to striking out. */
+    /**
+     * Takes the answer given last back, where that can be done by one tap; otherwise leads to striking out, at the
+     * check that gave way to this one while nothing is taken here.
+     */
     public void undoOrStrike() {
         if (striking.settled()) {
-            shown.get().allowed().undo().ifPresentOrElse(this::undo, () -> navigator.strike(session));
+            Allowed allowed = shown.get().allowed();
+            allowed.undo().ifPresentOrElse(this::undo, () -> allowed.strike().ifPresent(this::strike));
         }
+    }
+
+    private void strike(Strike taken) {
+        if (taken.step() != state.get().inHand().number()) {
+            goTo(taken.step());
+        }
+        navigator.strike(session);
     }
 
     private void undo(Undo answer) {
@@ -275,6 +289,11 @@ public final class RunViewModel implements Typing {
     @Override
     public String interrupted() {
         return figures.interrupted();
+    }
+
+    /** From a check that is done, by itself. On the thread of the ledger. */
+    private Reply onwards(Reply done) {
+        return session.onwards().after(done, showing::saysNoMore);
     }
 
     /**

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import org.tenthwise.app.session.Objection;
 import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.session.RunSession;
@@ -34,10 +35,12 @@ final class SentFigures {
     private final Untaken untaken;
     private final Clock clock;
     private final Supplier<State> state;
+    private final UnaryOperator<Reply> onwards;
     private final Consumer<State> show;
     private final FigureQueue queue = new FigureQueue();
     private Instant arrived = Instant.MIN;
 
+    /** @param onwards goes on by itself where a check is done; on the thread of the ledger */
     SentFigures(
             TypedFigures typed,
             RunSession session,
@@ -46,6 +49,7 @@ final class SentFigures {
             Untaken untaken,
             Clock clock,
             Supplier<State> state,
+            UnaryOperator<Reply> onwards,
             Consumer<State> show) {
         this.typed = typed;
         this.session = session;
@@ -55,6 +59,7 @@ final class SentFigures {
         this.untaken = untaken;
         this.clock = clock;
         this.state = state;
+        this.onwards = onwards;
         this.show = show;
     }
 
@@ -110,14 +115,15 @@ final class SentFigures {
             queue.stop();
             askWhetherItOpens(figure);
         } else {
-            work(() -> session.enterNext(step, figure), figure, true);
+            work(() -> session.onwards().enterNext(step, figure), figure, true);
         }
     }
 
+    /** A check that its first figure opened is never left by that figure: nobody has seen it yet. */
     private void send(String figure) {
         int step = state.get().inHand().number();
         work(
-                () -> session.enter(step, figure),
+                () -> onwards.apply(session.enter(step, figure)),
                 figure,
                 state.get().asked().asReading().isPresent());
     }

@@ -112,7 +112,14 @@ class AnswerHandlingTest extends RunAtHand {
             type(scene, "0.015\n0.003\n0.012\n0.001\n");
         });
         assertEquals(
-                VerdictKind.PASS, run.session.state().line().finding().verdict().standing());
+                VerdictKind.PASS,
+                run.session
+                        .state()
+                        .sheet()
+                        .line(ARun.RUN_OUT)
+                        .finding()
+                        .verdict()
+                        .standing());
     }
 
     @Test

@@ -1,0 +1,281 @@
+package org.tenthwise.app.ui.run;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.app.InventedPlans;
+import org.tenthwise.app.ui.run.RunScreenState.Act;
+import org.tenthwise.app.ui.run.RunScreenState.Meaning;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Plan;
+
+/**
+ * A check that passed plainly gives way by itself to one that is answered by a tap, and to no other; what it came to
+ * stays in sight there. Nothing that was meant for it answers the next.
+ */
+class OnwardsTest extends RunAtHand {
+
+    private static final Plan COLLAR = InventedPlans.inMillimetres(
+            """
+            [[step]]
+            number = 1
+            operation = 10
+            kind = "diameter"
+            name = "Collar"
+            method = "Two ways."
+            lower = 69.90
+            upper = 70.10
+            places = [{ name = "0°", angle = 0 }, { name = "90°", angle = 90 }]
+            gauge_kind = "caliper"
+            gauge = "CA-1"
+
+            [[step]]
+            number = 2
+            operation = 10
+            kind = "look"
+            name = "Edges"
+            what = "Broken."
+
+            [[step]]
+            number = 3
+            operation = 10
+            kind = "depth"
+            name = "Shoulder"
+            method = "From the face."
+            lower = 11.80
+            upper = 12.20
+            places = [{ name = "anywhere" }]
+            gauge_kind = "caliper"
+            gauge = "CA-1"
+            hold = [3]
+
+            [[step]]
+            number = 4
+            operation = 10
+            kind = "look"
+            name = "Face"
+            what = "Clean."
+
+            [[step]]
+            number = 5
+            operation = 10
+            kind = "depth"
+            name = "Groove"
+            method = "From the face."
+            lower = 11.80
+            upper = 12.20
+            places = [{ name = "anywhere" }]
+            gauge_kind = "caliper"
+            gauge = "CA-1"
+
+            [[step]]
+            number = 6
+            operation = 10
+            kind = "depth"
+            name = "Recess"
+            method = "From the face."
+            lower = 11.80
+            upper = 12.20
+            places = [{ name = "anywhere" }]
+            gauge_kind = "caliper"
+            gauge = "CA-1"
+
+            [[step]]
+            number = 7
+            operation = 10
+            kind = "look"
+            name = "Part"
+            what = "Clean."
+            """);
+
+    private RunViewModel model;
+
+    @BeforeEach
+    void atACollar() throws Exception {
+        beginARunOf(COLLAR);
+        model = atOnce();
+    }
+
+    private int inHand() {
+        return run.session.state().inHand().number();
+    }
+
+    private void leftBy(Runnable deed, int to) {
+        deed.run();
+        assertEquals(to, inHand());
+        assertEquals(to, model.stateProperty().get().inHand().number());
+    }
+
+    @Test
+    void thePassStaysInSightAtTheQuestion() {
+        leftBy(() -> sends(model, "70.02\n70.03\n"), 2);
+        assertEquals(
+                "1 Collar: Pass, 70.03, 0.07 inside",
+                model.shownProperty().get().finished().orElseThrow().words());
+        model.reply(new Meaning.Answered(Answer.YES));
+        assertEquals(3, inHand());
+        assertEquals(
+                "2 Edges: Pass, OK",
+                model.shownProperty().get().finished().orElseThrow().words());
+    }
+
+    /** A tenth of the tolerance is 0.02: nearer to a limit, or further apart, the check is looked at. */
+    @ParameterizedTest
+    @CsvSource({
+        "70.08, 70.08, 2",
+        "70.08, 70.09, 1",
+        "69.92, 69.92, 2",
+        "69.91, 69.92, 1",
+        "70.02, 70.04, 2",
+        "70.02, 70.05, 1",
+        "70.02, 70.10, 1",
+        "70.02, 70.11, 1",
+        "70.02, 69.89, 1",
+        "70.02, 50.02, 1"
+    })
+    void onlyAPlainPassGivesWay(String first, String second, int to) {
+        leftBy(() -> sends(model, first + "\n" + second + "\n"), to);
+    }
+
+    @Test
+    void whatIsStillToBeReadStays() {
+        leftBy(() -> sends(model, "70.02\n"), 1);
+    }
+
+    @Test
+    void whatIsDoubtedStays() throws Exception {
+        run.session.flagDoubt("Jaw worn?");
+        leftBy(() -> sends(model, "70.02\n70.02\n"), 1);
+    }
+
+    @Test
+    void whatIsReadWithTwoGaugesStays() throws Exception {
+        run.enter("70.02");
+        run.session.gauge().choose("CA-9");
+        model.refresh();
+        leftBy(() -> sends(model, "70.02\n"), 1);
+    }
+
+    @Test
+    void noHoldPointIsPassedOver() {
+        run.session.goTo(3);
+        model.refresh();
+        leftBy(() -> sends(model, "12.00\n"), 3);
+        assertEquals(Act.NEXT, model.commitProperty().get().act());
+    }
+
+    /** Its digits begin it. */
+    @Test
+    void nothingThatTakesAFigureIsGoneOnTo() throws Exception {
+        beforeTheGroove();
+        leftBy(() -> sends(model, "12.00\n"), 5);
+        assertTrue(model.stateProperty().get().figureBeginsNext());
+    }
+
+    /** Nobody has seen the screen of a check that one figure both opened and filled. */
+    @Test
+    void whatItsOnlyFigureOpenedStays() throws Exception {
+        beforeTheGroove();
+        sends(model, "12.00\n");
+        leftBy(() -> sends(model, "12.01\n"), 6);
+        assertTrue(run.session.state().line().settled());
+        leftBy(model::press, 7);
+    }
+
+    @Test
+    void whatIsGoneBackToIsNotLeft() {
+        sends(model, "70.02\n70.02\n");
+        leftBy(() -> model.goTo(1), 1);
+        model.refresh();
+        assertEquals(1, inHand());
+    }
+
+    @Test
+    void aFigureSentOnceTooOftenAnswersNothing() {
+        sends(model, "70.02\n70.02\n70.02\n");
+        assertEquals(2, inHand());
+        assertTrue(run.session.state().pass().isEmpty());
+        assertEquals(2, run.session.state().sheet().line(1).pass().readings().size());
+        assertEquals(1, ways.told.size(), ways.told::toString);
+    }
+
+    @Test
+    void theTapThatEnteredTheLastReadingDoesNotAnswer() {
+        clock.hold();
+        sends(model, "70.02\n70.02\n");
+        assertEquals(2, inHand());
+        for (int bounced = 0; bounced < 8; bounced++) {
+            model.reply(new Meaning.Answered(Answer.YES));
+            model.press();
+            clock.pass(100);
+        }
+        assertEquals(2, inHand());
+        assertTrue(run.session.state().pass().isEmpty());
+        model.reply(new Meaning.Answered(Answer.YES));
+        assertEquals(3, inHand());
+    }
+
+    @Test
+    void theKeysThatCameAreDeafToTheFingerForAMoment() {
+        run(() -> {
+            Scene scene = opened().scene();
+            type(scene, "70.02\n70.03");
+            press(scene, "commit");
+            assertEquals("2", text(scene, "step-number"));
+            assertTrue(Stream.<Node>iterate(scene.lookup("#reply-0"), Objects::nonNull, Node::getParent)
+                    .anyMatch(Node::isMouseTransparent));
+            assertTrue(scene.lookup("#commit-answered").isDisabled());
+        });
+    }
+
+    /** The last reading is struck out at its own check, which its key names. */
+    @Test
+    void itsReadingsAreStruckOutFromTheNext() {
+        run(() -> {
+            Scene scene = opened().scene();
+            type(scene, "70.02\n70.03\n");
+            assertEquals("Strike out at 1", ((Button) scene.lookup("#strike")).getText());
+            press(scene, "strike");
+        });
+        assertEquals(1, inHand());
+        assertEquals(List.of("strike " + run.session.id()), ways.asked);
+    }
+
+    @Test
+    void onceTheNextIsAnsweredItsOwnAnswerIsTakenBack() {
+        sends(model, "70.02\n70.03\n");
+        model.reply(new Meaning.Answered(Answer.NO));
+        assertFalse(model.shownProperty().get().finished().isPresent());
+        model.undoOrStrike();
+        assertEquals(2, inHand());
+        assertTrue(run.session.state().asked().asQuestion().isPresent());
+        assertEquals(2, run.session.state().sheet().line(1).pass().readings().size());
+    }
+
+    @Test
+    void aPassThatGaveWayHoldsEverywhere() throws Exception {
+        sends(model, "70.02\n70.03\n");
+        seen("run", "gave-way-asked", window -> new RunScreen(model, window.pictures(), words));
+    }
+
+    private void beforeTheGroove() throws Exception {
+        sends(model, "70.02\n70.02\n");
+        run.session.answers().give(2, Answer.YES);
+        run.enter("12.00");
+        run.session.goOn();
+        run.session.answers().give(4, Answer.YES);
+        model.refresh();
+        assertEquals(5, inHand());
+    }
+}
