@@ -69,6 +69,11 @@ public interface BenchForm {
         return true;
     }
 
+    /** Whether what is found is typed into a machine, so that its notes are read before anything else. */
+    default boolean goesIntoTheControl() {
+        return false;
+    }
+
     /** Drawn from the figures typed and found; absent where they draw nothing. */
     Optional<Picture> picture(FormValues filled, SumResult result, AnswerFormat format);
 

@@ -95,6 +95,11 @@ final class NextCutForm implements BenchForm {
     }
 
     @Override
+    public boolean goesIntoTheControl() {
+        return true;
+    }
+
+    @Override
     public Optional<Picture> picture(FormValues filled, SumResult result, AnswerFormat format) {
         return filled.length(LOWER)
                 .flatMap(lower -> filled.length(UPPER).map(upper -> drawn(filled, result, format, lower, upper)));

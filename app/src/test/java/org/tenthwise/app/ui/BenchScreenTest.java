@@ -1,6 +1,13 @@
 package org.tenthwise.app.ui;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.control.Labeled;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -13,10 +20,23 @@ import org.tenthwise.app.ui.bench.BenchFormState;
 import org.tenthwise.app.ui.bench.BenchView;
 import org.tenthwise.app.ui.bench.BenchViewModel;
 import org.tenthwise.app.ui.bench.SumViewModel;
+import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.shell.Screen;
 
 /** The list of bench sums and every sum with an answer, on every display. */
 class BenchScreenTest extends ScreenTest {
+
+    private static final String SUMS =
+            """
+            WIRES,         form=metric diameter=12 pitch=1.75 wire=1.100 over_wires=12.500 minor_diameter=9.800
+            NEXT_CUT,      'upper=30.000 lower=29.979 sizes=30.050,30.046,30.049 offset_step=0.001 least_cut=0.010 register=radius'
+            RUN_OUT,       'readings=0.004,0.001,0.000,0.002,0.006,0.009,0.011,0.008 limit=0.020'
+            FIT,           bore_greatest=30.015 bore_least=30.011 plug_greatest=29.993 plug_least=29.991
+            TEMPERATURE,   reading=500.035 part_temp=23.7 part_alpha=11.7 gauge_temp=20 gauge_alpha=11.5 u_temp=0.5 u_alpha=1.2
+            DRILL_SET,     depth=210 start=30 per_drill=60 chip_clearance=25
+            THREAD_LIMITS, form=trapezoidal diameter=40 pitch=7 class=7e
+            ZONE,          diameter=30 letter=H grade=7
+            """;
 
     @RegisterExtension
     private final Workshop workshop = new Workshop(words);
@@ -59,20 +79,46 @@ class BenchScreenTest extends ScreenTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @CsvSource(
-            textBlock =
-                    """
-            WIRES,         form=metric diameter=12 pitch=1.75 wire=1.100 over_wires=12.500 minor_diameter=9.800
-            NEXT_CUT,      'upper=30.000 lower=29.979 sizes=30.050,30.046,30.049 offset_step=0.001 least_cut=0.010 register=radius'
-            RUN_OUT,       'readings=0.004,0.001,0.000,0.002,0.006,0.009,0.011,0.008 limit=0.020'
-            FIT,           bore_greatest=30.015 bore_least=30.011 plug_greatest=29.993 plug_least=29.991
-            TEMPERATURE,   reading=500.035 part_temp=23.7 part_alpha=11.7 gauge_temp=20 gauge_alpha=11.5 u_temp=0.5 u_alpha=1.2
-            DRILL_SET,     depth=210 start=30 per_drill=60 chip_clearance=25
-            THREAD_LIMITS, form=trapezoidal diameter=40 pitch=7 class=7e
-            ZONE,          diameter=30 letter=H grade=7
-            """)
+    @CsvSource(textBlock = SUMS)
     void aSumWithItsAnswerHoldsEverywhere(BenchKind kind, String figures) {
         seen("bench", kind.name().toLowerCase(Locale.ROOT).replace('_', '-'), window -> alone(window, kind, figures));
+    }
+
+    /** Nothing is used on the machine whose caution lies on another page. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(textBlock = SUMS)
+    void theHeadlineAndTheFirstResultsAndEveryCautionAreInSight(BenchKind kind, String figures) {
+        List<String> faults = new ArrayList<>();
+        for (Display display : displays()) {
+            run(() -> {
+                Window window = window(display);
+                BenchViewModel model = BenchViewModel.alone(bench(), words, workshop);
+                model.choose(kind);
+                SumViewModel sum = model.inHandProperty().get().orElseThrow();
+                fill(sum, figures);
+                window.shell().show(view(window, model));
+                settle(window.scene());
+                List<String> rows = rows(window.scene());
+                List<String> cautions = sum.shownProperty().get().found().cautions();
+                boolean isAll = !shown(window.scene().lookup("#line #later"));
+                if (!shown(window.scene().lookup("#headline"))
+                        || !rows.containsAll(cautions.subList(0, Math.min(2, cautions.size())))
+                        || !isAll && cautions.isEmpty() && rows.size() < 3) {
+                    faults.add(display.name() + ": " + rows);
+                }
+            });
+        }
+        assertEquals(List.of(), faults);
+    }
+
+    /** What is written in the rows that are seen. */
+    private static List<String> rows(Scene scene) {
+        return scene.lookup("#facts") instanceof Parent facts
+                ? facts.getChildrenUnmodifiable().stream()
+                        .filter(row -> row.isVisible() && !(row instanceof Key))
+                        .map(row -> row instanceof Labeled label ? label.getText() : row.toString())
+                        .toList()
+                : List.of();
     }
 
     @Test

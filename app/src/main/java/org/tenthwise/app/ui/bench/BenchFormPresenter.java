@@ -143,11 +143,11 @@ final class BenchFormPresenter {
         List<FieldShown> typed = fields.stream().filter(field -> !field.empty()).toList();
         if (outcome instanceof FormOutcome.Missing missing) {
             List<String> names = missing.fields().stream().map(bench::name).toList();
-            return new Found(words.say("bench.missing", names), false, typed, List.of(), List.of(), "");
+            return new Found(words.say("bench.missing", names), false, typed, List.of(), List.of(), List.of(), "");
         }
         if (outcome instanceof FormOutcome.InputRefused refused) {
             String ofTheWhole = refused.at().isPresent() ? "" : refused.sentence();
-            return new Found(ofTheWhole, true, typed, List.of(), List.of(), "");
+            return new Found(ofTheWhole, true, typed, List.of(), List.of(), List.of(), "");
         }
         SumResult answer = ((FormOutcome.Done) outcome).answer();
         ResultRows results = new ResultRows(sum, words);
@@ -155,8 +155,9 @@ final class BenchFormPresenter {
                 "",
                 false,
                 List.of(),
+                sum.goesIntoTheControl() ? results.notes(answer) : List.of(),
                 results.of(answer, filled, all),
-                results.notes(answer),
+                sum.goesIntoTheControl() ? List.of() : results.notes(answer),
                 words.say("bench.basis", words.say(answer.basis())));
     }
 

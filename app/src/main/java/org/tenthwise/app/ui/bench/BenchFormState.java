@@ -68,17 +68,20 @@ public record BenchFormState(
      *
      * @param sentence what is still to be typed, or why there is no answer; empty with an answer
      * @param typed the fields filled in so far; none with an answer
+     * @param cautions what to heed before the headline is used
      * @param rows the headline first
      */
     public record Found(
             String sentence,
             boolean refused,
             List<FieldShown> typed,
+            List<String> cautions,
             List<ResultRow> rows,
             List<String> notes,
             String basis) {
         public Found {
             typed = List.copyOf(typed);
+            cautions = List.copyOf(cautions);
             rows = List.copyOf(rows);
             notes = List.copyOf(notes);
         }

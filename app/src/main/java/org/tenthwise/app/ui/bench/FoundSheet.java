@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import javafx.geometry.Pos;
+import javafx.geometry.VPos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -24,7 +26,7 @@ import org.tenthwise.model.words.Words;
 /**
  * What comes of a bench sum: the picture drawn from the numbers, the headline, every other result, notes, formula and
  * source; before there is an answer, what is filled in so far. The results have the height they need, as long as the
- * picture keeps its share.
+ * picture keeps its share; the headline, the first of the rest and what to heed before using it are always in sight.
  */
 final class FoundSheet extends Region {
 
@@ -33,6 +35,12 @@ final class FoundSheet extends Region {
 
     /** What the picture keeps of the height under the name. */
     private static final double PICTURE_SHARE = 0.5;
+
+    /** Rows under the headline that are in sight before the picture has its share. */
+    private static final int IN_SIGHT = 3;
+
+    /** What it keeps for all that. */
+    private static final double PICTURE_LEAST = 0.36;
 
     private static final double SIDE = 16;
     private static final double RIGHT = 12;
@@ -43,11 +51,12 @@ final class FoundSheet extends Region {
     private final PagedRows facts;
     private final Label headline = Texts.label("", "middling", "second");
     private final Label value = Texts.label("", "figure", "bold");
-    private final HBox head = new HBox(16, value, headline);
+    private final FlowPane head = new FlowPane(16, 0, value, headline);
     private final Label sentence = Texts.label("", "middling", "bold");
+    private final HBox line;
     private final Label formula = Texts.label("", "body", "second");
     private int across = 2;
-    private Found last = new Found("", false, List.of(), List.of(), List.of(), "");
+    private Found last = new Found("", false, List.of(), List.of(), List.of(), List.of(), "");
 
     FoundSheet(SumViewModel model, PictureFrames pictures, Words words) {
         getStyleClass().addAll("step-sheet", "on-sheet");
@@ -59,13 +68,21 @@ final class FoundSheet extends Region {
         top = new VBox(2, title);
         top.getStyleClass().add("sheet-top");
         picture = pictures.empty();
-        head.setAlignment(Pos.BASELINE_LEFT);
+        head.setRowValignment(VPos.BASELINE);
         headline.setId("headline");
         value.setId("value");
         value.setMinWidth(USE_PREF_SIZE);
         sentence.setId("sentence");
         facts = new PagedRows(words, 4);
-        below = new VBox(facts);
+        facts.setId("facts");
+        VBox said = new VBox(head, sentence);
+        said.setAlignment(Pos.CENTER_LEFT);
+        HBox.setHgrow(said, Priority.ALWAYS);
+        line = new HBox(ScreenSizes.GAP, said);
+        facts.turnAt(line);
+        line.setFillHeight(false);
+        line.setId("line");
+        below = new VBox(line, facts);
         VBox.setVgrow(facts, Priority.ALWAYS);
         below.getStyleClass().addAll("bench-found", "lined-above");
         getChildren().addAll(top, picture, below);
@@ -91,13 +108,12 @@ final class FoundSheet extends Region {
         if (found.refused()) {
             sentence.getStyleClass().add("fail");
         }
-        if (!found.sentence().isEmpty()) {
-            rows.add(sentence);
-        }
+        see(sentence, !found.sentence().isEmpty());
+        see(head, !found.rows().isEmpty());
+        found.cautions().forEach(caution -> rows.add(Texts.label(caution, "body")));
         if (!found.rows().isEmpty()) {
             headline.setText(found.rows().get(0).name());
             value.setText(found.rows().get(0).value());
-            rows.add(head);
             rows.addAll(pairs(found.rows().subList(1, found.rows().size())));
         }
         found.typed().stream()
@@ -113,17 +129,23 @@ final class FoundSheet extends Region {
         requestLayout();
     }
 
+    private static void see(Region what, boolean seen) {
+        what.setVisible(seen);
+        what.setManaged(seen);
+    }
+
     @Override
     protected void layoutChildren() {
         double width = getWidth();
         double heading = top.prefHeight(width);
         double free = getHeight() - heading;
         double inside = width - below.getInsets().getLeft() - below.getInsets().getRight();
-        double wanted = below.getInsets().getTop()
-                + below.getInsets().getBottom()
-                + Math.max(facts.minHeight(inside), facts.heightOfAll(inside));
-        double drawn = picture.isVisible() ? Math.max(ScreenSizes.SUM_PICTURE, free * PICTURE_SHARE) : 0;
-        double results = picture.isVisible() ? Math.min(wanted, free - drawn) : free;
+        double heads = below.getInsets().getTop() + below.getInsets().getBottom() + line.prefHeight(inside);
+        double least = Math.min(
+                heads + facts.heightOfFirst(IN_SIGHT, inside),
+                free - Math.max(ScreenSizes.SUM_PICTURE, free * PICTURE_LEAST));
+        double most = Math.max(least, free - Math.max(ScreenSizes.SUM_PICTURE, free * PICTURE_SHARE));
+        double results = picture.isVisible() ? Math.min(heads + facts.heightOfAll(inside), most) : free;
         top.resizeRelocate(0, 0, width, heading);
         picture.resizeRelocate(
                 SIDE, heading + 4, width - SIDE - RIGHT, Math.max(0, free - results - ScreenSizes.GAP - 4));

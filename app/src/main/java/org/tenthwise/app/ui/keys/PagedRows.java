@@ -157,10 +157,16 @@ public final class PagedRows extends Region {
 
     /** The height at which no row is on another page. */
     public double heightOfAll(double width) {
+        return heightOfFirst(count, width);
+    }
+
+    /** The height at which the first {@code number} rows, or all if there are fewer, are to be seen. */
+    public double heightOfFirst(int number, double width) {
         Insets in = getInsets();
+        int most = Math.min(number, count);
         double inner = width - in.getLeft() - in.getRight();
-        double height = in.getTop() + in.getBottom() + between * Math.max(0, count - 1);
-        for (int i = 0; i < count; i++) {
+        double height = in.getTop() + in.getBottom() + between * Math.max(0, most - 1);
+        for (int i = 0; i < most; i++) {
             height += heightOf(i, inner);
         }
         return height;

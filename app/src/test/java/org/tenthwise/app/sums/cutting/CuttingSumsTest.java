@@ -122,7 +122,7 @@ class CuttingSumsTest {
             delimiter = '|',
             textBlock =
                     """
-        sizes=29.900 29.910 | It assumes that the tool takes off what is asked
+        sizes=29.900 29.910 | Same edge, about the same depth of cut.
         sizes=29.900 29.910 | No offset_step was given
         sizes=29.900 29.950 | Uneven by 0.05: no even cut brings every size in. At most 0.071 may come off without
         sizes=29.900 29.990; least_cut=0.02 | Uneven by 0.09: no even cut brings every size in. At most 0.031 may come off without a size passing its limit: too little for this tool to cut.
