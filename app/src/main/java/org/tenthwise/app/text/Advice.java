@@ -28,7 +28,8 @@ public final class Advice {
             return signed;
         }
         return measureAnew(line)
-                .map(step -> words.say("next.rested-on-changed", step))
+                .map(ended -> words.say(
+                        ended.by().event().takesMetal() ? "next.cut-since" : "next.rested-on-changed", ended.step()))
                 .orElseGet(() -> Plausible.spoils(line.finding())
                         ? words.say("next.far-off")
                         : nextOfSound(line.finding(), CutSoFar.last(line)));
@@ -59,14 +60,13 @@ public final class Advice {
         return words.say("next.disposed", words.say("disposition", disposition), by);
     }
 
-    /** The step that changed under a check at which nothing was taken since. */
-    private static Optional<Integer> measureAnew(Line line) {
+    /** What ended the last pass of a check at which nothing was taken since: a step that changed under it. */
+    private static Optional<Pass.Ended> measureAnew(Line line) {
         boolean empty = line.pass().isEmpty();
         return line.passes().stream()
                 .flatMap(pass -> pass.ended().stream())
                 .reduce((earlier, later) -> later)
-                .filter(ended -> empty && ended.why() == StepEvent.PassBegun.Why.RESTED_ON_CHANGED)
-                .map(Pass.Ended::step);
+                .filter(ended -> empty && ended.why() == StepEvent.PassBegun.Why.RESTED_ON_CHANGED);
     }
 
     private String nextOfSound(Finding finding, Optional<CutSoFar> last) {

@@ -70,18 +70,14 @@ final class CutAdvice {
         List<String> said = new ArrayList<>(
                 List.of(words.say(proposal.change().isPresent() ? "next.cut.unproven" : "next.cut.unproven-as-it-is")));
         said.addAll(cut(finding, proposal, last));
-        said.add(words.say(isTooLittle(finding, proposal.cut()) ? "next.cut.or-measure-alone" : "next.cut.or-measure"));
+        boolean signingIsSaid =
+                proposal.cut() instanceof EvenCut.NoCut && way(finding, proposal, last) != Proposal.Way.AT_MOST;
+        said.add(words.say(signingIsSaid ? "next.cut.or-measure-alone" : "next.cut.or-measure"));
         return String.join(" ", said);
     }
 
-    /** Whether nothing that may come off is as much as this tool can cut; it is said then that it can be signed for. */
-    private static boolean isTooLittle(Finding finding, EvenCut cut) {
-        return cut instanceof EvenCut.NoCut refused
-                && (refused.reason() == EvenCut.Reason.BELOW_LEAST_CUT
-                        || refused.safe()
-                                .filter(safe ->
-                                        safe.signum() > 0 && size(finding).isTooLittleToCut(safe))
-                                .isPresent());
+    private static Proposal.Way way(Finding finding, Proposal proposal, Optional<CutSoFar> last) {
+        return proposal.way(size(finding), last);
     }
 
     private static CheckOfSize size(Finding finding) {
@@ -130,10 +126,18 @@ final class CutAdvice {
     private List<String> refused(
             Finding finding, Proposal proposal, EvenCut.NoCut refused, Optional<CutSoFar> last, StepFigures figures) {
         return switch (refused.reason()) {
-            case BELOW_LEAST_CUT -> List.of(words.say("next.cut.below-least"));
+            case BELOW_LEAST_CUT -> List.of(belowLeast(finding, proposal, last));
             case PAST_SIZE -> List.of(words.say("next.cut.past-size"), words.say("next.cut.nothing-more"));
             case UNEVEN -> noEvenCut(finding, proposal, refused, last, figures);
         };
+    }
+
+    /** A bore can be honed where a tool would only rub; common practice. */
+    private String belowLeast(Finding finding, Proposal proposal, Optional<CutSoFar> last) {
+        boolean spring = way(finding, proposal, last) == Proposal.Way.SPRING_PASS;
+        return words.say(
+                spring ? "next.cut.below-least.spring" : "next.cut.below-least",
+                feature(finding).key());
     }
 
     private List<String> noEvenCut(
@@ -162,7 +166,7 @@ final class CutAdvice {
     /** Counted as it is typed: a figure on diameter in a register of radii takes off twice as much. */
     private String atMost(Finding finding, Length safe, Optional<Register> register, StepFigures figures) {
         if (safe.signum() == 0) {
-            return words.say("next.cut.nothing-more");
+            return words.say("next.cut.nothing-more-signed");
         }
         if (size(finding).isTooLittleToCut(safe)) {
             return words.say("next.cut.at-most-below-least");

@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.compute.form.WallShape;
+import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.record.Flanks;
 import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.words.Words;
 
@@ -41,6 +43,35 @@ final class SizeSentences extends OfSizeSentences {
         return finding.check().limits().unit().isOfAngle() && finding.step().stepClass() == StepClass.DRAWING
                 ? Optional.of(words.say("next.fail.angle"))
                 : super.failed();
+    }
+
+    /** The flanks let nothing come off here. */
+    @Override
+    Optional<String> againstACut() {
+        return finding.flanks().flatMap(flanks -> switch (flanks.how()) {
+            case UNKNOWN -> Optional.of(words.say("next.cut.flanks-first", flanks.step()));
+            case TAKEN_UNDER ->
+                Optional.of(words.say(
+                        isOf(Feature.DEPTH) ? "next.cut.flanks-under.depth" : "next.cut.flanks-under", flanks.step()));
+            case LEFT_INSIDE, NOT_YET_KNOWN -> Optional.empty();
+        });
+    }
+
+    @Override
+    Optional<String> withACut() {
+        return finding.flanks()
+                .flatMap(flanks -> flanks.how() == Flanks.How.NOT_YET_KNOWN
+                        ? Optional.of(words.say("next.cut.flanks-not-yet", flanks.step()))
+                        : finding.proposal()
+                                .flatMap(proposal -> proposal.comesOff(size()))
+                                .map(off -> words.say(
+                                        "next.cut.flanks",
+                                        StepFigures.of(finding).withUnit(Flanks.comesOff(size(), off)),
+                                        flanks.step())));
+    }
+
+    private CheckOfSize size() {
+        return finding.check().asSize().orElseThrow();
     }
 
     private void wall(StepFigures figures, List<Weighed> said) {

@@ -28,7 +28,7 @@ class CheckPlansTest {
     void aSoundPlanIsSaidToBeSound() {
         Typed typed = Typed.line("check", good);
         assertEquals(0, typed.exit());
-        assertEquals(List.of(good + ": no errors: LG-2207 rev C, issue 8, 35 checks"), typed.out());
+        assertEquals(List.of(good + ": no errors: LG-2207 rev C, issue 9, 35 checks"), typed.out());
     }
 
     @Test
@@ -36,7 +36,7 @@ class CheckPlansTest {
         assertEquals(
                 List.of(
                         "WB-118: no errors: WB-118 rev B, issue 6, 31 checks",
-                        "LG-2207-C.toml: no errors: LG-2207 rev C, issue 8, 35 checks"),
+                        "LG-2207-C.toml: no errors: LG-2207 rev C, issue 9, 35 checks"),
                 Typed.line("check", "WB-118", "LG-2207-C.toml").out());
     }
 

@@ -41,7 +41,7 @@ class WalkStoreTest extends Walking {
         assertTrue(
                 typed.err()
                         .get(0)
-                        .startsWith("Run LG-2207-C-014 was started with another text of LG-2207 rev C, issue 8."),
+                        .startsWith("Run LG-2207-C-014 was started with another text of LG-2207 rev C, issue 9."),
                 typed.err()::toString);
     }
 

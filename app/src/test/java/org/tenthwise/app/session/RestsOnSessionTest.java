@@ -47,7 +47,7 @@ class RestsOnSessionTest extends RunBegun {
         assertEquals(VerdictKind.OPEN, standing());
         assertInstanceOf(Prompt.Reading.class, session.state().asked());
         assertEquals(
-                "Check 1 was measured or corrected since. Measure this one again.",
+                "Check 1 was cut since. Measure this one again.",
                 new Advice(Words.of(Locale.ENGLISH)).next(session.state().line()));
         enter("19.998");
         assertInstanceOf(Prompt.Answering.class, session.state().asked());

@@ -67,7 +67,7 @@ class SayingsTest {
         8      | 48.2                   | Fail 0.10 mm below the lower limit.        | Stop cutting here until it is clear that the drawing can still be met; then sign to carry on.
         8      | 48.60                  | Pass Exactly on the upper limit.           |
         9      | 47.998 47.99           | Open 2 more to go.                       |
-        9      | 47.99 47.99 47.99 47.998 | Unproven 0.002 mm inside the upper limit. | Too near the limit to be proven. Too little for this tool to cut: take a spring pass at the same offset, put in a fresh edge, or leave it as it is and get a disposition. Or measure again with a better gauge.
+        9      | 47.99 47.99 47.99 47.998 | Unproven 0.002 mm inside the upper limit. | Too near the limit to be proven. Too little for this tool to cut, or for a spring pass: put in a sharper insert and touch it off first, or leave it as it is and get a disposition. Or measure again with a better gauge.
         12     | 45.9                   | Cut again 0.10 mm below the lower limit.   | Go 0.15 mm deeper.
         13     | 0.012 0.011 0.013 0.015 | Pass 0.006 mm inside the upper limit.     |
         13     | 0.022                  | Fail 0.001 mm above the upper limit.       | Stop cutting here. It needs a disposition.

@@ -8,13 +8,15 @@ import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.Contact.ReadTo;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.tolerance.Limits;
 
 /**
- * How a gauge touches what it measures: {@code grooves} of a diameter, {@code drill} and {@code read_to} of a depth.
+ * How a gauge touches what it measures: {@code grooves} of a diameter, {@code drill} and {@code read_to} of a depth, or
+ * {@code wires_step} where that is the depth of a thread.
  */
 final class ContactRules {
 
@@ -23,29 +25,32 @@ final class ContactRules {
     private static final String DIAMETER = "diameter";
     private static final String POINT_ANGLE = "point_angle";
     private static final String READ_TO = "read_to";
+    private static final String WIRES_STEP = "wires_step";
     /** A centre drill has 60°, no drill less; 180° is flat and has no point. */
     private static final BigDecimal SHARPEST = new BigDecimal("60");
 
     private static final BigDecimal FLAT = new BigDecimal("180");
 
     private final TableKeys keys;
+    private final PlanSoFar soFar;
     private final Unit unit;
 
-    private ContactRules(TableKeys keys, Unit unit) {
+    private ContactRules(TableKeys keys, PlanSoFar soFar) {
         this.keys = keys;
-        this.unit = unit;
+        this.soFar = soFar;
+        this.unit = soFar.unit();
     }
 
     /**
      * @param limits of the size; absent where they have problems, and where they are not limits of a size but of a
      *     range
      */
-    static Contact read(TableKeys keys, Feature feature, Unit unit, Optional<Limits> limits, Combine combine) {
-        ContactRules rules = new ContactRules(keys, unit);
+    static Contact read(TableKeys keys, Feature feature, PlanSoFar soFar, Optional<Limits> limits, Combine combine) {
+        ContactRules rules = new ContactRules(keys, soFar);
         return switch (feature) {
             case DIAMETER ->
                 rules.grooves(limits.filter(any -> combine != Combine.RANGE)).orElse(Contact.SQUARE);
-            case DEPTH -> rules.drilled().orElse(Contact.SQUARE);
+            case DEPTH -> rules.ofDepth();
             case BORE, WIDTH -> Contact.SQUARE;
         };
     }
@@ -69,9 +74,23 @@ final class ContactRules {
         return Written.of(length.in(unit), unit).toString();
     }
 
+    /** Both are read, so that neither is unknown beside the other. */
+    private Contact ofDepth() {
+        Optional<Contact> thread = ofThread();
+        return drilled().or(() -> thread).orElse(Contact.SQUARE);
+    }
+
+    private Optional<Contact> ofThread() {
+        return keys.ifAny(WIRES_STEP, key -> soFar.earlier(keys, key, OverWiresCheck.KEY))
+                .map(Contact.DepthOfThread::new);
+    }
+
     private Optional<Contact> drilled() {
         Optional<ReadTo> readTo = keys.ifAny(READ_TO, key -> keys.word(key, List.of(ReadTo.values()), ReadTo::key));
         Optional<RawTable> table = keys.ifAny(DRILL, keys::table);
+        if (keys.has(DRILL) && keys.has(WIRES_STEP)) {
+            keys.problem(WIRES_STEP, "plan.contact.drilled-thread");
+        }
         if (keys.has(DRILL) != keys.has(READ_TO)) {
             keys.problem(
                     keys.has(DRILL) ? DRILL : READ_TO,

@@ -77,7 +77,8 @@ final class OverWiresKind implements StepKind {
                 guardBand,
                 new Check.Means(GaugeKind.MICROMETER_OVER_WIRES, gauge, wire, uncertainty),
                 cutting,
-                drawingSays));
+                drawingSays,
+                List.of()));
     }
 
     /** The root of a thread is its largest anywhere: a mean, a smallest or a range says nothing of it. */

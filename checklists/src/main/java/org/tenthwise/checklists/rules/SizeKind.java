@@ -45,7 +45,7 @@ final class SizeKind implements StepKind {
         Optional<Check.Means> means = MeansRules.read(keys, soFar, word, able);
         Written guardBand = rules.guardBand(limits, means.flatMap(Check.Means::uncertainty));
         Cutting cutting = CuttingRules.ofStep(keys, soFar.unit(), cutAgain, limits, guardBand, soFar.usualCutting());
-        Contact contact = ContactRules.read(keys, feature, soFar.unit(), limits, combine);
+        Contact contact = ContactRules.read(keys, feature, soFar, limits, combine);
         return keys.built(() -> new SizeCheck(
                 feature,
                 limits.orElseThrow(),

@@ -46,7 +46,16 @@ final class StepRules {
                     .orElse(unnamed);
             step(keys, number, holds).ifPresent(steps::add);
         }
-        return steps;
+        return steps.stream().map(step -> cutWith(step, steps)).toList();
+    }
+
+    /** A thread over wires is read before the depth of its groove: only now is it known which step that is. */
+    private static Step cutWith(Step step, List<Step> steps) {
+        List<Integer> grooves = steps.stream()
+                .filter(other -> other.check().cutWith().contains(step.number()))
+                .map(Step::number)
+                .toList();
+        return grooves.isEmpty() ? step : step.with(step.check().cutWith(grooves));
     }
 
     private Optional<Step> step(TableKeys keys, Optional<Integer> number, HoldRules holds) {

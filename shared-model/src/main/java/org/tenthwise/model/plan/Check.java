@@ -2,6 +2,7 @@ package org.tenthwise.model.plan;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Uncertainty;
 import org.tenthwise.model.quantity.Written;
@@ -58,6 +59,24 @@ public sealed interface Check permits AskedCheck, RunOutCheck, CheckOfDimension,
      * one of them is measured anew.
      */
     List<Integer> restsOn();
+
+    /**
+     * Numbers of the steps that one tool cuts together with this one: what was found here lapses when one of them is
+     * cut, though not when it is only measured.
+     */
+    default List<Integer> cutWith() {
+        return List.of();
+    }
+
+    /** The same, cut together with later steps that name it; as it is for a kind that none can name. */
+    default Check cutWith(List<Integer> steps) {
+        return this;
+    }
+
+    /** Numbers of the steps whose entries can change what is found here, without its own. */
+    default List<Integer> touchedBy() {
+        return Stream.concat(restsOn().stream(), cutWith().stream()).distinct().toList();
+    }
 
     /** The limits it is judged against; absent for a kind that only asks. */
     Optional<Limits> judgedAgainst();

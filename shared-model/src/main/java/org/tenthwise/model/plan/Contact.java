@@ -38,6 +38,15 @@ public sealed interface Contact {
      */
     record DrilledHole(Written diameter, BigDecimal pointAngle, ReadTo readTo) implements Contact {}
 
+    /**
+     * The groove of a thread, from the crest down to the root. It is cut by a tool that has the form of the thread: fed
+     * in radially, that takes twice as much off the pitch diameter as the groove gets deeper. Not for one that cuts the
+     * root alone.
+     *
+     * @param wiresStep number of the earlier step that measures the pitch diameter over wires
+     */
+    record DepthOfThread(int wiresStep) implements Contact {}
+
     /** How deep into a drilled hole a rod goes. */
     enum ReadTo {
         /** A thin rod, on the point the drill left. */

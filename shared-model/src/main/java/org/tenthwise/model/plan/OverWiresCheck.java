@@ -12,6 +12,7 @@ import org.tenthwise.model.tolerance.Limits;
  * @param pitchDiameter limits of the pitch diameter
  * @param minorDiameter greatest minor diameter, for the room between wire and root; absent if the drawing gives none
  * @param minorStep number of the step that measured the minor diameter, which then serves instead
+ * @param cutWith numbers of the later steps that measure the depth of its groove, which the same tool cuts
  */
 public record OverWiresCheck(
         ScrewThread thread,
@@ -25,7 +26,8 @@ public record OverWiresCheck(
         Written guardBand,
         Means with,
         Cutting cutting,
-        Optional<SizeModifier> drawingSays)
+        Optional<SizeModifier> drawingSays,
+        List<Integer> cutWith)
         implements CheckOfSize {
 
     /** The word plans and files for programs have for it. */
@@ -33,6 +35,7 @@ public record OverWiresCheck(
 
     public OverWiresCheck {
         places = List.copyOf(places);
+        cutWith = List.copyOf(cutWith);
     }
 
     /** With nothing said of the next cut nor of a modifier. */
@@ -59,7 +62,26 @@ public record OverWiresCheck(
                 guardBand,
                 with,
                 Cutting.UNSAID,
-                Optional.empty());
+                Optional.empty(),
+                List.of());
+    }
+
+    @Override
+    public OverWiresCheck cutWith(List<Integer> steps) {
+        return new OverWiresCheck(
+                thread,
+                pitchDiameter,
+                minorDiameter,
+                minorStep,
+                places,
+                readingsEach,
+                combine,
+                cutAgain,
+                guardBand,
+                with,
+                cutting,
+                drawingSays,
+                steps);
     }
 
     @Override

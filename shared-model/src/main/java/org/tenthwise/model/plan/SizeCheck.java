@@ -62,6 +62,12 @@ public record SizeCheck(
         return cases.size(this);
     }
 
+    /** The flanks of a thread, where this is the depth of its groove. */
+    @Override
+    public List<Integer> cutWith() {
+        return contact instanceof Contact.DepthOfThread thread ? List.of(thread.wiresStep()) : List.of();
+    }
+
     @Override
     public List<Question> questions() {
         return contact instanceof Contact.InGrooves grooves && grooves.standsAskew()

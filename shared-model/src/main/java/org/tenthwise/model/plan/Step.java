@@ -43,6 +43,23 @@ public record Step(
         return check.judgedAgainst();
     }
 
+    /** The same with another check. */
+    public Step with(Check other) {
+        return new Step(
+                number,
+                operation,
+                name,
+                drawing,
+                method,
+                caution,
+                hold,
+                mark,
+                other,
+                temperatureAsked,
+                stepClass,
+                clamping);
+    }
+
     /** A step of which the plan does not say whether the part is held. */
     public Step(
             int number,

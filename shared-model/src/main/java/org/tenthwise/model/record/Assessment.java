@@ -13,6 +13,8 @@ import org.tenthwise.model.plan.AngleCheck;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.AskedCheck;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.CheckOfSize;
+import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlugFitCheck;
@@ -34,16 +36,19 @@ final class Assessment {
 
     private final Plan plan;
     private final Run run;
+    private final Optional<Step> sought;
     private final Map<Integer, Finding> found = new HashMap<>();
 
-    private Assessment(Plan plan, Run run) {
+    /** @param sought the one step it is about, any other being only leaned on; absent where it is about all */
+    private Assessment(Plan plan, Run run, Optional<Step> sought) {
         this.plan = plan;
         this.run = run;
+        this.sought = sought;
     }
 
     /** A line for every step, in plan order. */
     static List<Line> of(Plan plan, Run run) {
-        Assessment all = new Assessment(plan, run);
+        Assessment all = new Assessment(plan, run, Optional.empty());
         return waiting(plan.steps().stream()
                 .map(step -> all.line(step, Optional.empty()))
                 .toList());
@@ -54,7 +59,7 @@ final class Assessment {
      * as it was.
      */
     static List<Line> after(Entry entry, Sheet before, Run run) {
-        Assessment again = new Assessment(before.plan(), run);
+        Assessment again = new Assessment(before.plan(), run, Optional.empty());
         Set<Integer> touched = new HashSet<>();
         boolean everywhere = entry.event().as(Event.MachineKnown.class).isPresent();
         run.step(entry).ifPresent(touched::add);
@@ -63,7 +68,10 @@ final class Assessment {
             int number = line.step().number();
             if (everywhere
                     || touched.contains(number)
-                    || line.step().check().restsOn().stream().anyMatch(touched::contains)) {
+                    || line.step().check().touchedBy().stream().anyMatch(touched::contains)
+                    || overWires(line.step(), before.plan())
+                            .filter(touched::contains)
+                            .isPresent()) {
                 touched.add(number);
                 lines.add(again.line(line.step(), Optional.of(line)));
             } else {
@@ -133,9 +141,50 @@ final class Assessment {
     }
 
     private static Assessment leaningOn(Step step, Plan plan, Run run) {
-        Assessment then = new Assessment(plan, run);
-        step.check().restsOn().forEach(number -> then.found.put(number, then.inHand(plan.step(number))));
+        Assessment then = new Assessment(plan, run, Optional.of(step));
+        then.lean(step);
         return then;
+    }
+
+    /** Finds what stands before a step and is used there, and before that what is used for it. */
+    private void lean(Step step) {
+        step.check().touchedBy().stream()
+                .filter(number -> number < step.number())
+                .map(plan::step)
+                .forEach(before -> {
+                    lean(before);
+                    found.put(before.number(), inHand(before));
+                });
+    }
+
+    /** The step that measures the flanks which the tool of another cuts too; absent where it cuts none. */
+    private static Optional<Integer> overWires(Step step, Plan plan) {
+        Optional<Integer> ofItsGroove = step.check()
+                .asSize()
+                .map(CheckOfSize::contact)
+                .flatMap(contact -> contact instanceof Contact.DepthOfThread thread
+                        ? Optional.of(thread.wiresStep())
+                        : Optional.empty());
+        return ofItsGroove.or(() -> plan.steps().stream()
+                .filter(wires -> wires.check().underWires().isPresent()
+                        && wires.check().restsOn().contains(step.number()))
+                .map(Step::number)
+                .findFirst());
+    }
+
+    /**
+     * What is found of the flanks that the tool of a step cuts too; absent where it cuts none, and of a step that is
+     * only leaned on, as no more than its sizes are used. Over wires a root must be known first: it is taken as read
+     * here.
+     */
+    private Optional<Finding> flanks(Step step, CheckOfSize size, Pass pass) {
+        boolean leanedOn = sought.filter(about -> !about.equals(step)).isPresent();
+        return overWires(step, plan).filter(any -> !leanedOn).map(plan::step).map(wires -> {
+            if (wires.number() > step.number()) {
+                found.put(step.number(), SizeAssessment.of(plan, step, size, pass, run, Optional.empty()));
+            }
+            return Optional.ofNullable(found.get(wires.number())).orElseGet(() -> inHand(wires));
+        });
     }
 
     private Finding inHand(Step step) {
@@ -156,12 +205,12 @@ final class Assessment {
 
             @Override
             public Finding size(SizeCheck size) {
-                return SizeAssessment.of(plan, step, size, pass, run);
+                return SizeAssessment.of(plan, step, size, pass, run, flanks(step, size, pass));
             }
 
             @Override
             public Finding angle(AngleCheck angle) {
-                return SizeAssessment.of(plan, step, angle, pass, run);
+                return SizeAssessment.of(plan, step, angle, pass, run, Optional.empty());
             }
 
             @Override

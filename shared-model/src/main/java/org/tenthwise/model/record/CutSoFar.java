@@ -161,6 +161,11 @@ public record CutSoFar(
                 && asked.or(() -> atMost).filter(CutSoFar::isTelling).isPresent();
     }
 
+    /** How much of what was asked still stands; absent where nothing was asked, zero where as much came off or more. */
+    Optional<Length> leftStanding() {
+        return asked.map(wanted -> wanted.minus(cameOff)).map(left -> left.signum() > 0 ? left : Length.ZERO);
+    }
+
     /**
      * How the register seems to count, not as it was said: half of what was asked came off where it was said to count
      * radii, twice as much, or twice the most, where it was said to count diameters. Absent where nothing tells so.

@@ -82,7 +82,7 @@ final class OverWiresAssessment {
                 ? Verdict.plain(VerdictKind.UNPROVEN)
                 : combined.verdict();
         Optional<Proposal> proposal = settled && !untrusted && !spoilt
-                ? ProposalAssessment.of(check, measured, read, pass, run)
+                ? ProposalAssessment.of(check, measured, read, pass, run, Optional.empty())
                 : Optional.empty();
         Optional<Length> next =
                 leastRoot.isEmpty() || roots.isEmpty() ? Optional.empty() : proposal.flatMap(of -> of.comesOff(check));

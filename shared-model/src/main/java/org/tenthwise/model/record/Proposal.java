@@ -17,6 +17,18 @@ import org.tenthwise.model.quantity.Length;
  */
 public record Proposal(EvenCut cut, Optional<Register> register, List<Slot> unread) {
 
+    /** What is advised of it. */
+    public enum Way {
+        /** One even cut brings every place in. */
+        EVEN_CUT,
+        /** None does, and no more than so much may come off. */
+        AT_MOST,
+        /** The same offset once more. */
+        SPRING_PASS,
+        /** Nothing that this tool could take off may come off. */
+        NONE
+    }
+
     public Proposal {
         unread = List.copyOf(unread);
     }
@@ -44,10 +56,35 @@ public record Proposal(EvenCut cut, Optional<Register> register, List<Slot> unre
         return change().map(Length::abs).or(() -> atMost(size));
     }
 
-    /** Whether not the least may come off any more. */
-    public boolean leavesNothing() {
+    /**
+     * What is advised for a size. A spring pass takes off what tool and work gave way by at the last cut: never more
+     * than that left standing of what was asked, and where nobody can tell that, less than the least that the tool
+     * cuts. It is advised only where the place with the least metal can give so much, and where there is anything to
+     * take.
+     *
+     * <p>Source: common practice.
+     *
+     * @param last what the last cut took off; absent where nobody can tell
+     */
+    public Way way(CheckOfSize size, Optional<CutSoFar> last) {
+        if (change().isPresent()) {
+            return Way.EVEN_CUT;
+        }
+        if (atMost(size).isPresent()) {
+            return Way.AT_MOST;
+        }
         return cut instanceof EvenCut.NoCut refused
-                && refused.safe().filter(safe -> safe.signum() == 0).isPresent();
+                        && refused.reason() == EvenCut.Reason.BELOW_LEAST_CUT
+                        && leavesASpringPass(size, refused.safe(), last.flatMap(CutSoFar::leftStanding))
+                ? Way.SPRING_PASS
+                : Way.NONE;
+    }
+
+    private static boolean leavesASpringPass(CheckOfSize size, Optional<Length> safe, Optional<Length> standing) {
+        return standing.map(
+                        left -> left.signum() > 0 && safe.filter(left::isAbove).isEmpty())
+                .orElseGet(() -> safe.filter(most -> most.signum() == 0 || size.isTooLittleToCut(most))
+                        .isEmpty());
     }
 
     /**

@@ -26,8 +26,11 @@ final class ProposalAssessment {
      *
      * @param measured at 20 °C where that is asked for
      * @param read what they come to by themselves, were nothing missing
+     * @param atMost what another size that the same tool cuts lets come off this one, on the size; absent where none
+     *     binds it
      */
-    static Optional<Proposal> of(CheckOfSize asked, List<Measured> measured, Combined read, Pass pass, Run run) {
+    static Optional<Proposal> of(
+            CheckOfSize asked, List<Measured> measured, Combined read, Pass pass, Run run, Optional<Length> atMost) {
         List<Slot> taken = measured.stream().map(Measured::slot).toList();
         List<Slot> unread =
                 asked.slots().stream().filter(slot -> !taken.contains(slot)).toList();
@@ -54,7 +57,8 @@ final class ProposalAssessment {
                 Optional.of(stepOfSize(asked, register)),
                 asked.isOne()
                         ? List.of(read.value().orElseThrow())
-                        : measured.stream().map(Measured::value).toList());
+                        : measured.stream().map(Measured::value).toList(),
+                atMost);
         return Optional.of(new Proposal(cut, register, unread));
     }
 

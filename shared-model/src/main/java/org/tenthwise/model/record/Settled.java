@@ -39,12 +39,12 @@ public record Settled(Line line, Entry by) {
     /** What belongs to other steps than these changes nothing of it. */
     private static Optional<Entry> passedBy(Sheet sheet, Step step) {
         Run run = sheet.run();
-        List<Integer> restsOn = step.check().restsOn();
+        List<Integer> touchedBy = step.check().touchedBy();
         ListIterator<Entry> back = run.entries().listIterator(run.entries().size());
         while (back.hasPrevious()) {
             Entry entry = back.previous();
             boolean touches = run.step(entry)
-                    .filter(number -> number == step.number() || restsOn.contains(number))
+                    .filter(number -> number == step.number() || touchedBy.contains(number))
                     .isPresent();
             if (touches && !Assessment.passedBefore(entry, sheet.plan(), step, run)) {
                 return Optional.of(entry);

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.tenthwise.model.compute.form.WallForm;
 import org.tenthwise.model.compute.form.WallReading;
 import org.tenthwise.model.compute.roundness.Angle;
@@ -30,7 +31,8 @@ final class SizeAssessment {
 
     private SizeAssessment() {}
 
-    static SizeFinding of(Plan plan, Step step, CheckOfDimension check, Pass pass, Run run) {
+    /** @param wires what is found of the flanks that the same tool cuts; absent where it cuts none */
+    static SizeFinding of(Plan plan, Step step, CheckOfDimension check, Pass pass, Run run, Optional<Finding> wires) {
         Optional<TemperatureEffect> warmth = TemperatureEffect.of(plan, step, pass);
         Optional<AtTwenty> toTwenty = warmth.flatMap(TemperatureEffect::correction);
         Optional<CheckOfSize> cut = check.asSize();
@@ -46,8 +48,12 @@ final class SizeAssessment {
         Combined read = Combined.of(check, measured);
         Combined combined =
                 (unsaid == 0 ? read.with(missing, check.combine()) : read.stillOpen()).provingNothingIf(spoilt);
-        Optional<Proposal> proposal = cut.filter(size -> unsaid == 0 && !spoilt)
-                .flatMap(size -> ProposalAssessment.of(size, measured, read, pass, run));
+        Function<Optional<Length>, Optional<Proposal>> offered = atMost -> cut.filter(size -> unsaid == 0 && !spoilt)
+                .flatMap(size -> ProposalAssessment.of(size, measured, read, pass, run, atMost));
+        Optional<Flanks> flanks = wires.flatMap(at -> Flanks.of(step, cut.orElseThrow(), at, offered));
+        Optional<Proposal> proposal = flanks.filter(Flanks::forbidCutting).isPresent()
+                ? Optional.empty()
+                : offered.apply(wires.flatMap(at -> Flanks.deepest(cut.orElseThrow(), at)));
         return new SizeFinding(
                 step,
                 check,
@@ -56,6 +62,7 @@ final class SizeAssessment {
                 combined.deciding(),
                 combined.past(),
                 proposal,
+                flanks,
                 WallForm.of(cut.map(size -> wall(size, measured)).orElse(List.of()), noticeable(cut)),
                 combined.verdict(),
                 missing,

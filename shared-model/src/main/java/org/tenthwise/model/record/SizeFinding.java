@@ -19,6 +19,7 @@ import org.tenthwise.model.verdict.Verdict;
  *     drawing makes one size of all readings
  * @param proposal what may be cut next; absent until every place is read or someone signed to cut on what is there, and
  *     where there is nothing to cut
+ * @param flanks of the thread whose groove or root it is; absent for anything else, and where nothing may come off
  * @param form what the readings say about the wall
  * @param warmth absent where the plan says nothing of heat, and for a range
  */
@@ -30,6 +31,7 @@ public record SizeFinding(
         Optional<Measured> deciding,
         Optional<Measured> past,
         Optional<Proposal> proposal,
+        Optional<Flanks> flanks,
         WallForm form,
         Verdict verdict,
         int missing,
@@ -42,7 +44,19 @@ public record SizeFinding(
 
     @Override
     public SizeFinding proposing(Optional<Proposal> proposed) {
-        return new SizeFinding(step, check, measured, value, deciding, past, proposed, form, verdict, missing, warmth);
+        return new SizeFinding(
+                step, check, measured, value, deciding, past, proposed, flanks, form, verdict, missing, warmth);
+    }
+
+    /** The flanks let none be taken. */
+    @Override
+    public boolean forbidsCutting() {
+        return flanks.filter(Flanks::forbidCutting).isPresent();
+    }
+
+    @Override
+    public Optional<Integer> measuredFirst() {
+        return flanks.filter(thread -> thread.how() == Flanks.How.UNKNOWN).map(Flanks::step);
     }
 
     @Override

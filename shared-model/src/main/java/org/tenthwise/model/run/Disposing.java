@@ -7,7 +7,8 @@ import org.tenthwise.model.plan.Step;
 
 /**
  * A disposition as it was signed, and whether it still holds. It was signed for one finding: whatever changes that
- * finding later, or what it rests on, makes it lapse, and so does the next disposition of the same step.
+ * finding later, or what it rests on, makes it lapse, a cut of what the same tool cuts, and so does the next
+ * disposition of the same step.
  *
  * @param entry that holds it
  * @param lapsed the entry it lapsed with; absent while it is in force
@@ -21,7 +22,7 @@ public record Disposing(Entry entry, StepEvent.DispositionSigned disposed, Optio
     /**
      * All that were ever signed for a step, in their order; only the last can be in force.
      *
-     * @param entries of the step and of those it rests on
+     * @param entries of the step and of those that can change what is found there
      */
     static List<Disposing> of(Step step, Run run, List<Entry> entries) {
         Changes changes = new Changes(run);
@@ -34,7 +35,9 @@ public record Disposing(Entry entry, StepEvent.DispositionSigned disposed, Optio
             boolean changed = disposed.isPresent()
                     || changes.step(entry)
                             .filter(number -> number == step.number()
-                                    || step.check().restsOn().contains(number))
+                                    || step.check().restsOn().contains(number)
+                                    || entry.event().takesMetal()
+                                            && step.check().cutWith().contains(number))
                             .isPresent();
             int last = signed.size() - 1;
             if (changed && last >= 0 && signed.get(last).inForce()) {

@@ -14,13 +14,14 @@ import org.tenthwise.model.run.StepEvent.PassBegun.Why;
 
 /**
  * The passes of one step, one entry after the other. A pass ends where someone begins the next, and by itself where the
- * step is given into rework or repair, or a step it rests on changes: what was found with the size of before says
- * nothing of the size of now. A pass with nothing in it does not end by itself.
+ * step is given into rework or repair, a step it rests on changes, or one that the same tool cuts is cut: what was
+ * found with the size of before says nothing of the size of now. A pass with nothing in it does not end by itself.
  */
 final class Passes {
 
     private final int step;
     private final List<Integer> restsOn;
+    private final List<Integer> cutWith;
     private final Changes changes;
     private final Run run;
 
@@ -36,6 +37,7 @@ final class Passes {
     private Passes(Step step, Run run) {
         this.step = step.number();
         this.restsOn = step.check().restsOn();
+        this.cutWith = step.check().cutWith();
         this.changes = new Changes(run);
         this.run = run;
     }
@@ -43,7 +45,7 @@ final class Passes {
     /**
      * The one in hand last; at least one.
      *
-     * @param entries of the step and of those it rests on
+     * @param entries of the step and of those that can change what is found there
      */
     static List<Pass> of(Step step, Run run, List<Entry> entries) {
         Passes passes = new Passes(step, run);
@@ -99,7 +101,8 @@ final class Passes {
         if (empty || changed.isEmpty()) {
             return;
         }
-        if (restsOn.contains(changed.get())) {
+        boolean cut = entry.event().takesMetal() && cutWith.contains(changed.get());
+        if (cut || restsOn.contains(changed.get())) {
             end(entry, Why.RESTED_ON_CHANGED, changed.get());
         } else if (changed.get() == step && entry.event() instanceof StepEvent.DispositionSigned disposed) {
             end(entry, disposed.disposition() == Disposition.REPAIR ? Why.REPAIRED : Why.REWORKED, step);

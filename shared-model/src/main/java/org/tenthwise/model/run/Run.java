@@ -104,12 +104,12 @@ public final class Run {
         return byStep.getOrDefault(step, List.of());
     }
 
-    /** What happened at a step and at those it rests on, in the order of the ledger. */
+    /** What happened at a step and at those that can change what is found there, in the order of the ledger. */
     private List<Entry> around(Step step) {
-        List<Integer> restsOn = step.check().restsOn();
-        return restsOn.isEmpty()
+        List<Integer> touchedBy = step.check().touchedBy();
+        return touchedBy.isEmpty()
                 ? at(step.number())
-                : Stream.concat(Stream.of(step.number()), restsOn.stream())
+                : Stream.concat(Stream.of(step.number()), touchedBy.stream())
                         .distinct()
                         .flatMap(number -> at(number).stream())
                         .sorted(Comparator.comparing(Entry::seq))

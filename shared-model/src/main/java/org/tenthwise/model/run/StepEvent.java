@@ -132,7 +132,8 @@ public sealed interface StepEvent extends Event {
             MOVED,
             MEASURED_AGAIN,
             /**
-             * Another step whose value it uses was measured anew or corrected. Follows by itself, is never an entry.
+             * Another step whose value it uses was measured anew or corrected, or one that the same tool cuts was cut.
+             * Follows by itself, is never an entry.
              */
             RESTED_ON_CHANGED,
             /** It was given into rework. Follows by itself, is never an entry. */

@@ -228,7 +228,59 @@ class ProposalTest {
         Bench bench = new Bench()
                 .step(size(Feature.DIAMETER, "47.980", "48.000", "0.003", 2, Combine.EACH))
                 .read(1, one, another);
-        assertEquals(nothing, bench.finding(1).proposal().orElseThrow().leavesNothing());
+        assertEquals(nothing, way(bench) == Proposal.Way.NONE);
+    }
+
+    /**
+     * Wanted to the middle, 30.0105, are 0.0115 each time, 0.006 deep. Nobody knows what a spring pass takes, so it is
+     * thought to be all but the least cut, 0.010 deep and 0.020 on diameter: the largest place has 30.021 less 30.001
+     * for it, but not less 30.002. From 29.900 it was asked to take 0.110: of that stand 0.011, and up to the limit
+     * there are 0.022.
+     */
+    @ParameterizedTest
+    @CsvSource(
+            textBlock =
+                    """
+        # least cut, before a cut, one place, another, what is advised   bore 30.000 to 30.021
+        0.010, ,       29.999, 29.999, SPRING_PASS
+        0.010, ,       29.997, 30.001, SPRING_PASS
+        0.010, ,       29.996, 30.002, NONE
+        0.020, ,       29.999, 29.999, NONE
+        0.020, 29.900, 29.999, 29.999, SPRING_PASS
+        0.010, ,       29.980, 29.980, EVEN_CUT
+        0.010, ,       29.980, 30.003, NONE
+        0.010, ,       29.950, 30.001, AT_MOST
+        """)
+    void aSpringPassIsAdvisedOnlyWhereItCannotTakeThePlaceWithLeastMetalPastSize(
+            String leastCut, String before, String one, String another, Proposal.Way way) {
+        Bench bench = new Bench().step(boreCutWith(leastCut));
+        if (before != null) {
+            bench.read(1, before, before).did(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT));
+        }
+        assertEquals(way, way(bench.read(1, one, another)));
+    }
+
+    private static SizeCheck boreCutWith(String leastCut) {
+        return new SizeCheck(
+                Feature.BORE,
+                Limits.between(mm("30.000"), mm("30.021")),
+                places(2),
+                1,
+                Combine.EACH,
+                true,
+                mm("0"),
+                with(GaugeKind.INSIDE_MICROMETER),
+                new Cutting(Optional.empty(), Optional.of(mm(leastCut)), Optional.empty()),
+                Optional.empty(),
+                Contact.SQUARE);
+    }
+
+    private static Proposal.Way way(Bench bench) {
+        Line line = bench.sheet().line(1);
+        return line.finding()
+                .proposal()
+                .orElseThrow()
+                .way(line.step().check().asSize().orElseThrow(), CutSoFar.last(line));
     }
 
     @Test

@@ -149,17 +149,13 @@ final class PromptPresenter {
         if (toCut && state.mayCut() && CutSoFar.contradicted(state.line())) {
             return Commit.of(Act.READ_AGAIN, words.say("run.read-again"), "");
         }
-        if (cutAgainstTheRoot(state)) {
+        if (cutAgainstTheThread(state)) {
             return finding.measuredFirst()
                     .map(step -> goTo(step, state))
                     .orElseGet(() -> Commit.of(Act.READ_AGAIN, words.say("run.read-again"), ""));
         }
-        if (standing == VerdictKind.CUT_AGAIN
-                && finding.proposal().filter(Proposal::leavesNothing).isPresent()) {
-            return Commit.of(Act.DISPOSE, words.say("run.dispose"), words.say("run.dispose.line"));
-        }
-        if (standing == VerdictKind.CUT_AGAIN && state.mayCut()) {
-            return Commit.of(Act.CUT_TAKEN, words.say("run.cut-taken"), words.say("run.cut-taken.line"));
+        if (toCut && state.mayCut()) {
+            return cut(state, standing);
         }
         if (standing == VerdictKind.FAIL && finding.asTurn().isPresent()) {
             return trued(state, finding.asTurn().get());
@@ -170,13 +166,6 @@ final class PromptPresenter {
         if (standing == VerdictKind.FAIL) {
             return Commit.of(Act.DISPOSE, words.say("run.dispose"), words.say("run.dispose.line"));
         }
-        if (standing == VerdictKind.UNPROVEN
-                && state.mayCut()
-                && finding.proposal()
-                        .filter(proposal -> !proposal.leavesNothing())
-                        .isPresent()) {
-            return Commit.of(Act.CUT_TAKEN, words.say("run.light-cut-taken"), words.say("run.cut-taken.line"));
-        }
         if (standing == VerdictKind.UNPROVEN && state.asked().asReading().isEmpty()) {
             return Commit.of(Act.READ_AGAIN, words.say("run.read-again"), "");
         }
@@ -184,6 +173,29 @@ final class PromptPresenter {
             return goTo(finding.step().check().restsOn().get(0), state);
         }
         return Commit.of(Act.WAIT, words.say(state.asked().takesFigure() ? "run.enter" : "run.next"), "");
+    }
+
+    /** What is advised is what the key takes as done; where nothing may come off, it is signed for or read again. */
+    private Commit cut(State state, VerdictKind standing) {
+        boolean unproven = standing == VerdictKind.UNPROVEN;
+        return switch (way(state).orElse(Proposal.Way.EVEN_CUT)) {
+            case EVEN_CUT, AT_MOST -> cutTaken(unproven ? "run.light-cut-taken" : "run.cut-taken");
+            case SPRING_PASS -> cutTaken("run.spring-pass-taken");
+            case NONE ->
+                unproven
+                        ? Commit.of(Act.READ_AGAIN, words.say("run.read-again"), "")
+                        : Commit.of(Act.DISPOSE, words.say("run.dispose"), words.say("run.dispose.line"));
+        };
+    }
+
+    private Commit cutTaken(String key) {
+        return Commit.of(Act.CUT_TAKEN, words.say(key), words.say("run.cut-taken.line"));
+    }
+
+    private static Optional<Proposal.Way> way(State state) {
+        Finding finding = state.line().finding();
+        return finding.proposal()
+                .map(proposal -> proposal.way(finding.check().asSize().orElseThrow(), CutSoFar.last(state.line())));
     }
 
     /**
@@ -229,11 +241,20 @@ final class PromptPresenter {
     }
 
     /**
-     * Whether the root of a thread forbids a cut that could be taken; with another tool it may have been all the same.
+     * Whether the root or the flanks of a thread forbid a cut that could be taken; with another tool it may have been
+     * all the same.
      */
-    private static boolean cutAgainstTheRoot(State state) {
+    private static boolean cutAgainstTheThread(State state) {
         Finding finding = state.line().finding();
         return finding.forbidsCutting() && finding.verdict().standing() == VerdictKind.CUT_AGAIN && state.mayCut();
+    }
+
+    /** The same where nothing that this tool cuts may come off. */
+    private static boolean cutAgainstTheAdvice(State state) {
+        return cutAgainstTheThread(state)
+                || state.line().finding().verdict().standing() == VerdictKind.CUT_AGAIN
+                        && state.mayCut()
+                        && way(state).filter(Proposal.Way.NONE::equals).isPresent();
     }
 
     private Commit goTo(int step, State state) {
@@ -281,7 +302,7 @@ final class PromptPresenter {
         if (state.mayCutOnThese() && state.line().finding().verdict().standing() == VerdictKind.CUT_AGAIN) {
             return Optional.of(new OtherWay(words.say("run.cut-on-these"), new Meaning.CutOnThese()));
         }
-        if (cutAgainstTheRoot(state)) {
+        if (cutAgainstTheAdvice(state)) {
             return Optional.of(new OtherWay(words.say("run.cut-taken"), new Meaning.CutTaken()));
         }
         if (state.turnable()) {

@@ -128,7 +128,7 @@ class BeginViewModelTest {
         assertTrue(workshop.told
                 .get(0)
                 .words()
-                .startsWith("Run LG-2207-C-013 was started with another text of LG-2207 rev C, issue 8."));
+                .startsWith("Run LG-2207-C-013 was started with another text of LG-2207 rev C, issue 9."));
         workshop.reply("Do not start");
         assertEquals(List.of(), workshop.asked);
         model.form().goOn();

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.InventedPlans;
+import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.run.RunScreenState.Act;
 import org.tenthwise.app.ui.run.RunScreenState.Meaning;
 import org.tenthwise.model.plan.Aim;
@@ -47,6 +48,20 @@ class CutHandlingTest extends RunAtHand {
             upper = 48.000
             guard_band = 0.003
             least_cut = 0.020
+            places = ["middle"]
+            cut_again = "too big"
+            gauge_kind = "micrometer"
+            gauge = "MC-1"
+
+            [[step]]
+            number = 3
+            operation = 10
+            kind = "diameter"
+            name = "Outside, by a sharp tool"
+            method = "Micrometer."
+            lower = 47.980
+            upper = 48.000
+            guard_band = 0.003
             places = ["middle"]
             cut_again = "too big"
             gauge_kind = "micrometer"
@@ -173,9 +188,10 @@ class CutHandlingTest extends RunAtHand {
     /** 47.998 is inside 48.000 by less than the guard band, and metal is left. */
     @Test
     void aLightCutOnWhatIsUnprovenCanBeTaken() throws Exception {
-        run.setUpAndGoTo(ARun.OUTSIDE);
+        beginARunOf(THREAD);
+        run.session.goTo(3);
         RunViewModel model = atOnce();
-        sends(model, "47.998\n47.998\n47.997\n47.998\n");
+        sends(model, "47.998\n");
         model.reply(new Meaning.Counts(Register.DIAMETER));
         assertEquals("Light cut taken", model.commitProperty().get().word());
         model.press();
@@ -188,7 +204,11 @@ class CutHandlingTest extends RunAtHand {
         run.setUpAndGoTo(ARun.OUTSIDE);
         RunViewModel model = atOnce();
         sends(model, "48.020\n47.983\n48.020\n48.020\n");
-        assertTrue(model.shownProperty().get().found().next().endsWith("Nothing more may come off."));
+        assertTrue(model.shownProperty()
+                .get()
+                .found()
+                .next()
+                .endsWith("Nothing more may come off: it needs a disposition."));
         assertEquals(Act.DISPOSE, big(model));
     }
 
@@ -211,18 +231,83 @@ class CutHandlingTest extends RunAtHand {
     }
 
     /**
-     * 47.999 less 47.990 is 0.0045 deep, under 0.020: the spring pass that is advised takes metal off all the same, and
-     * the record must say so.
+     * 47.999 less 47.990 is 0.0045 deep, under 0.020. Of 0.050 asked 0.009 stands, and down to 47.983 there are 0.016:
+     * the spring pass that is advised takes metal off all the same, and the record must say so.
      */
     @Test
     void aSpringPassOnWhatIsUnprovenIsACutToo() throws Exception {
         beginARunOf(THREAD);
         run.session.goTo(2);
         RunViewModel model = atOnce();
+        sends(model, "48.040\n");
+        model.reply(new Meaning.Counts(Register.DIAMETER));
+        model.press();
         sends(model, "47.999\n");
         assertTrue(model.shownProperty().get().found().next().contains("take a spring pass at the same offset"));
-        assertEquals("Light cut taken", model.commitProperty().get().word());
+        assertEquals("Spring pass taken", model.commitProperty().get().word());
         model.press();
         assertEquals(Optional.of(Why.CUT), run.session.state().pass().why());
+        assertEquals(3, passes());
+    }
+
+    /** Without a cut before it nobody knows what a spring pass takes: 0.016 may come off, and the tool cuts 0.040. */
+    @Test
+    void whereNobodyKnowsWhatASpringPassTakesNoneIsAdvised() throws Exception {
+        beginARunOf(THREAD);
+        run.session.goTo(2);
+        RunViewModel model = atOnce();
+        sends(model, "47.999\n");
+        assertFalse(model.shownProperty().get().found().next().contains("take a spring pass"));
+        assertEquals(Act.READ_AGAIN, big(model));
+    }
+
+    /**
+     * 47.991 has 0.008 to 47.983, and the tool cuts 0.040: the key for the cut that is not advised is not the large
+     * one.
+     */
+    @Test
+    void whereTheToolCannotCutSoLittleTheBigKeyTakesNoCut() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE);
+        RunViewModel model = atOnce();
+        sends(model, "48.052\n48.030\n47.991\n48.012\n");
+        model.reply(new Meaning.Counts(Register.RADIUS));
+        assertEquals(
+                "Uneven by 0.061 mm: no even cut brings every place in. What may come off is too little for"
+                        + " this tool to cut, or for a spring pass. Find out why it is uneven, or get a disposition.",
+                model.shownProperty().get().found().next());
+        assertEquals(Act.DISPOSE, big(model));
+        assertEquals(
+                Optional.of(new Meaning.CutTaken()),
+                model.shownProperty().get().allowed().otherWay().map(RunScreenState.OtherWay::meaning));
+    }
+
+    /** What goes deeper takes twice as much off the flanks, and the check of those is open after it. */
+    @Test
+    void aThreadIsCutDeeperOnlyOnceItsPitchDiameterIsKnown() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).setBoreGauge().enter("0.012", "0.012", "0.011", "0.011");
+        Workshop.toTheThread(run.session);
+        run.session.goTo(22);
+        RunViewModel model = atOnce();
+        sends(model, "3.975\n3.978\n3.976\n3.979\n3.975\n");
+        assertEquals(
+                "Measure check 21 before any cut here: the pitch diameter comes down with it.",
+                model.shownProperty().get().found().next());
+        assertEquals(Act.GO_TO, big(model));
+        model.press();
+        assertEquals(21, run.session.state().inHand().number());
+        sends(model, "3.620\n40.776\n40.776\n40.776\n");
+        run.session.goTo(22);
+        assertEquals(
+                "Go 0.053 mm deeper. The pitch diameter comes down with it, by 0.106 mm: after the cut measure check 21"
+                        + " again as well.",
+                atOnce().shownProperty().get().found().next());
+        run.session.again(Why.CUT);
+        run.enter("4.028", "4.030", "4.029", "4.032", "4.028");
+        assertEquals(
+                VerdictKind.PASS, run.session.state().line().finding().verdict().standing());
+        run.session.goTo(21);
+        assertEquals(
+                "Check 22 was cut since. Measure this one again.",
+                atOnce().shownProperty().get().found().next());
     }
 }

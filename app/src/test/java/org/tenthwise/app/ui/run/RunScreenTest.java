@@ -131,6 +131,10 @@ class RunScreenTest extends RunAtHand {
         turnedRound();
         run.session.goTo(22);
         run.enter("3.975", "3.978", "3.976", "3.979", "3.975");
+        seen("thread-depth-alone");
+        run.session.goTo(21);
+        run.enter("3.620", "40.776", "40.776", "40.776");
+        run.session.goTo(22);
         seen("thread-too-shallow");
     }
 

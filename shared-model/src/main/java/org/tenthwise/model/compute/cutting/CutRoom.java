@@ -40,6 +40,16 @@ record CutRoom(Feature feature, Length middle, boolean pastSize, Length least, O
                 toPastSize.map(room -> room.minus(guardBand)));
     }
 
+    /** The same where something else lets no more than that come off. */
+    CutRoom atMost(Length other) {
+        return new CutRoom(
+                feature,
+                middle,
+                pastSize,
+                least,
+                Optional.of(most.filter(other::isAbove).orElse(other)));
+    }
+
     EvenCut cut(Length aim, Optional<Length> leastCut, Optional<Length> step) {
         if (pastSize) {
             return new EvenCut.NoCut(EvenCut.Reason.PAST_SIZE, Optional.of(Length.ZERO));

@@ -62,6 +62,24 @@ public sealed interface EvenCut {
             Optional<Length> leastCut,
             Optional<Length> step,
             List<Length> bound) {
+        return of(feature, limits, guardBand, aim, leastCut, step, bound, Optional.empty());
+    }
+
+    /**
+     * The same where another size that the tool cuts too lets no more than {@code atMost} come off this one; a cut that
+     * would take more is uneven with it.
+     *
+     * @param atMost on the size, less than zero where the other is past its limit already; absent where none binds it
+     */
+    static EvenCut of(
+            Feature feature,
+            Limits limits,
+            Length guardBand,
+            Length aim,
+            Optional<Length> leastCut,
+            Optional<Length> step,
+            List<Length> bound,
+            Optional<Length> atMost) {
         if (bound.isEmpty()
                 || guardBand.signum() < 0
                 || leastCut.filter(least -> least.signum() <= 0).isPresent()
@@ -69,6 +87,7 @@ public sealed interface EvenCut {
             throw new IllegalArgumentException("No cut follows from sizes %s, guard band %s, least cut %s, step %s"
                     .formatted(bound, guardBand, leastCut, step));
         }
-        return CutRoom.of(feature, limits, guardBand, bound).cut(aim, leastCut, step);
+        CutRoom room = CutRoom.of(feature, limits, guardBand, bound);
+        return atMost.map(room::atMost).orElse(room).cut(aim, leastCut, step);
     }
 }
