@@ -88,6 +88,37 @@ class ProvenInTheWarmTest {
         assertTrue(proven("lower = 99.700\nupper = 100.000", "99.986"));
     }
 
+    /**
+     * Read 100.0036 at 25 °C, under a gauge at 20 °C, a journal is 100.0036 / 1.0000575 = 99.99785: 0.00215 inside. Its
+     * expansion may be a tenth off, which is 100 · 5 · 1.15e-6 / √3 = 0.000332 as a standard uncertainty and 0.000664
+     * at k = 2; with the 0.002 of the plan √(0.002² + 0.000664²) = 0.002107. Read 0.0001 more it is 0.00205 inside:
+     * more than the 0.002, and not proven all the same.
+     */
+    @Test
+    void howSureACorrectionIsBelongsToTheUncertainty() throws Exception {
+        assertEquals(
+                "Uncertainty 0.0022 mm, temperature correction included: the pass is proven.", corrected("100.0036"));
+        assertEquals(
+                "Uncertainty 0.0022 mm, temperature correction included: the limit is nearer than that.",
+                corrected("100.0037"));
+    }
+
+    private static String corrected(String figure) throws Exception {
+        String limits = "lower = 99.900\nupper = 100.000\ntemperature = \"ask\"";
+        RunSession session = new Runs(new MemoryLedger(), Clock.systemUTC())
+                .begin(new RunHeader(plan(limits), "1", "", "", "Setter 2"));
+        for (String typed : List.of("25", "20", figure)) {
+            session.enter(typed);
+        }
+        State state = session.state();
+        assertTrue(state.line().finding().verdict().passed(), state.line().finding()::toString);
+        return new BesideVerdict(Words.ENGLISH)
+                .of(state.sheet(), state.line(), false).shown().stream()
+                        .filter(said -> said.startsWith("Uncertainty"))
+                        .findFirst()
+                        .orElse("");
+    }
+
     /** Whoever reads it warm takes a journal for large enough that is not, once it is cold. */
     @Test
     void whatCanTurnAPassStaysInSight() throws Exception {

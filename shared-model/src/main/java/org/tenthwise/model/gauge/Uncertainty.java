@@ -1,6 +1,7 @@
 package org.tenthwise.model.gauge;
 
 import java.math.BigDecimal;
+import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.words.Refused;
 
@@ -17,5 +18,20 @@ public record Uncertainty(String name, Written expanded, BigDecimal coverageFact
         if (expanded.figure().signum() <= 0 || coverageFactor.signum() <= 0) {
             throw new Refused("model.uncertainty.uncertainty-coverage", expanded, coverageFactor.toPlainString());
         }
+    }
+
+    /**
+     * The expanded uncertainty with one source more, at the same coverage factor.
+     *
+     * <p>U = k √((U₀ / k)² + u²).
+     *
+     * <p>Source: JCGM 100:2008 (GUM), 5.1.2 for sources that do not depend on one another, and 6.2.1.
+     *
+     * @param standard its standard uncertainty, zero or more; zero leaves it as it is
+     */
+    public Length expandedWith(Length standard) {
+        return standard.signum() == 0
+                ? expanded.length()
+                : Length.rootOfSquares(expanded.length(), standard.times(coverageFactor));
     }
 }

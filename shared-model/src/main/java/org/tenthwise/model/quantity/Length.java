@@ -1,6 +1,7 @@
 package org.tenthwise.model.quantity;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Collection;
 import java.util.Comparator;
@@ -135,6 +136,17 @@ public record Length(BigDecimal base, QuantityKind kind) implements Comparable<L
             throw new Refused("model.length.mean-lengths");
         }
         return lengths.stream().reduce(Length::plus).orElseThrow().dividedBy(BigDecimal.valueOf(lengths.size()));
+    }
+
+    /**
+     * √(a² + b²), to 1e-12 mm or seconds of arc, half-even.
+     *
+     * @throws IllegalArgumentException if one is a length and the other an angle
+     */
+    public static Length rootOfSquares(Length a, Length b) {
+        BigDecimal other = b.sameKind(a.kind).base;
+        BigDecimal squares = a.base.multiply(a.base).add(other.multiply(other));
+        return a.with(squares.sqrt(MathContext.DECIMAL64).setScale(PLACES_OF_A_QUOTIENT, RoundingMode.HALF_EVEN));
     }
 
     /** @throws java.util.NoSuchElementException if {@code lengths} is empty */

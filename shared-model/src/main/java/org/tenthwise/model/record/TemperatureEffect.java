@@ -1,8 +1,11 @@
 package org.tenthwise.model.record;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.model.compute.temperature.AtTwenty;
+import org.tenthwise.model.compute.temperature.CorrectionUncertainty;
 import org.tenthwise.model.compute.temperature.WorstCorrection;
 import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.MeasuredBody;
@@ -10,7 +13,9 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.TemperatureAsked;
 import org.tenthwise.model.plan.ThermalData;
+import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Degrees;
+import org.tenthwise.model.quantity.Expansion;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Pass;
@@ -32,6 +37,9 @@ public record TemperatureEffect(
         Optional<Length> tolerance,
         Optional<Degrees> part,
         Optional<Degrees> gauge) {
+
+    private static final BigDecimal TENTH = new BigDecimal("0.1");
+    private static final BigDecimal ROOT_OF_THREE = new BigDecimal("3").sqrt(MathContext.DECIMAL64);
 
     /**
      * Absent where the plan says nothing of heat, for a kind of check it does not touch, and for a range of readings,
@@ -97,6 +105,27 @@ public record TemperatureEffect(
                         .filter(body -> of(body).isEmpty())
                         .count()
                 : 0;
+    }
+
+    /**
+     * Standard uncertainty of the correction of a size by how far the expansion of part and gauge may be off, each by a
+     * tenth either way; zero where nothing is corrected. How sure the thermometer is, no plan says.
+     *
+     * <p>u² = Σ (L · (t − 20) · 0.1 α / √3)² over part and gauge.
+     *
+     * <p>Source: JCGM 100:2008 (GUM), H.1.3.2 and 4.3.7, any value between the bounds as likely as another; a tenth,
+     * common practice: melts of one material differ by that.
+     */
+    public Length correctionUncertainty(Length size) {
+        return correction()
+                .map(at -> Length.rootOfSquares(
+                        byExpansion(size, at.part(), at.partAt()), byExpansion(size, at.gauge(), at.gaugeAt())))
+                .orElse(Length.ZERO);
+    }
+
+    private static Length byExpansion(Length size, Expansion expansion, Celsius at) {
+        BigDecimal standard = expansion.millionths().abs().multiply(TENTH).divide(ROOT_OF_THREE, MathContext.DECIMAL64);
+        return CorrectionUncertainty.of(size, expansion, at, BigDecimal.ZERO, standard);
     }
 
     /** The correction to be made; absent where none is needed or a temperature is missing. */
