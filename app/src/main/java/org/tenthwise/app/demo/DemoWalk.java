@@ -17,6 +17,7 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Word;
 import org.tenthwise.model.words.Words;
@@ -34,6 +35,7 @@ public final class DemoWalk {
     private final Plan plan;
     private final ReadingsFile sample;
     private final Consumer<String> along;
+    private final String begin;
     private final Set<String> seen = new HashSet<>();
     private int step;
 
@@ -59,12 +61,13 @@ public final class DemoWalk {
         this.plan = plan;
         this.sample = sample;
         this.along = along;
+        this.begin = "begin-%s-%s".formatted(plan.part().number(), plan.part().revision());
         this.step = plan.steps().get(0).number();
     }
 
     /** @return the pictures taken */
     public List<Path> walk() throws IOException {
-        finger.await(begin());
+        finger.await(begin);
         camera.take("parts");
         aside("about", "about");
         beginRun();
@@ -76,12 +79,8 @@ public final class DemoWalk {
         return camera.taken();
     }
 
-    private String begin() {
-        return "begin-%s-%s".formatted(plan.part().number(), plan.part().revision());
-    }
-
     private void beginRun() throws IOException {
-        finger.press(begin());
+        finger.press(begin);
         camera.take("begin");
         typist.answer(sample.begun().serial());
         typist.answer(sample.begun().lot());
@@ -143,7 +142,8 @@ public final class DemoWalk {
 
     private void goTo(int next) throws IOException {
         if (next != step) {
-            if (isInHand(step)) {
+            boolean leftByItsAnswer = !finger.reads("step-number").equals(Integer.toString(step));
+            if (!leftByItsAnswer) {
                 leave();
                 commit();
             }
@@ -158,11 +158,6 @@ public final class DemoWalk {
                 words.say("demo.at", plan.steps().indexOf(at) + 1, plan.steps().size(), at.name()));
     }
 
-    /** A check that only asks is left by its answer. */
-    private boolean isInHand(int number) {
-        return finger.reads("step-number").equals(Integer.toString(number));
-    }
-
     /** A last look at a step that is done, the first of its kind, and at what lies beside it. */
     private void leave() throws IOException {
         once("run-" + check().key());
@@ -171,6 +166,19 @@ public final class DemoWalk {
             aside("gauge", "gauge-card");
             aside("doubt", "doubt");
         }
+    }
+
+    private void sign(String by, SignedAs as, SignViewModel.End end) throws IOException {
+        if (finger.sees("sign")) {
+            finger.press("sign");
+        } else {
+            leave();
+            commit();
+        }
+        once("sign");
+        typist.answer(by);
+        choose(SignViewModel.MEANINGS.indexOf(as));
+        choose(end.ordinal());
     }
 
     private void record() throws IOException {
@@ -311,19 +319,12 @@ public final class DemoWalk {
 
         @Override
         public Deed signed(Event.Signed event) {
-            return () -> {};
+            return () -> sign(event.signedBy(), event.meaning(), SignViewModel.End.LEAVE_OPEN);
         }
 
         @Override
         public Deed closed(Event.Closed event) {
-            return () -> {
-                leave();
-                commit();
-                camera.take("sign");
-                typist.answer(event.signedBy());
-                choose(SignViewModel.MEANINGS.indexOf(event.as()));
-                choose(SignViewModel.End.CLOSE.ordinal());
-            };
+            return () -> sign(event.signedBy(), event.as(), SignViewModel.End.CLOSE);
         }
 
         @Override

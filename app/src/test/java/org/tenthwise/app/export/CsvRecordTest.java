@@ -43,7 +43,7 @@ class CsvRecordTest {
     @Test
     void everyRowSaysTheOutcomeWhoSignedAndTheClass() {
         int all = SAMPLE.events().size();
-        Evidence against = Records.walk(PART, SAMPLE, all - 1)
+        Evidence against = Records.walk(PART, SAMPLE, all - 2)
                 .add(new Event.Closed("Setter 2", SignedAs.MACHINED_AND_MEASURED))
                 .add(new Event.Signed("Inspector 1", SignedAs.NOT_ACCEPTED))
                 .evidence();

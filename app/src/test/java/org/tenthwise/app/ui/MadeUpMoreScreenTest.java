@@ -13,8 +13,8 @@ class MadeUpMoreScreenTest extends MoreScreenTest {
     /** What was typed, and where the demo plan has its expansion from. */
     @Override
     protected String data() {
-        return "Bar springs at the mouth Chip or dirt under the gauge aluminium bronze condition not stated Spectrum"
-                + " Machine Material Data Sheet its like in castings page spectrummachine com material data sheet"
+        return "Bar springs at the mouth Chip or dirt under the gauge aluminium bronze condition not stated Copper"
+                + " Development Association properties of its like in castings as handed on by foundries"
                 + " read November from";
     }
 }

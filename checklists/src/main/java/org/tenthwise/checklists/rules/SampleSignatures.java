@@ -1,6 +1,7 @@
 package org.tenthwise.checklists.rules;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -9,7 +10,8 @@ import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.SignedAs;
 
 /**
- * The signatures of a readings file: {@code [close]}, which is one, and {@code [[signature]]} after it or without it.
+ * The signatures of a readings file: {@code [close]}, which is one, and {@code [[signature]]} before it, after it or
+ * without it.
  */
 final class SampleSignatures {
 
@@ -21,15 +23,18 @@ final class SampleSignatures {
 
     private SampleSignatures() {}
 
-    /** In the order they are given: the one that closes, then the further ones. */
+    /** In the order they stand in the file. */
     static List<Event> read(TableKeys sample) {
-        List<Event> events = new ArrayList<>();
-        sample.ifAny(CLOSE, sample::table)
-                .flatMap(table -> closed(sample.inside(CLOSE, table)))
-                .ifPresent(events::add);
-        List<RawTable> further = sample.has(SIGNATURE) ? sample.tables(SIGNATURE) : List.of();
-        further.forEach(table -> signed(sample.inside(SIGNATURE, table)).ifPresent(events::add));
-        return events;
+        Optional<RawTable> close = sample.ifAny(CLOSE, sample::table);
+        List<RawTable> all = new ArrayList<>(sample.has(SIGNATURE) ? sample.tables(SIGNATURE) : List.of());
+        close.ifPresent(all::add);
+        return all.stream()
+                .sorted(Comparator.comparingInt(table -> table.spot().line()))
+                .map(table -> close.filter(closing -> closing == table).isPresent()
+                        ? closed(sample.inside(CLOSE, table))
+                        : signed(sample.inside(SIGNATURE, table)))
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     private static Optional<Event> closed(TableKeys keys) {

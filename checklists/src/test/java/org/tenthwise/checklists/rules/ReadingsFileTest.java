@@ -207,6 +207,35 @@ class ReadingsFileTest {
     }
 
     @Test
+    void signaturesAreGivenInTheOrderOfTheFile() {
+        List<Event> events = sample(
+                        """
+                [[step]]
+                number = 1
+                answers = ["yes"]
+
+                [[signature]]
+                by = "Setter 2"
+                meaning = "machined and measured"
+
+                [close]
+                by = "Inspector 1"
+                meaning = "accepted"
+
+                [[signature]]
+                by = "Inspector 2"
+                meaning = "measured again"
+                """)
+                .events();
+        assertEquals(
+                List.of(
+                        new Event.Signed("Setter 2", SignedAs.MACHINED_AND_MEASURED),
+                        new Event.Closed("Inspector 1", SignedAs.ACCEPTED),
+                        new Event.Signed("Inspector 2", SignedAs.MEASURED_AGAIN)),
+                events.subList(events.size() - 3, events.size()));
+    }
+
+    @Test
     void aFigureMayBeMeantAlthoughFarOffOrReadInTheOtherUnitOrStruckOut() {
         ReadingsFile sample = sample(
                 """

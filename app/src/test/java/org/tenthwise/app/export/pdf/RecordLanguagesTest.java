@@ -21,7 +21,8 @@ class RecordLanguagesTest {
                     .collect(Collectors.joining())
             + "Root Dressed and sprayed Key Design office machined and measured Test part, invented melt "
             + "the plan says nothing else by its tables condition not stated data sheet of a maker not named "
-            + "from memory its like in castings page read November com spectrummachine Spectrum "
+            + "from memory its like in castings as handed on by foundries read November Copper Development "
+            + "Association properties of "
             + "Machine Material Data Sheet";
 
     @ParameterizedTest

@@ -72,7 +72,7 @@ class RecordWordsTest {
     void whatIsSignedAgainstSaysSoOnEveryPage() {
         ReadingsFile sample = Records.passing(DemoPart.SCREW_CARRIER);
         Evidence against = Records.walk(
-                        DemoPart.SCREW_CARRIER, sample, sample.events().size() - 1)
+                        DemoPart.SCREW_CARRIER, sample, sample.events().size() - 2)
                 .add(new Event.Closed("Setter 2", SignedAs.MACHINED_AND_MEASURED))
                 .add(new Event.Signed("Inspector 1", SignedAs.NOT_ACCEPTED))
                 .evidence();

@@ -88,7 +88,7 @@ public enum Scene {
             boolean pocket = event instanceof StepEvent.ReadingTaken taken
                     && taken.step() == 26
                     && taken.slot().equals("3.1");
-            if (event instanceof Event.Closed) {
+            if (event instanceof Event.Signed) {
                 events.add(new StepEvent.DispositionSigned(
                         26,
                         Disposition.USE_AS_IS,
@@ -112,6 +112,9 @@ public enum Scene {
         Records.Walk walk = new Records.Walk(DemoPart.SCREW_CARRIER.plan(), "Setter 2")
                 .add(Records.passing(DemoPart.SCREW_CARRIER).begun());
         for (Event event : Records.passing(DemoPart.SCREW_CARRIER).events()) {
+            if (event instanceof Event.Signed) {
+                continue;
+            }
             boolean pocket = event instanceof StepEvent.ReadingTaken taken
                     && taken.step() == 26
                     && taken.slot().equals("3.1");
