@@ -5,17 +5,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.tenthwise.model.plan.Aim;
-import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.MeasuredBody;
-import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Register;
-import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Word;
 
-/** The kinds of events there are. */
+/** The kinds of events there are; those that happen at a step are written and read by {@link StepEventKinds}. */
 final class EventKinds {
 
     /** What it takes to read entries that do not say it: those of the kinds there were when entries began to. */
@@ -63,56 +59,6 @@ final class EventKinds {
                     from.word("register", Register.class),
                     from.word("usual-aim", Aim.ByLimits.class)));
 
-    private static final EventKind<StepEvent.CutOnThese> CUT_ON_THESE = new EventKind<>(
-            "cut-on-these",
-            3,
-            StepEvent.CutOnThese.class,
-            (signed, to) -> to.put("step", signed.step()).put("reason", signed.reason()),
-            from -> new StepEvent.CutOnThese(from.step("step"), from.text("reason")));
-
-    private static final EventKind<StepEvent.GaugeChosen> GAUGE_CHOSEN = new EventKind<>(
-            "gauge-chosen",
-            1,
-            StepEvent.GaugeChosen.class,
-            (chosen, to) -> {
-                to.put("step", chosen.step()).put("mark", chosen.mark());
-                chosen.reference().ifPresent(reference -> to.put("reference", reference));
-            },
-            from -> new StepEvent.GaugeChosen(from.step("step"), from.text("mark"), from.textIfAny("reference")));
-
-    private static final EventKind<StepEvent.GaugeSet> GAUGE_SET = new EventKind<>(
-            "gauge-set",
-            1,
-            set -> EventJson.format(set.setting().gauge()),
-            StepEvent.GaugeSet.class,
-            (set, to) -> {
-                to.put("step", set.step());
-                EventJson.write(set.setting(), to.putObject("setting"));
-            },
-            from -> new StepEvent.GaugeSet(from.step("step"), EventJson.setting(from.object("setting"))));
-
-    private static final EventKind<StepEvent.ReadingTaken> READING_TAKEN = new EventKind<>(
-            "reading-taken",
-            1,
-            taken -> EventJson.format(taken.typed()),
-            StepEvent.ReadingTaken.class,
-            (taken, to) -> {
-                to.put("step", taken.step());
-                to.put("slot", taken.slot());
-                EventJson.write(taken.typed(), to.putObject("typed"));
-            },
-            from -> new StepEvent.ReadingTaken(
-                    from.step("step"), from.text("slot"), EventJson.written(from.object("typed"))));
-
-    private static final EventKind<StepEvent.TemperatureTaken> TEMPERATURE_TAKEN = new EventKind<>(
-            "temperature-taken",
-            1,
-            StepEvent.TemperatureTaken.class,
-            (taken, to) ->
-                    EventJson.write(taken.read(), to.put("step", taken.step()).put("of", Word.of(taken.of()))),
-            from -> new StepEvent.TemperatureTaken(
-                    from.step("step"), from.word("of", MeasuredBody.class), EventJson.degrees(from)));
-
     private static final EventKind<Event.StruckOut> STRUCK_OUT = new EventKind<>(
             "struck-out",
             1,
@@ -120,61 +66,22 @@ final class EventKinds {
             (struck, to) -> to.put("entry", struck.entry()).put("reason", struck.reason()),
             from -> new Event.StruckOut(from.whole("entry"), from.text("reason")));
 
-    private static final EventKind<StepEvent.Answered> ANSWERED = new EventKind<>(
-            "answered",
-            1,
-            StepEvent.Answered.class,
-            (answered, to) -> to.put("step", answered.step())
-                    .put("question", Word.of(answered.question()))
-                    .put("answer", Word.of(answered.answer())),
-            from -> new StepEvent.Answered(
-                    from.step("step"), from.word("question", Question.class), from.word("answer", Answer.class)));
-
-    private static final EventKind<StepEvent.PassBegun> PASS_BEGUN = new EventKind<>(
-            "pass-begun",
-            1,
-            StepEvent.PassBegun.class,
-            (pass, to) -> to.put("step", pass.step()).put("why", Word.of(pass.why())),
-            from -> new StepEvent.PassBegun(from.step("step"), from.word("why", StepEvent.PassBegun.Why.class)));
-
-    private static final EventKind<StepEvent.DoubtFlagged> DOUBT_FLAGGED = new EventKind<>(
-            "doubt-flagged",
-            1,
-            StepEvent.DoubtFlagged.class,
-            (doubt, to) -> to.put("step", doubt.step()).put("words", doubt.words()),
-            from -> new StepEvent.DoubtFlagged(from.step("step"), from.text("words")));
-
-    private static final EventKind<StepEvent.NoteMade> NOTE_MADE = new EventKind<>(
-            "note-made",
-            1,
-            StepEvent.NoteMade.class,
-            (note, to) -> to.put("step", note.step()).put("words", note.words()),
-            from -> new StepEvent.NoteMade(from.step("step"), from.text("words")));
-
-    private static final EventKind<StepEvent.DispositionSigned> DISPOSITION_SIGNED = new EventKind<>(
-            "disposed",
-            1,
-            StepEvent.DispositionSigned.class,
-            (disposed, to) -> {
-                to.put("step", disposed.step())
-                        .put("disposition", Word.of(disposed.disposition()))
-                        .put("reason", disposed.reason())
-                        .put("signed-by", disposed.signedBy());
-                disposed.document().ifPresent(number -> to.put("number", number));
-            },
-            from -> new StepEvent.DispositionSigned(
-                    from.step("step"),
-                    from.word("disposition", Disposition.class),
-                    from.text("reason"),
-                    from.text("signed-by"),
-                    from.textIfAny("number")));
-
     private static final EventKind<Event.HandedOver> HANDED_OVER = new EventKind<>(
             "handed-over",
             1,
             Event.HandedOver.class,
             (over, to) -> to.put("to", over.to()),
             from -> new Event.HandedOver(from.text("to")));
+
+    private static final EventKind<Event.PutAway> PUT_AWAY = new EventKind<>(
+            "put-away",
+            5,
+            Event.PutAway.class,
+            (away, to) -> to.put("put-away-by", away.putAwayBy()).put("reason", away.reason()),
+            from -> new Event.PutAway(from.text("put-away-by"), from.text("reason")));
+
+    private static final EventKind<Event.TakenUp> TAKEN_UP =
+            new EventKind<>("taken-up", 6, Event.TakenUp.class, (up, to) -> {}, from -> new Event.TakenUp());
 
     private static final EventKind<Event.TakenOver> TAKEN_OVER =
             new EventKind<>("taken-over", 2, Event.TakenOver.class, (taken, to) -> {}, from -> new Event.TakenOver());
@@ -197,23 +104,23 @@ final class EventKinds {
             BEGUN,
             GAUGE_KNOWN,
             MACHINE_KNOWN,
-            CUT_ON_THESE,
-            GAUGE_CHOSEN,
-            GAUGE_SET,
-            READING_TAKEN,
-            TEMPERATURE_TAKEN,
+            StepEventKinds.CUT_ON_THESE,
+            StepEventKinds.GAUGE_CHOSEN,
+            StepEventKinds.GAUGE_SET,
+            StepEventKinds.READING_TAKEN,
+            StepEventKinds.TEMPERATURE_TAKEN,
             STRUCK_OUT,
-            ANSWERED,
-            PASS_BEGUN,
-            DOUBT_FLAGGED,
-            NOTE_MADE,
-            DISPOSITION_SIGNED,
+            StepEventKinds.ANSWERED,
+            StepEventKinds.PASS_BEGUN,
+            StepEventKinds.DOUBT_FLAGGED,
+            StepEventKinds.NOTE_MADE,
+            StepEventKinds.DISPOSITION_SIGNED,
             HANDED_OVER,
             TAKEN_OVER,
             SIGNED,
             CLOSED,
-            ShelfKinds.PUT_AWAY,
-            ShelfKinds.TAKEN_UP);
+            PUT_AWAY,
+            TAKEN_UP);
 
     /**
      * The newest format of an entry this release reads: it rises with each kind, and with each word or field of one.
@@ -244,27 +151,27 @@ final class EventKinds {
 
         @Override
         public EventKind<?> cutOnThese(StepEvent.CutOnThese event) {
-            return CUT_ON_THESE;
+            return StepEventKinds.CUT_ON_THESE;
         }
 
         @Override
         public EventKind<?> gaugeChosen(StepEvent.GaugeChosen event) {
-            return GAUGE_CHOSEN;
+            return StepEventKinds.GAUGE_CHOSEN;
         }
 
         @Override
         public EventKind<?> gaugeSet(StepEvent.GaugeSet event) {
-            return GAUGE_SET;
+            return StepEventKinds.GAUGE_SET;
         }
 
         @Override
         public EventKind<?> readingTaken(StepEvent.ReadingTaken event) {
-            return READING_TAKEN;
+            return StepEventKinds.READING_TAKEN;
         }
 
         @Override
         public EventKind<?> temperatureTaken(StepEvent.TemperatureTaken event) {
-            return TEMPERATURE_TAKEN;
+            return StepEventKinds.TEMPERATURE_TAKEN;
         }
 
         @Override
@@ -274,27 +181,27 @@ final class EventKinds {
 
         @Override
         public EventKind<?> answered(StepEvent.Answered event) {
-            return ANSWERED;
+            return StepEventKinds.ANSWERED;
         }
 
         @Override
         public EventKind<?> passBegun(StepEvent.PassBegun event) {
-            return PASS_BEGUN;
+            return StepEventKinds.PASS_BEGUN;
         }
 
         @Override
         public EventKind<?> doubtFlagged(StepEvent.DoubtFlagged event) {
-            return DOUBT_FLAGGED;
+            return StepEventKinds.DOUBT_FLAGGED;
         }
 
         @Override
         public EventKind<?> noteMade(StepEvent.NoteMade event) {
-            return NOTE_MADE;
+            return StepEventKinds.NOTE_MADE;
         }
 
         @Override
         public EventKind<?> dispositionSigned(StepEvent.DispositionSigned event) {
-            return DISPOSITION_SIGNED;
+            return StepEventKinds.DISPOSITION_SIGNED;
         }
 
         @Override
@@ -314,12 +221,12 @@ final class EventKinds {
 
         @Override
         public EventKind<?> putAway(Event.PutAway event) {
-            return ShelfKinds.PUT_AWAY;
+            return PUT_AWAY;
         }
 
         @Override
         public EventKind<?> takenUp(Event.TakenUp event) {
-            return ShelfKinds.TAKEN_UP;
+            return TAKEN_UP;
         }
 
         @Override
