@@ -6,7 +6,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import javafx.beans.property.BooleanProperty;
 import javafx.scene.Scene;
 import javafx.scene.image.PixelFormat;
@@ -21,6 +23,7 @@ final class Camera {
     private final KeyPresser finger;
     private final Path folder;
     private final List<Path> taken = new ArrayList<>();
+    private final Set<String> asked = new HashSet<>();
 
     /** @param folder is there */
     Camera(Scene scene, BooleanProperty night, KeyPresser finger, Path folder) {
@@ -35,6 +38,21 @@ final class Camera {
         take(numbered + "-day.png", false);
         take(numbered + "-night.png", true);
         look(false);
+    }
+
+    /** The first time it is asked for by that name. */
+    void once(String name) throws IOException {
+        if (asked.add(name)) {
+            finger.rest();
+            take(name);
+        }
+    }
+
+    /** Of the screen behind a key, and back. */
+    void aside(String key, String name) throws IOException {
+        finger.press(key);
+        take(name);
+        finger.press("back");
     }
 
     List<Path> taken() {
