@@ -255,7 +255,7 @@ public final class Screens implements Navigator {
     @Override
     public void records() {
         shell.show(new RecordsView(
-                new RunListViewModel(true, shop, tasks, words, this, with.clock()), words, pictures, this));
+                new RunListViewModel(false, shop, tasks, words, this, with.clock()), words, pictures, this));
     }
 
     @Override

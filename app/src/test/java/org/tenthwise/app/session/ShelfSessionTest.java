@@ -62,8 +62,8 @@ class ShelfSessionTest extends RunBegun {
         taken(session.shelf().putAway(" Setter 3 ", WHY));
     }
 
-    private List<String> listed(boolean closed) {
-        return ledger.history().runs(new RunQuery(closed, Optional.empty(), "", Optional.empty(), 10)).stream()
+    private List<String> listed(boolean open) {
+        return ledger.history().runs(new RunQuery(open, Optional.empty(), "", Optional.empty(), 10)).stream()
                 .map(run -> run.run().id())
                 .toList();
     }
@@ -140,15 +140,15 @@ class ShelfSessionTest extends RunBegun {
         History history = ledger.history();
         PartId part = session.state().sheet().plan().part();
         putAway();
-        assertEquals(List.of(), listed(false));
-        assertEquals(List.of(session.id()), listed(true));
+        assertEquals(List.of(), listed(true));
+        assertEquals(List.of(session.id()), listed(false));
         RunFacts facts = history.last().orElseThrow();
         assertTrue(facts.putAway());
         assertFalse(facts.closed());
         assertEquals(Optional.empty(), history.openOf(part, "1"));
         session.shelf().takeUp();
-        assertEquals(List.of(session.id()), listed(false));
-        assertEquals(List.of(), listed(true));
+        assertEquals(List.of(session.id()), listed(true));
+        assertEquals(List.of(), listed(false));
     }
 
     @Test

@@ -85,7 +85,7 @@ class HomeScreenTest extends ScreenTest {
 
     private Screen records(Window window) {
         return new RecordsView(
-                new RunListViewModel(true, workshop.shop, workshop.tasks, words, workshop, Workshop.CLOCK),
+                new RunListViewModel(false, workshop.shop, workshop.tasks, words, workshop, Workshop.CLOCK),
                 words,
                 window.pictures(),
                 workshop);

@@ -67,7 +67,7 @@ final class ShopBenchmark {
     private ShopBenchmark(Ledger ledger) throws Exception {
         this.runs = new Runs(ledger, CLOCK);
         this.session = runs.begin(new RunHeader(plan(), "in hand", "L-1", "Lathe 1", "Setter 1"));
-        this.home = list(false);
+        this.home = list(true);
     }
 
     public static void main(String[] arguments) throws Exception {
@@ -105,13 +105,13 @@ final class ShopBenchmark {
         }
     }
 
-    private RunListViewModel list(boolean closed) {
-        return new RunListViewModel(closed, runs, tasks, words, ways, CLOCK);
+    private RunListViewModel list(boolean open) {
+        return new RunListViewModel(open, runs, tasks, words, ways, CLOCK);
     }
 
     private void turn() throws Exception {
         timed("home", home::load);
-        timed("records", () -> list(true).load());
+        timed("records", () -> list(false).load());
         timed("note", () -> say(Navigator.Saying.NOTE));
         timed("doubt", () -> say(Navigator.Saying.DOUBT));
         timed("strike-out", () -> new StrikeForm(inHand(), words, ways, Clock.systemUTC()).load());

@@ -95,7 +95,7 @@ final class DigestRows {
                 run.stand().map(Stand::outcome),
                 run.stand().map(Stand::concessions),
                 run.stand().map(Stand::contested),
-                !run.open(),
+                run.open(),
                 run.closing().map(Closing::signedBy),
                 run.closing().map(Closing::meaning));
     }

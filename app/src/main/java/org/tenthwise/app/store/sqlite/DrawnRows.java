@@ -28,7 +28,7 @@ final class DrawnRows {
     static final String RUN =
             """
             SELECT r.begun, r.run, r.part, r.revision, r.serial, r.lot, r.machine, r.plan, r.begun_at, r."by", r.people,
-                r.last, r.last_at, r.issue, r.in_hand, r.outcome, r.concessions, r.contested, r.closed, r.closed_by,
+                r.last, r.last_at, r.issue, r.in_hand, r.outcome, r.concessions, r.contested, r.closed_by,
                 r.closed_as
             """;
 

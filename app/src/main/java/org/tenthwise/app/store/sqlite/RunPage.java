@@ -39,9 +39,9 @@ final class RunPage {
 
     private List<RunFacts> page(String which, List<String> of, Optional<RunFacts> after, int most) throws SQLException {
         StringBuilder sql = new StringBuilder(DrawnRows.RUN)
-                .append("FROM drawn_run r WHERE closed = ? ")
+                .append("FROM drawn_run r WHERE open = ? ")
                 .append(which);
-        List<Object> values = new ArrayList<>(List.of(query.closed()));
+        List<Object> values = new ArrayList<>(List.of(query.open()));
         values.addAll(of);
         after.ifPresent(last -> {
             sql.append("AND last < ? ");

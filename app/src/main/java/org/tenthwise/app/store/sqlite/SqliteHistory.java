@@ -78,12 +78,12 @@ final class SqliteHistory implements History {
 
     @Override
     public Optional<RunFacts> last() {
-        // open and closed apart: so each is one look into an index, however many runs there are
+        // open and not open apart: so each is one look into an index, however many runs there are
         return first(
                 """
-                WHERE closed IN (0, 1) AND last = (SELECT max(last) FROM (
-                    SELECT max(last) AS last FROM drawn_run WHERE closed = 0
-                    UNION ALL SELECT max(last) FROM drawn_run WHERE closed = 1))
+                WHERE open IN (0, 1) AND last = (SELECT max(last) FROM (
+                    SELECT max(last) AS last FROM drawn_run WHERE open = 1
+                    UNION ALL SELECT max(last) FROM drawn_run WHERE open = 0))
                 """,
                 List.of());
     }
@@ -101,7 +101,7 @@ final class SqliteHistory implements History {
             List<RunFacts> open = statements.all(
                     DrawnRows.RUN
                             + """
-                            FROM drawn_run r WHERE part = ? AND revision = ? AND serial = ? AND closed = 0
+                            FROM drawn_run r WHERE part = ? AND revision = ? AND serial = ? AND open = 1
                             ORDER BY last DESC LIMIT 1
                             """,
                     List.of(part.number(), part.revision(), serial.strip()),
@@ -112,7 +112,7 @@ final class SqliteHistory implements History {
 
     @Override
     public List<RunFacts> openOn(String machine) {
-        return found("WHERE closed = 0 AND machine = ? ORDER BY begun", List.of(machine));
+        return found("WHERE open = 1 AND machine = ? ORDER BY begun", List.of(machine));
     }
 
     @Override

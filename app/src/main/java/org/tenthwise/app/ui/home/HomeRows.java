@@ -114,9 +114,7 @@ final class HomeRows {
         Label when = Texts.label(run.when(), "body", "second");
         when.setMinWidth(Region.USE_PREF_SIZE);
         Key go = new Key(
-                foremost ? Key.Kind.COMMIT : Key.Kind.PLAIN,
-                words.say(run.closed() ? "home.look" : "home.go-on"),
-                goOn);
+                foremost ? Key.Kind.COMMIT : Key.Kind.PLAIN, words.say(run.open() ? "home.go-on" : "home.look"), goOn);
         go.setId("go-" + run.summary().id());
         VBox end = end(go, run.spoken());
         end.getChildren().add(0, when);
@@ -127,7 +125,7 @@ final class HomeRows {
     }
 
     private PictureView checks(RunRow run, Plan plan, double width) {
-        Optional<Step> inHand = run.closed() ? Optional.empty() : run.summary().inHand();
+        Optional<Step> inHand = run.open() ? run.summary().inHand() : Optional.empty();
         List<VerdictKind> standing = run.summary().steps().stream()
                 .map(step -> step.verdict().standing())
                 .toList();

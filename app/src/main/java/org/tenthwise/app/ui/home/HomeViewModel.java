@@ -46,7 +46,7 @@ public final class HomeViewModel {
     /** @param plans looks up the plans there are, away from the screen */
     public HomeViewModel(
             Runs shop, Callable<Catalogue> plans, LedgerTasks tasks, Words words, Navigator navigator, Clock clock) {
-        this.runs = new RunListViewModel(false, shop, tasks, words, navigator, clock);
+        this.runs = new RunListViewModel(true, shop, tasks, words, navigator, clock);
         this.shop = shop;
         this.plans = plans;
         this.tasks = tasks;
@@ -107,7 +107,7 @@ public final class HomeViewModel {
 
     /** The open run that is handed over from here: the foremost. */
     public ObservableValue<Boolean> handsOverValue() {
-        return runs.rowsProperty().map(rows -> !rows.isEmpty() && !rows.get(0).closed());
+        return runs.rowsProperty().map(rows -> !rows.isEmpty() && rows.get(0).open());
     }
 
     /** Hands the foremost run over; who has it is said there. */

@@ -89,7 +89,7 @@ final class RunList extends VBox {
             String above = model.above(run);
             Region row = model.isAlone(run) && above.isEmpty()
                     ? rows.alone(run, () -> model.goOn(run))
-                    : rows.run(run, first && !run.closed(), () -> model.goOn(run));
+                    : rows.run(run, first && run.open(), () -> model.goOn(run));
             shown.add(above.isEmpty() ? row : under(above, row));
             first = false;
         }

@@ -21,8 +21,8 @@ import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.model.words.Words;
 
 /**
- * Open runs, those of the machine last worked on first, or closed ones; all of them, or those in which the words typed
- * are found. A page is looked up when it comes to be seen.
+ * Open runs, those of the machine last worked on first, or those closed or put away; all of them, or those in which the
+ * words typed are found. A page is looked up when it comes to be seen.
  */
 public final class RunListViewModel {
 
@@ -33,7 +33,7 @@ public final class RunListViewModel {
     /** What a gauge may have typed. */
     private static final Pattern FIGURE = Pattern.compile("[+\u2212-]?\\d*[.,]?\\d+");
 
-    private final boolean closed;
+    private final boolean open;
     private final Runs shop;
     private final LedgerTasks tasks;
     private final Words words;
@@ -82,10 +82,9 @@ public final class RunListViewModel {
 
     private record Loaded(Optional<String> machine, Optional<RunFacts> last, List<RunSummary> page) {}
 
-    /** @param closed whether closed runs are listed, or open ones */
-    public RunListViewModel(
-            boolean closed, Runs shop, LedgerTasks tasks, Words words, Navigator navigator, Clock clock) {
-        this.closed = closed;
+    /** @param open whether open runs are listed, or those closed or put away */
+    public RunListViewModel(boolean open, Runs shop, LedgerTasks tasks, Words words, Navigator navigator, Clock clock) {
+        this.open = open;
         this.shop = shop;
         this.tasks = tasks;
         this.words = words;
@@ -130,7 +129,7 @@ public final class RunListViewModel {
 
     /** Whether there is one run alone, and it is open: it has all the room. */
     public boolean isAlone(RunRow row) {
-        return whole && rows.get().size() == 1 && !row.closed();
+        return whole && rows.get().size() == 1 && row.open();
     }
 
     /** What runs are found by; empty where all are listed. */
@@ -144,8 +143,8 @@ public final class RunListViewModel {
             String by = foundByProperty().get().strip();
             return words.say(FIGURE.matcher(by).matches() ? "home.no-runs.figure" : "home.no-runs.found", by);
         }
-        if (looked.get() == LoadingState.DONE && (closed || any)) {
-            return words.say(closed ? "home.no-runs.closed" : "home.no-runs.all-closed");
+        if (looked.get() == LoadingState.DONE && (!open || any)) {
+            return words.say(open ? "home.no-runs.all-closed" : "home.no-runs.closed");
         }
         return words.say("home.no-runs", looked.get());
     }
@@ -221,7 +220,7 @@ public final class RunListViewModel {
         Optional<String> first = machine;
         RunFacts lowest = before.get(before.size() - 1).summary().run();
         tasks.run(
-                () -> shop.list(new RunQuery(closed, first, by, Optional.of(lowest), PAGE)),
+                () -> shop.list(new RunQuery(open, first, by, Optional.of(lowest), PAGE)),
                 page -> {
                     if (rows.get() == before) {
                         show(before, page);
@@ -233,8 +232,8 @@ public final class RunListViewModel {
     private Loaded firstPage(String by) {
         History history = shop.history();
         Optional<RunFacts> latest = history.last();
-        Optional<String> here = latest.map(RunFacts::machine).filter(name -> !closed && !name.isBlank());
-        return new Loaded(here, latest, shop.list(new RunQuery(closed, here, by, Optional.empty(), PAGE)));
+        Optional<String> here = latest.map(RunFacts::machine).filter(name -> open && !name.isBlank());
+        return new Loaded(here, latest, shop.list(new RunQuery(open, here, by, Optional.empty(), PAGE)));
     }
 
     private void show(List<RunRow> before, List<RunSummary> page) {
@@ -271,9 +270,9 @@ public final class RunListViewModel {
                                 .anyMatch(word::equalsIgnoreCase));
     }
 
-    /** Goes on with a run; one that is closed is looked at. */
+    /** Goes on with a run; one closed or put away is looked at. */
     public void goOn(RunRow row) {
-        if (row.closed()) {
+        if (!row.open()) {
             navigator.record(row.summary().id());
         } else if (!opening) {
             opening = true;

@@ -24,7 +24,6 @@ import org.tenthwise.model.words.Words;
  * @param standing shape of where it stands; once it is closed, of its outcome, where that has one
  * @param where where it stands; that it cannot be read, where that is so
  * @param when when something was last done
- * @param closed whether it can only be looked at
  * @param spoken all of it, for those who listen
  */
 public record RunRow(
@@ -36,7 +35,6 @@ public record RunRow(
         Optional<VerdictKind> standing,
         String where,
         String when,
-        boolean closed,
         String spoken) {
 
     private static final Set<Disposition> SETTLING = EnumSet.of(Disposition.USE_AS_IS, Disposition.CARRY_ON);
@@ -45,6 +43,11 @@ public record RunRow(
     private enum Shut {
         CLOSED,
         PUT_AWAY
+    }
+
+    /** Whether it can be gone on with; one that was closed or put away can only be looked at. */
+    boolean open() {
+        return summary.run().open();
     }
 
     static RunRow of(RunSummary summary, When when, Words words) {
@@ -64,7 +67,6 @@ public record RunRow(
                 standing(summary),
                 where,
                 when.of(run.lastAt()),
-                !run.open(),
                 words.say("home.spoken", run.part(), revision, serial, place, where));
     }
 

@@ -26,13 +26,13 @@ CREATE TABLE drawn_run (
     outcome    TEXT,
     concessions INTEGER,
     contested  INTEGER,
-    closed     INTEGER NOT NULL, -- or put away
+    open       INTEGER NOT NULL, -- neither closed nor put away
     closed_by  TEXT,
     closed_as  TEXT
 ) STRICT;
 
-CREATE INDEX drawn_run_by_machine ON drawn_run (closed, machine, last);
-CREATE INDEX drawn_run_by_state ON drawn_run (closed, last);
+CREATE INDEX drawn_run_by_machine ON drawn_run (open, machine, last);
+CREATE INDEX drawn_run_by_state ON drawn_run (open, last);
 CREATE INDEX drawn_run_by_part ON drawn_run (part, revision, serial);
 CREATE INDEX drawn_run_in_turn ON drawn_run (part, begun);
 
