@@ -11,6 +11,7 @@ import java.util.Map;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.Measured;
 
 /** One row of the table in the making. */
 final class CsvRow {
@@ -71,6 +72,11 @@ final class CsvRow {
 
     void size(CsvColumn column, Length length, int known) {
         cells.put(column, WorkedOut.figure(length, unit, known));
+    }
+
+    /** To how many places the size of a reading is known. */
+    int known(Measured measured) {
+        return WorkedOut.known(measured, unit);
     }
 
     void time(CsvColumn column, OffsetDateTime time) {

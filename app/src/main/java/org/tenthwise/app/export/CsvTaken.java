@@ -3,7 +3,6 @@ package org.tenthwise.app.export;
 import static org.tenthwise.app.export.CsvColumn.*;
 
 import java.util.Optional;
-import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Slot;
@@ -33,8 +32,7 @@ final class CsvTaken {
         row.text(READING_UNIT, reading.typed().unit().symbol());
         if (taken.counts()) {
             story.measured(reading).ifPresent(measured -> {
-                int known =
-                        StepFigures.of(story.finding().orElseThrow(), measured).places();
+                int known = row.known(measured);
                 story.overWires(reading).ifPresent(bigger -> row.size(OVER_WIRES, bigger, known));
                 row.size(CORRECTION, measured.correction(), known);
                 row.size(SIZE, measured.value(), known);

@@ -89,8 +89,7 @@ public final class HistoryTable implements History.HistoryRow {
         cells.add(String.valueOf(reading.repeat()));
         cells.add(figure(Optional.of(reading.typed())));
         cells.add(reading.typed().unit().symbol());
-        cells.add(size(
-                step, reading.value(), Math.max(step.places(), reading.typed().places())));
+        cells.add(size(step, reading.value(), reading.places()));
         cells.add(reading.alone().map(Word::of).orElse(""));
         gauge(cells, reading.gauge());
         cells.add(CsvText.safe(reading.by()));

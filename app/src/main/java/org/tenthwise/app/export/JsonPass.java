@@ -203,7 +203,7 @@ final class JsonPass {
             setting.reference().ifPresent(mark -> setOn(mark, setting, to.putObject("set-on")));
         });
         story.measured(reading).ifPresent(measured -> {
-            int known = StepFigures.of(story.finding().orElseThrow(), measured).places();
+            int known = WorkedOut.known(measured, unit);
             story.overWires(reading).ifPresent(bigger -> put("over-wires", bigger, known, to));
             put("correction", measured.correction(), known, to);
             measured.forContact().ifPresent(correction -> put("correction-for-contact", correction, known, to));

@@ -2,8 +2,11 @@ package org.tenthwise.app.export;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.stream.Stream;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.record.Decimals;
+import org.tenthwise.model.record.Measured;
 
 /** A size that was worked out, as files that programs read have it. */
 final class WorkedOut {
@@ -22,6 +25,21 @@ final class WorkedOut {
             figure = figure.setScale(most, RoundingMode.HALF_UP).stripTrailingZeros();
         }
         return unit.text(figure.scale() < known ? figure.setScale(known) : figure);
+    }
+
+    /**
+     * To how many places the size of a reading is known from all it was worked out from: the reading, and what is
+     * written of its setting.
+     */
+    static int known(Measured measured, Unit unit) {
+        return Stream.concat(
+                        Stream.of(measured.reading().typed()),
+                        measured.reading().setting().stream()
+                                .flatMap(setting ->
+                                        Stream.concat(setting.certified().stream(), setting.zero().stream())))
+                .mapToInt(written -> Decimals.among(written, unit))
+                .max()
+                .orElseThrow();
     }
 
     /** A millimetre to the nanometre sums are rounded to; an inch to the eighth place, which is finer, as a degree. */

@@ -14,6 +14,7 @@ import org.tenthwise.model.verdict.VerdictKind;
  * @param step number of the step
  * @param pass number of the pass it belongs to
  * @param value the size it stands for; absent where it does not count
+ * @param places the size is written with
  * @param alone the verdict on it by itself; absent where it does not count, or several are judged together
  * @param struck why it was struck out, by itself or with the setting of its gauge
  */
@@ -25,6 +26,7 @@ public record ReadingSummary(
         int repeat,
         Written typed,
         Optional<Length> value,
+        int places,
         Optional<VerdictKind> alone,
         Optional<GaugeMark> gauge,
         String by,

@@ -9,6 +9,7 @@ import org.tenthwise.app.history.ReadingSummary.GaugeMark;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.record.Decimals;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
@@ -35,16 +36,12 @@ final class StepDigest {
         Finding finding = line.finding();
         Step step = line.step();
         Optional<Limits> limits = step.limits().map(known -> new Limits(known.lower(), known.upper()));
-        int read = finding.measured().stream()
-                .mapToInt(measured -> measured.reading().typed().places())
-                .max()
-                .orElse(0);
         return new StepSummary(
                 step.number(),
                 step.name(),
                 step.stepClass(),
                 limits,
-                Math.max(limits.map(Limits::places).orElse(0), read),
+                limits.map(of -> Decimals.of(finding, of)).orElse(0),
                 finding.verdict(),
                 finding.value(),
                 line.disposed().map(disposed -> new StepSummary.Disposed(disposed.disposition(), disposed.signedBy())),
@@ -68,6 +65,7 @@ final class StepDigest {
     private static ReadingSummary reading(PassStory story, Taken<Pass.Reading> taken) {
         Pass.Reading reading = taken.what();
         Slot slot = story.slot(reading);
+        Optional<Measured> measured = taken.counts() ? story.measured(reading) : Optional.empty();
         return new ReadingSummary(
                 taken.entry().seq(),
                 story.step().number(),
@@ -75,7 +73,9 @@ final class StepDigest {
                 slot.place().name(),
                 slot.repeat(),
                 reading.typed(),
-                taken.counts() ? story.measured(reading).map(Measured::value) : Optional.empty(),
+                measured.map(Measured::value),
+                measured.flatMap(of -> story.step().limits().map(limits -> Decimals.of(of, limits)))
+                        .orElse(reading.typed().places()),
                 story.standing(reading),
                 mark(taken),
                 taken.entry().by(),

@@ -13,7 +13,7 @@ import org.tenthwise.model.verdict.Verdict;
  * What one step of a run came to so far.
  *
  * @param limits without where they were taken from; absent for a step that only asks
- * @param places to which its sizes are known
+ * @param places the size judged is written with
  * @param value the one size judged, where there is one
  * @param disposed the disposition in force, where there is one
  * @param found who read or answered last, and when, in whatever pass; absent where nobody did

@@ -10,7 +10,6 @@ import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.Slot;
-import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
@@ -38,13 +37,17 @@ final class ColumnsPictureFactory {
                 int cuts = line.cutsBefore(pass);
                 String after = cuts == 0 ? words.say("picture.before") : words.say("picture.cut", cuts);
                 line.found(pass)
-                        .flatMap(Finding::value)
-                        .map(size -> new SizePicture.Sized(size, figures.judged(size)))
+                        .flatMap(ColumnsPictureFactory::judged)
                         .ifPresent(size -> columns.add(SizePicture.ReadingColumn.of(
                                 SizePicture.Kind.EARLIER, after, "", Optional.of(size), false)));
             }
         }
         return columns.subList(Math.max(0, columns.size() - MOST_EARLIER), columns.size());
+    }
+
+    private static Optional<SizePicture.Sized> judged(Finding finding) {
+        return finding.value()
+                .map(size -> new SizePicture.Sized(size, StepFigures.of(finding).judged(size)));
     }
 
     /**
@@ -53,7 +56,7 @@ final class ColumnsPictureFactory {
      * @param sizeOf what a reading stands for that no longer counts
      */
     List<SizePicture.ReadingColumn> slots(
-            Line line, Optional<Measured> deciding, BiFunction<Pass.Reading, Slot, Length> sizeOf) {
+            Line line, Optional<Measured> deciding, BiFunction<Pass.Reading, Slot, Measured> sizeOf) {
         Map<String, Measured> measured = new HashMap<>();
         line.finding().measured().forEach(reading -> measured.put(reading.slot().key(), reading));
         List<SizePicture.ReadingColumn> columns = new ArrayList<>();
@@ -84,14 +87,14 @@ final class ColumnsPictureFactory {
                 reading.isPresent() ? SizePicture.Kind.TAKEN : SizePicture.Kind.MISSING,
                 label,
                 group(place),
-                reading.map(read -> sized(read.value())),
+                reading.map(this::sized),
                 reading.isPresent() && reading.equals(deciding),
                 place.depth().map(SizePictureFactory::written),
                 place.angle());
     }
 
     private List<SizePicture.ReadingColumn> struckOut(
-            Line line, Slot slot, BiFunction<Pass.Reading, Slot, Length> sizeOf) {
+            Line line, Slot slot, BiFunction<Pass.Reading, Slot, Measured> sizeOf) {
         Pass pass = line.passes().get(line.passes().size() - 1);
         return pass.readings().stream()
                 .filter(reading ->
@@ -111,7 +114,7 @@ final class ColumnsPictureFactory {
                 .orElse("");
     }
 
-    private SizePicture.Sized sized(Length size) {
-        return new SizePicture.Sized(size, figures.size(size));
+    private SizePicture.Sized sized(Measured measured) {
+        return new SizePicture.Sized(measured.value(), figures.size(measured));
     }
 }

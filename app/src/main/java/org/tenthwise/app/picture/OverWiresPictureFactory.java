@@ -56,7 +56,7 @@ final class OverWiresPictureFactory {
                         words.say(
                                 "picture.true-to-scale", reading.slot().place().name()),
                         Figures.read(reading.reading().typed(), figures.unit()),
-                        finding.bottoms() ? Optional.empty() : Optional.of(figures.size(reading.value())))),
+                        finding.bottoms() ? Optional.empty() : Optional.of(figures.size(reading)))),
                 finding.bottoms() ? Optional.of(words.say("picture.wire-bottoms")) : Optional.empty(),
                 notes(finding, figures),
                 Optional.of(strip(line, finding, advised, figures)),
@@ -122,9 +122,14 @@ final class OverWiresPictureFactory {
         OverWiresCheck check = finding.check();
         ColumnsPictureFactory found = new ColumnsPictureFactory(words, figures);
         List<SizePicture.ReadingColumn> columns = new ArrayList<>(found.earlier(line));
-        columns.addAll(found.slots(line, finding.deciding(), (reading, slot) -> new MeasurementOverWires(
-                        check.thread(), certified(reading))
-                .pitchDiameter(reading.typed().length())));
+        columns.addAll(found.slots(
+                line,
+                finding.deciding(),
+                (reading, slot) -> new Measured(
+                        reading,
+                        slot,
+                        new MeasurementOverWires(check.thread(), certified(reading))
+                                .pitchDiameter(reading.typed().length()))));
         return new SizePictureFactory(words)
                 .picture(check, line, figures, columns, advised, SizePicture.Beside.CUT_OPEN, "");
     }

@@ -95,12 +95,12 @@ final class RunOutPictureFactory {
         List<Length> taken = at.byAngle().stream().map(Measured::value).toList();
         List<RunOutPicture.Reading> readings = new ArrayList<>();
         for (Slot slot : slots.byAngle()) {
-            Optional<Length> value = value(at.byAngle(), slot);
-            boolean extreme = value.filter(
-                            length -> length.equals(Length.greatest(taken)) || length.equals(Length.least(taken)))
+            Optional<Measured> read = read(at.byAngle(), slot);
+            boolean extreme = read.map(Measured::value)
+                    .filter(length -> length.equals(Length.greatest(taken)) || length.equals(Length.least(taken)))
                     .isPresent();
             BigDecimal angle = slot.place().angle().orElseThrow();
-            readings.add(new RunOutPicture.Reading(angle, jaws.brief(check, angle), sized(value, figures), extreme));
+            readings.add(new RunOutPicture.Reading(angle, jaws.brief(check, angle), sized(read, figures), extreme));
         }
         return readings;
     }
@@ -109,21 +109,18 @@ final class RunOutPictureFactory {
         return at.swept().isEmpty()
                 ? Optional.empty()
                 : Optional.of(new RunOutPicture.Sweep(
-                        sized(value(at.swept(), slots.highest()), figures),
-                        sized(value(at.swept(), slots.lowest()), figures),
+                        sized(read(at.swept(), slots.highest()), figures),
+                        sized(read(at.swept(), slots.lowest()), figures),
                         words.say("picture.highest"),
                         words.say("picture.lowest")));
     }
 
-    private static Optional<Length> value(List<Measured> measured, Slot slot) {
-        return measured.stream()
-                .filter(reading -> reading.slot().equals(slot))
-                .map(Measured::value)
-                .findFirst();
+    private static Optional<Measured> read(List<Measured> measured, Slot slot) {
+        return measured.stream().filter(reading -> reading.slot().equals(slot)).findFirst();
     }
 
-    private static Optional<RunOutPicture.Sized> sized(Optional<Length> length, StepFigures figures) {
-        return length.map(read -> new RunOutPicture.Sized(read, figures.plain(read)));
+    private static Optional<RunOutPicture.Sized> sized(Optional<Measured> read, StepFigures figures) {
+        return read.map(one -> new RunOutPicture.Sized(one.value(), figures.indicated(one)));
     }
 
     private List<RunOutPicture.Jaw> jaws(RunOutCheck check, List<Move> moves, StepFigures figures) {

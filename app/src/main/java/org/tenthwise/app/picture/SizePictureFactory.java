@@ -118,8 +118,7 @@ final class SizePictureFactory {
                     finding.value().map(size -> sized(size, figures)),
                     finding.value().isPresent()));
         } else {
-            columns.addAll(found.slots(line, finding.deciding(), (reading, slot) -> Measured.of(reading, slot)
-                    .value()));
+            columns.addAll(found.slots(line, finding.deciding(), Measured::of));
         }
         return columns;
     }

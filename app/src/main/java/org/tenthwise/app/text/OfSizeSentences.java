@@ -27,8 +27,8 @@ abstract class OfSizeSentences extends FindingSentences {
     }
 
     final void past(Optional<Measured> past, StepFigures figures, List<Weighed> said) {
-        past.ifPresent(place -> said.add(Weighed.stays(words.say(
-                "size.past", figures.size(place.value()), place.slot().place().name()))));
+        past.ifPresent(place -> said.add(Weighed.stays(
+                words.say("size.past", figures.size(place), place.slot().place().name()))));
     }
 
     final void guardBand(Written band, List<Weighed> said) {

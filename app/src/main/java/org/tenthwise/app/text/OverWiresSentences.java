@@ -59,9 +59,9 @@ final class OverWiresSentences extends OfSizeSentences {
         together(finding.check(), finding.measured(), said);
         shown().ifPresent(reading -> said.add(Weighed.how(words.say(
                 "wires.formulas",
-                figures.size(reading.measured().value()),
-                figures.size(reading.simple()),
-                figures.size(reading.corrected())))));
+                figures.size(reading.measured()),
+                figures.like(reading.measured()).size(reading.simple()),
+                figures.like(reading.measured()).size(reading.corrected())))));
         guardBand(finding.check().guardBand(), said);
         return said;
     }

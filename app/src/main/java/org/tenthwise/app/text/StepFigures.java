@@ -10,14 +10,15 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.Decimals;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.tolerance.Limits;
 
 /**
- * How the sizes of one step are written: in the unit of its limits, with the places of its limits or of its readings,
- * whichever are more. A figure that a verdict hangs on gets the places more that keep it on its own side of every limit
- * and of every edge of the guard band.
+ * How the sizes of one step are written, on every screen and in the printed record: in the unit of its limits, with the
+ * places {@link Decimals} says. A figure that a verdict hangs on gets the places more that keep it on its own side of
+ * every limit and of every edge of the guard band.
  */
 public final class StepFigures {
 
@@ -30,68 +31,62 @@ public final class StepFigures {
     /** Zero for none. */
     private final Length guardBand;
 
+    /** Of what is no size of one reading: the most of any. */
     private final int places;
+    /** Of the size judged. */
+    private final int placesJudged;
     /** Whether the size judged is the mean of the readings. */
     private final boolean mean;
 
-    private StepFigures(Limits limits, Length guardBand, int places, boolean mean) {
+    private StepFigures(Limits limits, Length guardBand, int places, int placesJudged, boolean mean) {
         this.limits = limits;
         this.guardBand = guardBand;
         this.places = places;
+        this.placesJudged = placesJudged;
         this.mean = mean;
     }
 
     /** @throws IllegalArgumentException if the step measures nothing */
     public static StepFigures of(Finding finding) {
-        Limits limits = finding.step()
-                .limits()
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "Step %d measures nothing".formatted(finding.step().number())));
+        Limits limits = limits(finding.step());
         int read = finding.measured().stream()
-                .mapToInt(m -> places(m.reading().typed(), limits.unit()))
+                .mapToInt(measured -> Decimals.among(measured.reading().typed(), limits.unit()))
                 .max()
                 .orElse(0);
-        return of(finding.step(), Math.max(limits.places(), read));
+        return of(finding.step(), Math.max(limits.places(), read), Decimals.of(finding, limits));
     }
 
     /**
-     * The same for a step of which nothing but the places is at hand.
+     * The same for a step of which nothing but the places of the size judged is at hand.
      *
      * @throws IllegalArgumentException if the step measures nothing
      */
-    public static StepFigures of(Step step, int places) {
-        Limits limits = step.limits()
-                .orElseThrow(() -> new IllegalArgumentException("Step %d measures nothing".formatted(step.number())));
+    public static StepFigures of(Step step, int placesJudged) {
+        return of(step, Math.max(limits(step).places(), placesJudged), placesJudged);
+    }
+
+    private static StepFigures of(Step step, int places, int placesJudged) {
+        Limits limits = limits(step);
         return step.check()
                 .asDimension()
-                .map(size -> new StepFigures(limits, size.guardBand().length(), places, size.combine() == Combine.MEAN))
-                .orElseGet(() -> new StepFigures(limits, Length.of(BigDecimal.ZERO, limits.unit()), places, false));
+                .map(size -> new StepFigures(
+                        limits, size.guardBand().length(), places, placesJudged, size.combine() == Combine.MEAN))
+                .orElseGet(() -> new StepFigures(
+                        limits, Length.of(BigDecimal.ZERO, limits.unit()), places, placesJudged, false));
     }
 
-    /** The same for one of the readings, with the places its own figures are known to. */
-    public static StepFigures of(Finding finding, Measured measured) {
-        StepFigures all = of(finding);
-        return new StepFigures(all.limits, all.guardBand, known(measured, all.unit()), all.mean);
+    private static Limits limits(Step step) {
+        return step.limits()
+                .orElseThrow(() -> new IllegalArgumentException("Step %d measures nothing".formatted(step.number())));
     }
 
-    /**
-     * To how many places a size is known: as many as the reading, the certificate of its master and its zero were
-     * written with.
-     */
-    private static int known(Measured measured, Unit unit) {
-        return Stream.concat(
-                        Stream.of(measured.reading().typed()),
-                        measured.reading().setting().stream()
-                                .flatMap(setting ->
-                                        Stream.concat(setting.certified().stream(), setting.zero().stream())))
-                .mapToInt(written -> places(written, unit))
-                .max()
-                .orElseThrow();
+    /** The same with as many places as the size of one of the readings has. */
+    public StepFigures like(Measured measured) {
+        return known(Decimals.of(measured, limits));
     }
 
-    /** A place of an inch is 25 times as coarse as the same place of a millimetre. */
-    private static int places(Written written, Unit unit) {
-        return Math.max(0, written.places() + unit.placesMoreThan(written.unit()));
+    private StepFigures known(int known) {
+        return new StepFigures(limits, guardBand, known, known, mean);
     }
 
     public Unit unit() {
@@ -100,6 +95,26 @@ public final class StepFigures {
 
     public int places() {
         return places;
+    }
+
+    /** The size a reading stands for, whether it counts or not. */
+    public String size(Measured measured) {
+        return like(measured).size(measured.value());
+    }
+
+    /**
+     * The same of a reading of a part before.
+     *
+     * @param known places it is written with
+     */
+    public String size(Length size, int known) {
+        return known(known).size(size);
+    }
+
+    /** What an indicator showed, which is no size: as it was typed, or the same in the unit of the limits. */
+    public String indicated(Measured measured) {
+        Written typed = measured.reading().typed();
+        return typed.unit() == unit() ? Figures.written(typed) : like(measured).plain(typed.length());
     }
 
     /**
@@ -112,7 +127,7 @@ public final class StepFigures {
 
     /** The size judged: the same, and a mean with the places it has behind its readings. */
     public String judged(Length size) {
-        return Figures.beside(edges(), size, unit(), mean ? placesOfAMean(size) : places);
+        return Figures.beside(edges(), size, unit(), mean ? placesOfAMean(size, placesJudged) : placesJudged);
     }
 
     /**
@@ -120,8 +135,9 @@ public final class StepFigures {
      * not.
      */
     public String distance(Length distance) {
+        int known = Math.max(limits.places(), placesJudged);
         return Figures.beside(
-                List.of(distance.zero(), guardBand), distance, unit(), mean ? placesOfAMean(distance) : places);
+                List.of(distance.zero(), guardBand), distance, unit(), mean ? placesOfAMean(distance, known) : known);
     }
 
     /** Where a verdict changes. */
@@ -137,14 +153,14 @@ public final class StepFigures {
      * In full where it ends soon behind the readings, so that size and distance still come to the limit; else with one
      * place more.
      */
-    private int placesOfAMean(Length length) {
+    private int placesOfAMean(Length length, int known) {
         int inFull = length.in(unit()).stripTrailingZeros().scale();
-        return inFull <= places ? places : inFull <= places + PLACES_OF_A_MEAN ? inFull : places + 1;
+        return inFull <= known ? known : inFull <= known + PLACES_OF_A_MEAN ? inFull : known + 1;
     }
 
     /**
-     * The size of a reading and what it was corrected by, in the places both are printed with, so that the printed
-     * figures add up.
+     * The size of a reading and what it was corrected by, in the places of the size, so that the printed figures add
+     * up; a correction that would read as none has more.
      *
      * @param correction signed; zero where nothing was corrected
      */
@@ -152,16 +168,14 @@ public final class StepFigures {
 
     /** What was corrected is what was added once the gauge had shown a size, in whatever unit and set on whatever. */
     public CorrectionAndValue sum(Measured measured) {
-        BigDecimal read = measured.uncorrected().in(unit());
-        int shown = Figures.places(edges(), measured.value(), unit(), places);
-        int added = measured.correction().signum() == 0 ? shown : Figures.places(measured.correction(), unit(), shown);
-        BigDecimal value = measured.value().in(unit()).setScale(added, RoundingMode.HALF_UP);
-        BigDecimal correction = value.subtract(read.setScale(added, RoundingMode.HALF_UP));
-        return new CorrectionAndValue(
-                measured.correction().signum() == 0
-                        ? "0"
-                        : (correction.signum() > 0 ? "+" : "") + Figures.number(correction, unit()),
-                Figures.number(value, unit()));
+        BigDecimal value = shown(measured);
+        BigDecimal correction = value.subtract(uncorrected(measured, value.scale()));
+        String corrected = measured.correction().signum() == 0
+                ? "0"
+                : correction.signum() == 0
+                        ? Figures.signed(measured.correction(), unit(), value.scale())
+                        : (correction.signum() > 0 ? "+" : "") + Figures.number(correction, unit());
+        return new CorrectionAndValue(corrected, size(measured));
     }
 
     /**
@@ -169,11 +183,18 @@ public final class StepFigures {
      */
     public String overWires(Measured measured) {
         BigDecimal read = measured.reading().typed().length().in(unit());
-        CorrectionAndValue sum = sum(measured);
-        BigDecimal uncorrected =
-                measured.uncorrected().in(unit()).setScale(new BigDecimal(sum.value()).scale(), RoundingMode.HALF_UP);
-        return Figures.number(
-                read.setScale(uncorrected.scale(), RoundingMode.HALF_UP).subtract(uncorrected));
+        int shown = shown(measured).scale();
+        return Figures.number(read.setScale(shown, RoundingMode.HALF_UP).subtract(uncorrected(measured, shown)));
+    }
+
+    private BigDecimal uncorrected(Measured measured, int shown) {
+        return measured.uncorrected().in(unit()).setScale(shown, RoundingMode.HALF_UP);
+    }
+
+    /** A size as it is written. */
+    private BigDecimal shown(Measured measured) {
+        int shown = Figures.places(edges(), measured.value(), unit(), Decimals.of(measured, limits));
+        return measured.value().in(unit()).setScale(shown, RoundingMode.HALF_UP);
     }
 
     /** A distance, a change, a correction. */

@@ -3,6 +3,7 @@ package org.tenthwise.app.text;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -62,24 +63,38 @@ class StepFiguresTest {
 
     private static final OffsetDateTime AT = OffsetDateTime.parse("2026-03-02T08:15:00+01:00");
 
-    /** Value = certified size − (reading − zero) for a gauge whose number falls as the size grows, by hand. */
+    /**
+     * Value = certified size − (reading − zero) for a gauge whose number falls as the size grows, by hand; then with
+     * the places the gauge reads, or those of the limits 30.000 and 30.021 as far as that is one more.
+     */
     @ParameterizedTest
     @CsvSource(
             textBlock =
                     """
             # certified, zero,   read,    value
             30.001,      0.000,  -0.010,  30.011
-            30.00134,    0.000,  -0.010,  30.01134
-            30.00134,    0.0005, -0.0005, 30.00234
-            30.0,        0.0,    -0.1,    30.1
-            30.0000004,  0.000,  -0.010,  30.0100004
+            30.00134,    0.000,  -0.010,  30.011
+            30.00134,    0.0005, -0.0005, 30.0023
+            30.001,      0.0005, -0.010,  30.0115
+            30.0,        0.0,    -0.1,    30.10
+            30.0000004,  0.000,  -0.010,  30.010
             """)
-    void whatAGaugeWasSetOnIsNoCorrectionAndThePrintedFiguresAddUp(
-            String certified, String zero, String read, String value) {
+    void whatAGaugeWasSetOnIsNoCorrectionAndMakesNoSizeFiner(String certified, String zero, String read, String value) {
         StepFigures.CorrectionAndValue sum = sum(measured(Unit.MILLIMETRE, certified, zero, read));
         assertEquals(new StepFigures.CorrectionAndValue("0", value), sum);
+        BigDecimal exact = new BigDecimal(certified).subtract(new BigDecimal(read).subtract(new BigDecimal(zero)));
+        assertEquals(figure(value), exact.setScale(figure(value).scale(), RoundingMode.HALF_UP));
+    }
+
+    /** 30.0000004 lies inside the lower limit by less than a gauge can read, and 29.9999996 outside it. */
+    @Test
+    void aSizeBesideALimitHasThePlacesThatKeepItOnItsSide() {
         assertEquals(
-                figure(value), new BigDecimal(certified).subtract(new BigDecimal(read).subtract(new BigDecimal(zero))));
+                "30.0000004",
+                sum(measured(Unit.MILLIMETRE, "30.0000004", "0.000", "0.000")).value());
+        assertEquals(
+                "29.9999996",
+                sum(measured(Unit.MILLIMETRE, "29.9999996", "0.000", "0.000")).value());
     }
 
     /** 30.001 − (−0.010 − 0.000) = 30.011, and 0.0012 less for temperature are 30.0098, to the places read 30.010. */
@@ -103,7 +118,8 @@ class StepFiguresTest {
             30.0155, -0.00115,   −0.0011,     30.0144
             30.02,  0.001189,    +0.0012,     30.0212
             30.021, 0.0004,      +0.0004,     30.0214
-            30.015, -0.0000004,  −0.0000004,  30.0149996
+            30.01,  0.0004,      +0.0004,     30.010
+            30.015, -0.0000004,  −0.0000004,  30.015
             """)
     void aCorrectionForTemperatureAddsUpToo(String read, String by, String correction, String value) {
         Measured measured = Measured.of(reading(new Written(read, Unit.MILLIMETRE), Optional.empty()), slot());
@@ -111,13 +127,15 @@ class StepFiguresTest {
         StepFigures.CorrectionAndValue sum = sum(new Measured(
                 measured.reading(), measured.slot(), corrected, Optional.of(Length.of(by, Unit.MILLIMETRE))));
         assertEquals(new StepFigures.CorrectionAndValue(correction, value), sum);
-        assertEquals(0, figure(value).compareTo(new BigDecimal(read).add(figure(correction))), sum::toString);
+        BigDecimal added = new BigDecimal(read).add(figure(correction));
+        assertEquals(figure(value), added.setScale(figure(value).scale(), RoundingMode.HALF_UP), sum::toString);
     }
 
+    /** The limits have three decimals, one more than it was read with. */
     @Test
     void aReadingThatIsTheSizeHasNothingAdded() {
         assertEquals(
-                new StepFigures.CorrectionAndValue("0", "30.01"),
+                new StepFigures.CorrectionAndValue("0", "30.010"),
                 sum(Measured.of(reading(new Written("30.01", Unit.MILLIMETRE), Optional.empty()), slot())));
     }
 
@@ -195,7 +213,7 @@ class StepFiguresTest {
     }
 
     private static StepFigures.CorrectionAndValue sum(Measured measured) {
-        return StepFigures.of(finding(), measured).sum(measured);
+        return StepFigures.of(finding()).sum(measured);
     }
 
     private static Measured measured(Unit unit, String certified, String zero, String read) {

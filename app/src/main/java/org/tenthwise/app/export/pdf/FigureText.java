@@ -68,8 +68,8 @@ final class FigureText {
     List<String> setOn(Finding finding, Measured measured, Setting setting) {
         List<String> said = setOn(setting, finding.step());
         finding.overWires(measured)
-                .map(wires -> words.say(
-                        "record.set-on.wires", StepFigures.of(finding, measured).overWires(measured)))
+                .map(wires ->
+                        words.say("record.set-on.wires", StepFigures.of(finding).overWires(measured)))
                 .ifPresent(said::add);
         return said;
     }
@@ -79,7 +79,7 @@ final class FigureText {
         if (measured.forTemperature().isEmpty() || measured.forContact().isEmpty()) {
             return List.of();
         }
-        StepFigures figures = StepFigures.of(finding, measured);
+        StepFigures figures = StepFigures.of(finding).like(measured);
         return List.of(
                 words.say(
                         "record.part.temperature",
@@ -91,7 +91,7 @@ final class FigureText {
 
     /** What the size was corrected by, and what that makes. */
     static StepFigures.CorrectionAndValue sum(Finding finding, Measured measured) {
-        return StepFigures.of(finding, measured).sum(measured);
+        return StepFigures.of(finding).sum(measured);
     }
 
     /** How far from which limit in two words; what is missing or held; what was signed. */

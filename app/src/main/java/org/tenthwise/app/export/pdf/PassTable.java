@@ -206,8 +206,7 @@ final class PassTable {
                 .ifPresent(measured -> row.text(
                         SET_ON,
                         matter.say(
-                                "record.set-on.wires",
-                                StepFigures.of(finding, measured).overWires(measured)),
+                                "record.set-on.wires", StepFigures.of(finding).overWires(measured)),
                         Style.SMALL)));
         story.measured(reading).ifPresent(measured -> {
             StepFigures.CorrectionAndValue sum = FigureText.sum(story.finding().orElseThrow(), measured);

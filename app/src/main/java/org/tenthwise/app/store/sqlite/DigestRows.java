@@ -155,6 +155,7 @@ final class DigestRows {
                 reading.typed().text(),
                 reading.typed().unit().symbol(),
                 reading.value().map(DigestRows::figure),
+                reading.places(),
                 reading.alone(),
                 reading.gauge().map(GaugeMark::kind).map(GaugeKind::key),
                 reading.gauge().map(GaugeMark::mark),

@@ -46,7 +46,7 @@ final class DrawnRows {
     /** Of a reading, but for its step; to stand behind what else is asked for. */
     static final String AND_READING =
             """
-            , d.seq, d.pass, d.place, d.repeat, d.figure, d.unit AS reading_unit, d.value AS reading_value,
+            , d.seq, d.pass, d.place, d.repeat, d.figure, d.unit AS reading_unit, d.value AS reading_value, d.places AS reading_places,
                 d.verdict AS reading_verdict, d.kind, d.gauge, d."by" AS read_by, d.at AS read_at, d.struck
             """;
 
@@ -129,6 +129,7 @@ final class DrawnRows {
                 row.getInt("repeat"),
                 new Written(row.getString("figure"), unit(unit)),
                 text(row, "reading_value").map(base -> length(base, unit)),
+                row.getInt("reading_places"),
                 text(row, "reading_verdict").map(VerdictKind::valueOf),
                 gauge(row, "kind", "gauge"),
                 row.getString("read_by"),

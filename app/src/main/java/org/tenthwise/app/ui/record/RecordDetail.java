@@ -122,9 +122,7 @@ record RecordDetail(Kind kind, String words, String beside, String under) {
             String size = line.step().check().asTurn().isPresent()
                     ? read
                     : story.measured(taken.what())
-                            .flatMap(measured -> story.finding().map(finding -> StepFigures.of(finding, measured)
-                                    .sum(measured)
-                                    .value()))
+                            .flatMap(measured -> story.finding().map(finding -> StepFigures.of(finding).size(measured)))
                             .orElse(read);
             taken(
                     taken,

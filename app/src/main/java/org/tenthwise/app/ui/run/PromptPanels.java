@@ -206,13 +206,13 @@ final class PromptPanels implements Prompt.Cases<PromptPanel> {
                 : words.say(
                         "run.typed-is",
                         typed,
-                        StepFigures.of(state.line().finding()).size(measured.value()));
+                        StepFigures.of(state.line().finding()).size(measured));
     }
 
     private String corrected(Measured measured) {
         return measured.isAsRead()
                 ? ""
                 : words.say(
-                        "run.comes-to", StepFigures.of(state.line().finding()).size(measured.value()));
+                        "run.comes-to", StepFigures.of(state.line().finding()).size(measured));
     }
 }

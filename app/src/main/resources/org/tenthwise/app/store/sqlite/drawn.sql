@@ -70,6 +70,7 @@ CREATE TABLE drawn_reading (
     figure  TEXT NOT NULL,
     unit    TEXT NOT NULL,
     value   TEXT,
+    places  INTEGER NOT NULL,
     verdict TEXT,
     kind    TEXT,
     gauge   TEXT,

@@ -1,0 +1,51 @@
+package org.tenthwise.model.record;
+
+import java.util.stream.Stream;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.tolerance.Limits;
+
+/**
+ * With how many decimals a size is written, wherever a person reads it: with those of its reading, or with those of the
+ * limits it stands beside where these have more, yet with no more than one behind the reading.
+ *
+ * <p>What a gauge showed on its ring or master is a reading of it as well; the certified size of that is none, and
+ * neither it nor a correction makes a size finer than the gauge reads.
+ *
+ * <p>Unit: decimals in the unit of the limits; a reading in another unit counts for those that are about as fine.
+ *
+ * <p>Source: no more digits than are known, one more at the most to save rounding errors (JCGM 100:2008, 7.2.6, from
+ * memory); beside limits with their decimals is common practice.
+ */
+public final class Decimals {
+
+    private Decimals() {}
+
+    /** Of the size one reading stands for. */
+    public static int of(Measured measured, Limits limits) {
+        int read = Stream.concat(
+                        Stream.of(measured.reading().typed()),
+                        measured.reading().setting().flatMap(Setting::zero).stream())
+                .mapToInt(shown -> among(shown, limits.unit()))
+                .max()
+                .orElseThrow();
+        return Math.max(read, Math.min(limits.places(), read + 1));
+    }
+
+    /**
+     * Of the size judged: of the reading that decides; of the finest where several do together, and of the limits where
+     * nothing is read.
+     */
+    public static int of(Finding finding, Limits limits) {
+        return finding.deciding().map(measured -> of(measured, limits)).orElseGet(() -> finding.measured().stream()
+                .mapToInt(measured -> of(measured, limits))
+                .max()
+                .orElse(limits.places()));
+    }
+
+    /** Of a figure as it was typed: a place of an inch is 25 times as coarse as the same place of a millimetre. */
+    public static int among(Written typed, Unit unit) {
+        return Math.max(0, typed.places() + unit.placesMoreThan(typed.unit()));
+    }
+}
