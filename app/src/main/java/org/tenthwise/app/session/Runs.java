@@ -63,6 +63,11 @@ public final class Runs {
         }
     }
 
+    /** By the clock that times are kept with. */
+    public OffsetDateTime now() {
+        return OffsetDateTime.now(clock);
+    }
+
     /** What lists and suggestions are read from. */
     public History history() {
         return ledger.history();

@@ -1,10 +1,11 @@
 package org.tenthwise.app.story;
 
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.GaugeWords;
+import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.run.StepEvent;
@@ -13,20 +14,23 @@ import org.tenthwise.model.words.Words;
 /** How the gauges of the step were set, the latest first; struck-out settings as such. */
 final class GaugeChapter {
 
-    private final State state;
+    private final Run run;
+    private final Step step;
+    private final OffsetDateTime now;
     private final Words words;
 
-    GaugeChapter(State state, Words words) {
-        this.state = state;
+    GaugeChapter(Run run, Step step, OffsetDateTime now, Words words) {
+        this.run = run;
+        this.step = step;
+        this.now = now;
         this.words = words;
     }
 
     StoryChapter told() {
-        Run run = state.sheet().run();
         List<StoryLine> lines = new ArrayList<>(run.entries().stream()
                 .filter(entry -> entry.event()
                         .as(StepEvent.GaugeSet.class)
-                        .filter(set -> set.step() == state.inHand().number())
+                        .filter(set -> set.step() == step.number())
                         .isPresent())
                 .map(this::line)
                 .toList());
@@ -36,10 +40,8 @@ final class GaugeChapter {
 
     private StoryLine line(Entry setting) {
         String said = new GaugeWords(words).line(StepEvent.GaugeSet.in(setting).setting());
-        StoryLine line = StoryLine.of(setting, said, state.at(), words);
-        return state.sheet()
-                .run()
-                .struck(setting.seq())
+        StoryLine line = StoryLine.of(setting, said, now, words);
+        return run.struck(setting.seq())
                 .map(why -> line.gone(words.say(
                         "story.struck",
                         said,

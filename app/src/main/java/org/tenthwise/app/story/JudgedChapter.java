@@ -2,9 +2,9 @@ package org.tenthwise.app.story;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.tenthwise.app.session.State;
-import org.tenthwise.app.text.BesideVerdict;
 import org.tenthwise.app.text.Heat;
+import org.tenthwise.model.record.Line;
+import org.tenthwise.model.run.Run;
 import org.tenthwise.model.words.Words;
 
 /**
@@ -13,25 +13,24 @@ import org.tenthwise.model.words.Words;
  */
 final class JudgedChapter {
 
-    private final State state;
+    private final Run run;
+    private final Line line;
     private final Words words;
 
-    JudgedChapter(State state, Words words) {
-        this.state = state;
+    JudgedChapter(Run run, Line line, Words words) {
+        this.run = run;
+        this.line = line;
         this.words = words;
     }
 
-    /** Without what stands beside the verdict already. */
-    StoryChapter told() {
-        List<String> said = new ArrayList<>(new BesideVerdict(words)
-                .of(state.sheet(), state.line(), state.asked().isClosed())
-                .rest());
-        state.setting()
+    /** @param beside what there is to say beside the verdict, and does not stand there already */
+    StoryChapter told(List<String> beside) {
+        List<String> said = new ArrayList<>(beside);
+        run.setting(line.step().number())
                 .flatMap(setting -> setting.gauge().sense())
                 .map(sense -> words.say("story.formula", sense))
                 .ifPresent(said::add);
-        new Heat(words)
-                .figures(state.line().finding()).stream().map(words::sentence).forEach(said::add);
+        new Heat(words).figures(line.finding()).stream().map(words::sentence).forEach(said::add);
         return new StoryChapter(
                 words.say("story.judged"), said.stream().map(StoryLine::plain).toList());
     }

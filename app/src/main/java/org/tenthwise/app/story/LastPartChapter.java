@@ -2,7 +2,6 @@ package org.tenthwise.app.story;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.app.history.LastPart;
 import org.tenthwise.app.history.ReadingSummary;
@@ -122,13 +121,14 @@ final class LastPartChapter {
     }
 
     private StoryLine reading(ReadingSummary read) {
-        String where = read.repeat() == 1 ? read.place() : words.say("record.repeat", read.place(), read.repeat());
-        String typed = Figures.read(read.typed(), figures().unit());
-        Optional<String> size = read.value()
-                .filter(value -> !value.equals(read.typed().length()))
-                .map(figures()::size);
-        String said = size.map(value -> words.say("story.size.from", where, value, typed))
-                .orElseGet(() -> words.say("story.size", where, typed));
+        String said = new ReadingTold(words)
+                .said(
+                        read.place(),
+                        read.repeat(),
+                        read.value()
+                                .filter(value -> part.step().check().asTurn().isEmpty())
+                                .map(value -> figures().size(value, read.places())),
+                        Figures.read(read.typed(), figures().unit()));
         String with = read.gauge()
                 .map(gauge -> words.say("story.with", said, gauge.mark()))
                 .orElse(said);

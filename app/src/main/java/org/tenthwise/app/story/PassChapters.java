@@ -1,5 +1,6 @@
 package org.tenthwise.app.story;
 
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -7,33 +8,39 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.CutsTold;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.JawWords;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.record.Finding;
-import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.PassStory;
 import org.tenthwise.model.record.Taken;
 import org.tenthwise.model.run.Pass;
+import org.tenthwise.model.run.Run;
 import org.tenthwise.model.words.Words;
 
 /** The passes of this part at the step, the one in hand first; in each what was taken, in its order. */
 final class PassChapters {
 
-    private final State state;
+    private final Run run;
+    private final Line line;
+    private final OffsetDateTime now;
     private final Words words;
     private final Sentences sentences;
     private final List<PassStory> passes;
 
-    PassChapters(State state, Words words) {
-        this.state = state;
+    PassChapters(Run run, Line line, OffsetDateTime now, Words words) {
+        this.run = run;
+        this.line = line;
+        this.now = now;
         this.words = words;
         this.sentences = new Sentences(words);
-        this.passes = PassStory.of(state.sheet().run(), state.line());
+        this.passes = PassStory.of(run, line);
     }
 
     List<StoryChapter> all() {
@@ -44,7 +51,7 @@ final class PassChapters {
     }
 
     private StoryChapter chapter(PassStory story) {
-        String serial = state.sheet().run().begun().serial();
+        String serial = run.begun().serial();
         String heading = passes.size() == 1
                 ? words.say("story.this", serial)
                 : words.say("story.this.pass", serial, story.pass().number());
@@ -77,14 +84,13 @@ final class PassChapters {
                                         cut(story).stream())
                                 .reduce((why, cut) -> why + " " + cut)
                                 .orElseThrow(),
-                        state.at(),
+                        now,
                         words))
                 .findFirst();
     }
 
     private Optional<String> cut(PassStory story) {
-        return story.cut().map(cut -> new CutsTold(words)
-                .told(cut, state.line(), state.sheet().run().register()));
+        return story.cut().map(cut -> new CutsTold(words).told(cut, line, run.register()));
     }
 
     private Stream<StoryLine> taken(PassStory story) {
@@ -120,7 +126,7 @@ final class PassChapters {
                 .map(Setting::gauge)
                 .map(gauge -> words.say("story.with", said, gauge.id()))
                 .orElse(said);
-        StoryLine line = StoryLine.of(taken.entry(), with, state.at(), words);
+        StoryLine line = StoryLine.of(taken.entry(), with, now, words);
         if (taken.struck().isPresent()) {
             return line.gone(words.say(
                     "story.struck",
@@ -132,16 +138,18 @@ final class PassChapters {
     }
 
     private String size(PassStory story, Pass.Reading reading) {
-        String place = new JawWords(words).place(story.step().check(), story.slot(reading));
-        int repeat = story.slot(reading).repeat();
-        String where = repeat == 1 ? place : words.say("record.repeat", place, repeat);
-        String typed = Figures.read(reading.typed(), state.sheet().plan().unit(story.step()));
+        Slot slot = story.slot(reading);
+        Check check = story.step().check();
+        StepFigures figures = StepFigures.of(story.found().orElseThrow());
         Optional<String> size = story.measured(reading)
-                .filter(measured -> !measured.isAsRead())
-                .map(Measured::value)
-                .map(StepFigures.of(state.line().finding())::size);
-        return size.map(value -> words.say("story.size.from", where, value, typed))
-                .orElseGet(() -> words.say("story.size", where, typed));
+                .filter(measured -> check.asTurn().isEmpty())
+                .map(figures::size);
+        return new ReadingTold(words)
+                .said(
+                        new JawWords(words).place(check, slot),
+                        slot.repeat(),
+                        size,
+                        Figures.read(reading.typed(), figures.unit()));
     }
 
     /** What an earlier pass came to; that in hand stands at the head. */

@@ -1,13 +1,18 @@
 package org.tenthwise.app.story;
 
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.app.session.State;
+import org.tenthwise.app.text.BesideVerdict;
+import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Run;
 import org.tenthwise.model.words.Words;
 
 /**
- * The story of the step in hand.
+ * The story of a step: of the one in hand, or of one in a record.
  *
  * @param chapters none of them empty
  */
@@ -17,16 +22,43 @@ public record StepStory(List<StoryChapter> chapters) {
         chapters = List.copyOf(chapters);
     }
 
-    /** As it stands at that moment: with every later entry another has to be told. */
+    /** Of the step in hand at that moment: with every later entry another has to be told. */
     public static StepStory of(State state, Words words) {
-        return new StepStory(Stream.of(
-                        new PassChapters(state, words).all().stream(),
-                        state.lastPart().stream().map(part -> new LastPartChapter(part, state, words).told()),
-                        Stream.of(new JudgedChapter(state, words).told()),
-                        new HoldChapters(state, words).all(),
-                        Stream.of(new GaugeChapter(state, words).told()),
-                        Stream.of(new SignedChapter(state, words).told()))
-                .flatMap(chapter -> chapter)
+        Run run = state.sheet().run();
+        Line line = state.line();
+        List<String> beside = new BesideVerdict(words)
+                .of(state.sheet(), line, state.asked().isClosed())
+                .rest();
+        return of(Stream.of(
+                new PassChapters(run, line, state.at(), words).all().stream(),
+                state.lastPart().stream().map(part -> new LastPartChapter(part, state, words).told()),
+                Stream.of(new JudgedChapter(run, line, words).told(beside)),
+                new HoldChapters(state, words).all(),
+                Stream.of(new GaugeChapter(run, line.step(), state.at(), words).told()),
+                Stream.of(new SignedChapter(state.sheet(), line, state.at(), words).told(true))));
+    }
+
+    /**
+     * Of any step in the record of its run, with what stands beside its verdict while it is in hand.
+     *
+     * @param now on its day a moment is told by the hour alone
+     */
+    public static StepStory inRecord(Sheet sheet, Line line, OffsetDateTime now, Words words) {
+        Run run = sheet.run();
+        BesideVerdict.Split beside = new BesideVerdict(words)
+                .of(sheet, line, run.closed().isPresent() || sheet.putAway().isPresent());
+        return of(Stream.of(
+                new PassChapters(run, line, now, words).all().stream(),
+                Stream.of(new JudgedChapter(run, line, words)
+                        .told(Stream.of(beside.shown(), beside.rest())
+                                .flatMap(List::stream)
+                                .toList())),
+                Stream.of(new GaugeChapter(run, line.step(), now, words).told()),
+                Stream.of(new SignedChapter(sheet, line, now, words).told(false))));
+    }
+
+    private static StepStory of(Stream<Stream<StoryChapter>> chapters) {
+        return new StepStory(chapters.flatMap(chapter -> chapter)
                 .filter(chapter -> !chapter.lines().isEmpty())
                 .toList());
     }

@@ -6,6 +6,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.form.StepCardView;
+import org.tenthwise.app.ui.form.StoryRows;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.PagedRows;
 import org.tenthwise.app.ui.shell.SidedScreen;
@@ -51,7 +52,7 @@ public final class MoreView extends SidedScreen {
                 card,
                 ScreenSizes.FORM_SIDE,
                 ScreenSizes.FORM_ABOVE);
-        owns(model.shownProperty().subscribe(shown -> lines.show(StoryRows.of(shown.chapters(), words))));
+        owns(model.shownProperty().subscribe(shown -> lines.show(new StoryRows(words, false).of(shown.chapters()))));
     }
 
     @Override

@@ -1,5 +1,6 @@
 package org.tenthwise.app.ui.record;
 
+import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -8,10 +9,13 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictMark;
+import org.tenthwise.app.story.StoryChapter;
+import org.tenthwise.app.ui.form.StoryRows;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.picture.PictureView;
 import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.app.ui.theme.Texts;
+import org.tenthwise.model.words.Words;
 
 /** The rows of the record: number, name and limits, the size, where it lies, the verdict. */
 final class RecordRows {
@@ -21,9 +25,11 @@ final class RecordRows {
     private static final double MARK = 22;
 
     private final PictureFrames pictures;
+    private final Words words;
 
-    RecordRows(PictureFrames pictures) {
+    RecordRows(PictureFrames pictures, Words words) {
         this.pictures = pictures;
+        this.words = words;
     }
 
     /**
@@ -69,29 +75,11 @@ final class RecordRows {
         return key;
     }
 
-    /** One line of what lies behind a row. */
-    Region detail(RecordDetail detail) {
-        boolean told = detail.kind() == RecordDetail.Kind.FACT;
-        Label said = Texts.label(detail.words(), "body");
-        Label beside = Texts.label(detail.beside(), "body", "second");
-        HBox line = told ? new HBox(12, beside, said) : new HBox(12, said, beside);
-        HBox.setHgrow(said, Priority.ALWAYS);
-        said.setMaxWidth(Double.MAX_VALUE);
-        if (told) {
-            beside.getStyleClass().add("record-fact");
-        } else {
-            said.getStyleClass().add("bold");
-            beside.setMinWidth(Region.USE_PREF_SIZE);
-        }
-        VBox whole = new VBox(line);
-        if (!detail.under().isEmpty()) {
-            whole.getChildren().add(Texts.label(detail.under(), "body", "second"));
-        }
-        whole.getStyleClass().addAll("record-detail");
-        if (detail.kind() == RecordDetail.Kind.STRUCK) {
-            said.getStyleClass().add("struck");
-        }
-        return whole;
+    /** What lies behind a row. */
+    List<Region> story(List<StoryChapter> chapters, boolean roomy) {
+        List<Region> lines = new StoryRows(words, !roomy).of(chapters);
+        lines.forEach(line -> line.getStyleClass().add("record-detail"));
+        return lines;
     }
 
     private static HBox level(Region... parts) {

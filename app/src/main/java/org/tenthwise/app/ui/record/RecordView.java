@@ -52,7 +52,7 @@ public final class RecordView extends SidedScreen {
         this.words = words;
         this.pictures = pictures;
         this.large = pictures.look().largeTextProperty().get();
-        this.rows = new RecordRows(pictures);
+        this.rows = new RecordRows(pictures, words);
         side = new PagedRows(words, 10);
         table = new PagedRows(words);
         HBox.setHgrow(side, Priority.ALWAYS);
@@ -82,7 +82,7 @@ public final class RecordView extends SidedScreen {
         show();
     }
 
-    /** Every row, and behind the one that is open what was taken, a line each. */
+    /** Every row, and behind the one that is open its story, a line each. */
     private void list(List<RecordRow> all) {
         List<Region> lines = new ArrayList<>();
         int opened = -1;
@@ -90,7 +90,7 @@ public final class RecordView extends SidedScreen {
             lines.add(rows.row(row, large, isWide(), () -> model.open(row.step())));
             if (model.openedProperty().get().equals(Optional.of(row.step()))) {
                 opened = lines.size() - 1;
-                model.detail(row.step()).forEach(detail -> lines.add(rows.detail(detail)));
+                lines.addAll(rows.story(model.story(row.step()), large));
             }
         }
         table.show(lines);

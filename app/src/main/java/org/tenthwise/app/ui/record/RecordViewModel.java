@@ -17,6 +17,8 @@ import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Runs;
+import org.tenthwise.app.story.StepStory;
+import org.tenthwise.app.story.StoryChapter;
 import org.tenthwise.app.text.Dates;
 import org.tenthwise.app.text.OutcomeWords;
 import org.tenthwise.app.text.Sentences;
@@ -155,12 +157,10 @@ public final class RecordViewModel {
     }
 
     /** What lies behind the row of {@code step}. */
-    List<RecordDetail> detail(int step) {
+    List<StoryChapter> story(int step) {
         return sheet.get()
-                .map(kept -> kept.lines().stream()
-                        .filter(line -> line.step().number() == step)
-                        .flatMap(line -> RecordDetail.of(line, kept.run(), words).stream())
-                        .toList())
+                .map(kept -> StepStory.inRecord(kept, kept.line(step), shop.now(), words)
+                        .chapters())
                 .orElse(List.of());
     }
 

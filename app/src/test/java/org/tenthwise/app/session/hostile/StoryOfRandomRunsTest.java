@@ -17,6 +17,7 @@ import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.store.MemoryLedger;
+import org.tenthwise.app.story.SameToldEverywhereTest;
 import org.tenthwise.app.story.StepStory;
 import org.tenthwise.app.story.StoryChapter;
 import org.tenthwise.app.story.StoryLine;
@@ -68,6 +69,7 @@ class StoryOfRandomRunsTest {
                 hand.deed();
                 State state = hand.session().state();
                 story(state, seed);
+                SameToldEverywhereTest.same(state);
                 state.opened().forEach((step, how) -> {
                     opened++;
                     assertTrue(
