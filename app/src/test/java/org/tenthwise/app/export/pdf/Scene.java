@@ -15,6 +15,7 @@ import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.rules.ReadingsFile;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.OverWiresCheck;
@@ -188,6 +189,9 @@ public enum Scene {
         List<Check> checks = demo.steps().stream()
                 .map(Step::check)
                 .filter(check -> !(check instanceof PlugFitCheck) && !(check instanceof OverWiresCheck))
+                .filter(check -> check.asSize()
+                        .filter(size -> size.contact() instanceof Contact.DepthOfThread)
+                        .isEmpty())
                 .toList();
         IntStream.rangeClosed(1, 40)
                 .forEach(number -> steps.add(new Step(
