@@ -5,6 +5,8 @@ import java.util.Locale;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
@@ -170,6 +172,14 @@ class FormsScreenTest extends ScreenTest {
         seen("dispose", "why", window -> dispose(window, session, 1));
         seen("dispose", "number", window -> dispose(window, session, 2));
         seen("dispose", "who", window -> dispose(window, session, 3));
+    }
+
+    /** Nobody decides on a part without its verdict before his eyes. */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 2, 3})
+    void theVerdictIsInSightWhateverIsAskedOfADisposition(int presses) {
+        RunSession session = workshop.atTheBore("014", "0.013", "0.015", "0.014", "0.027");
+        seenAtOnce("verdict", window -> dispose(window, session, presses));
     }
 
     private Screen dispose(Window window, RunSession session, int presses) {

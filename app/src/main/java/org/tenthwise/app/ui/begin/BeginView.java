@@ -3,7 +3,9 @@ package org.tenthwise.app.ui.begin;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.geometry.Pos;
 import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -14,6 +16,7 @@ import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.keys.PagedRows;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.theme.PictureFrames;
+import org.tenthwise.app.ui.theme.ScreenSizes;
 import org.tenthwise.app.ui.theme.Texts;
 import org.tenthwise.model.words.Words;
 
@@ -22,6 +25,8 @@ public final class BeginView extends FormView {
 
     private static final double WIDTH = 400;
     private static final double HEIGHT = 150;
+    /** Beside large text. */
+    private static final double LESS = 84;
 
     public BeginView(BeginViewModel model, Words words, PictureFrames pictures, Navigator navigator) {
         super(
@@ -34,23 +39,31 @@ public final class BeginView extends FormView {
     }
 
     private static Region part(BeginViewModel model, Words words, PictureFrames pictures) {
-        List<Region> rows = new ArrayList<>(List.of(
-                Texts.label(model.part(), "title"), Texts.label(model.plan().name(), "middling")));
+        Label name = Texts.label(model.part(), "title");
+        HBox.setHgrow(name, Priority.ALWAYS);
+        name.setMaxWidth(Double.MAX_VALUE);
+        HBox title = new HBox(ScreenSizes.GAP, name);
+        title.setAlignment(Pos.CENTER_LEFT);
+        title.setMinHeight(USE_PREF_SIZE);
+        List<Region> rows = new ArrayList<>(List.of(Texts.label(model.plan().name(), "middling")));
+        boolean large = pictures.look().largeTextProperty().get();
         model.plan()
                 .outline()
                 .ifPresent(outline -> rows.add(pictures.framed(
                         OutlinePicture.small(
                                 outline, Optional.empty(), model.plan().name()),
                         WIDTH,
-                        HEIGHT,
+                        large ? LESS : HEIGHT,
                         Role.PAPER)));
         model.facts().forEach(fact -> rows.add(Texts.label(fact, "body", "second")));
         PagedRows pages = new PagedRows(words);
+        pages.turnAt(title);
+        pages.setMinHeight(ScreenSizes.PAGE_KEY);
         pages.show(rows);
         VBox.setVgrow(pages, Priority.ALWAYS);
         Label notice = Texts.label("", "body", "bold");
         notice.setId("notice");
         notice.textProperty().bind(model.noticeProperty());
-        return new VBox(8, pages, notice);
+        return new VBox(8, title, pages, notice);
     }
 }

@@ -26,8 +26,6 @@ public class FormView extends SidedScreen {
 
     private static final PseudoClass EMPTY = PseudoClass.getPseudoClass("empty");
     private static final int FEW = 3;
-    /** On one line at any text size, so that no key moves while words are typed. */
-    private static final int LONGEST = 28;
 
     private final FormViewModel model;
     private final Words words;
@@ -119,11 +117,9 @@ public class FormView extends SidedScreen {
 
     private Key key(Field<?> field) {
         ObservableValue<String> value = Bindings.createStringBinding(
-                () -> field.reads().isEmpty() ? words.say("ask.empty") : Shortened.to(LONGEST, field.reads()),
-                field.valueProperty());
-        Key key = new Key(Key.Kind.PLAIN, Bindings.createStringBinding(field::name), value, () -> model.goTo(field));
+                () -> field.reads().isEmpty() ? words.say("ask.empty") : field.reads(), field.valueProperty());
+        Key key = Key.field(Bindings.createStringBinding(field::name), value, () -> model.goTo(field));
         key.setId("field-" + field.id());
-        key.getStyleClass().addAll("row", "form-field");
         owns(field.valueProperty().subscribe(answer -> key.pseudoClassStateChanged(EMPTY, answer.isEmpty())));
         return key;
     }

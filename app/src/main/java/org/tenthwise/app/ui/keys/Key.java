@@ -90,6 +90,18 @@ public final class Key extends Button {
      */
     public Key(Kind kind, ObservableValue<String> word, ObservableValue<String> line, Runnable press) {
         this(kind, Optional.of(new TwoLines(word, line)), press);
+        speak(word, line);
+    }
+
+    /** A key of a form: what it asks for, and on one line what is filled in, as much of it as there is room for. */
+    public static Key field(ObservableValue<String> name, ObservableValue<String> value, Runnable press) {
+        Key key = new Key(Kind.PLAIN, Optional.of(TwoLines.elided(name, value)), press);
+        key.getStyleClass().addAll("row", "form-field");
+        key.speak(name, value);
+        return key;
+    }
+
+    private void speak(ObservableValue<String> word, ObservableValue<String> line) {
         accessibleTextProperty()
                 .bind(Bindings.createStringBinding(
                         () -> (word.getValue() + " " + line.getValue()).strip(), word, line));

@@ -59,6 +59,7 @@ public final class PagedRows extends Region {
         for (Key key : List.of(earlier, later)) {
             key.setMinWidth(ScreenSizes.KEY);
             key.setVisible(false);
+            key.managedProperty().bind(key.visibleProperty());
             line.getChildren().add(key);
         }
     }

@@ -5,6 +5,7 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
+import org.tenthwise.app.ui.theme.Elided;
 import org.tenthwise.app.ui.theme.Icon;
 
 /** A word and a smaller line under it, which gives way where it is empty or there is no room for it. */
@@ -14,10 +15,21 @@ final class TwoLines extends VBox {
     private final Label line;
 
     TwoLines(ObservableValue<String> word, ObservableValue<String> line) {
+        this(word, label("key-line", line));
+    }
+
+    private TwoLines(ObservableValue<String> word, Label line) {
         this.word = label("key-word", word);
-        this.line = label("key-line", line);
+        this.line = line;
         setAlignment(Pos.CENTER);
         getChildren().addAll(this.word, this.line);
+    }
+
+    /** With as much of the line as the key is wide. */
+    static TwoLines elided(ObservableValue<String> word, ObservableValue<String> line) {
+        Elided shown = new Elided("key-line");
+        line.subscribe(shown::show);
+        return new TwoLines(word, shown);
     }
 
     void showSign(Icon icon, ObservableValue<Boolean> when) {

@@ -9,16 +9,12 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
 import org.tenthwise.app.backup.BackupBook;
 import org.tenthwise.app.backup.BackupSettings;
-import org.tenthwise.app.ui.form.Shortened;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.model.words.Words;
 
 /** Where second copies of the backups go. */
 public final class CopiesViewModel {
-
-    /** On two lines at any text size. */
-    private static final int LONGEST = 40;
 
     private record Loaded(Optional<Path> folder, List<String> said) {}
 
@@ -51,8 +47,7 @@ public final class CopiesViewModel {
     }
 
     ObservableValue<String> value() {
-        return folder.map(to -> to.map(path -> Shortened.to(LONGEST, path.toString()))
-                .orElseGet(() -> words.say("settings.copies.none")));
+        return folder.map(to -> to.map(Path::toString).orElseGet(() -> words.say("settings.copies.none")));
     }
 
     void load() {

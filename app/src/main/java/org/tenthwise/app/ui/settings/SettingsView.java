@@ -48,13 +48,11 @@ public final class SettingsView extends SidedScreen {
     }
 
     private Key key(SettingsTopic topic) {
-        Key key = new Key(
-                Key.Kind.PLAIN,
+        Key key = Key.field(
                 Bindings.createStringBinding(() -> words.say("settings", topic)),
                 model.value(topic),
                 () -> model.take(topic));
         key.setId("settings-" + Word.of(topic));
-        key.getStyleClass().addAll("row", "form-field");
         return key;
     }
 

@@ -6,16 +6,12 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.session.ShopNames;
-import org.tenthwise.app.ui.form.Shortened;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.model.words.Words;
 
 /** The machines of the shop, or its people: those of its runs and those that were only named. */
 public final class ShopViewModel {
-
-    /** On one line at any text size. */
-    private static final int LONGEST = 24;
 
     private final ShopNames.Kind kind;
     private final Runs shop;
@@ -42,8 +38,8 @@ public final class ShopViewModel {
 
     /** All of them in one line. */
     ObservableValue<String> value() {
-        return names.map(all -> Shortened.to(
-                LONGEST, words.list(all.stream().map(ShopNames.Name::name).toList())));
+        return names.map(
+                all -> words.list(all.stream().map(ShopNames.Name::name).toList()));
     }
 
     boolean areMachines() {

@@ -8,7 +8,7 @@ import javafx.scene.text.Text;
 
 /**
  * One line of words, cut where there is no room for all of them: the last of those without a figure go first, with an
- * ellipsis in their place. A figure is never cut.
+ * ellipsis in their place. A figure is never cut; a name with figures in it, alone and too long, is.
  */
 public final class Elided extends Label {
 
@@ -95,7 +95,7 @@ public final class Elided extends Label {
 
     /** All that there is room for is the first word, by its letters if need be. */
     private static String firstWord(String word, Predicate<String> fits) {
-        if (isFigure(word)) {
+        if (word.chars().noneMatch(Character::isLetter)) {
             return word;
         }
         int keep = word.length();

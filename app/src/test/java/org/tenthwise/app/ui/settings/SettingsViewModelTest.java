@@ -18,7 +18,6 @@ import org.tenthwise.app.text.MadeUpLanguage;
 import org.tenthwise.app.text.Spoken;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.form.FormViewModel;
-import org.tenthwise.app.ui.form.Shortened;
 import org.tenthwise.app.ui.keys.ChoiceViewModel;
 import org.tenthwise.app.ui.settings.SettingsViewModel.SettingsTopic;
 import org.tenthwise.app.ui.settings.SettingsViewModel.Way;
@@ -103,9 +102,7 @@ class SettingsViewModelTest {
         workshop.chosenFolder = Optional.of(folder);
         CopiesViewModel copies = model.copies().orElseThrow();
         copies.choose();
-        assertEquals(
-                Shortened.to(40, folder.toString()),
-                model.value(SettingsTopic.COPIES).getValue());
+        assertEquals(folder.toString(), model.value(SettingsTopic.COPIES).getValue());
         assertEquals(
                 Optional.of(folder),
                 new BackupBook(folder.resolve(BackupBook.FILE)).settings().folder());

@@ -23,6 +23,8 @@ class ElidedTest {
                 "clear 0.005 to 0.035         | 14 | …0.005… 0.035",
                 "Plug LG-2207-P enters freely | 8  | Plug…",
                 "Rundlaufabweichung           | 10 | Rundlaufa…",
+                "014-second-half-of-the-pair  | 10 | 014-secon…",
+                "/media/stick2/backups        | 14 | /media/stick2…",
                 "36.0205                      | 4  | 36.0205"
             })
     void aFigureIsKeptWholeOrLeftOut(String text, int room, String shown) {
