@@ -101,6 +101,7 @@ final class OverWiresForm implements BenchForm {
                 minor,
                 new WirePicture.Wire(wire, true),
                 Optional.of(new WirePicture.Shown(
+                        "",
                         format.words().say("bench.true-to-scale"),
                         format.length(over),
                         Optional.of(format.length(pitch)))),

@@ -53,6 +53,7 @@ final class OverWiresPictureFactory {
                         finding.wire().orElse(finding.sizes().best()),
                         finding.wire().isPresent()),
                 shown.map(reading -> new WirePicture.Shown(
+                        reading.slot().place().name(),
                         words.say(
                                 "picture.true-to-scale", reading.slot().place().name()),
                         Figures.read(reading.reading().typed(), figures.unit()),

@@ -11,8 +11,9 @@ import org.tenthwise.model.thread.ScrewThread;
  * form, flat crests and flat roots. Radii and positions along the axis in millimetres.
  *
  * @param tangent of the half angle
+ * @param asGiven whether it is drawn as it was given, and not kept within what still looks like a thread
  */
-record ThreadProfile(double pitch, double tangent, double pitchRadius, double crest, double root) {
+record ThreadProfile(double pitch, double tangent, double pitchRadius, double crest, double root, boolean asGiven) {
 
     /** A ridge keeps at least this much of the pitch at its crest, and a groove this much depth. */
     private static final double LEAST_CREST = 0.04;
@@ -28,10 +29,13 @@ record ThreadProfile(double pitch, double tangent, double pitchRadius, double cr
         double tangent = Math.tan(Math.toRadians(thread.form().halfAngleDegrees()));
         double crest = Nanometres.of(thread.diameter()) / 2;
         double widest = crest - (0.25 - LEAST_CREST) * pitch / tangent;
-        double pitchRadius = Math.min(Math.max(Nanometres.of(pitchDiameter) / 2, widest), crest);
+        double pitchRead = Nanometres.of(pitchDiameter) / 2;
+        double pitchRadius = Math.min(Math.max(pitchRead, widest), crest);
         double apex = pitchRadius - pitch / 4 / tangent;
-        double root = Math.min(Math.max(Nanometres.of(minor) / 2, apex), crest - LEAST_DEPTH * pitch);
-        return new ThreadProfile(pitch, tangent, pitchRadius, crest, root);
+        double rootGiven = Nanometres.of(minor) / 2;
+        double root = Math.min(Math.max(rootGiven, apex), crest - LEAST_DEPTH * pitch);
+        return new ThreadProfile(
+                pitch, tangent, pitchRadius, crest, root, pitchRadius == pitchRead && root == rootGiven);
     }
 
     /** Half the width of a groove at this radius. */
@@ -44,6 +48,11 @@ record ThreadProfile(double pitch, double tangent, double pitchRadius, double cr
         double sine = tangent / Math.sqrt(1 + tangent * tangent);
         double onFlanks = pitchRadius + wire / 2 / sine - pitch / 4 / tangent;
         return Math.max(onFlanks, root + wire / 2);
+    }
+
+    /** Whether a wire lies on the flanks, where its size says something of the pitch diameter. */
+    boolean isOnFlanks(double wire) {
+        return wireCentre(wire) > root + wire / 2;
     }
 
     /** Radius of the surface at {@code along} when a groove is in the middle at zero. */

@@ -209,11 +209,19 @@ final class ThreadSection {
         drawing.disc(new Point(lowerWire().x(), y(profile.root(), false)), dot, Role.UNPROVEN);
     }
 
+    /** From wire to wire and from flank to flank: not over a broken core, nor where another thread is drawn. */
+    private boolean isTrueToScale() {
+        return !broken
+                && profile.asGiven()
+                && profile.isOnFlanks(wire)
+                && picture.touching().isEmpty();
+    }
+
     private void words() {
         picture.shown()
                 .filter(any -> !low)
-                .map(shown -> Label.of(shown.where(), TEXT, Role.INK2))
-                .filter(where -> drawing.width(where) <= room.width())
+                .map(shown -> Label.of(isTrueToScale() ? shown.toScale() : shown.where(), TEXT, Role.INK2))
+                .filter(where -> !where.text().isEmpty() && drawing.width(where) <= room.width())
                 .ifPresent(where ->
                         drawing.text(where, new Point(room.left(), room.top() + drawing.lettered(11)), Anchor.LEFT));
         double y = room.bottom() - drawing.lettered(LINE) * (notes.size() - 0.5);

@@ -35,10 +35,11 @@ public record WirePicture(
     /**
      * A reading by its figures.
      *
-     * @param where the place and that it is true to scale
+     * @param where the place; empty where there is none
+     * @param toScale the same and that it is true to scale, said only where it is
      * @param pitchDiameter absent where a wire on the root says nothing of it
      */
-    public record Shown(String where, String overWires, Optional<String> pitchDiameter) {}
+    public record Shown(String where, String toScale, String overWires, Optional<String> pitchDiameter) {}
 
     public WirePicture {
         notes = List.copyOf(notes);

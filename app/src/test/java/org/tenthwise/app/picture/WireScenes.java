@@ -58,7 +58,7 @@ final class WireScenes {
                 mm("10.80"),
                 mm("9.85"),
                 new WirePicture.Wire(mm("1.1"), true),
-                Optional.of(new WirePicture.Shown("middle, true to scale", "12.584", Optional.of("10.800"))),
+                Optional.of(new WirePicture.Shown("middle", "middle, true to scale", "12.584", Optional.of("10.800"))),
                 Optional.empty(),
                 List.of("wires 1.100", "best wire 1.010", "pitch 1.75", "flank 30°"),
                 Optional.of(SizeScenes.all().get("outside-two-places")),
