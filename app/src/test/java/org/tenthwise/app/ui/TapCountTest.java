@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javafx.scene.Scene;
 import org.junit.jupiter.api.Test;
@@ -23,6 +24,7 @@ import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.ui.begin.BeginView;
 import org.tenthwise.app.ui.keys.Key;
+import org.tenthwise.app.ui.keys.KeypadViewModel;
 import org.tenthwise.app.ui.run.RunViewModel;
 import org.tenthwise.app.ui.sign.SignViewModel;
 import org.tenthwise.checklists.catalogue.Catalogue;
@@ -73,7 +75,7 @@ class TapCountTest extends ScreenTest {
     void byFinger() {
         partMadeBefore();
         int counted = walk(By.FINGER);
-        assertTrue(counted <= 428, () -> counted + " taps: " + taps);
+        assertTrue(counted <= 322, () -> counted + " taps: " + taps);
     }
 
     @Test
@@ -86,7 +88,7 @@ class TapCountTest extends ScreenTest {
     @Test
     void theFirstPartOfAShop() {
         int counted = walk(By.FINGER);
-        assertTrue(counted <= 465, () -> counted + " taps: " + taps);
+        assertTrue(counted <= 358, () -> counted + " taps: " + taps);
     }
 
     /** The shop knows its people, machine, lot and gauges. */
@@ -291,15 +293,41 @@ class TapCountTest extends ScreenTest {
             type(scene(), text + "\n");
             return;
         }
-        for (char sign : text.toCharArray()) {
+        String figure = text.replace("+", "");
+        if (!typed(withOffer(figure), figure)) {
+            assertTrue(typed(figure, figure), figure);
+        }
+        tap("commit");
+    }
+
+    /** What is offered is not typed, nor is the point where it may come by itself. */
+    private String withOffer(String figure) {
+        String offered = pad().offeredProperty().get();
+        return offered.isEmpty() ? figure.replace(".", "") : figure.replaceFirst(Pattern.quote(offered), "");
+    }
+
+    /** Types it; what does not come to the figure is taken back, and was never typed by who knows the pad. */
+    private boolean typed(String keys, String figure) {
+        Map<String, Integer> before = new TreeMap<>(taps);
+        for (char sign : keys.toCharArray()) {
             switch (sign) {
-                case '+' -> {}
                 case '-' -> tap("sign");
                 case '.' -> tap("point");
                 default -> tap("digit-" + sign);
             }
         }
-        tap("commit");
+        boolean comes =
+                pad().typedProperty().get().equals(figure) && pad().doubt().isEmpty();
+        if (!comes) {
+            taps.clear();
+            taps.putAll(before);
+            keys.chars().forEach(key -> press(scene(), "take-back"));
+        }
+        return comes;
+    }
+
+    private KeypadViewModel pad() {
+        return ((RunViewModel) window.shell().inHand().orElseThrow().typing()).pad();
     }
 
     private void goTo(int step) {

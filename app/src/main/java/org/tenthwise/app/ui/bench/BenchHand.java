@@ -37,8 +37,8 @@ final class BenchHand {
         options = new PagedRows(words);
         options.setPrefHeight(ScreenSizes.LEAST_LIST);
         Keypad keypad = new Keypad(model, model::sign, words, lead("next"));
-        Readout readout =
-                new Readout(pad(Hand.Pad::asked), pad(Hand.Pad::figure), pad(Hand.Pad::unit), pad(Hand.Pad::line));
+        Readout readout = new Readout(
+                pad(Hand.Pad::asked), pad(Hand.Pad::figure), pad(Hand.Pad::unit), pad(Hand.Pad::line), words);
         readout.setPrefHeight(ScreenSizes.READOUT);
         pane = new HandPane(readout, keypad, options, lead("next-chosen"));
     }

@@ -10,6 +10,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.beans.value.ObservableValue;
+import org.tenthwise.model.words.Message;
 
 /**
  * What has been typed on the number pad, and whether it can be entered.
@@ -17,6 +18,9 @@ import javafx.beans.value.ObservableValue;
  * <p>The text is kept as typed, zeros and plus sign with it; a comma becomes a point, and a point with nothing before
  * it gets a zero. Whoever takes the figure clears the pad: until then it stays, so that nothing is lost if it cannot be
  * taken.
+ *
+ * <p>To a figure typed on the keys of the pad, and to no other, goes what is offered when it is begun, see
+ * {@link Offer}. What stands is always the whole figure.
  */
 public final class KeypadViewModel implements Typing {
 
@@ -34,10 +38,19 @@ public final class KeypadViewModel implements Typing {
     static final String SIGN = "±";
 
     private final ReadOnlyStringWrapper typed = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper offered = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<PadState> state = new ReadOnlyObjectWrapper<>(PadState.EMPTY);
     private final ReadOnlyStringWrapper signKey = new ReadOnlyStringWrapper();
     private final StringProperty unit = new SimpleStringProperty("");
     private final Consumer<String> onEnter;
+    /** As pressed, without what is offered. */
+    private String keys = "";
+    /** Whether some of it did not come by the keys of the pad. */
+    private boolean asItCame;
+
+    private Offer offer = Offer.NONE;
+    /** What was offered when the figure was begun. */
+    private Offer begunWith = Offer.NONE;
 
     /** @param onEnter is handed a plain decimal number as typed */
     public KeypadViewModel(Consumer<String> onEnter) {
@@ -48,6 +61,11 @@ public final class KeypadViewModel implements Typing {
 
     public ReadOnlyStringProperty typedProperty() {
         return typed.getReadOnlyProperty();
+    }
+
+    /** What of the figure was offered, or would be of the next; empty where nothing is. */
+    public ReadOnlyStringProperty offeredProperty() {
+        return offered.getReadOnlyProperty();
     }
 
     public ReadOnlyObjectProperty<PadState> stateProperty() {
@@ -80,16 +98,36 @@ public final class KeypadViewModel implements Typing {
 
     /** Turns the sign: none or plus to minus, minus to none. For an angle, which has none, puts its next mark. */
     public void sign() {
-        nextMark().ifPresentOrElse(this::character, this::turnSign);
+        nextMark().ifPresentOrElse(this::touched, this::turnSign);
     }
 
     private void turnSign() {
-        String text = typed.get();
-        if (text.startsWith("-")) {
-            typed.set(text.substring(1));
+        begin();
+        if (keys.startsWith("-")) {
+            put(keys.substring(1));
         } else {
-            typed.set("-" + (text.startsWith("+") ? text.substring(1) : text));
+            put("-" + (keys.startsWith("+") ? keys.substring(1) : keys));
         }
+    }
+
+    /**
+     * What goes to the figures begun from now on. One that has something of another offer in it goes: what it rests on
+     * is no more.
+     */
+    public void offer(Offer next) {
+        if (!next.equals(begunWith)) {
+            if (!asItCame && !typed.get().equals(keys)) {
+                clear();
+            }
+            begunWith = Offer.NONE;
+        }
+        offer = next;
+        put(keys);
+    }
+
+    /** What speaks against entering what stands, as far as it was not typed in full. */
+    public Optional<Message> doubt() {
+        return asItCame || keys.isEmpty() ? Optional.empty() : begunWith.against(keys);
     }
 
     /**
@@ -98,23 +136,58 @@ public final class KeypadViewModel implements Typing {
      */
     @Override
     public void character(String character) {
-        String text = typed.get();
-        String next = character.equals(",") ? "." : character.replace('\u2212', '-');
-        if (text.isEmpty() && next.isBlank()) {
-            return;
+        if (!keys.isEmpty() || !character.isBlank()) {
+            keys = typed.get();
+            asItCame = true;
+            add(character);
         }
-        boolean bare = text.isEmpty() || text.equals("-") || text.equals("+");
-        typed.set(next.equals(".") && bare ? text + "0." : text + next);
     }
 
     @Override
-    public void takeBack() {
-        String text = typed.get();
-        typed.set(text.isEmpty() ? text : text.substring(0, text.length() - 1));
+    public void touched(String character) {
+        begin();
+        add(character);
     }
 
+    private void begin() {
+        if (keys.isEmpty()) {
+            begunWith = offer;
+        }
+    }
+
+    private void add(String character) {
+        String next = character.equals(",") ? "." : character.replace('\u2212', '-');
+        boolean bare = keys.isEmpty() || keys.equals("-") || keys.equals("+");
+        put(next.equals(".") && bare ? keys + "0." : keys + next);
+    }
+
+    private void put(String pressed) {
+        keys = pressed;
+        asItCame &= !keys.isEmpty();
+        boolean put = !keys.isEmpty() && !asItCame;
+        typed.set(put ? begunWith.figure(keys) : keys);
+        offered.set(keys.isEmpty() ? offer.front() : put ? begunWith.frontOf(keys) : "");
+    }
+
+    /** The character pressed last; where nothing is typed, what is offered in front. */
+    @Override
+    public void takeBack() {
+        if (keys.isEmpty()) {
+            offer(offer.withoutFront());
+        } else {
+            put(keys.substring(0, keys.length() - 1));
+        }
+    }
+
+    /** What is offered stays for the next figure. */
     public void clear() {
-        typed.set("");
+        put("");
+    }
+
+    /** The whole figure, with what was offered in front of it. */
+    public void clearWithOffer() {
+        clear();
+        offer(offer.withoutFront());
     }
 
     @Override

@@ -1,7 +1,9 @@
 package org.tenthwise.app.ui.keys;
 
+import java.util.List;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableValue;
 import javafx.css.PseudoClass;
@@ -11,8 +13,12 @@ import javafx.scene.control.OverrunStyle;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.tenthwise.model.words.Words;
 
-/** The reading in hand: what is asked, the figure as typed with its unit, and a line that says what it comes to. */
+/**
+ * The reading in hand: what is asked, the figure as typed with its unit, and a line that says what it comes to. What is
+ * offered of the figure is paler than what was typed.
+ */
 public final class Readout extends VBox {
 
     private static final PseudoClass LONGER = PseudoClass.getPseudoClass("longer");
@@ -32,15 +38,44 @@ public final class Readout extends VBox {
 
     private static final ObservableValue<String> NO_UNIT = new ReadOnlyStringWrapper("");
 
+    /** A figure as it is shown: its sign and what is offered of it, where something is, and what was typed. */
+    private record Parts(String sign, String offered, String typed) {
+
+        static Parts of(String figure, String offered) {
+            String shown = figure.replace('-', '\u2212');
+            int from = shown.indexOf(offered);
+            return offered.isEmpty() || from < 0
+                    ? new Parts("", "", shown)
+                    : new Parts(shown.substring(0, from), offered, shown.substring(from + offered.length()));
+        }
+
+        int length() {
+            return sign.length() + offered.length() + typed.length();
+        }
+    }
+
     private final Label prompt = new Label();
     private final HBox row = new HBox(12);
     private final Label line = new Label();
 
+    /** Without anything offered. */
     public Readout(
             ObservableValue<String> asked,
             ObservableValue<String> figure,
             ObservableValue<String> unit,
-            ObservableValue<String> comesTo) {
+            ObservableValue<String> comesTo,
+            Words words) {
+        this(asked, figure, new ReadOnlyStringWrapper(""), unit, comesTo, words);
+    }
+
+    /** @param offered what of the figure is offered; empty for nothing */
+    public Readout(
+            ObservableValue<String> asked,
+            ObservableValue<String> figure,
+            ObservableValue<String> offered,
+            ObservableValue<String> unit,
+            ObservableValue<String> comesTo,
+            Words words) {
         getStyleClass().add("readout");
         prompt.getStyleClass().addAll("body", "second");
         prompt.setId("prompt");
@@ -48,22 +83,33 @@ public final class Readout extends VBox {
         prompt.setMinHeight(USE_PREF_SIZE);
         prompt.textProperty().bind(asked);
         prompt.textProperty().subscribe(text -> pseudoClassStateChanged(WORDY, text.length() > ONE_LINE));
-        Label reading = new Label();
-        reading.setId("reading");
-        reading.getStyleClass().add("reading");
+        ObservableValue<Parts> parts =
+                Bindings.createObjectBinding(() -> Parts.of(figure.getValue(), offered.getValue()), figure, offered);
+        Label sign = part("reading-sign", parts.map(Parts::sign));
+        Label front = part("reading-offered", parts.map(Parts::offered));
+        front.getStyleClass().addAll("second", "offered");
+        Label reading = part("reading", parts.map(Parts::typed));
         reading.setTextOverrun(OverrunStyle.LEADING_ELLIPSIS);
-        reading.textProperty().bind(figure.map(text -> text.replace('-', '\u2212')));
-        reading.textProperty().subscribe(text -> {
-            reading.setMinWidth(text.length() > LONGEST_FIGURE ? 0 : USE_PREF_SIZE);
-            reading.pseudoClassStateChanged(LONGER, text.length() > LONG && text.length() <= VERY_LONG);
-            reading.pseudoClassStateChanged(LONGEST, text.length() > VERY_LONG);
+        parts.subscribe(now -> {
+            int length = now.length();
+            reading.setMinWidth(length > LONGEST_FIGURE ? 0 : USE_PREF_SIZE);
+            for (Label label : List.of(sign, front, reading)) {
+                label.pseudoClassStateChanged(LONGER, length > LONG && length <= VERY_LONG);
+                label.pseudoClassStateChanged(LONGEST, length > VERY_LONG);
+            }
+            reading.setAccessibleText(
+                    now.offered().isEmpty()
+                            ? now.typed()
+                            : words.say("keypad.offered", now.sign() + now.offered(), now.typed()));
         });
+        HBox digits = new HBox(sign, front, reading);
+        digits.setAlignment(Pos.BASELINE_RIGHT);
         Label symbol = new Label();
         symbol.getStyleClass().addAll("middling", "second");
         symbol.setMinWidth(Label.USE_PREF_SIZE);
         symbol.setId("reading-unit");
         symbol.textProperty().bind(figure.flatMap(text -> HAS_ITS_UNIT.test(text) ? NO_UNIT : unit));
-        row.getChildren().addAll(reading, symbol);
+        row.getChildren().addAll(digits, symbol);
         row.setMinHeight(USE_PREF_SIZE);
         row.setAlignment(Pos.BASELINE_RIGHT);
         row.getStyleClass().add("lined-in-hand");
@@ -74,6 +120,16 @@ public final class Readout extends VBox {
         line.textProperty().bind(comesTo);
         setSpacing(2);
         getChildren().addAll(prompt, row, line);
+    }
+
+    private static Label part(String id, ObservableValue<String> text) {
+        Label label = new Label();
+        label.setId(id);
+        label.getStyleClass().add("reading");
+        label.setMinWidth(USE_PREF_SIZE);
+        label.textProperty().bind(text);
+        label.managedProperty().bind(text.map(any -> !any.isEmpty() || id.equals("reading")));
+        return label;
     }
 
     /** The line below gives way where there is no room for it; the figure stays where it is. */

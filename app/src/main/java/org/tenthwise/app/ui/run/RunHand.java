@@ -38,8 +38,10 @@ final class RunHand {
         Readout readout = new Readout(
                 model.promptProperty(),
                 model.figureProperty(),
+                model.pad().offeredProperty(),
                 pad(PromptPanel.Pad::unit),
-                pad(PromptPanel.Pad::comesTo));
+                pad(PromptPanel.Pad::comesTo),
+                words);
         replies.setAlignment(Pos.BOTTOM_LEFT);
         pane = new HandPane(readout, keypad, replies, answered);
         pane.focusStays(commit);

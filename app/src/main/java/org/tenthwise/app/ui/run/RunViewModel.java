@@ -84,7 +84,8 @@ public final class RunViewModel implements Typing {
                 () -> state.get().asked().takesFigure() || state.get().figureBeginsNext(), state));
         prompt.bind(Bindings.createStringBinding(
                 this::promptNow, shown, figures.objectionProperty(), pad().stateProperty(), pad().typedProperty()));
-        figure.bind(Bindings.createStringBinding(this::figureNow, shown, pad().typedProperty()));
+        figure.bind(
+                Bindings.createStringBinding(this::figureNow, shown, pad().typedProperty(), pad().offeredProperty()));
         commit.subscribe(now -> committing.means(now.word() + now.line()));
         shown.subscribe(now -> replying.means(List.of(now.inHand().number(), now.panel())));
         shown.subscribe(now ->
@@ -124,7 +125,7 @@ public final class RunViewModel implements Typing {
         return prompt.getReadOnlyProperty();
     }
 
-    /** The figure as typed; while nothing is typed, the one taken last where it is to be seen. */
+    /** The figure as typed; while nothing is, what is offered of it, or the one taken last where it is to be seen. */
     public ReadOnlyStringProperty figureProperty() {
         return figure.getReadOnlyProperty();
     }
@@ -313,11 +314,11 @@ public final class RunViewModel implements Typing {
     }
 
     private void show(State now) {
-        boolean sameStep = now.inHand().equals(state.get().inHand());
-        finished.shown(state.get(), now);
+        State was = state.get();
+        finished.shown(was, now);
         state.set(now);
         shown.set(showing.of(now, finished.in(now)));
-        figures.shown(now, sameStep);
+        figures.shown(was, now);
     }
 
     private Commit commitNow() {
@@ -339,7 +340,8 @@ public final class RunViewModel implements Typing {
 
     private String figureNow() {
         String typed = pad().typedProperty().get();
-        return typed.isEmpty() ? padShown().map(PromptPanel.Pad::last).orElse("") : typed;
+        String standing = typed.isEmpty() ? pad().offeredProperty().get() : typed;
+        return standing.isEmpty() ? padShown().map(PromptPanel.Pad::last).orElse("") : standing;
     }
 
     private Optional<PromptPanel.Pad> padShown() {

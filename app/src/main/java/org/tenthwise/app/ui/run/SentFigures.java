@@ -67,6 +67,13 @@ final class SentFigures {
         return queue.isBusy();
     }
 
+    /** Comes to rest and hands out what was not sent, in order. */
+    private List<String> rest() {
+        List<String> left = queue.stop();
+        typed.offer();
+        return left;
+    }
+
     /** Behind those on their way. */
     void follow(String figure) {
         queue.add(figure);
@@ -89,7 +96,7 @@ final class SentFigures {
         } else if (state.get().figureBeginsNext()) {
             open(figure, begun);
         } else {
-            queue.stop();
+            rest();
             untaken.tell(figure, List.of(), words.say("run.untaken.asked"));
         }
     }
@@ -112,7 +119,7 @@ final class SentFigures {
     private void open(String figure, Instant begun) {
         int step = state.get().inHand().number();
         if (begun.isBefore(arrived.plus(SOON))) {
-            queue.stop();
+            rest();
             askWhetherItOpens(figure);
         } else {
             work(() -> session.onwards().enterNext(step, figure), figure, true);
@@ -140,11 +147,11 @@ final class SentFigures {
         arrived = clock.instant();
         show.accept(reply.state());
         if (queue.waiting() == 0) {
-            queue.stop();
+            rest();
         } else if (reading && followsOn(reply.state())) {
             sendNext();
         } else {
-            List<String> left = queue.stop();
+            List<String> left = rest();
             if (left.size() == 1 && reply.state().figureBeginsNext()) {
                 askWhetherItOpens(left.get(0));
             } else {
@@ -163,12 +170,12 @@ final class SentFigures {
         if (next.state() == KeypadViewModel.PadState.ENTERABLE) {
             send(next.figure());
         } else {
-            untaken.tell(next.typed(), queue.stop(), words.say("run.objection", Objection.Kind.NOT_A_NUMBER));
+            untaken.tell(next.typed(), rest(), words.say("run.objection", Objection.Kind.NOT_A_NUMBER));
         }
     }
 
     private void refused(Reply reply, Objection why, String figure) {
-        List<String> left = queue.stop();
+        List<String> left = rest();
         boolean followed = !left.isEmpty() || typed.isBegun();
         show.accept(reply.state());
         if (why.kind() == Objection.Kind.OPENS_NEXT && left.isEmpty()) {
@@ -182,7 +189,7 @@ final class SentFigures {
     }
 
     private void failed(String figure) {
-        List<String> left = queue.stop();
+        List<String> left = rest();
         if (left.isEmpty() && !typed.isBegun()) {
             typed.giveBack(figure);
         } else {

@@ -18,6 +18,7 @@ import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Objections;
 import org.tenthwise.app.ui.keys.KeypadViewModel;
+import org.tenthwise.app.ui.keys.Offer;
 import org.tenthwise.app.ui.keys.TypedFigure;
 import org.tenthwise.app.ui.keys.Typing;
 import org.tenthwise.app.ui.shell.LedgerTasks;
@@ -42,6 +43,7 @@ final class TypedFigures implements Typing {
     private final SentFigures sent;
     private final RefusedFigure refusal;
     private final Unheard unheard;
+    private final Offers offers;
     private final ReadOnlyStringWrapper objection = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Optional<String>> keepable = new ReadOnlyObjectWrapper<>(Optional.empty());
     private Instant begun = Instant.MIN;
@@ -66,6 +68,13 @@ final class TypedFigures implements Typing {
         this.sent = new SentFigures(this, session, tasks, words, untaken, clock, state, onwards, show);
         this.refusal = new RefusedFigure(clock);
         this.unheard = new Unheard(clock);
+        this.offers = new Offers(state.get());
+        offer();
+    }
+
+    /** What goes to the next figure that a finger begins: nothing while one before it may yet change what is asked. */
+    void offer() {
+        pad.offer(areOnTheirWay() ? Offer.NONE : offers.of(state.get()));
     }
 
     KeypadViewModel pad() {
@@ -127,7 +136,11 @@ final class TypedFigures implements Typing {
         wentOn = clock.instant();
         byFingers |= fingers;
         byGauge |= !fingers;
-        pad.character(character);
+        if (fingers) {
+            pad.touched(character);
+        } else {
+            pad.character(character);
+        }
         if (heels) {
             untaken.tell(refused, List.of(), words.say("run.untaken.refused"));
         }
@@ -151,6 +164,7 @@ final class TypedFigures implements Typing {
     void clearTyped() {
         if (!isInTheMiddleOfAGaugesFigure()) {
             clear();
+            pad.clearWithOffer();
         }
     }
 
@@ -182,9 +196,13 @@ final class TypedFigures implements Typing {
             pad.clear();
             untaken.tell(typed, List.of(), words.say("run.glued"));
         } else {
-            refusal.ofWhatStands();
-            objection.set(words.say("run.glued"));
+            refuse(words.say("run.glued"));
         }
+    }
+
+    private void refuse(String why) {
+        refusal.ofWhatStands();
+        objection.set(why);
     }
 
     private void lift() {
@@ -239,7 +257,7 @@ final class TypedFigures implements Typing {
 
     private void enterTyped() {
         if (pad.stateProperty().get() == KeypadViewModel.PadState.ENTERABLE) {
-            pad.enter();
+            pad.doubt().map(words::say).ifPresentOrElse(this::refuse, pad::enter);
         } else {
             refusal.ofWhatStands();
         }
@@ -248,6 +266,7 @@ final class TypedFigures implements Typing {
     private void entered(String figure) {
         clear();
         sent.take(figure, begun);
+        offer();
     }
 
     /** Takes the figure that is far off, on purpose. */
@@ -289,7 +308,7 @@ final class TypedFigures implements Typing {
     }
 
     /** Another state of the run is shown. A figure refused so shortly before that nobody can have seen why is told. */
-    void shown(State now, boolean sameStep) {
+    void shown(State was, State now) {
         if (refusal.stands()) {
             String refused = pad.typedProperty().get();
             boolean unseen = refusal.onItsHeels() && isGlued();
@@ -300,9 +319,11 @@ final class TypedFigures implements Typing {
             }
         }
         lift();
-        if (!now.asked().takesFigure() && !sameStep) {
+        if (!now.asked().takesFigure() && !was.inHand().equals(now.inHand())) {
             leave();
         }
+        offers.shown(was, now);
+        offer();
     }
 
     @Override

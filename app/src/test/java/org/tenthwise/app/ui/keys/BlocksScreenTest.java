@@ -60,7 +60,8 @@ class BlocksScreenTest extends ScreenTest {
                 new ReadOnlyStringWrapper("Gauge reads, at 38 and 90°"),
                 model.typedProperty(),
                 new ReadOnlyStringWrapper("mm"),
-                new ReadOnlyStringWrapper("30.000 master: bore 30.013"));
+                new ReadOnlyStringWrapper("30.000 master: bore 30.013"),
+                words);
         Keypad keypad = new Keypad(model, words, commit);
         keypad.setMinWidth(window.look().largeTextProperty().get() ? 400 : 352);
         VBox column = new VBox(8, readout, keypad);

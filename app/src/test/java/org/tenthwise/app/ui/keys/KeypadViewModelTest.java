@@ -2,9 +2,11 @@ package org.tenthwise.app.ui.keys;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -166,5 +168,109 @@ class KeypadViewModelTest {
     void takingBackFromNothingDoesNothing() {
         pad.takeBack();
         assertEquals("", pad.typedProperty().get());
+    }
+
+    private static final Offer OFFER = new Offer("47.", Set.of("47", "48"), 3, Optional.of(new BigDecimal("47.991")));
+
+    private void touch(String keys) {
+        keys.chars().mapToObj(Character::toString).forEach(pad::touched);
+    }
+
+    private void assertStands(String offered, String typed) {
+        assertEquals(offered, pad.offeredProperty().get());
+        assertEquals(typed, pad.typedProperty().get());
+    }
+
+    @Test
+    void whatIsOfferedIsInSightBeforeADigitAndCannotBeEnteredAlone() {
+        pad.offer(OFFER);
+        assertStands("47.", "");
+        assertEquals(KeypadViewModel.PadState.EMPTY, pad.stateProperty().get());
+        touch("990");
+        assertStands("47.", "47.990");
+        pad.enter();
+        assertEquals(List.of("47.990"), entered);
+    }
+
+    @Test
+    void aPointDropsIt() {
+        pad.offer(OFFER);
+        touch("48");
+        assertStands("47.", "47.48");
+        touch(".");
+        assertStands("", "48.");
+        touch("151");
+        assertStands("", "48.151");
+        assertEquals(Optional.empty(), pad.doubt());
+    }
+
+    @Test
+    void whatDidNotComeByTheKeysIsTakenAsItCame() {
+        pad.offer(OFFER);
+        type("990");
+        assertStands("", "990");
+        assertEquals(Optional.empty(), pad.doubt());
+    }
+
+    @Test
+    void whatCameInTheMiddleOfADigitAndTheNextStandsBehindTheWholeOfIt() {
+        pad.offer(OFFER);
+        touch("9");
+        type("47.985");
+        assertStands("", "47.947.985");
+        touch("0");
+        assertStands("", "47.947.9850");
+    }
+
+    @Test
+    void takeBackGoesDigitByDigitAndAtLastTakesTheOffer() {
+        pad.offer(OFFER);
+        touch("99");
+        pad.takeBack();
+        assertStands("47.", "47.9");
+        pad.takeBack();
+        assertStands("47.", "");
+        pad.takeBack();
+        assertStands("", "");
+        touch("48151");
+        assertStands("", "48.151");
+    }
+
+    @Test
+    void theFigureIsClearedWithItsOfferOrWithout() {
+        pad.offer(OFFER);
+        touch("99");
+        pad.clear();
+        assertStands("47.", "");
+        touch("99");
+        pad.clearWithOffer();
+        assertStands("", "");
+    }
+
+    @Test
+    void theSignStandsBeforeWhatIsOffered() {
+        pad.offer(new Offer("0.", Set.of("0"), 3, Optional.empty()));
+        pad.sign();
+        assertStands("0.", "-0.");
+        assertEquals(KeypadViewModel.PadState.UNFINISHED, pad.stateProperty().get());
+        touch("143");
+        assertStands("0.", "-0.143");
+        pad.sign();
+        assertStands("0.", "0.143");
+    }
+
+    @Test
+    void aFigureInWhichSomethingIsOfferedGoesWithTheOffer() {
+        pad.offer(OFFER);
+        touch("99");
+        pad.offer(Offer.NONE);
+        assertStands("", "");
+        touch("99");
+        pad.offer(OFFER);
+        assertStands("", "99");
+        touch("1");
+        assertStands("", "991");
+        pad.clear();
+        assertStands("47.", "");
     }
 }
