@@ -1,10 +1,10 @@
 package org.tenthwise.app.picture;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -49,6 +49,14 @@ final class RunOutLayout {
         return widest.isPresent() ? LetterSize.ALL : underWords();
     }
 
+    /** How large the smallest ring can be where nothing stands round it, from what there is room for: a radius. */
+    double smallestRing() {
+        return IntStream.range(0, pictures.size())
+                .mapToDouble(i -> RunOutRing.largest(pictures.get(i), rooms.get(i), RunOutPicture.Around.NO_WORDS))
+                .min()
+                .orElse(0);
+    }
+
     private void draw(List<Drawing> where, RunOutPicture.Around around, List<Double> middles) {
         for (int i = 0; i < pictures.size(); i++) {
             new RunOutRing(pictures.get(i), where.get(i), around, middles.get(i)).draw();
@@ -71,26 +79,41 @@ final class RunOutLayout {
         return rings;
     }
 
-    /** The words first, and rings under them where there is room for every one. */
+    /** As many kinds of words over the rings as leave them their room; words alone where one kind does not. */
     private int underWords() {
         List<RunOutWords> words = IntStream.range(0, pictures.size())
                 .mapToObj(i -> new RunOutWords(pictures.get(i), rooms.get(i)))
                 .toList();
-        int kinds = words.stream().mapToInt(RunOutWords::fitting).min().orElse(0);
-        List<Drawing> rest = new ArrayList<>();
-        List<Double> middles = new ArrayList<>();
-        for (int i = 0; i < pictures.size(); i++) {
-            Frame whole = rooms.get(i).frame();
-            double below = words.get(i).draw(kinds);
-            rest.add(rooms.get(i)
-                    .inset(new Point(0, below), whole.sized(whole.width(), Math.max(0, whole.height() - below))));
-            largest(i, rest.get(i), RunOutPicture.Around.NO_WORDS).ifPresent(middles::add);
-        }
-        boolean ringed = middles.size() == pictures.size();
-        if (ringed) {
-            draw(rest, RunOutPicture.Around.NO_WORDS, middles);
-        }
-        return ringed ? RINGED + kinds : kinds;
+        int fitting = words.stream().mapToInt(RunOutWords::fitting).min().orElse(0);
+        OptionalInt ringed = IntStream.iterate(fitting, kinds -> kinds > 0, kinds -> kinds - 1)
+                .filter(kinds -> ringsUnder(words, kinds).size() == pictures.size())
+                .findFirst();
+        int told = ringed.orElse(fitting);
+        words.forEach(over -> over.draw(told));
+        ringed.ifPresent(kinds -> draw(under(words, kinds), RunOutPicture.Around.NO_WORDS, ringsUnder(words, kinds)));
+        return ringed.isPresent() ? RINGED + told : told;
+    }
+
+    private List<Double> ringsUnder(List<RunOutWords> words, int kinds) {
+        List<Drawing> rest = under(words, kinds);
+        return IntStream.range(0, pictures.size())
+                .mapToObj(i -> largest(i, rest.get(i), RunOutPicture.Around.NO_WORDS))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    /** The rooms that so many kinds of words leave. */
+    private List<Drawing> under(List<RunOutWords> words, int kinds) {
+        return IntStream.range(0, pictures.size())
+                .mapToObj(i -> {
+                    Frame whole = rooms.get(i).frame();
+                    double below = words.get(i).height(kinds);
+                    return rooms.get(i)
+                            .inset(
+                                    new Point(0, below),
+                                    whole.sized(whole.width(), Math.max(0, whole.height() - below)));
+                })
+                .toList();
     }
 
     private Optional<Double> largest(int which, Drawing room, RunOutPicture.Around around) {

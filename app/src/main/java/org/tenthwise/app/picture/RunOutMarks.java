@@ -99,8 +99,8 @@ final class RunOutMarks {
     }
 
     /**
-     * @return whether every word that stands {@code around} found room, and so the numbers of the jaws; the rest is
-     *     left out once one has none
+     * @return whether every word that stands {@code around} found room, and so the numbers of the jaws where words
+     *     stand there; the rest is left out once one has none
      */
     boolean draw(RunOutPicture.Around around) {
         gripping(picture).forEach(this::jaw);
@@ -109,7 +109,7 @@ final class RunOutMarks {
                                 && !jaw.words().isEmpty()
                                 && (around.loosening || jaw.in().signum() > 0))
                         .allMatch(this::move)
-                && numbers()
+                && (numbers() || !around.figures)
                 && picture.hints().tap().map(tap -> tap(tap, around.figures)).orElse(true);
         picture.hints().way().ifPresent(way -> way(way, around.notes));
         return complete;

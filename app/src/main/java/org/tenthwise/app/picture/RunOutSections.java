@@ -1,7 +1,7 @@
 package org.tenthwise.app.picture;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Run-out in two sections: their rings side by side, the one nearer the jaws first, each under its name; nothing where
@@ -17,8 +17,6 @@ public record RunOutSections(List<SectionRing> sections, String spoken) implemen
     private static final double HEADING = 20;
     private static final double LINE = 27;
     private static final double GAP = 14;
-    /** Room narrower than it is tall by more than this is parted the other way. */
-    private static final double UPRIGHT = 1.1;
 
     public RunOutSections {
         sections = List.copyOf(sections);
@@ -29,26 +27,40 @@ public record RunOutSections(List<SectionRing> sections, String spoken) implemen
         LetterSize.draw(drawing, this::side);
     }
 
-    /** @return how much could be shown */
+    /** Side by side or one over the other, as the rings can be larger. @return how much could be shown */
     private int side(Drawing drawing) {
         Frame whole = drawing.frame();
-        boolean upright = whole.height() > UPRIGHT * whole.width();
         double gap = drawing.lettered(GAP);
-        double width = upright ? whole.width() : (whole.width() - gap * (sections.size() - 1)) / sections.size();
-        double height = upright ? (whole.height() - gap * (sections.size() - 1)) / sections.size() : whole.height();
-        if (height < drawing.lettered(2 * LINE + 3)) {
+        Frame across = whole.sized((whole.width() - gap * (sections.size() - 1)) / sections.size(), whole.height());
+        Frame down = whole.sized(whole.width(), (whole.height() - gap * (sections.size() - 1)) / sections.size());
+        boolean upright = layout(drawing.rehearsal(), down, new Point(0, down.height() + gap))
+                        .smallestRing()
+                > layout(drawing.rehearsal(), across, new Point(across.width() + gap, 0))
+                        .smallestRing();
+        Frame each = upright ? down : across;
+        if (each.height() < drawing.lettered(2 * LINE + 3)) {
             return 0;
         }
-        List<Drawing> rooms = new ArrayList<>();
-        for (int i = 0; i < sections.size(); i++) {
-            Point corner = upright ? new Point(0, i * (height + gap)) : new Point(i * (width + gap), 0);
-            rooms.add(headed(sections.get(i), drawing, corner, width, height));
-            if (i > 0 && !upright) {
-                double x = corner.x() - gap / 2;
-                drawing.down(x, 0, height, Stroke.RULE, Role.RULE);
-            }
+        for (int i = 1; i < sections.size() && !upright; i++) {
+            double x = i * (each.width() + gap) - gap / 2;
+            drawing.down(x, 0, each.height(), Stroke.RULE, Role.RULE);
         }
-        return new RunOutLayout(sections.stream().map(SectionRing::ring).toList(), rooms).draw();
+        return layout(drawing, each, upright ? new Point(0, each.height() + gap) : new Point(each.width() + gap, 0))
+                .draw();
+    }
+
+    /** Letters the names. @param next from the corner of one section to that of the next */
+    private RunOutLayout layout(Drawing drawing, Frame each, Point next) {
+        return new RunOutLayout(
+                sections.stream().map(SectionRing::ring).toList(),
+                IntStream.range(0, sections.size())
+                        .mapToObj(i -> headed(
+                                sections.get(i),
+                                drawing,
+                                new Point(i * next.x(), i * next.y()),
+                                each.width(),
+                                each.height()))
+                        .toList());
     }
 
     /** Letters the name. @return the room under it */

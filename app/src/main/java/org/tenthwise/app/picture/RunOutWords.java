@@ -34,9 +34,14 @@ final class RunOutWords {
                 .orElse(0);
     }
 
-    /** The first so many kinds, in lines where they do not fit beside one another. @return how far down they reach */
-    double draw(int kinds) {
-        return draw(drawing, kinds);
+    /** The first so many kinds, in lines where they do not fit beside one another. */
+    void draw(int kinds) {
+        draw(drawing, kinds);
+    }
+
+    /** How far down the first so many kinds reach. */
+    double height(int kinds) {
+        return draw(drawing.rehearsal(), kinds);
     }
 
     /** Further than anything where one is too wide. */

@@ -1,5 +1,6 @@
 package org.tenthwise.app.text;
 
+import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.record.CutSoFar;
@@ -11,7 +12,10 @@ import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Words;
 
-/** What to do next about a finding, in one or two short sentences; empty where there is nothing to do but go on. */
+/**
+ * What to do next about a finding, in one or two short sentences or, where the work is to be moved, a line a move;
+ * empty where there is nothing to do but go on.
+ */
 public final class Advice {
 
     private final Words words;
@@ -23,15 +27,20 @@ public final class Advice {
     }
 
     public String next(Line line) {
+        return String.join(" ", lines(line));
+    }
+
+    /** The same, a line a move. */
+    public List<String> lines(Line line) {
         String signed = signed(line);
         if (!signed.isEmpty()) {
-            return signed;
+            return List.of(signed);
         }
         return measureAnew(line)
-                .map(ended -> words.say(
-                        ended.by().event().takesMetal() ? "next.cut-since" : "next.rested-on-changed", ended.step()))
+                .map(ended -> List.of(words.say(
+                        ended.by().event().takesMetal() ? "next.cut-since" : "next.rested-on-changed", ended.step())))
                 .orElseGet(() -> Plausible.spoils(line.finding())
-                        ? words.say("next.far-off")
+                        ? List.of(words.say("next.far-off"))
                         : nextOfSound(line.finding(), CutSoFar.last(line)));
     }
 
@@ -69,22 +78,30 @@ public final class Advice {
                 .filter(ended -> empty && ended.why() == StepEvent.PassBegun.Why.RESTED_ON_CHANGED);
     }
 
-    private String nextOfSound(Finding finding, Optional<CutSoFar> last) {
+    private List<String> nextOfSound(Finding finding, Optional<CutSoFar> last) {
         FindingSentences said = FindingSentences.of(finding, words);
         return switch (finding.verdict().standing()) {
-            case PASS -> cutting.twice(finding, last);
-            case OPEN -> finding.proposal().isPresent() || finding.forbidsCutting() ? cutting.again(finding, last) : "";
-            case CUT_AGAIN -> cutting.again(finding, last);
+            case PASS -> inOne(cutting.twice(finding, last));
+            case OPEN ->
+                finding.proposal().isPresent() || finding.forbidsCutting()
+                        ? inOne(cutting.again(finding, last))
+                        : List.of();
+            case CUT_AGAIN -> inOne(cutting.again(finding, last));
             case UNPROVEN ->
-                said.unproven()
+                inOne(said.unproven()
                         .orElseGet(() -> finding.proposal().isPresent()
                                 ? cutting.unproven(finding, last)
-                                : words.say("next.unproven"));
-            case FAIL ->
-                said.failed().orElseGet(() -> (words.say(
-                                        words.key("next.fail", finding.step().stepClass()))
-                                + " " + cutting.twice(finding, last))
-                        .strip());
+                                : words.say("next.unproven")));
+            case FAIL -> said.failed().orElseGet(() -> inOne(failed(finding, last)));
         };
+    }
+
+    private String failed(Finding finding, Optional<CutSoFar> last) {
+        String said = words.say(words.key("next.fail", finding.step().stepClass()));
+        return (said + " " + cutting.twice(finding, last)).strip();
+    }
+
+    private static List<String> inOne(String said) {
+        return said.isEmpty() ? List.of() : List.of(said);
     }
 }

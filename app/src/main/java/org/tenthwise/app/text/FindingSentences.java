@@ -128,8 +128,8 @@ abstract class FindingSentences {
         return "";
     }
 
-    /** What to do where it fails; absent where that goes by the class of the step. */
-    Optional<String> failed() {
+    /** What to do where it fails, a line a move; absent where that goes by the class of the step. */
+    Optional<List<String>> failed() {
         return Optional.empty();
     }
 

@@ -70,8 +70,8 @@ final class PlugFitSentences extends FindingSentences {
     }
 
     @Override
-    Optional<String> failed() {
-        return Optional.of(words.say("next.fail.plug"));
+    Optional<List<String>> failed() {
+        return Optional.of(List.of(words.say("next.fail.plug")));
     }
 
     @Override

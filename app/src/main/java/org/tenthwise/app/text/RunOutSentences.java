@@ -34,7 +34,7 @@ final class RunOutSentences extends FindingSentences {
     }
 
     @Override
-    Optional<String> failed() {
+    Optional<List<String>> failed() {
         return Optional.of(new TruingAdvice(words).of(finding));
     }
 

@@ -25,8 +25,9 @@ final class TruingAdvice {
         this.jaws = new JawWords(words);
     }
 
-    String of(RunOutFinding finding) {
-        return finding.truingUp().map(advice -> of(finding, advice)).orElseGet(() -> unread(finding));
+    /** A line a move, the name of its section before the first one there; what is not moved by, in one line. */
+    List<String> of(RunOutFinding finding) {
+        return finding.truingUp().map(advice -> of(finding, advice)).orElseGet(() -> List.of(unread(finding)));
     }
 
     /** Over the limit already, and no circle says which way. */
@@ -47,16 +48,14 @@ final class TruingAdvice {
         return finding.step().stepClass() == StepClass.DRAWING ? words.say("true-up.datum-first") + " " + said : said;
     }
 
-    private String of(RunOutFinding finding, TruingUp advice) {
+    private List<String> of(RunOutFinding finding, TruingUp advice) {
         StepFigures figures = StepFigures.of(finding);
-        List<String> said = new ArrayList<>();
-        switch (advice.state()) {
-            case CONTRADICTION -> said.add(words.say("true-up.contradiction"));
-            case FORM -> said.add(words.say("true-up.form", figures.withUnit(advice.formLeft())));
-            case NOTHING_TO_MOVE -> said.add(words.say("true-up.nothing-to-move", figures.withUnit(advice.formLeft())));
-            case MOVE -> said.addAll(moves(finding, advice, figures));
-        }
-        return String.join(" ", said);
+        return switch (advice.state()) {
+            case CONTRADICTION -> List.of(words.say("true-up.contradiction"));
+            case FORM -> List.of(words.say("true-up.form", figures.withUnit(advice.formLeft())));
+            case NOTHING_TO_MOVE -> List.of(words.say("true-up.nothing-to-move", figures.withUnit(advice.formLeft())));
+            case MOVE -> moves(finding, advice, figures);
+        };
     }
 
     /**
@@ -91,14 +90,14 @@ final class TruingAdvice {
 
     /** Under the name of the section, where there are two. */
     private List<String> at(RunOutFinding finding, AtSection at, List<Move> moves, StepFigures figures) {
+        Optional<String> where = at.section()
+                .filter(section -> finding.sections().size() > 1)
+                .map(section -> words.say("true-up.at", RunOutSentences.capital(section.name())));
         List<String> said = new ArrayList<>();
-        if (!moves.isEmpty() && finding.sections().size() > 1) {
-            at.section()
-                    .ifPresent(section -> said.add(words.say("true-up.at", RunOutSentences.capital(section.name()))));
-        }
         for (int i = 0; i < moves.size(); i++) {
             boolean again = i > 0 && moves.get(i - 1).getClass() == moves.get(i).getClass();
-            said.add(say(finding, moves.get(i), again, figures));
+            String move = say(finding, moves.get(i), again, figures);
+            said.add(i > 0 || where.isEmpty() ? move : where.get() + " " + move);
         }
         return said;
     }

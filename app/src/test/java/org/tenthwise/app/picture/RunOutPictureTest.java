@@ -106,8 +106,11 @@ class RunOutPictureTest {
         assertEquals(List.of(), pen.faults(frame));
         assertTrue(pen.texts().containsAll(List.of("near the jaws, 20", "far out, 150")), pen.texts()::toString);
         assertEquals(2, pen.texts().stream().filter("limit 0.020"::equals).count(), pen.texts()::toString);
-        assertTrue(pen.texts().stream().anyMatch(text -> text.contains("in 0.018")), pen.texts()::toString);
-        assertTrue(pen.texts().stream().anyMatch(text -> text.contains("mallet 0.062")), pen.texts()::toString);
+        boolean moves = Stream.of("in 0.018", "in 0.006", "mallet 0.062")
+                .allMatch(move -> pen.texts().stream().anyMatch(text -> text.contains(move)));
+        boolean rings = pen.drawnIn(Role.ZONE).size() == 2;
+        assertTrue(rings || moves, pen.texts()::toString);
+        assertTrue(moves || frame.width() < 500 || frame.height() < 250, pen.texts()::toString);
         assertTrue(Sheets.inked(sheets.save("run-out-sections-" + size, picture, frame, Palette.DAY)) > 1000);
         assertTrue(Sheets.inked(sheets.save("run-out-sections-" + size, picture, frame, Palette.NIGHT)) > 1000);
     }

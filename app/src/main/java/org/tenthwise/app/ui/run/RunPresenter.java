@@ -172,9 +172,13 @@ final class RunPresenter {
                 line.finding().verdict().standing(),
                 words.sentence(sentences.standing(line.finding())),
                 sentences.distance(line.finding()),
-                closed ? advice.signed(line) : advice.next(line),
+                closed ? signed(line) : advice.lines(line),
                 Stream.concat(beside.shown().stream(), lastPart(state)).toList(),
                 beside.rest());
+    }
+
+    private List<String> signed(Line line) {
+        return Stream.of(advice.signed(line)).filter(said -> !said.isEmpty()).toList();
     }
 
     /** The size of the part before, until something is read of this one; then it is under More. */

@@ -83,17 +83,53 @@ public record RunScreenState(
      *
      * @param word one of the five words
      * @param distance the rest of the sentence; may be empty
-     * @param next what to do; may be empty
+     * @param todo what to do, a line a move; may be empty
      * @param shown what else must stay in sight, a sentence each; where there is nothing such and nothing to do, the
      *     one thing most worth knowing
      * @param rest what can be looked up besides
      */
     public record Found(
-            VerdictKind standing, String word, String distance, String next, List<String> shown, List<String> rest) {
+            VerdictKind standing,
+            String word,
+            String distance,
+            List<String> todo,
+            List<String> shown,
+            List<String> rest) {
+        /** In signs. */
+        private static final int LONG = 180;
+
+        private static final int MUCH = 90;
+
         public Found {
+            todo = List.copyOf(todo);
             shown = List.copyOf(shown);
             rest = List.copyOf(rest);
         }
+
+        /** What to do, in one. */
+        public String next() {
+            return String.join(" ", todo);
+        }
+
+        /** How much there is to tell beside the verdict. */
+        Extent extent() {
+            if (todo.size() > 1) {
+                return Extent.MOVES;
+            }
+            String shownToo = next() + String.join(" ", shown);
+            return next().length() > LONG ? Extent.LONG : shownToo.length() > MUCH ? Extent.MUCH : Extent.LITTLE;
+        }
+    }
+
+    /** How much there is to tell beside a verdict. */
+    enum Extent {
+        LITTLE,
+        /** Room beside the hand is for this alone. */
+        MUCH,
+        /** Lettered smaller, so that the picture keeps its room. */
+        LONG,
+        /** Several moves, a line each. */
+        MOVES
     }
 
     /** What the check before came to. */

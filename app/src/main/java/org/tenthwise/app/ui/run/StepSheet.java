@@ -15,6 +15,7 @@ import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.VerdictMark;
 import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.ui.picture.PictureView;
+import org.tenthwise.app.ui.run.RunScreenState.Extent;
 import org.tenthwise.app.ui.run.RunScreenState.Finished;
 import org.tenthwise.app.ui.run.RunScreenState.Found;
 import org.tenthwise.app.ui.run.RunScreenState.InHand;
@@ -30,12 +31,9 @@ import org.tenthwise.model.words.Words;
  */
 final class StepSheet {
 
-    /** What is told in more signs than this is lettered smaller, so that the picture keeps its room. */
-    private static final int MANY_SIGNS = 180;
-
-    private static final int MUCH = 90;
-
     private static final PseudoClass LONG = PseudoClass.getPseudoClass("long");
+
+    private static final PseudoClass MOVES = PseudoClass.getPseudoClass("moves");
 
     private static final double MARK = 48;
 
@@ -62,6 +60,7 @@ final class StepSheet {
     private final Text word = piece("verdict", "bold");
     private final Text distance = piece("verdict");
     private final Label next = label("next");
+    private final MoveLines moves;
     private final Label shown = label("body");
     private boolean besideHand;
     private boolean titleHere = true;
@@ -93,6 +92,7 @@ final class StepSheet {
         verdict.setAlignment(Pos.CENTER_LEFT);
         verdict.getStyleClass().add("verdict-line");
         verdict.setMinHeight(Region.USE_PREF_SIZE);
+        moves = new MoveLines(pictures.look());
         finished = new FinishedBand(pictures);
         verdictHere.getChildren().add(verdict);
         verdictHere.setMinHeight(Region.USE_PREF_SIZE);
@@ -118,23 +118,25 @@ final class StepSheet {
     /** Method, caution and verdict on the sheet, above and below the picture. */
     void keepAll() {
         besideHand = false;
-        words.getChildren().clear();
-        how.getStyleClass().setAll("how-here");
-        howHere.getChildren().setAll(how);
-        verdictHere.getChildren().setAll(verdict);
     }
 
-    /** Verdict, method and caution, for a place beside the sheet; where the verdict needs it for itself, it alone. */
+    /**
+     * A place beside the hand for verdict, method and caution; where the verdict needs it for itself, for that alone.
+     */
     Region takeWords() {
         besideHand = true;
-        verdictHere.getChildren().clear();
         words.setMinHeight(Region.USE_PREF_SIZE);
         return words;
     }
 
-    /** Whether there is so much to say beside the verdict that there is no room under it for anything else. */
-    private static boolean isMuch(Found found) {
-        return (found.next() + String.join(" ", found.shown())).length() > MUCH;
+    private void place(Extent extent) {
+        boolean howBeside = besideHand && (extent == Extent.LITTLE || extent == Extent.MOVES);
+        List.of(words, howHere, verdictHere)
+                .forEach(place -> place.getChildren().clear());
+        (besideHand ? words : verdictHere).getChildren().add(verdict);
+        (howBeside ? words : howHere).getChildren().add(how);
+        how.getStyleClass().setAll(howBeside ? "how-beside" : "how-here");
+        pane.beside(extent == Extent.MOVES ? Optional.of(moves) : Optional.empty());
     }
 
     void show(InHand step, Found found, Optional<Picture> drawn, Optional<Finished> before) {
@@ -143,13 +145,10 @@ final class StepSheet {
         name.setText(step.name());
         taken.setText(titleHere || !step.methodWhole() ? step.taken() : "");
         limits.show(step.drawing(), step.gauge(), between);
-        boolean isLong = found.next().length() > MANY_SIGNS;
-        boolean whole = step.methodWhole() || besideHand && !isMuch(found);
-        if (besideHand) {
-            howHere.getChildren().setAll(isMuch(found) ? List.of(how) : List.of());
-            words.getChildren().setAll(isMuch(found) ? List.of(verdict) : List.of(verdict, how));
-            how.getStyleClass().setAll(isMuch(found) ? "how-here" : "how-beside");
-        }
+        Extent extent = found.extent();
+        place(extent);
+        boolean isLong = extent == Extent.LONG || extent == Extent.MOVES;
+        boolean whole = step.methodWhole() || besideHand && (extent == Extent.LITTLE || extent == Extent.MOVES);
         method.show(isLong && !whole ? List.of() : step.method(), " ", whole);
         cautionWords.setText(step.caution());
         caution.setVisible(!step.caution().isEmpty());
@@ -161,7 +160,9 @@ final class StepSheet {
         word.getStyleClass().add(verdictStyle);
         word.setText(found.word());
         distance.setText(found.distance().isEmpty() ? "" : " " + found.distance());
-        next.setText(found.next());
+        next.setText(extent == Extent.MOVES ? "" : found.next());
+        moves.show(extent == Extent.MOVES ? found.todo() : List.of());
+        verdict.pseudoClassStateChanged(MOVES, extent == Extent.MOVES);
         next.pseudoClassStateChanged(LONG, isLong);
         shown.setText(String.join(" ", found.shown()));
         mark.show(new VerdictMark(found.standing(), found.word()));

@@ -3,6 +3,7 @@ package org.tenthwise.app.ui.run;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -15,6 +16,7 @@ import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
+import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
@@ -30,6 +32,9 @@ final class SheetLooks {
 
     private static final double KEY_MARGIN_DOWN = 2;
     private static final double SLACK = 1;
+    /** Nothing is lettered smaller on a screen. */
+    private static final double LEAST_LETTERS = 18;
+
     private static final List<Role> VERDICTS = List.of(Role.PASS, Role.FAIL, Role.CUT, Role.UNPROVEN);
     private static final PseudoClass IN_HAND = PseudoClass.getPseudoClass("in-hand");
 
@@ -81,13 +86,37 @@ final class SheetLooks {
 
     /** What must not be missed stands beside the verdict, all of it. */
     List<String> faultsOf(RunScreenState.Found said) {
-        whole("#beside-verdict", String.join(" ", said.shown()));
-        whole("#what-next", said.next());
+        whole((Labeled) scene.lookup("#beside-verdict"), String.join(" ", said.shown()));
+        if (said.todo().size() == 1) {
+            whole((Labeled) scene.lookup("#what-next"), said.next());
+        } else if (!said.todo().isEmpty()) {
+            eachMoveHasItsLine(said.todo());
+        }
         return found;
     }
 
-    private void whole(String id, String words) {
-        Label label = (Label) scene.lookup(id);
+    /** Whole, and in no smaller letters than the usual ones. */
+    private void eachMoveHasItsLine(List<String> moves) {
+        Region lines = (Region) scene.lookup("#moves");
+        List<Label> labels =
+                lines.getChildrenUnmodifiable().stream().map(Label.class::cast).toList();
+        if (labels.size() != moves.size()) {
+            found.add("%d lines of %d moves".formatted(labels.size(), moves.size()));
+            return;
+        }
+        for (int i = 0; i < labels.size(); i++) {
+            whole(labels.get(i), moves.get(i));
+            if (!inside(box(labels.get(i)), box(lines))) {
+                found.add("\"%s\" leaves its place".formatted(moves.get(i)));
+            }
+            if (labels.get(i).getFont().getSize() < LEAST_LETTERS) {
+                found.add("\"%s\" is lettered %.1f"
+                        .formatted(moves.get(i), labels.get(i).getFont().getSize()));
+            }
+        }
+    }
+
+    private void whole(Labeled label, String words) {
         if (words.isEmpty()) {
             return;
         }
@@ -100,12 +129,16 @@ final class SheetLooks {
     }
 
     double pictureHeight() {
+        return picture().map(picture -> box(picture).getHeight()).orElse(0.0);
+    }
+
+    /** The largest on the sheet. */
+    Optional<PictureView> picture() {
         return scene.getRoot().lookupAll(".step-sheet").stream()
-                .flatMap(sheet -> ((Parent) sheet).getChildrenUnmodifiable().stream())
+                .flatMap(SheetLooks::under)
                 .filter(PictureView.class::isInstance)
-                .mapToDouble(picture -> box(picture).getHeight())
-                .max()
-                .orElse(0);
+                .map(PictureView.class::cast)
+                .max(Comparator.comparingDouble(PictureView::getHeight));
     }
 
     /** What is asked, the figure and its unit: none under another, none under the keys. */
