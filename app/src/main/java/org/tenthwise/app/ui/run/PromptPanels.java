@@ -39,8 +39,9 @@ final class PromptPanels implements Prompt.Cases<PromptPanel> {
 
     @Override
     public PromptPanel reading(Prompt.Reading reading) {
+        TakenCount count = TakenCount.ofTurn(state).orElseGet(() -> new TakenCount(reading.taken(), reading.of()));
         return new PromptPanel.Pad(
-                words.say("run.reading", reading.taken() + 1, reading.of(), place(reading.slot())),
+                words.say("run.reading", count.read() + 1, count.all(), place(reading.slot())),
                 unit.symbol(),
                 last().map(measured -> words.say("run.last", comesTo(measured))).orElse(""),
                 "");

@@ -22,10 +22,12 @@ import org.tenthwise.app.ui.run.RunScreenState.InHand;
 import org.tenthwise.app.ui.run.RunScreenState.StepLine;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.tolerance.Origin;
+import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Words;
 
 /** Puts a state of the run into the words the run screen shows. */
@@ -146,15 +148,9 @@ final class RunPresenter {
                 sentences.asked(state.line().finding()));
     }
 
-    /** Of a turn only what is asked for by the way it is read; of anything else every place. */
     private String taken(State state) {
-        int read = state.pass().standing().size();
-        int all = state.line()
-                .finding()
-                .asTurn()
-                .map(turn -> read + turn.missing())
-                .orElseGet(() -> state.inHand().check().slots().size());
-        return all == 0 ? "" : words.say("run.taken-of", read, Math.max(read, all));
+        TakenCount count = TakenCount.of(state);
+        return count.all() == 0 ? "" : words.say("run.taken-of", count.read(), count.all());
     }
 
     /** Limits nobody wrote out. */
@@ -171,10 +167,18 @@ final class RunPresenter {
         return new Found(
                 line.finding().verdict().standing(),
                 words.sentence(sentences.standing(line.finding())),
-                sentences.distance(line.finding()),
+                distance(state),
                 closed ? signed(line) : advice.lines(line),
                 Stream.concat(beside.shown().stream(), lastPart(state)).toList(),
                 beside.rest());
+    }
+
+    private String distance(State state) {
+        Finding finding = state.line().finding();
+        return TakenCount.ofTurn(state)
+                .filter(turn -> finding.verdict().standing() == VerdictKind.OPEN)
+                .map(turn -> words.say("distance.missing", turn.missing()))
+                .orElseGet(() -> sentences.distance(finding));
     }
 
     private List<String> signed(Line line) {
