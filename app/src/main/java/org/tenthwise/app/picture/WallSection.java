@@ -32,12 +32,15 @@ final class WallSection {
 
     private static final double FRONT = 26;
     private static final double AIR = 12;
+    /** With less of its own the section has no end view beside it. */
+    private static final double LEAST_BESIDE_END_VIEW = 190;
 
     private final SizePicture picture;
     private final Drawing drawing;
     private final StripScale scale;
     private final SectionPlaces places;
     private final List<SectionPlaces.Station> depths;
+    private final Optional<EndView> endView;
     private final double left;
     private final double right;
     private final double top;
@@ -56,9 +59,10 @@ final class WallSection {
         this.scale = scale;
         this.places = new SectionPlaces(picture);
         this.depths = depths(places);
-        this.left = room.left() + 4;
+        this.endView = endView(room.width());
+        this.left = room.left() + 4 + endView.map(view -> view.width() + AIR).orElse(0.0);
         this.right = room.right() - 34;
-        this.top = room.top() + drawing.lettered(34);
+        this.top = room.top() + (picture.deciding().isPresent() ? drawing.lettered(34) : AIR);
         this.bottom = room.bottom() - drawing.lettered(34) * depths.size() - 8;
         double height = bottom - top;
         this.middle = (top + bottom) / 2;
@@ -72,6 +76,13 @@ final class WallSection {
         this.back = stretch.map(of -> of.back().isPresent() ? left + BACK * (right - left) : left + 8)
                 .orElse(left);
         this.walls = new SectionWalls(picture, scale, places, back, right, middle, half, tolerance);
+    }
+
+    private Optional<EndView> endView(double width) {
+        return Optional.of(new EndView(drawing, places.angles()))
+                .filter(view -> picture.feature().equals(Optional.of(Feature.BORE))
+                        && !places.angles().isEmpty()
+                        && width - view.width() >= drawing.lettered(LEAST_BESIDE_END_VIEW));
     }
 
     private static List<SectionPlaces.Station> depths(SectionPlaces places) {
@@ -92,6 +103,7 @@ final class WallSection {
         if (picture.feature().equals(Optional.of(Feature.BORE))) {
             drawing.across(middle, left, right + 18, Stroke.CENTRE, Role.LINE);
         }
+        endView.ifPresent(view -> view.draw(left - AIR - view.width(), middle));
         FreeRoom free = new FreeRoom(new Box(left, top, right + 30, bottom));
         SectionLabels labels = new SectionLabels(drawing, free);
         depths.forEach(station ->

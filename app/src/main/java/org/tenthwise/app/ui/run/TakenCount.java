@@ -5,8 +5,8 @@ import org.tenthwise.app.session.State;
 import org.tenthwise.model.record.RunOutFinding;
 
 /**
- * How much of a check is taken: the one count its title, what is asked for and its verdict go by. Of a turn that is still
- * being read it is what is read in the way it is read now, at all its sections.
+ * How much of a check is taken: the one count its title, what is asked for and its verdict go by. Of a turn that is
+ * still being read it is what is read in the way it is read now, at all its sections.
  *
  * @param read not below 0
  * @param all not below {@code read}; 0 where nothing is read at places

@@ -81,6 +81,29 @@ class TwoSectionsScreenTest extends RunAtHand {
         assertEquals(List.of("Enter", "By angle"), keys());
     }
 
+    /** Title, what is asked and the verdict tell the same, whichever way it is read. */
+    @Test
+    void whatIsReadIsCountedOnce() throws Exception {
+        beginARunOf(RunOutAtHand.two(Holding.FOUR_JAW).plan());
+        assertEquals(List.of("0 of 4 done", "1 of 4", "4 more to go."), counts());
+        run.enter("0.004", "-0.004", "0.005");
+        assertEquals(List.of("3 of 4 done", "4 of 4", "One more to go."), counts());
+        beginARunOf(RunOutAtHand.two(Holding.FOUR_JAW).plan());
+        run.session.turn().sweep(false);
+        assertEquals(List.of("0 of 16 done", "1 of 16", "16 more to go."), counts());
+        run.enter("0.000", "0.002", "0.004", "0.005", "0.004", "0.002", "0.000", "-0.001", "0.000");
+        assertEquals(List.of("9 of 16 done", "10 of 16", "7 more to go."), counts());
+    }
+
+    private List<String> counts() {
+        RunScreenState shown = atOnce().shownProperty().get();
+        String asked = ((RunScreenState.PromptPanel.Pad) shown.panel()).prompt();
+        return List.of(
+                shown.inHand().taken(),
+                asked.substring(0, asked.indexOf(':')),
+                shown.found().distance());
+    }
+
     private List<String> keys() {
         RunScreenState shown = atOnce().shownProperty().get();
         return List.of(
