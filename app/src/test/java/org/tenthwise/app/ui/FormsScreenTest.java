@@ -1,5 +1,7 @@
 package org.tenthwise.app.ui;
 
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
@@ -133,6 +135,12 @@ class FormsScreenTest extends ScreenTest {
     void strikingOutWhereThereIsNothingHoldsEverywhere() {
         RunSession session = workshop.begin(DemoPart.SCREW_CARRIER, "014");
         seen("strike", "nothing", window -> strike(window, session, form -> {}));
+        run(() -> {
+            Window window = window(Display.DAY);
+            window.shell().show(strike(window, session, form -> {}));
+            settle(window.scene());
+            assertFalse(shown(window.scene().lookup("#commit")), "a key that leads nowhere");
+        });
     }
 
     @Test

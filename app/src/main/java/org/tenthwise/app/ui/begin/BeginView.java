@@ -3,7 +3,6 @@ package org.tenthwise.app.ui.begin;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -39,31 +38,35 @@ public final class BeginView extends FormView {
     }
 
     private static Region part(BeginViewModel model, Words words, PictureFrames pictures) {
-        Label name = Texts.label(model.part(), "title");
-        HBox.setHgrow(name, Priority.ALWAYS);
-        name.setMaxWidth(Double.MAX_VALUE);
-        HBox title = new HBox(ScreenSizes.GAP, name);
-        title.setAlignment(Pos.CENTER_LEFT);
-        title.setMinHeight(USE_PREF_SIZE);
         List<Region> rows = new ArrayList<>(List.of(Texts.label(model.plan().name(), "middling")));
-        boolean large = pictures.look().largeTextProperty().get();
-        model.plan()
-                .outline()
-                .ifPresent(outline -> rows.add(pictures.framed(
-                        OutlinePicture.small(
-                                outline, Optional.empty(), model.plan().name()),
-                        WIDTH,
-                        large ? LESS : HEIGHT,
-                        Role.PAPER)));
         model.facts().forEach(fact -> rows.add(Texts.label(fact, "body", "second")));
         PagedRows pages = new PagedRows(words);
-        pages.turnAt(title);
-        pages.setMinHeight(ScreenSizes.PAGE_KEY);
+        HBox line = new HBox(ScreenSizes.GAP, drawn(model, pictures));
+        line.setFillHeight(false);
+        line.setMinHeight(USE_PREF_SIZE);
+        pages.turnAt(line);
+        pages.setMinHeight(0);
         pages.show(rows);
         VBox.setVgrow(pages, Priority.ALWAYS);
         Label notice = Texts.label("", "body", "bold");
         notice.setId("notice");
         notice.textProperty().bind(model.noticeProperty());
-        return new VBox(8, title, pages, notice);
+        return new VBox(8, Texts.label(model.part(), "title"), line, pages, notice);
+    }
+
+    /** The part as far as its plan knows it. */
+    private static Region drawn(BeginViewModel model, PictureFrames pictures) {
+        double height = pictures.look().largeTextProperty().get() ? LESS : HEIGHT;
+        Region drawn = model.plan()
+                .outline()
+                .<Region>map(outline -> pictures.framed(
+                        OutlinePicture.small(
+                                outline, Optional.empty(), model.plan().name()),
+                        WIDTH,
+                        height,
+                        Role.PAPER))
+                .orElseGet(Region::new);
+        HBox.setHgrow(drawn, Priority.ALWAYS);
+        return drawn;
     }
 }

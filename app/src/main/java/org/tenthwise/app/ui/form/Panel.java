@@ -16,6 +16,7 @@ import org.tenthwise.model.words.Words;
 
 /**
  * Where one field is answered: ready answers, or a line and the letters; the key that leads on is at the lower right.
+ * Where nothing can be answered, nothing is asked.
  */
 final class Panel<T> extends StackPane {
 
@@ -51,7 +52,13 @@ final class Panel<T> extends StackPane {
             foot.getChildren().add(share(type));
         }
         foot.getChildren().add(share(lead()));
-        return new VBox(ScreenSizes.GAP, question("title"), choice, foot);
+        VBox question = question("title");
+        field.choice().offeredProperty().subscribe(offered -> {
+            boolean askable = field.typing().isPresent() || !offered.isEmpty();
+            question.setVisible(askable);
+            foot.setVisible(askable);
+        });
+        return new VBox(ScreenSizes.GAP, question, choice, foot);
     }
 
     private VBox lettering(TextEntryViewModel typing) {

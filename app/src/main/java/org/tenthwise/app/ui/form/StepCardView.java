@@ -40,6 +40,7 @@ public final class StepCardView extends VBox {
         name.setMaxWidth(Double.MAX_VALUE);
         HBox title = new HBox(ScreenSizes.GAP, number, name);
         title.setAlignment(Pos.CENTER_LEFT);
+        title.setFillHeight(false);
         title.setMinHeight(USE_PREF_SIZE);
         rows.turnAt(title);
         rows.setMinHeight(ScreenSizes.PAGE_KEY);

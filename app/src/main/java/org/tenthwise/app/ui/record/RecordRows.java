@@ -49,6 +49,7 @@ final class RecordRows {
                 .orElseGet(RecordRows::nothing);
         PictureView shape = pictures.fixed(new VerdictMark(row.standing(), row.verdict()), MARK, MARK, Role.SHEET);
         HBox judged = new HBox(8, shape, Texts.label(row.verdict(), "body", "bold", Texts.style(row.standing())));
+        judged.setAlignment(Pos.CENTER_LEFT);
         VBox verdict = column(judged, row.distance());
         verdict.getStyleClass().add(roomy ? "record-judged" : "record-verdict");
         if (!wide) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -36,6 +37,10 @@ public final class RecordView extends SidedScreen {
     private static final double OUTLINE_HEIGHT = 280;
     private static final double OUTLINE_BESIDE = 480;
     private static final double MARK = 18;
+    /** From the top of a line of words to the mark beside it. */
+    private static final double BESIDE_USUAL = 6;
+
+    private static final double BESIDE_LARGE = 13;
 
     private final RecordViewModel model;
     private final Words words;
@@ -125,17 +130,12 @@ public final class RecordView extends SidedScreen {
         outcome.setId("outcome");
         HBox heading = new HBox(12, outcome);
         heading.setAlignment(Pos.TOP_LEFT);
-        OutcomeWords.shape(sheet).ifPresent(shape -> heading.getChildren()
-                .add(
-                        0,
-                        pictures.fixed(
-                                new VerdictMark(
-                                        shape,
-                                        outcome.getText() + " "
-                                                + model.signedValue().getValue()),
-                                MARK,
-                                MARK,
-                                Role.PAPER)));
+        OutcomeWords.shape(sheet).ifPresent(shape -> {
+            String spoken = outcome.getText() + " " + model.signedValue().getValue();
+            Region mark = pictures.fixed(new VerdictMark(shape, spoken), MARK, MARK, Role.PAPER);
+            HBox.setMargin(mark, new Insets(large ? BESIDE_LARGE : BESIDE_USUAL, 0, 0, 0));
+            heading.getChildren().add(0, mark);
+        });
         said.add(heading);
         said.add(Texts.label(model.signedValue().getValue(), "body", "bold"));
         for (RecordViewModel.Count count : model.countsValue().getValue()) {
