@@ -154,10 +154,14 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
                 : filled.with(NextCutSum.SIZES, sizes(finding, filled.unit()));
     }
 
-    /** Where the step itself names no cut, none comes out here without a hand typing the sizes. */
+    /**
+     * Where the step itself names no cut, none comes out here without a hand typing the sizes; nor of a thread, whose
+     * flanks bind a cut that this sum knows nothing of.
+     */
     private static boolean isNotToBeCutBy(State state, SizeFinding finding) {
         return finding.missing() > 0
                 || Plausible.spoils(finding)
+                || finding.flanks().isPresent()
                 || CutSoFar.contradicted(state.line())
                 || state.sheet().run().closed().isPresent();
     }

@@ -3,6 +3,7 @@ package org.tenthwise.app.bench;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
@@ -67,6 +68,18 @@ class PrefillTest {
                         climate.part().expansion().millionths().toPlainString(),
                         climate.gauge().expansion().millionths().toPlainString()),
                 List.of(warm.text("part_alpha"), warm.text("gauge_alpha")));
+    }
+
+    /** What the flanks leave, the step says; the sum would go to the middle of the depth whatever they are. */
+    @Test
+    void ofTheDepthOfAThreadThatIsToBeCutNoSizesAreFilledIn() {
+        RunSession session = Workshop.toTheThread(workshop.atTheBore("014", "0.013", "0.011", "0.012", "0.010"));
+        session.goTo(22);
+        for (String entered : List.of("3.975", "3.978", "3.976", "3.979", "3.975")) {
+            Workshop.must(() -> session.enter(entered));
+        }
+        assertTrue(session.state().line().finding().forbidsCutting());
+        assertEquals("", of(Prefill.of(session.state()), BenchKind.NEXT_CUT).text("sizes"));
     }
 
     @Test

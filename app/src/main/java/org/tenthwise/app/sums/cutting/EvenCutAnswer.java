@@ -121,10 +121,18 @@ final class EvenCutAnswer {
         answer.put(REASON, no.reason().name().toLowerCase(Locale.ROOT).replace('_', '-'));
         switch (no.reason()) {
             case UNEVEN -> answer.note(uneven(no));
-            case BELOW_LEAST_CUT -> answer.note(inside && !given.has(LEAST_CUT) ? "at-aim" : "below-least-cut");
+            case BELOW_LEAST_CUT -> answer.note(inside && !given.has(LEAST_CUT) ? "at-aim" : belowLeastCut(no));
             case PAST_SIZE -> answer.note("past");
         }
         answer.note("safe");
+    }
+
+    /** Nobody knows here what a spring pass takes; it is thought to take all but the least cut. */
+    private String belowLeastCut(EvenCut.NoCut no) {
+        boolean tooLittle = no.safe()
+                .filter(safe -> safe.signum() == 0 || side.isTooLittle(safe, given.find(LEAST_CUT)))
+                .isPresent();
+        return tooLittle ? "below-least-cut" : "below-least-cut-spring";
     }
 
     private Message uneven(EvenCut.NoCut no) {

@@ -133,7 +133,9 @@ class CuttingSumsTest {
         sizes=29.900 29.910; combine=mean | The limits apply to the mean of the sizes, 29.905
         sizes=30.001 30.002; guard_band=0.003 | In size, but within the guard band: take a light cut, or measure with a better gauge.
         sizes=30.001 30.002 | In size: the cut is not needed.
-        sizes=29.999 29.999; least_cut=0.01 | Below the minimum cut: take a spring pass at the same offset, put in a fresh edge, or leave
+        # a spring pass takes less than 0.020 on diameter, or less than 0.024, and there are 0.022
+        sizes=29.999 29.999; least_cut=0.01 | Below the minimum cut: take a spring pass at the same offset, put in a sharper insert and touch it off first
+        sizes=29.999 29.999; least_cut=0.012 | Below the minimum cut, and too little for a spring pass: put in a sharper insert and touch it off first
         """)
     void notesSayWhatIsTakenForGranted(String given, String note) {
         SumResult answer = sums.answer(
