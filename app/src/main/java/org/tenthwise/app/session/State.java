@@ -135,16 +135,11 @@ public record State(
                 .orElse(List.of());
     }
 
-    /**
-     * The answer given last, of a check that only asks, while nothing was done in the run after it: it can be taken
-     * back by one tap.
-     */
+    /** The answer given last, while nothing was done in the run after it: it can be taken back by one tap. */
     public Optional<Entry> undoable() {
         List<Entry> entries = sheet.run().entries();
-        return Optional.of(entries.get(entries.size() - 1)).filter(last -> last.event()
-                .as(StepEvent.Answered.class)
-                .filter(given -> sheet.plan().step(given.step()).check().slots().isEmpty())
-                .isPresent());
+        return Optional.of(entries.get(entries.size() - 1))
+                .filter(last -> last.event().as(StepEvent.Answered.class).isPresent());
     }
 
     /** Lines that are neither settled nor conceded. */

@@ -57,6 +57,23 @@ class RestsOnSessionTest extends RunBegun {
     }
 
     @Test
+    void howAPlugFeltIsTakenBackByOneTapUntilAnythingElseIsEntered() throws Exception {
+        enter("20.002");
+        session.goTo(PLUG);
+        enter("19.998");
+        assertEquals(Optional.empty(), session.state().undoable());
+        taken(session.answers().give(PLUG, Answer.FREELY));
+        assertEquals(VerdictKind.FAIL, standing());
+        taken(session.answers().undo(session.state().undoable().orElseThrow().seq(), "Wrong key"));
+        assertInstanceOf(Prompt.Answering.class, session.state().asked());
+        assertEquals(1, session.state().pass().standing().size());
+        taken(session.answers().give(PLUG, Answer.WITH_DRAG));
+        assertEquals(VerdictKind.PASS, standing());
+        taken(session.note("Greased"));
+        assertEquals(Optional.empty(), session.state().undoable());
+    }
+
+    @Test
     void aPlugTriedBeforeTheBoreWasReadIsTriedAgain() throws Exception {
         session.goTo(PLUG);
         enter("19.998");
