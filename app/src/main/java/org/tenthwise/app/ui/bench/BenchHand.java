@@ -36,11 +36,15 @@ final class BenchHand {
         this.model = model;
         options = new PagedRows(words);
         options.setPrefHeight(ScreenSizes.LEAST_LIST);
-        Keypad keypad = new Keypad(model, model::sign, words, lead("next"));
+        Key next = lead("next");
+        Keypad keypad = new Keypad(model, model::sign, words, next);
+        Key clear =
+                keypad.clearsBeside(next, pad(Hand.Pad::figure).map(figure -> !figure.isEmpty()), words, model::clear);
         Readout readout = new Readout(
                 pad(Hand.Pad::asked), pad(Hand.Pad::figure), pad(Hand.Pad::unit), pad(Hand.Pad::line), words);
         readout.setPrefHeight(ScreenSizes.READOUT);
         pane = new HandPane(readout, keypad, options, lead("next-chosen"));
+        pane.focusStays(clear);
     }
 
     HandPane pane() {

@@ -201,6 +201,14 @@ public final class SumViewModel implements Typing {
         }
     }
 
+    /** Takes the whole figure away that stands on the pad; of several the others stay. */
+    public void clear() {
+        fresh = false;
+        pad.clear();
+        empty();
+        show();
+    }
+
     @Override
     public void enter() {
         next();

@@ -52,6 +52,22 @@ class SumViewModelTest {
                 .orElseThrow();
     }
 
+    private static String onPad(SumViewModel sum) {
+        return ((BenchFormState.Hand.Pad) sum.shownProperty().get().hand()).figure();
+    }
+
+    @Test
+    void aKeyTakesTheFigureAwayThatStandsAndNoOther() {
+        SumViewModel sum = enter(alone(BenchKind.TEMPERATURE), "500.035", "23.7");
+        sum.goTo("reading");
+        sum.clear();
+        assertEquals("", onPad(sum));
+        assertTrue(field(sum, "reading").empty());
+        assertEquals("23.7 °C", field(sum, "part_temp").value());
+        type(sum, "500.040");
+        assertEquals("500.040 mm", field(sum, "reading").value());
+    }
+
     @Test
     void theAnswerComesAsItIsTyped() {
         SumViewModel sum = enter(alone(BenchKind.TEMPERATURE), "500.035", "23.7", "11.7", "20");
