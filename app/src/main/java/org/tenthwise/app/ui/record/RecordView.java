@@ -22,6 +22,7 @@ import org.tenthwise.app.text.OutcomeWords;
 import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.PagedRows;
+import org.tenthwise.app.ui.record.RecordViewModel.RecordWays;
 import org.tenthwise.app.ui.shell.Heading;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.SidedScreen;
@@ -182,18 +183,25 @@ public final class RecordView extends SidedScreen {
             key.speak(words.say("sheet.hand", name));
             files.getChildren().add(key);
         }
-        HBox onwards = new HBox(
-                8,
-                way("hand-over", Key.Kind.PLAIN, words.say("sheet.hand-over"), model::handOver),
-                way("sign", Key.Kind.PLAIN, words.say("sheet.sign"), model::sign),
-                way("go-on", Key.Kind.COMMIT, words.say("home.go-on"), model::goOn));
-        HBox further = new HBox(8, way("sign-further", Key.Kind.PLAIN, words.say("sheet.sign-further"), model::sign));
-        VBox foot = new VBox(8, files);
+        HBox onwards = new HBox(8);
+        VBox foot = new VBox(8, files, onwards);
         foot.getStyleClass().add("record-foot");
         foot.setMinHeight(USE_PREF_SIZE);
-        owns(model.unfinishedValue()
-                .subscribe(unfinished -> foot.getChildren().setAll(files, unfinished ? onwards : further)));
+        owns(model.onwardsValue().subscribe(now -> onwards.getChildren().setAll(onwards(now))));
         return foot;
+    }
+
+    private List<Key> onwards(RecordWays now) {
+        return switch (now) {
+            case GO_ON ->
+                List.of(
+                        way("hand-over", Key.Kind.PLAIN, words.say("sheet.hand-over"), model::handOver),
+                        way("sign", Key.Kind.PLAIN, words.say("sheet.sign"), model::sign),
+                        way("go-on", Key.Kind.COMMIT, words.say("home.go-on"), model::goOn));
+            case LOOK -> List.of(way("go-on", Key.Kind.PLAIN, words.say("home.look"), model::goOn));
+            case SIGN_AGAIN ->
+                List.of(way("sign-further", Key.Kind.PLAIN, words.say("sheet.sign-further"), model::sign));
+        };
     }
 
     private Key way(String id, Key.Kind kind, String text, Runnable press) {

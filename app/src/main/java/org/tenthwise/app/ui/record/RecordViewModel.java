@@ -77,10 +77,24 @@ public final class RecordViewModel {
         return sheet.map(kept -> kept.map(new OutcomeWords(words)::signed).orElse(""));
     }
 
-    /** Whether something of the run is still to be done. */
-    public ObservableValue<Boolean> unfinishedValue() {
-        return sheet.map(
-                kept -> kept.filter(there -> there.run().closed().isEmpty()).isPresent());
+    /** What can be done with the run. */
+    public enum RecordWays {
+        GO_ON,
+        /** Nothing is signed or handed over before it is taken up again. */
+        LOOK,
+        SIGN_AGAIN
+    }
+
+    /** What can be done with the run; before it was loaded as with one that is closed. */
+    public ObservableValue<RecordWays> onwardsValue() {
+        return sheet.map(kept -> kept.map(RecordViewModel::onwards).orElse(RecordWays.SIGN_AGAIN));
+    }
+
+    private static RecordWays onwards(Sheet kept) {
+        if (kept.run().closed().isPresent()) {
+            return RecordWays.SIGN_AGAIN;
+        }
+        return kept.putAway().isPresent() ? RecordWays.LOOK : RecordWays.GO_ON;
     }
 
     /** How many characteristics stand how, in words, those of which there are none left out. */

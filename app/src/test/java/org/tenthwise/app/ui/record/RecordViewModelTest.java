@@ -291,18 +291,31 @@ class RecordViewModelTest {
     @Test
     void anUnfinishedRunCanBeGoneOnWithHandedOverOrClosed() {
         RecordViewModel model = model((run, as) -> folder);
-        assertTrue(model.unfinishedValue().getValue());
+        assertEquals(RecordViewModel.RecordWays.GO_ON, model.onwardsValue().getValue());
         model.goOn();
         model.handOver();
         model.sign();
         assertEquals(List.of("run LG-2207-C-014", "say HAND_OVER LG-2207-C-014", "sign LG-2207-C-014"), workshop.asked);
     }
 
+    /** Nothing is signed in it before it is taken up again. */
+    @Test
+    void aRunPutAwayIsOnlyLookedAt() {
+        Workshop.must(() -> session.shelf().putAway("Setter 3", "Started twice"));
+        RecordViewModel model = model((run, as) -> folder);
+        assertEquals(RecordViewModel.RecordWays.LOOK, model.onwardsValue().getValue());
+        model.goOn();
+        assertEquals(List.of("run LG-2207-C-014"), workshop.asked);
+        Workshop.must(() -> session.shelf().takeUp());
+        model.load();
+        assertEquals(RecordViewModel.RecordWays.GO_ON, model.onwardsValue().getValue());
+    }
+
     @Test
     void aClosedRunIsCalledWhatItIs() {
         Workshop.must(() -> session.close("Inspector 1", SignedAs.NOT_ACCEPTED));
         RecordViewModel model = model((run, as) -> folder);
-        assertFalse(model.unfinishedValue().getValue());
+        assertEquals(RecordViewModel.RecordWays.SIGN_AGAIN, model.onwardsValue().getValue());
         assertEquals(
                 "Does not conform: 1 of 24 characteristics out; 23 of 24 characteristics, 4 set-up checks, 2 "
                         + "in-process checks not settled.",
