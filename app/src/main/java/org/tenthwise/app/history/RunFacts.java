@@ -75,9 +75,13 @@ public record RunFacts(
         return stand.filter(there -> there.outcome() == Outcome.PUT_AWAY).isPresent();
     }
 
+    public RunShelf shelf() {
+        return closed() ? RunShelf.CLOSED : putAway() ? RunShelf.PUT_AWAY : RunShelf.OPEN;
+    }
+
     /** Whether it is among those to go on with. */
     public boolean open() {
-        return !closed() && !putAway();
+        return shelf() == RunShelf.OPEN;
     }
 
     public boolean closed() {

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.tenthwise.app.bench.Bench;
+import org.tenthwise.app.history.RunShelf;
 import org.tenthwise.app.picture.TextMetrics;
 import org.tenthwise.app.reference.Comparison;
 import org.tenthwise.app.session.RunSession;
@@ -255,7 +256,7 @@ public final class Screens implements Navigator {
     @Override
     public void records() {
         shell.show(new RecordsView(
-                new RunListViewModel(false, shop, tasks, words, this, with.clock()), words, pictures, this));
+                new RunListViewModel(RunShelf.CLOSED, shop, tasks, words, this, with.clock()), words, pictures, this));
     }
 
     @Override

@@ -87,7 +87,8 @@ class DrawnRunsTest {
     }
 
     private RunSummary only() {
-        List<RunSummary> all = ledger.history().runs(new RunQuery(true, Optional.empty(), "", Optional.empty(), 2));
+        List<RunSummary> all =
+                ledger.history().runs(new RunQuery(RunShelf.OPEN, Optional.empty(), "", Optional.empty(), 2));
         assertEquals(1, all.size());
         return all.get(0);
     }

@@ -37,7 +37,7 @@ public final class ReadFromEntries implements History {
     @Override
     public List<RunSummary> runs(RunQuery query) {
         List<RunDigest> listed = latestFirst()
-                .filter(digest -> digest.run().open() == query.open())
+                .filter(digest -> digest.run().shelf() == query.shelf())
                 .filter(digest ->
                         Stream.of(query.words().strip().split("\\s+")).allMatch(word -> isIn(digest.run(), word)))
                 .toList();

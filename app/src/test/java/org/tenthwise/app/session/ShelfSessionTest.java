@@ -14,6 +14,7 @@ import org.tenthwise.app.history.History;
 import org.tenthwise.app.history.LastPartQuery;
 import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.history.RunQuery;
+import org.tenthwise.app.history.RunShelf;
 import org.tenthwise.app.text.OutcomeWords;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Plan;
@@ -62,8 +63,8 @@ class ShelfSessionTest extends RunBegun {
         taken(session.shelf().putAway(" Setter 3 ", WHY));
     }
 
-    private List<String> listed(boolean open) {
-        return ledger.history().runs(new RunQuery(open, Optional.empty(), "", Optional.empty(), 10)).stream()
+    private List<String> listed(RunShelf shelf) {
+        return ledger.history().runs(new RunQuery(shelf, Optional.empty(), "", Optional.empty(), 10)).stream()
                 .map(run -> run.run().id())
                 .toList();
     }
@@ -140,15 +141,15 @@ class ShelfSessionTest extends RunBegun {
         History history = ledger.history();
         PartId part = session.state().sheet().plan().part();
         putAway();
-        assertEquals(List.of(), listed(true));
-        assertEquals(List.of(session.id()), listed(false));
+        assertEquals(List.of(), listed(RunShelf.OPEN));
+        assertEquals(List.of(session.id()), listed(RunShelf.PUT_AWAY));
         RunFacts facts = history.last().orElseThrow();
         assertTrue(facts.putAway());
         assertFalse(facts.closed());
         assertEquals(Optional.empty(), history.openOf(part, "1"));
         session.shelf().takeUp();
-        assertEquals(List.of(session.id()), listed(true));
-        assertEquals(List.of(), listed(false));
+        assertEquals(List.of(session.id()), listed(RunShelf.OPEN));
+        assertEquals(List.of(), listed(RunShelf.PUT_AWAY));
     }
 
     @Test

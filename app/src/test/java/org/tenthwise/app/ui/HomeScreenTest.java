@@ -4,6 +4,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.InventedPlans;
+import org.tenthwise.app.history.RunShelf;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.form.FormView;
@@ -85,7 +86,7 @@ class HomeScreenTest extends ScreenTest {
 
     private Screen records(Window window) {
         return new RecordsView(
-                new RunListViewModel(false, workshop.shop, workshop.tasks, words, workshop, Workshop.CLOCK),
+                new RunListViewModel(RunShelf.CLOSED, workshop.shop, workshop.tasks, words, workshop, Workshop.CLOCK),
                 words,
                 window.pictures(),
                 workshop);

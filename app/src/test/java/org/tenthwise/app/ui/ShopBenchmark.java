@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.history.LastPartQuery;
+import org.tenthwise.app.history.RunShelf;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.RunSession;
@@ -67,7 +68,7 @@ final class ShopBenchmark {
     private ShopBenchmark(Ledger ledger) throws Exception {
         this.runs = new Runs(ledger, CLOCK);
         this.session = runs.begin(new RunHeader(plan(), "in hand", "L-1", "Lathe 1", "Setter 1"));
-        this.home = list(true);
+        this.home = list(RunShelf.OPEN);
     }
 
     public static void main(String[] arguments) throws Exception {
@@ -105,13 +106,13 @@ final class ShopBenchmark {
         }
     }
 
-    private RunListViewModel list(boolean open) {
-        return new RunListViewModel(open, runs, tasks, words, ways, CLOCK);
+    private RunListViewModel list(RunShelf shelf) {
+        return new RunListViewModel(shelf, runs, tasks, words, ways, CLOCK);
     }
 
     private void turn() throws Exception {
         timed("home", home::load);
-        timed("records", () -> list(false).load());
+        timed("records", () -> list(RunShelf.CLOSED).load());
         timed("note", () -> say(Navigator.Saying.NOTE));
         timed("doubt", () -> say(Navigator.Saying.DOUBT));
         timed("strike-out", () -> new StrikeForm(inHand(), words, ways, Clock.systemUTC()).load());

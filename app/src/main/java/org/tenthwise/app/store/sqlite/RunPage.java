@@ -37,12 +37,20 @@ final class RunPage {
         return runs;
     }
 
+    private String lies() {
+        return switch (query.shelf()) {
+            case OPEN -> "open = 1 ";
+            case CLOSED -> "open = 0 AND closed_by IS NOT NULL ";
+            case PUT_AWAY -> "open = 0 AND closed_by IS NULL ";
+        };
+    }
+
     private List<RunFacts> page(String which, List<String> of, Optional<RunFacts> after, int most) throws SQLException {
         StringBuilder sql = new StringBuilder(DrawnRows.RUN)
-                .append("FROM drawn_run r WHERE open = ? ")
+                .append("FROM drawn_run r WHERE ")
+                .append(lies())
                 .append(which);
-        List<Object> values = new ArrayList<>(List.of(query.open()));
-        values.addAll(of);
+        List<Object> values = new ArrayList<>(of);
         after.ifPresent(last -> {
             sql.append("AND last < ? ");
             values.add(last.last());

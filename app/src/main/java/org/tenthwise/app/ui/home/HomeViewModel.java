@@ -15,6 +15,7 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableValue;
 import org.tenthwise.app.history.RunFacts;
+import org.tenthwise.app.history.RunShelf;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.ui.form.Shortened;
 import org.tenthwise.app.ui.shell.LedgerTasks;
@@ -46,7 +47,7 @@ public final class HomeViewModel {
     /** @param plans looks up the plans there are, away from the screen */
     public HomeViewModel(
             Runs shop, Callable<Catalogue> plans, LedgerTasks tasks, Words words, Navigator navigator, Clock clock) {
-        this.runs = new RunListViewModel(true, shop, tasks, words, navigator, clock);
+        this.runs = new RunListViewModel(RunShelf.OPEN, shop, tasks, words, navigator, clock);
         this.shop = shop;
         this.plans = plans;
         this.tasks = tasks;

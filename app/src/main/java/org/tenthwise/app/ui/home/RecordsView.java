@@ -1,6 +1,7 @@
 package org.tenthwise.app.ui.home;
 
 import java.util.Optional;
+import org.tenthwise.app.history.RunShelf;
 import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.Typing;
@@ -8,9 +9,10 @@ import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.theme.PictureFrames;
+import org.tenthwise.model.words.Word;
 import org.tenthwise.model.words.Words;
 
-/** Closed runs, each with what it came to; one of them leads to its record. */
+/** Closed runs, each with what it came to, or those put away; one of them leads to its record. */
 public final class RecordsView extends Screen {
 
     private final RunListViewModel model;
@@ -21,9 +23,20 @@ public final class RecordsView extends Screen {
         RunList list =
                 new RunList(words.say("records.runs"), model, new HomeRows(words, pictures), words, Optional.empty());
         setTop(RunHeading.titled(title(), words, navigator::back)
+                .end(shelf(RunShelf.CLOSED, words))
+                .end(shelf(RunShelf.PUT_AWAY, words))
                 .end(Key.onward("find", words.say("home.find"), model::ask)));
         setCenter(list);
         owns(list::letGo);
+    }
+
+    private Key shelf(RunShelf shelf, Words words) {
+        Key key = Key.onward("shelf-" + Word.of(shelf), words.say("home.shut", shelf), () -> model.list(shelf));
+        owns(model.shelfProperty().subscribe(now -> {
+            key.showChosen(now == shelf);
+            key.speak(now == shelf ? words.say("choice.chosen", key.getText()) : key.getText());
+        }));
+        return key;
     }
 
     @Override

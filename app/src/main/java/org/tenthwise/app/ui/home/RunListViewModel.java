@@ -12,6 +12,7 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import org.tenthwise.app.history.History;
 import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.history.RunQuery;
+import org.tenthwise.app.history.RunShelf;
 import org.tenthwise.app.history.RunSummary;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.ui.keys.TextEntryViewModel;
@@ -21,8 +22,8 @@ import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.model.words.Words;
 
 /**
- * Open runs, those of the machine last worked on first, or those closed or put away; all of them, or those in which the
- * words typed are found. A page is looked up when it comes to be seen.
+ * Open runs, those of the machine last worked on first, closed ones, or those put away; all of them, or those in which
+ * the words typed are found. A page is looked up when it comes to be seen.
  */
 public final class RunListViewModel {
 
@@ -33,13 +34,13 @@ public final class RunListViewModel {
     /** What a gauge may have typed. */
     private static final Pattern FIGURE = Pattern.compile("[+\u2212-]?\\d*[.,]?\\d+");
 
-    private final boolean open;
     private final Runs shop;
     private final LedgerTasks tasks;
     private final Words words;
     private final Navigator navigator;
     private final Clock clock;
     private final TextEntryViewModel typed = new TextEntryViewModel("", MOST, any -> goOnWithTheScanned());
+    private final ReadOnlyObjectWrapper<RunShelf> shelf;
     private final ReadOnlyObjectWrapper<List<RunRow>> rows = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyObjectWrapper<LoadingState> looked = new ReadOnlyObjectWrapper<>(LoadingState.NOT_YET);
     private final ReadOnlyObjectWrapper<Optional<RunFacts>> last = new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -82,9 +83,10 @@ public final class RunListViewModel {
 
     private record Loaded(Optional<String> machine, Optional<RunFacts> last, List<RunSummary> page) {}
 
-    /** @param open whether open runs are listed, or those closed or put away */
-    public RunListViewModel(boolean open, Runs shop, LedgerTasks tasks, Words words, Navigator navigator, Clock clock) {
-        this.open = open;
+    /** @param shelf where the runs lie that are listed first */
+    public RunListViewModel(
+            RunShelf shelf, Runs shop, LedgerTasks tasks, Words words, Navigator navigator, Clock clock) {
+        this.shelf = new ReadOnlyObjectWrapper<>(shelf);
         this.shop = shop;
         this.tasks = tasks;
         this.words = words;
@@ -94,6 +96,18 @@ public final class RunListViewModel {
             entered = false;
             load();
         });
+    }
+
+    /** Where the runs lie that are listed. */
+    public ReadOnlyObjectProperty<RunShelf> shelfProperty() {
+        return shelf.getReadOnlyProperty();
+    }
+
+    /** Lists the runs that lie elsewhere. */
+    public void list(RunShelf other) {
+        shelf.set(other);
+        rowsFor = Optional.empty();
+        load();
     }
 
     /** Those looked up so far. */
@@ -143,8 +157,8 @@ public final class RunListViewModel {
             String by = foundByProperty().get().strip();
             return words.say(FIGURE.matcher(by).matches() ? "home.no-runs.figure" : "home.no-runs.found", by);
         }
-        if (looked.get() == LoadingState.DONE && (!open || any)) {
-            return words.say(open ? "home.no-runs.all-closed" : "home.no-runs.closed");
+        if (looked.get() == LoadingState.DONE && (any || shelf.get() != RunShelf.OPEN)) {
+            return words.say("home.none", shelf.get());
         }
         return words.say("home.no-runs", looked.get());
     }
@@ -187,10 +201,11 @@ public final class RunListViewModel {
     /** Looks the first page up; what was seen before stays until then. */
     public void load() {
         String by = foundByProperty().get();
+        RunShelf lying = shelf.get();
         tasks.runOr(
-                () -> firstPage(by),
+                () -> firstPage(lying, by),
                 loaded -> {
-                    if (by.equals(foundByProperty().get())) {
+                    if (by.equals(foundByProperty().get()) && lying == shelf.get()) {
                         machine = loaded.machine();
                         any = loaded.last().isPresent();
                         last.set(loaded.last());
@@ -217,10 +232,11 @@ public final class RunListViewModel {
         }
         looking = true;
         String by = foundByProperty().get();
+        RunShelf lying = shelf.get();
         Optional<String> first = machine;
         RunFacts lowest = before.get(before.size() - 1).summary().run();
         tasks.run(
-                () -> shop.list(new RunQuery(open, first, by, Optional.of(lowest), PAGE)),
+                () -> shop.list(new RunQuery(lying, first, by, Optional.of(lowest), PAGE)),
                 page -> {
                     if (rows.get() == before) {
                         show(before, page);
@@ -229,11 +245,11 @@ public final class RunListViewModel {
                 () -> looking = false);
     }
 
-    private Loaded firstPage(String by) {
+    private Loaded firstPage(RunShelf lying, String by) {
         History history = shop.history();
         Optional<RunFacts> latest = history.last();
-        Optional<String> here = latest.map(RunFacts::machine).filter(name -> open && !name.isBlank());
-        return new Loaded(here, latest, shop.list(new RunQuery(open, here, by, Optional.empty(), PAGE)));
+        Optional<String> here = latest.map(RunFacts::machine).filter(name -> lying == RunShelf.OPEN && !name.isBlank());
+        return new Loaded(here, latest, shop.list(new RunQuery(lying, here, by, Optional.empty(), PAGE)));
     }
 
     private void show(List<RunRow> before, List<RunSummary> page) {

@@ -39,12 +39,6 @@ public record RunRow(
 
     private static final Set<Disposition> SETTLING = EnumSet.of(Disposition.USE_AS_IS, Disposition.CARRY_ON);
 
-    /** Why a run can only be looked at. */
-    private enum Shut {
-        CLOSED,
-        PUT_AWAY
-    }
-
     /** Whether it can be gone on with; one that was closed or put away can only be looked at. */
     boolean open() {
         return summary.run().open();
@@ -53,9 +47,7 @@ public record RunRow(
     static RunRow of(RunSummary summary, When when, Words words) {
         RunFacts run = summary.run();
         String where = where(summary, words);
-        String place = run.open()
-                ? operation(summary, words)
-                : words.say("home.shut", run.putAway() ? Shut.PUT_AWAY : Shut.CLOSED);
+        String place = run.open() ? operation(summary, words) : words.say("home.shut", run.shelf());
         String serial = words.say("home.serial", run.serial());
         String revision = words.say("home.revision", run.revision());
         return new RunRow(

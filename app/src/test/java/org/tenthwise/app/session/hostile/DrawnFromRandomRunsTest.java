@@ -22,6 +22,7 @@ import org.tenthwise.app.history.ReadFromEntries;
 import org.tenthwise.app.history.ReadingQuery;
 import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.history.RunQuery;
+import org.tenthwise.app.history.RunShelf;
 import org.tenthwise.app.history.RunSummary;
 import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.Runs;
@@ -97,11 +98,13 @@ class DrawnFromRandomRunsTest {
     }
 
     private void same(History due, History asked) {
-        for (boolean open : new boolean[] {false, true}) {
+        for (RunShelf shelf : RunShelf.values()) {
             for (String words : List.of("", "0", "setter 1", "L-2 lathe", "insp %")) {
                 for (Optional<String> machine : List.of(Optional.<String>empty(), Optional.of("Lathe 1"))) {
                     assertEquals(
-                            pages(due, open, machine, words), pages(asked, open, machine, words), () -> "seed " + seed);
+                            pages(due, shelf, machine, words),
+                            pages(asked, shelf, machine, words),
+                            () -> "seed " + seed);
                 }
             }
         }
@@ -127,7 +130,7 @@ class DrawnFromRandomRunsTest {
 
     private void sameLastParts(History due, History asked, RunFacts last) {
         PartId part = new PartId(last.part(), last.revision());
-        List<Step> steps = due.runs(new RunQuery(last.open(), Optional.empty(), "", Optional.empty(), 1)).stream()
+        List<Step> steps = due.runs(new RunQuery(last.shelf(), Optional.empty(), "", Optional.empty(), 1)).stream()
                 .flatMap(run -> run.plan().stream())
                 .flatMap(plan -> plan.steps().stream())
                 .toList();
@@ -140,14 +143,14 @@ class DrawnFromRandomRunsTest {
     }
 
     /** All pages of a list, three runs a page. */
-    private static List<RunSummary> pages(History history, boolean open, Optional<String> machine, String words) {
+    private static List<RunSummary> pages(History history, RunShelf shelf, Optional<String> machine, String words) {
         List<RunSummary> all = new ArrayList<>();
         List<RunSummary> page;
         do {
             Optional<RunFacts> after = all.isEmpty()
                     ? Optional.empty()
                     : Optional.of(all.get(all.size() - 1).run());
-            page = history.runs(new RunQuery(open, machine, words, after, 3));
+            page = history.runs(new RunQuery(shelf, machine, words, after, 3));
             all.addAll(page);
         } while (!page.isEmpty());
         return all;

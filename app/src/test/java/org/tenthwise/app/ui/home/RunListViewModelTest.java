@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.tenthwise.app.history.RunShelf;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.Workshop;
@@ -29,13 +32,13 @@ class RunListViewModelTest {
     @RegisterExtension
     private final Workshop workshop = new Workshop();
 
-    private RunListViewModel list(boolean open) {
-        return list(open, workshop.tasks);
+    private RunListViewModel list(RunShelf shelf) {
+        return list(shelf, workshop.tasks);
     }
 
-    private RunListViewModel list(boolean open, LedgerTasks tasks) {
+    private RunListViewModel list(RunShelf shelf, LedgerTasks tasks) {
         RunListViewModel list =
-                new RunListViewModel(open, workshop.shop, tasks, workshop.words, workshop, Workshop.CLOCK);
+                new RunListViewModel(shelf, workshop.shop, tasks, workshop.words, workshop, Workshop.CLOCK);
         list.load();
         return list;
     }
@@ -61,7 +64,7 @@ class RunListViewModelTest {
         RunSession third = on("Lathe 4", "003");
         on("Mill 1", "004");
         Workshop.must(() -> third.answer(Answer.YES));
-        RunListViewModel list = list(true);
+        RunListViewModel list = list(RunShelf.OPEN);
         assertEquals(List.of("003", "001", "004", "002"), serials(list));
         assertEquals(
                 List.of("On Lathe 4", "", "On other machines", ""),
@@ -72,7 +75,7 @@ class RunListViewModelTest {
     void aRowStaysInItsPlaceUnlessItIsKnownToHaveMoved() {
         on("Lathe 4", "001");
         RunSession second = on("Lathe 4", "002");
-        RunListViewModel list = list(true);
+        RunListViewModel list = list(RunShelf.OPEN);
         List<RunRow> before = list.rowsProperty().get();
         Workshop.must(() -> second.note("seen"));
         list.load();
@@ -89,7 +92,7 @@ class RunListViewModelTest {
     void runsOfOneMachineStandUnderNoName() {
         on("Lathe 4", "001");
         on("Lathe 4", "002");
-        RunListViewModel list = list(true);
+        RunListViewModel list = list(RunShelf.OPEN);
         assertEquals(
                 List.of("", ""),
                 list.rowsProperty().get().stream().map(list::above).toList());
@@ -100,8 +103,8 @@ class RunListViewModelTest {
         RunSession session = workshop.setUp("014");
         Workshop.must(() -> session.close("Inspector 1", SignedAs.NOT_ACCEPTED));
         on("Lathe 4", "015");
-        assertEquals(List.of("015"), serials(list(true)));
-        RunListViewModel records = list(false);
+        assertEquals(List.of("015"), serials(list(RunShelf.OPEN)));
+        RunListViewModel records = list(RunShelf.CLOSED);
         RunRow row = records.rowsProperty().get().get(0);
         assertEquals("Not complete. Not accepted by Inspector 1.", row.where());
         records.goOn(row);
@@ -113,7 +116,7 @@ class RunListViewModelTest {
         for (int i = 100; i < 130; i++) {
             on("Lathe " + i % 2, String.valueOf(i));
         }
-        RunListViewModel list = list(true);
+        RunListViewModel list = list(RunShelf.OPEN);
         assertEquals(6, list.rowsProperty().get().size());
         list.more();
         assertEquals(12, list.rowsProperty().get().size());
@@ -131,7 +134,7 @@ class RunListViewModelTest {
     void aRunIsFoundByPartSerialLotOrPersonHoweverItIsTyped() {
         workshop.begin(CARRIER, "001", "AB-7731", "Lathe 4", "Setter 2");
         workshop.begin(DemoPart.WINCH_BARREL_END.plan(), "002", "CD-1", "Lathe 4", "Turner 5");
-        RunListViewModel list = list(true);
+        RunListViewModel list = list(RunShelf.OPEN);
         for (String typed : List.of("wb-1", "002", "cd", "turner 5", "WB 02")) {
             list.find("");
             type(list, typed);
@@ -149,7 +152,7 @@ class RunListViewModelTest {
     @ValueSource(strings = {"0.012", "-0.012", "\u22120,5", "29.985"})
     void aFigureThatFindsNothingIsSaidNotToBeTaken(String figure) {
         workshop.setUp("014");
-        RunListViewModel list = list(true);
+        RunListViewModel list = list(RunShelf.OPEN);
         list.find(figure);
         assertEquals(
                 "No run here has " + figure + " in its part number, its serial, its lot or the name of a person."
@@ -166,7 +169,7 @@ class RunListViewModelTest {
     void whatAScannerTypesGoesOnWithTheRunOfThatSerial() {
         on("Lathe 4", "SN-1");
         on("Lathe 4", "SN-10");
-        RunListViewModel list = list(true);
+        RunListViewModel list = list(RunShelf.OPEN);
         scan(list, "sn-1");
         assertEquals(List.of("run LG-2207-C-SN-1"), workshop.asked, "though the other serial holds it");
         scan(list, "LG-2207 SN-10 AB-7731");
@@ -178,7 +181,7 @@ class RunListViewModelTest {
     @ValueSource(strings = {"00", "02", "0020", "LG-2207", "AB-7731", "Setter 2", "LG-2207 02", "002 Setter 2"})
     void theOnlyRunFoundIsNotGoneOnWithUnlessTheSerialWasScanned(String scanned) {
         on("Lathe 4", "002");
-        scan(list(true), scanned);
+        scan(list(RunShelf.OPEN), scanned);
         assertEquals(List.of(), workshop.asked);
     }
 
@@ -186,8 +189,8 @@ class RunListViewModelTest {
     void anEnterBeforeTheStoreAnsweredGoesOnWithWhatWasScannedAndNothingElse() {
         on("Lathe 4", "001");
         Deque<Runnable> toDo = new ArrayDeque<>();
-        RunListViewModel list =
-                list(true, new LedgerTasks(new Background(toDo::add, Runnable::run), workshop.words, workshop));
+        RunListViewModel list = list(
+                RunShelf.OPEN, new LedgerTasks(new Background(toDo::add, Runnable::run), workshop.words, workshop));
         answer(toDo);
         assertEquals(List.of("001"), serials(list));
         scan(list, "002");
@@ -204,8 +207,8 @@ class RunListViewModelTest {
     void anEnterIsForgottenWhenMoreIsTyped() {
         on("Lathe 4", "001");
         Deque<Runnable> toDo = new ArrayDeque<>();
-        RunListViewModel list =
-                list(true, new LedgerTasks(new Background(toDo::add, Runnable::run), workshop.words, workshop));
+        RunListViewModel list = list(
+                RunShelf.OPEN, new LedgerTasks(new Background(toDo::add, Runnable::run), workshop.words, workshop));
         scan(list, "002");
         type(list, "001");
         answer(toDo);
@@ -223,7 +226,7 @@ class RunListViewModelTest {
     void aRunWhosePlanCannotBeReadIsOneRowThatSaysSo() {
         on("Lathe 4", "001");
         workshop.beginUnreadable("7");
-        RunListViewModel list = list(true);
+        RunListViewModel list = list(RunShelf.OPEN);
         assertEquals(List.of("7", "001"), serials(list));
         assertEquals(
                 "The plan kept with it cannot be read by this release. Its entries are safe.",
@@ -236,8 +239,8 @@ class RunListViewModelTest {
     @Test
     void nothingIsSaidOfRunsBeforeTheStoreWasRead() {
         Deque<Runnable> toDo = new ArrayDeque<>();
-        RunListViewModel list =
-                list(true, new LedgerTasks(new Background(toDo::add, Runnable::run), workshop.words, workshop));
+        RunListViewModel list = list(
+                RunShelf.OPEN, new LedgerTasks(new Background(toDo::add, Runnable::run), workshop.words, workshop));
         assertEquals("The store is being read.", list.none());
         toDo.remove().run();
         assertEquals("No run is started yet. Start a part.", list.none());
@@ -250,7 +253,7 @@ class RunListViewModelTest {
         Deque<Runnable> toDo = new ArrayDeque<>();
         Deque<Runnable> toShow = new ArrayDeque<>();
         RunListViewModel list =
-                list(true, new LedgerTasks(new Background(toDo::add, toShow::add), workshop.words, workshop));
+                list(RunShelf.OPEN, new LedgerTasks(new Background(toDo::add, toShow::add), workshop.words, workshop));
         type(list, "01");
         answer(toDo);
         toShow.remove().run();
@@ -266,19 +269,42 @@ class RunListViewModelTest {
         Workshop.must(() -> session.close("Inspector 1", SignedAs.NOT_ACCEPTED));
         assertEquals(
                 "No run is open. Start a part; closed runs are under Records.",
-                list(true).none());
+                list(RunShelf.OPEN).none());
     }
 
     @Test
-    void aRunPutAwayIsUnderTheClosedOnesAndLooksLikeNoneOfThem() {
+    void aRunPutAwayLiesByItselfAndLooksLikeNoClosedOne() {
         RunSession session = workshop.setUp("014");
         Workshop.must(() -> session.shelf().putAway("Setter 3", "Started twice"));
-        assertEquals(List.of(), list(true).rowsProperty().get());
-        RunRow row = list(false).rowsProperty().get().get(0);
+        assertEquals(List.of(), list(RunShelf.OPEN).rowsProperty().get());
+        RunListViewModel records = list(RunShelf.CLOSED);
+        assertEquals(List.of(), records.rowsProperty().get());
+        assertEquals("No run is closed yet.", records.none());
+        records.list(RunShelf.PUT_AWAY);
+        RunRow row = records.rowsProperty().get().get(0);
         assertEquals("Put away", row.place());
         assertEquals("Put away, neither closed nor accepted", row.where());
         assertEquals(Optional.empty(), row.standing());
-        list(false).goOn(row);
+        records.goOn(row);
         assertEquals(List.of("record " + session.id()), workshop.asked);
+        Workshop.must(() -> session.shelf().takeUp());
+        records.list(RunShelf.PUT_AWAY);
+        assertEquals("No run is put away.", records.none());
+    }
+
+    /** The store may answer for what was asked before only after another list was asked for. */
+    @Test
+    void rowsOfAnotherListAreNeverShown() {
+        RunSession away = workshop.setUp("014");
+        Workshop.must(() -> away.shelf().putAway("Setter 3", "Started twice"));
+        RunSession closed = workshop.setUp("015");
+        Workshop.must(() -> closed.close("Inspector 1", SignedAs.NOT_ACCEPTED));
+        List<Runnable> toShow = new ArrayList<>();
+        RunListViewModel records = list(
+                RunShelf.CLOSED, new LedgerTasks(new Background(Runnable::run, toShow::add), workshop.words, workshop));
+        records.list(RunShelf.PUT_AWAY);
+        Collections.reverse(toShow);
+        toShow.forEach(Runnable::run);
+        assertEquals(List.of("014"), serials(records));
     }
 }
