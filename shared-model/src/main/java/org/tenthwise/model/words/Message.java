@@ -7,7 +7,7 @@ import java.util.Map;
  * What is to be said, in no language yet: a key of the texts and the values that fill its gaps.
  *
  * @param key which text
- * @param values by the name of the gap; a number fills a gap as a number of the language, a {@link Message} as its
+ * @param values by the name of the gap; a number fills a gap with its digits and a point, a {@link Message} as its
  *     sentence, a {@link Keyed} by its name, an enum by its name in small letters with hyphens, several as the list
  *     they are in these words, anything else as its own text
  */

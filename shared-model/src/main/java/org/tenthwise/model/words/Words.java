@@ -1,6 +1,5 @@
 package org.tenthwise.model.words;
 
-import com.ibm.icu.text.DecimalFormatSymbols;
 import com.ibm.icu.text.PluralRules;
 import java.io.IOException;
 import java.io.InputStream;
@@ -37,17 +36,14 @@ public final class Words {
     private final Locale locale;
     private final Map<String, String> texts;
     private final PluralRules plurals;
-    private final String decimal;
     private final Optional<UnaryOperator<String>> names;
     private final Map<String, Phrase> phrases;
 
-    /** Words from {@code texts} by key, with the numbers and plurals of {@code locale}. */
+    /** Words from {@code texts} by key, with the plurals of {@code locale}. */
     public Words(Locale locale, Map<String, String> texts) {
         this.locale = locale;
         this.texts = Map.copyOf(texts);
         this.plurals = PluralRules.forLocale(locale);
-        this.decimal = DecimalFormatSymbols.getInstance(Locale.forLanguageTag(locale.getLanguage()))
-                .getDecimalSeparatorString();
         this.names = Optional.empty();
         this.phrases = new ConcurrentHashMap<>();
     }
@@ -56,15 +52,11 @@ public final class Words {
         this.locale = same.locale;
         this.texts = same.texts;
         this.plurals = same.plurals;
-        this.decimal = same.decimal;
         this.names = Optional.of(names);
         this.phrases = same.phrases;
     }
 
-    /**
-     * The words for {@code locale}, with the numbers of its language; English of no place in particular where there are
-     * none in its language.
-     */
+    /** The words for {@code locale}; English of no place in particular where there are none in its language. */
     public static Words of(Locale locale) {
         Map<String, String> own = textsOf("_" + locale.getLanguage());
         Map<String, String> texts = textsOf("");
@@ -106,11 +98,6 @@ public final class Words {
 
     public Locale locale() {
         return locale;
-    }
-
-    /** What stands between the whole and the rest of a number, by the language and wherever it is spoken. */
-    public String decimal() {
-        return decimal;
     }
 
     /** The keys that begin with {@code stem}, without it. */
@@ -195,8 +182,7 @@ public final class Words {
         if (value instanceof Collection<?> several) {
             return list(several);
         }
-        String plain = value instanceof BigDecimal figure ? figure.toPlainString() : String.valueOf(value);
-        return value instanceof Number ? plain.replace(".", decimal) : plain;
+        return value instanceof BigDecimal figure ? figure.toPlainString() : String.valueOf(value);
     }
 
     PluralRules plurals() {
