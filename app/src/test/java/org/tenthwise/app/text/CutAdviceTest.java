@@ -80,7 +80,8 @@ class CutAdviceTest extends WorkBeingCut {
                 Optional.of(SizeModifier.SA),
                 Contact.SQUARE);
         assertEquals(
-                "No offset step ends inside. Change the X offset by +0.006 mm on radius at most: more scraps a place.",
+                "No step of the X offset ends inside the limits. Change the X offset by +0.006 mm on radius at most: "
+                        + "more scraps a place.",
                 new Advice(WORDS).next(line(mean, Optional.empty())));
     }
 

@@ -151,7 +151,8 @@ class TruingAdviceTest {
     @Test
     void aSweepThatPointsContradictIsReadAgain() {
         assertEquals(
-                "Points and full turn contradict each other: no point can be outside its turn. Read both again.",
+                "Points and full turn contradict each other: no point can read beyond "
+                        + "the highest and lowest of the turn. Read both again.",
                 told(RunOutAtHand.one(Holding.FOUR_JAW).near(TOWARDS_ONE).nearSwept("0.021", "0.000")));
     }
 

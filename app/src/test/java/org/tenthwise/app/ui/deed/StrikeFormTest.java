@@ -122,7 +122,7 @@ class StrikeFormTest {
         Workshop.must(() -> session.answer(Answer.NO));
         opened();
         assertEquals(
-                List.of("Answered by mistake", "Wrong check", "Looked again: it is otherwise"),
+                List.of("Answered by mistake", "Wrong check", "Looked again: it is different"),
                 why().choice().offeredProperty().get());
     }
 
