@@ -76,11 +76,12 @@ abstract class FindingSentences {
                 .orElseGet(() -> Plausible.spoils(finding) ? words.say("distance.far-off") : "");
     }
 
-    /** What is missing; temperatures are told beside what is read at places. */
+    /** What is missing; temperatures are told beside what is read at places, and answers where all of that is there. */
     private String missing() {
         int temperatures = finding.warmth().map(TemperatureEffect::missing).orElse(0);
+        boolean read = finding.measured().size() >= finding.check().slots().size();
         return temperatures == 0
-                ? words.say("distance.missing", finding.missing())
+                ? words.say(read ? "distance.missing-answers" : "distance.missing", finding.missing())
                 : words.say(
                         "distance.missing-temperatures", Math.max(0, finding.missing() - temperatures), temperatures);
     }

@@ -72,6 +72,7 @@ class SayingsTest {
         13     | 0.012 0.011 0.013 0.015 | Pass 0.006 mm inside the upper limit.     |
         13     | 0.022                  | Fail 0.001 mm above the upper limit.       | Stop cutting here. It needs a disposition.
         26     | 11.980 11.980 11.980 11.980 11.980 11.980 | Cut again 0.020 mm below the lower limit.  | 0.040 mm still to come off the width.
+        14     | 29.993 29.992          | Open One answer to go.                     |
         26     | 11.980                 | Cut again 0.020 mm below the lower limit.  | 5 places are still to be read before a cut is worked out.
         """)
     void theVerdictItsDistanceAndWhatNext(int step, String readings, String verdict, String next) {
