@@ -7,6 +7,7 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.ui.keys.Deaf;
@@ -15,8 +16,8 @@ import org.tenthwise.app.ui.theme.ScreenSizes;
 import org.tenthwise.app.ui.theme.Texts;
 
 /**
- * A message over the screen in hand. The screen under it neither moves nor takes a press, and the message's own keys
- * take none for the first moment, so that a finger already coming down answers nothing by chance.
+ * A message over the screen in hand. The screen under it is seen to rest, neither moves nor takes a press, and the
+ * message's own keys take none for the first moment, so that a finger already coming down answers nothing by chance.
  */
 final class NoticeSheet extends StackPane {
 
@@ -43,7 +44,9 @@ final class NoticeSheet extends StackPane {
         sheet.setMaxWidth(ScreenSizes.MESSAGE);
         sheet.setMaxHeight(USE_PREF_SIZE);
         sheet.setAccessibleText(message.title() + " " + message.words());
-        getChildren().add(sheet);
+        Region veil = new Region();
+        veil.getStyleClass().add("message-veil");
+        getChildren().addAll(veil, sheet);
     }
 
     /** Begins to listen. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.css.PseudoClass;
+import javafx.geometry.Bounds;
 import javafx.geometry.Insets;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -147,17 +148,32 @@ class BlocksScreenTest extends ScreenTest {
         });
     }
 
+    private Screen told(Window window) {
+        window.shell()
+                .tell(new Notice(
+                        "Not saved",
+                        "Your readings are still here. Free some space, then try again.",
+                        List.of(
+                                new Notice.NoticeKey("Leave it", () -> {}),
+                                new Notice.NoticeKey("Try again", () -> {}))));
+        return pad(window, new KeypadViewModel(entered::add));
+    }
+
     @Test
     void aMessageHoldsEverywhere() {
-        seen("blocks", "message", window -> {
-            window.shell()
-                    .tell(new Notice(
-                            "Not saved",
-                            "Your readings are still here. Free some space, then try again.",
-                            List.of(
-                                    new Notice.NoticeKey("Leave it", () -> {}),
-                                    new Notice.NoticeKey("Try again", () -> {}))));
-            return pad(window, new KeypadViewModel(entered::add));
+        seen("blocks", "message", this::told);
+    }
+
+    /** A key that takes no press does not look as if it did. */
+    @Test
+    void allThatLiesUnderAMessageIsDimmed() {
+        run(() -> {
+            Window window = window(Display.DAY);
+            window.shell().show(told(window));
+            settle(window.scene());
+            Bounds veil = window.scene().lookup(".message-veil").getBoundsInParent();
+            assertTrue(
+                    veil.getWidth() >= Display.DAY.width() && veil.getHeight() >= Display.DAY.height(), veil::toString);
         });
     }
 
