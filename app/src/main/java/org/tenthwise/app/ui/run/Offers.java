@@ -16,6 +16,7 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.record.Touch;
 import org.tenthwise.model.run.Entry;
@@ -110,12 +111,13 @@ final class Offers {
                 .anyMatch(reading -> reading.typed().figure().abs().compareTo(BigDecimal.ONE) >= 0);
     }
 
-    /** The reading just before, in the unit of the plan and with decimals. */
+    /** The reading just before, in the unit of the plan and with decimals; not after one that is far off. */
     private Optional<BigDecimal> justBefore(State state) {
         Entry last = state.sheet().run().last();
         return last.event()
                 .as(StepEvent.ReadingTaken.class)
                 .filter(taken -> taken.step() == state.inHand().number() && last.seq() > before)
+                .filter(taken -> !Plausible.spoils(state.line().finding()))
                 .map(StepEvent.ReadingTaken::typed)
                 .filter(typed -> typed.unit() == state.sheet().plan().unit(state.inHand()))
                 .map(Written::figure)

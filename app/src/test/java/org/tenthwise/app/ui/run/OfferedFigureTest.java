@@ -237,13 +237,14 @@ class OfferedFigureTest extends RunAtHand {
     }
 
     @Test
-    void aFarOffFigureIsKeptWhole() throws Exception {
+    void aFarOffFigureIsKeptWholeAndOfferedToNone() throws Exception {
         RunViewModel model = betweenWholes();
         Finger.presses(model, "4799.0\n");
         assertEquals("4799.0", shown(model));
         assertEquals("", offered(model));
         model.keepOrAgain();
         assertEquals(List.of("4799.0"), readings());
+        assertEquals("", shown(model));
     }
 
     @Test
