@@ -12,6 +12,7 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.text.OutcomeWords;
+import org.tenthwise.app.text.Sentences;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.plan.Answer;
@@ -20,6 +21,7 @@ import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
+import org.tenthwise.model.words.Words;
 
 /** A plan of one set-up confirmation and one look of the drawing, which asks for the lot. */
 class SigningSessionTest {
@@ -165,6 +167,17 @@ class SigningSessionTest {
         session.goTo(2);
         session.answer(Answer.YES);
         assertEquals("Conforms, one set-up check carried on. Not signed.", heading());
+    }
+
+    @Test
+    void whatIsCarriedOnMayHaveTheNumberOfADocument() throws Exception {
+        session.answer(Answer.NO);
+        session.dispose(Disposition.CARRY_ON, "Held by hand", "Foreman 1", " M-12 ");
+        StepEvent.DispositionSigned carried =
+                session.state().sheet().line(1).disposed().orElseThrow();
+        assertEquals(Optional.of("M-12"), carried.document());
+        assertEquals("Document number: M-12.", new Sentences(Words.ENGLISH).document(carried));
+        assertTrue(session.state().sheet().line(1).settled());
     }
 
     @Test

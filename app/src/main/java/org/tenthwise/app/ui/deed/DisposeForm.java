@@ -2,7 +2,6 @@ package org.tenthwise.app.ui.deed;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.app.session.Dispositions;
 import org.tenthwise.app.session.State;
@@ -30,6 +29,7 @@ public final class DisposeForm extends StepForm {
     private final Field<String> concession;
     private final Field<String> approval;
     private final Field<String> nonconformance;
+    private final Field<String> document;
     private final Field<String> who;
 
     public DisposeForm(CurrentRun inHand, Words words, Navigator navigator) {
@@ -44,7 +44,8 @@ public final class DisposeForm extends StepForm {
         concession = number("concession", Disposition.USE_AS_IS);
         approval = number("approval", Disposition.REPAIR);
         nonconformance = number("nonconformance", Disposition.SCRAP);
-        asks(words.say("dispose.act"), what, why, concession, approval, nonconformance, who);
+        document = number("document", Disposition.CARRY_ON);
+        asks(words.say("dispose.act"), what, why, concession, approval, nonconformance, document, who);
         numbers().forEach(number -> number.askedProperty().set(false));
         what.valueProperty().subscribe(chosen -> chosen.ifPresent(this::chosen));
     }
@@ -59,23 +60,22 @@ public final class DisposeForm extends StepForm {
     }
 
     private Stream<Field<String>> numbers() {
-        return Stream.of(concession, approval, nonconformance);
+        return Stream.of(concession, approval, nonconformance, document);
     }
 
-    /** The number that belongs to a disposition; absent where none does. */
-    private Optional<Field<String>> number(Disposition disposition) {
+    /** The number that belongs to a disposition. */
+    private Field<String> number(Disposition disposition) {
         return switch (disposition) {
-            case USE_AS_IS -> Optional.of(concession);
-            case REPAIR -> Optional.of(approval);
-            case REWORK, SCRAP -> Optional.of(nonconformance);
-            case CARRY_ON -> Optional.empty();
+            case USE_AS_IS -> concession;
+            case REPAIR -> approval;
+            case REWORK, SCRAP -> nonconformance;
+            case CARRY_ON -> document;
         };
     }
 
     private void chosen(Disposition disposition) {
         why.offer(Suggestions.ready(words, words.key("dispose.why.ready", disposition)));
-        numbers().forEach(number -> number.askedProperty()
-                .set(number(disposition).filter(number::equals).isPresent()));
+        numbers().forEach(number -> number.askedProperty().set(number == number(disposition)));
     }
 
     /**
@@ -91,9 +91,7 @@ public final class DisposeForm extends StepForm {
                 .forEach(field -> field.offer(Stream.concat(
                                 field.required() ? Stream.of(words.say("dispose.number.none-yet")) : Stream.empty(),
                                 before.stream()
-                                        .filter(disposed -> number(disposed.disposition())
-                                                .filter(field::equals)
-                                                .isPresent())
+                                        .filter(disposed -> field == number(disposed.disposition()))
                                         .flatMap(disposed -> disposed.document().stream()))
                         .distinct()
                         .toList()));
@@ -126,7 +124,7 @@ public final class DisposeForm extends StepForm {
         Disposition disposition = what.valueProperty().get().orElseThrow();
         String reason = why.reads();
         String signedBy = who.reads();
-        String number = number(disposition).map(Field::reads).orElse("");
+        String number = number(disposition).reads();
         ask(session -> session.dispose(disposition, reason, signedBy, number));
     }
 }

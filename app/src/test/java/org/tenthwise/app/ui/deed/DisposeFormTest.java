@@ -1,6 +1,7 @@
 package org.tenthwise.app.ui.deed;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -126,7 +127,7 @@ class DisposeFormTest {
     }
 
     private List<String> asked() {
-        return model.form().fields().subList(2, 5).stream()
+        return model.form().fields().subList(2, 6).stream()
                 .filter(field -> field.askedProperty().get())
                 .map(Field::id)
                 .toList();
@@ -140,8 +141,9 @@ class DisposeFormTest {
                 .orElseThrow();
     }
 
+    /** Where another document covers it, its number can be given; it need not. */
     @Test
-    void aSetUpThatFailedIsOnlyCarriedOnHere() {
+    void aSetUpThatFailedIsOnlyCarriedOnHereWithANumberOrWithout() {
         RunSession setUp = workshop.begin(DemoPart.SCREW_CARRIER, "020");
         Workshop.must(() -> setUp.answer(Answer.NO));
         StepForm other = new DisposeForm(workshop.inHand(setUp), workshop.words, workshop);
@@ -149,8 +151,12 @@ class DisposeFormTest {
         assertEquals(
                 Optional.of(Disposition.CARRY_ON),
                 other.form().fields().get(0).valueProperty().get());
-        assertTrue(other.form().fields().subList(2, 5).stream()
-                .noneMatch(field -> field.askedProperty().get()));
+        List<Field<?>> numbers = other.form().fields().subList(2, 6).stream()
+                .<Field<?>>map(field -> field)
+                .filter(field -> field.askedProperty().get())
+                .toList();
+        assertEquals(List.of("document"), numbers.stream().map(Field::id).toList());
+        assertFalse(numbers.get(0).required());
         assertEquals(
                 1, other.form().fields().get(0).choice().offeredProperty().get().size());
     }
