@@ -62,6 +62,8 @@ enum CsvColumn {
     REGISTER,
     PASS,
     PASS_BEGUN_FOR,
+    /** {@code yes} for the pass the verdict on the characteristic rests on, {@code replaced} for one before it. */
+    PASS_COUNTS,
     ENTRY,
     PLACE,
     REPEAT,

@@ -36,6 +36,7 @@ final class CsvFound {
     static void pass(CsvRow row, PassStory story) {
         row.number(PASS, story.pass().number());
         story.pass().why().ifPresent(why -> row.text(PASS_BEGUN_FOR, Word.of(why)));
+        row.text(PASS_COUNTS, story.pass().ended().isEmpty() ? "yes" : "replaced");
         story.finding().ifPresent(of -> finding(row, of));
         story.cut().ifPresent(cut -> cut(row, cut, counting(story)));
     }

@@ -40,6 +40,7 @@ public final class HistoryTable implements History.HistoryRow {
             "verdict",
             "judged",
             "pass",
+            "pass_counts",
             "place",
             "repeat",
             "reading",
@@ -85,6 +86,7 @@ public final class HistoryTable implements History.HistoryRow {
 
     private static void reading(List<String> cells, StepSummary step, ReadingSummary reading) {
         cells.add(String.valueOf(reading.pass()));
+        cells.add(reading.replaced() ? "replaced" : "yes");
         cells.add(CsvText.safe(reading.place()));
         cells.add(String.valueOf(reading.repeat()));
         cells.add(figure(Optional.of(reading.typed())));

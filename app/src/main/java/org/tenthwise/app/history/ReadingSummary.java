@@ -13,6 +13,7 @@ import org.tenthwise.model.verdict.VerdictKind;
  * @param seq place in the ledger
  * @param step number of the step
  * @param pass number of the pass it belongs to
+ * @param replaced whether another pass came after that
  * @param value the size it stands for; absent where it does not count
  * @param places the size is written with
  * @param alone the verdict on it by itself; absent where it does not count, or several are judged together
@@ -22,6 +23,7 @@ public record ReadingSummary(
         long seq,
         int step,
         int pass,
+        boolean replaced,
         String place,
         int repeat,
         Written typed,

@@ -70,6 +70,7 @@ final class StepDigest {
                 taken.entry().seq(),
                 story.step().number(),
                 story.pass().number(),
+                story.pass().ended().isPresent(),
                 slot.place().name(),
                 slot.repeat(),
                 reading.typed(),

@@ -102,6 +102,8 @@ class ShowHistoryTest {
         assertEquals("cut-again", first.get("place_verdict"));
         assertEquals("pass", bore.get(bore.size() - 1).get("place_verdict"));
         assertTrue(first.get("size").startsWith("29.85"), first::toString);
+        assertEquals("replaced", first.get("pass_counts"));
+        assertEquals("yes", bore.get(bore.size() - 1).get("pass_counts"));
     }
 
     @Test

@@ -150,6 +150,7 @@ final class DigestRows {
                 run,
                 reading.step(),
                 reading.pass(),
+                reading.replaced(),
                 reading.place(),
                 reading.repeat(),
                 reading.typed().text(),

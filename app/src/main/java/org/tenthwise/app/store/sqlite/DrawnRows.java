@@ -46,7 +46,7 @@ final class DrawnRows {
     /** Of a reading, but for its step; to stand behind what else is asked for. */
     static final String AND_READING =
             """
-            , d.seq, d.pass, d.place, d.repeat, d.figure, d.unit AS reading_unit, d.value AS reading_value, d.places AS reading_places,
+            , d.seq, d.pass, d.replaced, d.place, d.repeat, d.figure, d.unit AS reading_unit, d.value AS reading_value, d.places AS reading_places,
                 d.verdict AS reading_verdict, d.kind, d.gauge, d."by" AS read_by, d.at AS read_at, d.struck
             """;
 
@@ -125,6 +125,7 @@ final class DrawnRows {
                 row.getLong("seq"),
                 row.getInt("step"),
                 row.getInt("pass"),
+                row.getBoolean("replaced"),
                 row.getString("place"),
                 row.getInt("repeat"),
                 new Written(row.getString("figure"), unit(unit)),

@@ -65,6 +65,7 @@ CREATE TABLE drawn_reading (
     run     INTEGER NOT NULL,
     step    INTEGER NOT NULL,
     pass    INTEGER NOT NULL,
+    replaced INTEGER NOT NULL,
     place   TEXT NOT NULL,
     repeat  INTEGER NOT NULL,
     figure  TEXT NOT NULL,
