@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
+import org.tenthwise.app.text.TestLanguage;
 import org.tenthwise.app.ui.about.AboutFacts;
 import org.tenthwise.app.ui.about.AboutView;
 import org.tenthwise.app.ui.about.AboutViewModel;
@@ -292,7 +293,12 @@ class FormsScreenTest extends ScreenTest {
     @Test
     void whatIsSignedForIsSeenAtOnceEverywhere() {
         RunSession session = workshop.atTheBore("014", "0.013", "0.015", "0.014", "0.027");
-        seenAtOnce("will-be", window -> sign(window, session, false, 0));
+        for (int presses : new int[] {0, 1, 2}) {
+            seenAtOnce("will-be", window -> sign(window, session, false, presses));
+            if (language() == TestLanguage.ENGLISH) {
+                seenAtOnce("matter-13", window -> sign(window, session, false, presses));
+            }
+        }
     }
 
     private Screen sign(Window window, RunSession session, boolean closed, int presses) {

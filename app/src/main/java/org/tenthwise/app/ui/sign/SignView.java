@@ -1,6 +1,7 @@
 package org.tenthwise.app.ui.sign;
 
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Insets;
@@ -39,14 +40,18 @@ public final class SignView extends FormView {
         owns(model.mattersValue().subscribe(matters -> rows.show(rows(matters, model, pictures))));
     }
 
-    /** What it will be called, who signed so far, and what did not pass: a page at a time where room is short. */
+    /**
+     * What it will be called, what did not pass, the weightiest first, and who signed so far: a page at a time where
+     * room is short.
+     */
     private static List<Region> rows(List<OpenIssue> matters, SignViewModel model, PictureFrames pictures) {
-        return Stream.concat(
+        return Stream.of(
+                        Stream.of(said("will-be", model.willBeValue(), "body", "bold")),
+                        matters.stream().map(matter -> row(matter, pictures)),
                         Stream.of(
-                                said("will-be", model.willBeValue(), "body", "bold"),
                                 said("signed", model.signedValue(), "body"),
-                                said("passed", model.passedValue(), "body", "second")),
-                        matters.stream().map(matter -> row(matter, pictures)))
+                                said("passed", model.passedValue(), "body", "second")))
+                .flatMap(Function.identity())
                 .toList();
     }
 
@@ -66,6 +71,7 @@ public final class SignView extends FormView {
                 12, pictures.small(new VerdictMark(matter.standing(), matter.said()), MARK, MARK, Role.PAPER), both);
         row.setAlignment(Pos.CENTER_LEFT);
         row.getStyleClass().addAll("ruled-below", "matter");
+        row.setId("matter-" + matter.number());
         row.setAccessibleRole(AccessibleRole.TEXT);
         row.setAccessibleText(name.getText() + ". " + matter.said());
         return row;
