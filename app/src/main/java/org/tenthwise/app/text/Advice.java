@@ -2,7 +2,9 @@ package org.tenthwise.app.text;
 
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Register;
+import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
@@ -32,16 +34,16 @@ public final class Advice {
 
     /** The same, a line a move. */
     public List<String> lines(Line line) {
-        String signed = signed(line);
+        List<String> signed = signedAlone(line);
         if (!signed.isEmpty()) {
-            return List.of(signed);
+            return signed;
         }
         return measureAnew(line)
                 .map(ended -> List.of(words.say(
                         ended.by().event().takesMetal() ? "next.cut-since" : "next.rested-on-changed", ended.step())))
                 .orElseGet(() -> Plausible.spoils(line.finding())
                         ? List.of(words.say("next.far-off"))
-                        : nextOfSound(line.finding(), CutSoFar.last(line)));
+                        : nextOfSound(line, CutSoFar.last(line)));
     }
 
     /** Whether it tells too what the last cut took off. */
@@ -64,6 +66,11 @@ public final class Advice {
                 .orElse("");
     }
 
+    /** The same as lines: one or none. */
+    List<String> signedAlone(Line line) {
+        return inOne(signed(line));
+    }
+
     /** What was signed and by whom. */
     public String signed(Disposition disposition, String by) {
         return words.say("next.disposed", words.say("disposition", disposition), by);
@@ -78,7 +85,8 @@ public final class Advice {
                 .filter(ended -> empty && ended.why() == StepEvent.PassBegun.Why.RESTED_ON_CHANGED);
     }
 
-    private List<String> nextOfSound(Finding finding, Optional<CutSoFar> last) {
+    private List<String> nextOfSound(Line line, Optional<CutSoFar> last) {
+        Finding finding = line.finding();
         FindingSentences said = FindingSentences.of(finding, words);
         return switch (finding.verdict().standing()) {
             case PASS -> inOne(cutting.twice(finding, last));
@@ -92,13 +100,28 @@ public final class Advice {
                         .orElseGet(() -> finding.proposal().isPresent()
                                 ? cutting.unproven(finding, last)
                                 : words.say("next.unproven")));
-            case FAIL -> said.failed().orElseGet(() -> inOne(failed(finding, last)));
+            case FAIL -> said.failed().orElseGet(() -> inOne(failed(line, last)));
         };
     }
 
-    private String failed(Finding finding, Optional<CutSoFar> last) {
-        String said = words.say(words.key("next.fail", finding.step().stepClass()));
-        return (said + " " + cutting.twice(finding, last)).strip();
+    private String failed(Line line, Optional<CutSoFar> last) {
+        StepClass of = line.step().stepClass();
+        String said = words.say(of == StepClass.DRAWING ? failedOfDrawing(line) : words.key("next.fail", of));
+        return (said + " " + cutting.twice(line.finding(), last)).strip();
+    }
+
+    /** Nobody gives a part up on what was read once. */
+    private static String failedOfDrawing(Line line) {
+        Check check = line.step().check();
+        if (!check.isMeasured()) {
+            return check.means().isPresent() ? "next.fail.drawing.limit-gauge" : "next.fail.drawing.asked";
+        }
+        return line.pass()
+                        .why()
+                        .filter(StepEvent.PassBegun.Why.MEASURED_AGAIN::equals)
+                        .isPresent()
+                ? "next.fail.drawing.again"
+                : "next.fail.drawing";
     }
 
     private static List<String> inOne(String said) {

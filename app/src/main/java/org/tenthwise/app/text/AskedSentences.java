@@ -54,6 +54,22 @@ final class AskedSentences extends FindingSentences {
         return words.list(said);
     }
 
+    /** What decides: the answer that is not as it must be, otherwise the last. */
+    @Override
+    String listed() {
+        List<Question> answered = finding.check().questions().stream()
+                .filter(finding.answers()::containsKey)
+                .toList();
+        return answered.stream()
+                .filter(question ->
+                        finding.answers().get(question) != question.answers().get(0))
+                .findFirst()
+                .or(() -> answered.stream().reduce((earlier, later) -> later))
+                .map(question -> words.say(
+                        words.key("answered", question), finding.answers().get(question)))
+                .orElse("");
+    }
+
     @Override
     List<Weighed> remarks() {
         return List.of();

@@ -15,7 +15,7 @@ import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.words.Words;
 
 /**
- * What there is to say of a step beside its verdict and what to do next: what stays in sight, and the rest, which can
+ * What there is to say of a step beside its verdict: what to do next, what else stays in sight, and the rest, which can
  * be looked up.
  */
 public final class BesideVerdict {
@@ -33,12 +33,13 @@ public final class BesideVerdict {
     /**
      * Sentences, the weightiest first.
      *
+     * @param next what to do, a line a move; of a closed run what was signed, and nothing else
      * @param shown all that must not be missed; where there is nothing such and nothing to do, the one thing most worth
      *     knowing
      * @param rest everything else
      * @param isToBeRead whether there is something to do, or to know, that nobody should go on without having read
      */
-    public record Split(List<String> shown, List<String> rest, boolean isToBeRead) {}
+    public record Split(List<String> next, List<String> shown, List<String> rest, boolean isToBeRead) {}
 
     /** @param closed whether the run is closed: then nothing is to be done any more but what was signed */
     public Split of(Sheet sheet, Line line, boolean closed) {
@@ -49,13 +50,13 @@ public final class BesideVerdict {
                 .toList();
         List<String> stays = sentences(all.stream().filter(Weighed::stays));
         List<String> others = sentences(all.stream().filter(said -> !said.stays()));
-        String next = closed ? advice.signed(line) : advice.next(line);
+        List<String> next = closed ? advice.signedAlone(line) : advice.lines(line);
         int more = next.isEmpty() && stays.isEmpty() ? Math.min(1, others.size()) : 0;
         List<String> shown = new ArrayList<>(stays);
         shown.addAll(others.subList(0, more));
         List<String> rest = new ArrayList<>(others.subList(more, others.size()));
         rest.addAll(how(sheet, line));
-        return new Split(shown, rest, !next.isEmpty() || all.stream().anyMatch(Weighed::isToBeRead));
+        return new Split(next, shown, rest, !next.isEmpty() || all.stream().anyMatch(Weighed::isToBeRead));
     }
 
     private static List<String> sentences(Stream<Weighed> said) {

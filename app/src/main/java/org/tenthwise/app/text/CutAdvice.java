@@ -140,27 +140,25 @@ final class CutAdvice {
                 feature(finding).key());
     }
 
+    /** One size alone, of one place or made of all by the drawing, is missed only by the steps of the register. */
     private List<String> noEvenCut(
             Finding finding, Proposal proposal, EvenCut.NoCut refused, Optional<CutSoFar> last, StepFigures figures) {
-        List<String> said = new ArrayList<>(List.of(uneven(finding, figures)));
+        List<Length> sizes =
+                finding.measured().stream().map(measured -> measured.value()).toList();
+        Length by = Length.greatest(sizes).minus(Length.least(sizes));
+        boolean uneven = !size(finding).isOne() && by.signum() > 0;
+        List<String> said = new ArrayList<>(List.of(
+                uneven
+                        ? words.say("next.cut.uneven", figures.plain(by), unit(figures))
+                        : words.say("next.cut.no-step")));
         if (proposal.comesOff(size(finding)).isPresent()) {
+            if (uneven && last.filter(CutSoFar::tookNothing).isEmpty()) {
+                said.add(words.say("next.cut.find-out"));
+            }
             said.addAll(notTwice(last));
         }
         refused.safe().ifPresent(safe -> said.add(atMost(finding, safe, proposal.register(), figures)));
         return said;
-    }
-
-    /** One size alone, of one place or made of all by the drawing, is missed only by the steps of the register. */
-    private String uneven(Finding finding, StepFigures figures) {
-        if (size(finding).isOne()) {
-            return words.say("next.cut.no-step");
-        }
-        List<Length> sizes =
-                finding.measured().stream().map(measured -> measured.value()).toList();
-        Length by = Length.greatest(sizes).minus(Length.least(sizes));
-        return by.signum() == 0
-                ? words.say("next.cut.no-step")
-                : words.say("next.cut.uneven", figures.plain(by), unit(figures));
     }
 
     /** Counted as it is typed: a figure on diameter in a register of radii takes off twice as much. */

@@ -119,6 +119,11 @@ abstract class FindingSentences {
                 : words.say("value.so-far", value);
     }
 
+    /** The same for a row of a list, where there is room for what decides alone. */
+    String listed() {
+        return value();
+    }
+
     /** What was answered beside the value; empty where nothing was. */
     String answeredBeside() {
         return "";

@@ -53,6 +53,11 @@ public final class Sentences {
         return FindingSentences.of(finding, words).value();
     }
 
+    /** The same for a row of a list, where there is room for what decides alone. */
+    public String listed(Finding finding) {
+        return FindingSentences.of(finding, words).listed();
+    }
+
     /** What was answered beside the value; empty where nothing was. */
     public String answeredBeside(Finding finding) {
         return FindingSentences.of(finding, words).answeredBeside();

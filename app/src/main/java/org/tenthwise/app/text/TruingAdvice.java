@@ -69,6 +69,11 @@ final class TruingAdvice {
         }
         boolean jaws = advice.near().stream().anyMatch(Move.Jaw.class::isInstance);
         said.add(words.say(jaws ? "true-up.one-at-a-time" : "true-up.locked-off"));
+        if (Stream.of(advice.near(), advice.far())
+                .flatMap(List::stream)
+                .anyMatch(move -> !(move instanceof Move.Plain))) {
+            said.add(words.say("true-up.in-a-bore"));
+        }
         said.addAll(at(finding, finding.near(), advice.near(), figures));
         if (jaws) {
             said.add(words.say("true-up.all-tight"));
@@ -80,11 +85,6 @@ final class TruingAdvice {
                         : words.say(
                                 "true-up.sweep-both",
                                 finding.near().section().map(Section::name).orElseThrow()));
-        if (Stream.of(advice.near(), advice.far())
-                .flatMap(List::stream)
-                .anyMatch(move -> !(move instanceof Move.Plain))) {
-            said.add(words.say("true-up.in-a-bore"));
-        }
         return said;
     }
 
@@ -104,11 +104,7 @@ final class TruingAdvice {
 
     private String say(RunOutFinding finding, Move move, boolean again, StepFigures figures) {
         if (move instanceof Move.Jaw jaw) {
-            return words.say(
-                    again ? "true-up.jaw.then" : "true-up.jaw.first",
-                    jaw.loosen(),
-                    jaw.tighten(),
-                    figures.plain(jaw.fall()));
+            return words.say("true-up.jaw", jaw.loosen(), jaw.tighten(), figures.plain(jaw.fall()));
         }
         if (move instanceof Move.Shim shim) {
             String last = finding.check().holding() == Holding.POWER_CHUCK ? "true-up.shim.last" : "true-up.shim.first";

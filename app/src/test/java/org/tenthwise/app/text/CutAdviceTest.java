@@ -36,14 +36,14 @@ class CutAdviceTest extends WorkBeingCut {
         WIDTH 12.000 12.043 0        | DIAMETER | 11.980 11.982 | 0.040 mm still to come off the width.
         DEPTH 46.00 46.10 0          | RADIUS   | 45.90 45.90   | Go 0.15 mm deeper.
         # uneven: the mouth needs 0.146, the floor has 0.031; as a register of radii counts it 0.030 is 0.015
-        BORE 30.000 30.021 0         |          | 29.854 29.990 | Uneven by 0.136 mm: no even cut brings every place in. At most 0.031 mm may come off without scrapping a place.
-        BORE 30.000 30.021 0         | DIAMETER | 29.854 29.990 | Uneven by 0.136 mm: no even cut brings every place in. Change the X offset by +0.031 mm on diameter at most: more scraps a place.
-        BORE 30.000 30.021 0         | RADIUS   | 29.854 29.990 | Uneven by 0.136 mm: no even cut brings every place in. Change the X offset by +0.015 mm on radius at most: more scraps a place.
-        DIAMETER 47.980 48.000 0.003 | DIAMETER | 48.004 47.986 | Uneven by 0.018 mm: no even cut brings every place in. Change the X offset by −0.003 mm on diameter at most: more scraps a place.
+        BORE 30.000 30.021 0         |          | 29.854 29.990 | Uneven by 0.136 mm: no even cut brings every place in. Find out why before any cut. All along, at most 0.031 mm may come off: more scraps a place.
+        BORE 30.000 30.021 0         | DIAMETER | 29.854 29.990 | Uneven by 0.136 mm: no even cut brings every place in. Find out why before any cut. All along, change the X offset by +0.031 mm on diameter at most: more scraps a place.
+        BORE 30.000 30.021 0         | RADIUS   | 29.854 29.990 | Uneven by 0.136 mm: no even cut brings every place in. Find out why before any cut. All along, change the X offset by +0.015 mm on radius at most: more scraps a place.
+        DIAMETER 47.980 48.000 0.003 | DIAMETER | 48.004 47.986 | Uneven by 0.018 mm: no even cut brings every place in. Find out why before any cut. All along, change the X offset by −0.003 mm on diameter at most: more scraps a place.
         BORE 30.000 30.021 0         | DIAMETER | 29.900 30.021 | Uneven by 0.121 mm: no even cut brings every place in. Nothing more may come off: it needs a disposition.
         # the floor has 0.031, 0.0155 deep: less than 0.030, and no number
-        BORE 30.000 30.021 0 0.030   | DIAMETER | 29.854 29.990 | Uneven by 0.136 mm: no even cut brings every place in. What may come off is too little for this tool to cut, or for a spring pass. Find out why it is uneven, or get a disposition.
-        DEPTH 46.00 46.10 0 0.05     | DIAMETER | 45.90 46.05   | Uneven by 0.15 mm: no even cut brings every place in. At most 0.05 mm may come off without scrapping a place.
+        BORE 30.000 30.021 0 0.030   | DIAMETER | 29.854 29.990 | Uneven by 0.136 mm: no even cut brings every place in. All along, less may come off than this tool or a spring pass takes: find out why it is uneven, or get a disposition.
+        DEPTH 46.00 46.10 0 0.05     | DIAMETER | 45.90 46.05   | Uneven by 0.15 mm: no even cut brings every place in. Find out why before any cut. All along, at most 0.05 mm may come off: more scraps a place.
         # 0.0115 on diameter is 0.006 deep; a spring pass takes less than 0.020, and there is 0.022, or only 0.017 with a guard band
         BORE 30.000 30.021 0 0.010   | DIAMETER | 29.999 29.999 | Too little for this tool to cut: take a spring pass at the same offset, hone it where the shop allows that, put in a sharper insert and touch it off first, or leave it as it is and get a disposition.
         DIAMETER 47.980 48.000 0 0.005 | DIAMETER | 48.001 47.992 | Too little for this tool to cut: take a spring pass at the same offset, put in a sharper insert and touch it off first, or leave it as it is and get a disposition.
@@ -52,8 +52,8 @@ class CutAdviceTest extends WorkBeingCut {
         BORE 30.000 30.021 0.003     | DIAMETER | 30.020 30.020 | Too near the limit to be proven. Measure again with a better gauge, or get a disposition.
         BORE 30.000 30.021 0.003 0.1 | DIAMETER | 30.001 30.001 | Too near the limit to be proven. Too little for this tool to cut, or for a spring pass: hone it where the shop allows that, put in a sharper insert and touch it off first, or leave it as it is and get a disposition. Or measure again with a better gauge.
         # within the guard band at both ends of the zone: 30.003 to 30.018 is all that a cut may use, less than 0.016
-        BORE 30.000 30.021 0.003     | DIAMETER | 30.001 30.017 | Too near the limit to be proven. Uneven by 0.016 mm: no even cut brings every place in. Change the X offset by +0.001 mm on diameter at most: more scraps a place. Or measure again with a better gauge, or get a disposition.
-        BORE 30.000 30.021 0         | DIAMETER | 29.900 30.022 | Stop cutting here. It needs a disposition.
+        BORE 30.000 30.021 0.003     | DIAMETER | 30.001 30.017 | Too near the limit to be proven. Uneven by 0.016 mm: no even cut brings every place in. Find out why before any cut. All along, change the X offset by +0.001 mm on diameter at most: more scraps a place. Or measure again with a better gauge, or get a disposition.
+        BORE 30.000 30.021 0         | DIAMETER | 29.900 30.022 | Stop cutting here and measure again. If it stays out, it needs a disposition.
         """)
     void oneFigureAsTheRegisterCountsItOrWhyThereIsNone(String size, Register register, String sizes, String said) {
         counts(register);
@@ -80,8 +80,8 @@ class CutAdviceTest extends WorkBeingCut {
                 Optional.of(SizeModifier.SA),
                 Contact.SQUARE);
         assertEquals(
-                "No step of the X offset ends inside the limits. Change the X offset by +0.006 mm on radius at most: "
-                        + "more scraps a place.",
+                "No step of the X offset ends inside the limits. All along, change the X offset by +0.006 mm on radius"
+                        + " at most: more scraps a place.",
                 new Advice(WORDS).next(line(mean, Optional.empty())));
     }
 
@@ -108,7 +108,7 @@ class CutAdviceTest extends WorkBeingCut {
                 new Contact.InGrooves(mm("7").length(), 1));
         assertTrue(new Advice(WORDS)
                 .next(line(root, Optional.empty()))
-                .endsWith("At most 0.109 mm may come off without scrapping a place."));
+                .endsWith("All along, at most 0.109 mm may come off: more scraps a place."));
         events.clear();
         events.add(new Event.MachineKnown("Lathe 4", Register.DIAMETER, Aim.ByLimits.THIRD));
         read("29.8");

@@ -46,7 +46,7 @@ class LastCutAdviceTest extends WorkBeingCut {
                         + "cut brings every place in."
                         + " If that change is in the control already, do not change it again: it would come off "
                         + "twice. If it is not:"
-                        + " Change the X offset by +0.071 mm on diameter at most: more scraps a place.",
+                        + " All along, change the X offset by +0.071 mm on diameter at most: more scraps a place.",
                 advice(BORE, 2));
     }
 

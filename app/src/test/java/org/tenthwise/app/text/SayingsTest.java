@@ -70,7 +70,7 @@ class SayingsTest {
         9      | 47.99 47.99 47.99 47.998 | Unproven 0.002 mm inside the upper limit. | Too near the limit to be proven. Too little for this tool to cut, or for a spring pass: put in a sharper insert and touch it off first, or leave it as it is and get a disposition. Or measure again with a better gauge.
         12     | 45.9                   | Cut again 0.10 mm below the lower limit.   | Go 0.15 mm deeper.
         13     | 0.012 0.011 0.013 0.015 | Pass 0.006 mm inside the upper limit.     |
-        13     | 0.022                  | Fail 0.001 mm above the upper limit.       | Stop cutting here. It needs a disposition.
+        13     | 0.022                  | Fail 0.001 mm above the upper limit.       | Stop cutting here and measure again. If it stays out, it needs a disposition.
         26     | 11.980 11.980 11.980 11.980 11.980 11.980 | Cut again 0.020 mm below the lower limit.  | 0.040 mm still to come off the width.
         14     | 29.993 29.992          | Open One answer to go.                     |
         26     | 11.980                 | Cut again 0.020 mm below the lower limit.  | 5 places are still to be read before a cut is worked out.
@@ -99,10 +99,10 @@ class SayingsTest {
         Finding found = read(4, "0.036", "0.031", "0.018", "0.005", "0.000", "0.005", "0.018", "0.031");
         assertEquals("0.016 mm above the limit.", new Sentences(WORDS).distance(found));
         assertEquals(
-                "Drive off and unable to start. One jaw at a time. Near the jaws: Loosen jaw 3. Tighten jaw 1 "
-                        + "until the needle over it has dropped 0.018. Check that all jaws are tight. Back to "
-                        + "near the jaws: sweep both again. Needle "
-                        + "in a bore: move it the other way.",
+                "Drive off and unable to start. One jaw at a time. If the needle is in a bore, make "
+                        + "every move the other way. Near the jaws: Ease jaw 3 a little. Tighten jaw 1 until "
+                        + "the needle over it has dropped 0.018. Check that all jaws are tight. Back to near "
+                        + "the jaws: sweep both again.",
                 new Advice(WORDS).next(sheet().line(4)));
     }
 
@@ -160,6 +160,40 @@ class SayingsTest {
         assertEquals("go enters, not-go stops", new Sentences(WORDS).value(finding(24)));
         add(new StepEvent.Answered(24, Question.NOT_GO_STAYS_OUT, Answer.NO));
         assertEquals("go enters, not-go goes too far", new Sentences(WORDS).value(finding(24)));
+    }
+
+    /** A row of the list has no room for both ends of a gauge. */
+    @Test
+    void inAListStandsTheAnswerThatDecides() {
+        Sentences sentences = new Sentences(WORDS);
+        assertEquals("", sentences.listed(finding(24)));
+        add(new StepEvent.Answered(24, Question.GO_ENTERS, Answer.YES));
+        assertEquals("go enters", sentences.listed(finding(24)));
+        add(new StepEvent.Answered(24, Question.NOT_GO_STAYS_OUT, Answer.YES));
+        assertEquals("not-go stops", sentences.listed(finding(24)));
+        add(new StepEvent.Answered(24, Question.GO_ENTERS, Answer.NO));
+        assertEquals("go does not enter", sentences.listed(finding(24)));
+    }
+
+    /** Nobody gives a part up on what was read, seen or tried once. */
+    @Test
+    void whatFailsIsLookedAtAgainBeforeAnybodyDecides() {
+        read(13, "0.022");
+        assertEquals(
+                "Stop cutting here and measure again. If it stays out, it needs a disposition.",
+                new Advice(WORDS).next(sheet().line(13)));
+        add(new StepEvent.PassBegun(13, StepEvent.PassBegun.Why.MEASURED_AGAIN));
+        read(13, "0.022");
+        assertEquals("Stop cutting here. It needs a disposition.", new Advice(WORDS).next(sheet().line(13)));
+        add(new StepEvent.Answered(23, Question.LOOKS_RIGHT, Answer.NO));
+        assertEquals(
+                "Stop cutting here and look again. If it stays so, it needs a disposition.",
+                new Advice(WORDS).next(sheet().line(23)));
+        add(new StepEvent.Answered(24, Question.GO_ENTERS, Answer.NO));
+        assertEquals(
+                "Stop cutting here. Wipe gauge and work, take off every burr, and try again. If it stays so, it"
+                        + " needs a disposition.",
+                new Advice(WORDS).next(sheet().line(24)));
     }
 
     @Test

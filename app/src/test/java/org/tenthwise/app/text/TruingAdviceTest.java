@@ -36,11 +36,10 @@ class TruingAdviceTest {
     @Test
     void fourJawsOneAxisAfterTheOther() {
         assertEquals(
-                "Drive off and unable to start. One jaw at a time. Loosen jaw 3. Tighten jaw 1 until the needle "
-                        + "over it has dropped 0.016. "
-                        + "Then loosen jaw 4 and tighten jaw 2 by 0.008 the same way. Check that all jaws are "
-                        + "tight. Sweep again. Needle "
-                        + "in a bore: move it the other way.",
+                "Drive off and unable to start. One jaw at a time. If the needle is in a bore, make "
+                        + "every move the other way. Ease jaw 3 a little. Tighten jaw 1 until the needle over "
+                        + "it has dropped 0.016. Ease jaw 4 a little. Tighten jaw 2 until the needle over it "
+                        + "has dropped 0.008. Check that all jaws are tight. Sweep again.",
                 told(RunOutAtHand.one(Holding.FOUR_JAW).near(TOWARDS_ONE_AND_TWO)));
     }
 
@@ -48,12 +47,11 @@ class TruingAdviceTest {
     @Test
     void twoSectionsTheJawsNearAndAMalletFarOut() {
         assertEquals(
-                "Drive off and unable to start. One jaw at a time. Near the jaws: Loosen jaw 3. Tighten jaw 1 "
-                        + "until the needle over it has dropped 0.016. Check that all jaws are tight. "
-                        + "Far out: Soft mallet on the high side, half-way from jaw 1 to jaw 2, until the "
-                        + "needle over it "
-                        + "has dropped 0.050. "
-                        + "Back to near the jaws: sweep both again. Needle in a bore: move it the other way.",
+                "Drive off and unable to start. One jaw at a time. If the needle is in a bore, make "
+                        + "every move the other way. Near the jaws: Ease jaw 3 a little. Tighten jaw 1 until "
+                        + "the needle over it has dropped 0.016. Check that all jaws are tight. Far out: Soft "
+                        + "mallet on the high side, half-way from jaw 1 to jaw 2, until the needle over it has "
+                        + "dropped 0.050. Back to near the jaws: sweep both again.",
                 told(RunOutAtHand.twoByFour(Holding.FOUR_JAW)
                         .near(TOWARDS_ONE)
                         .far("0.046", "0.040", "-0.046", "-0.040")));
@@ -64,13 +62,13 @@ class TruingAdviceTest {
             delimiter = '|',
             textBlock =
                     """
-        THREE_JAW   | Drive off and unable to start. With the work supported: open, wipe jaws and work, clamp again. Still over: clamp it a third of a turn round, and read by angle again. If that shows the same: shim jaw 1 by 0.024. Or bore the soft jaws. Sweep again. Needle in a bore: move it the other way.
-        POWER_CHUCK | Drive off and unable to start. With the work supported: open, wipe jaws and work, clamp again. Still over: clamp it a third of a turn round, and read by angle again. Still over: bore the soft jaws, clamped as hard as on the work. Last resort, if it still shows the same: shim jaw 1 by 0.024. Sweep again. Needle in a bore: move it the other way.
+        THREE_JAW   | Drive off and unable to start. If the needle is in a bore, make every move the other way. With the work supported: open, wipe jaws and work, clamp again. Still over: clamp it a third of a turn round, and read by angle again. If that shows the same: shim jaw 1 by 0.024. Or bore the soft jaws. Sweep again.
+        POWER_CHUCK | Drive off and unable to start. If the needle is in a bore, make every move the other way. With the work supported: open, wipe jaws and work, clamp again. Still over: clamp it a third of a turn round, and read by angle again. Still over: bore the soft jaws, clamped as hard as on the work. Last resort, if it still shows the same: shim jaw 1 by 0.024. Sweep again.
         COLLET      | Drive off and unable to start. Take out work and collet, wipe both and the seat, clamp again. Still over: turn the work half round in the collet. Still over: take another collet, of the size of the work. Sweep again.
         CENTRES     | Drive off and unable to start. With the work supported: wipe centres and centre holes. Still over: turn the work half round against the driver, and read by angle again. High side goes with the work: dress its centre holes. It stays with the spindle: true the centre. Sweep again.
-        FACE_PLATE  | Drive off and unable to start. Ease the clamps a little, one at a time, the work supported so that it cannot slip. Soft mallet on the high side, at the mark, until the needle over it has dropped 0.016. Tighten the clamps. Sweep again. Needle in a bore: move it the other way.
-        STEADY      | Drive off and unable to start. Ease the pads a little, one at a time, the work supported. Soft mallet on the high side, at the mark, until the needle over it has dropped 0.016. Bring the pads up until they just touch: the needle must not move. Sweep again. Needle in a bore: move it the other way.
-        UNSAID      | Drive off and unable to start. Move the work away from its high side, at the mark, until the needle over it has dropped 0.016. Sweep again. Needle in a bore: move it the other way.
+        FACE_PLATE  | Drive off and unable to start. If the needle is in a bore, make every move the other way. Ease the clamps a little, one at a time, the work supported so that it cannot slip. Soft mallet on the high side, at the mark, until the needle over it has dropped 0.016. Tighten the clamps. Sweep again.
+        STEADY      | Drive off and unable to start. If the needle is in a bore, make every move the other way. Ease the pads a little, one at a time, the work supported. Soft mallet on the high side, at the mark, until the needle over it has dropped 0.016. Bring the pads up until they just touch: the needle must not move. Sweep again.
+        UNSAID      | Drive off and unable to start. If the needle is in a bore, make every move the other way. Move the work away from its high side, at the mark, until the needle over it has dropped 0.016. Sweep again.
         """)
     void whatElseHoldsTheWorkHasItsOwnWay(Holding holding, String advice) {
         assertEquals(advice, told(RunOutAtHand.one(holding).near(TOWARDS_ONE)));
@@ -79,11 +77,10 @@ class TruingAdviceTest {
     @Test
     void aLeaningFaceIsPacked() {
         assertEquals(
-                "Drive off and unable to start. Far out: With the work supported: take it off, wipe face plate "
-                        + "and work. "
+                "Drive off and unable to start. If the needle is in a bore, make every move the "
+                        + "other way. Far out: With the work supported: take it off, wipe face plate and work. "
                         + "It is tilted by 0.022 from one section to the other: pack its face on the side it "
-                        + "leans to, at the mark. Back to near the jaws: sweep both again. Needle in a bore: move it "
-                        + "the other way.",
+                        + "leans to, at the mark. Back to near the jaws: sweep both again.",
                 told(RunOutAtHand.twoByFour(Holding.FACE_PLATE)
                         .near(TOWARDS_ONE)
                         .far("0.054", "0.016", "-0.022", "0.016")));
@@ -93,11 +90,10 @@ class TruingAdviceTest {
     @Test
     void forADrawingTheDatumIsAskedForFirst() {
         assertEquals(
-                "Is the datum true? Then it is the part: disposition. If not: Drive off and unable to start. "
-                        + "One jaw at a time. "
-                        + "Loosen jaw 3. Tighten jaw 1 until the needle over it has dropped 0.016. Check that "
-                        + "all jaws are tight. Sweep again. "
-                        + "Needle in a bore: move it the other way.",
+                "Sweep the datum first. If it runs true, it is the part: get a disposition. If not: "
+                        + "Drive off and unable to start. One jaw at a time. If the needle is in a bore, make "
+                        + "every move the other way. Ease jaw 3 a little. Tighten jaw 1 until the needle over "
+                        + "it has dropped 0.016. Check that all jaws are tight. Sweep again.",
                 told(RunOutAtHand.ofTheDrawing(Holding.FOUR_JAW).near(TOWARDS_ONE)));
     }
 
@@ -162,9 +158,9 @@ class TruingAdviceTest {
     @Test
     void aTurnReadOnACoarseIndicatorDoesNotContradictFinePoints() {
         assertEquals(
-                "Drive off and unable to start. One jaw at a time. Loosen jaw 3. Tighten jaw 1 until the needle "
-                        + "over it has dropped 0.0145. Check that all jaws are tight. Sweep again. Needle in a "
-                        + "bore: move it the other way.",
+                "Drive off and unable to start. One jaw at a time. If the needle is in a bore, make "
+                        + "every move the other way. Ease jaw 3 a little. Tighten jaw 1 until the needle over "
+                        + "it has dropped 0.0145. Check that all jaws are tight. Sweep again.",
                 told(RunOutAtHand.one(Holding.FOUR_JAW)
                         .near("0.029", "0.0145", "0", "0.0145")
                         .nearSwept("0.02", "0")));
@@ -201,8 +197,8 @@ class TruingAdviceTest {
     @Test
     void ofTheDrawingItIsThePartBeforeAnythingIsMoved() {
         assertEquals(
-                "Is the datum true? Then it is the part: disposition. If not: Next: read by angle. That shows "
-                        + "which way to move it.",
+                "Sweep the datum first. If it runs true, it is the part: get a disposition. If not: "
+                        + "Next: read by angle. That shows which way to move it.",
                 told(RunOutAtHand.ofTheDrawing(Holding.UNSAID).nearSwept("0.024", "0.000")));
     }
 
@@ -210,9 +206,10 @@ class TruingAdviceTest {
     @Test
     void theNearSectionDoesNotWaitForTheFarOne() {
         assertEquals(
-                "Drive off and unable to start. One jaw at a time. Near the jaws: Loosen jaw 3. Tighten jaw 1 "
-                        + "until the needle over it has dropped 0.016. Check that all jaws are tight. "
-                        + "Back to near the jaws: sweep both again. Needle in a bore: move it the other way.",
+                "Drive off and unable to start. One jaw at a time. If the needle is in a bore, make "
+                        + "every move the other way. Near the jaws: Ease jaw 3 a little. Tighten jaw 1 until "
+                        + "the needle over it has dropped 0.016. Check that all jaws are tight. Back to near "
+                        + "the jaws: sweep both again.",
                 told(RunOutAtHand.twoByFour(Holding.FOUR_JAW).near(TOWARDS_ONE)));
     }
 

@@ -22,6 +22,7 @@ import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.Proposal;
 import org.tenthwise.model.record.RunOutFinding;
+import org.tenthwise.model.run.StepEvent.PassBegun.Why;
 import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Words;
 
@@ -142,17 +143,15 @@ final class PromptPresenter {
             return settled(state);
         }
         if (standing != VerdictKind.OPEN && Plausible.spoils(finding)) {
-            return Commit.of(Act.READ_AGAIN, words.say("run.read-again"), "");
+            return readAgain();
         }
         boolean toCut = standing == VerdictKind.CUT_AGAIN
                 || standing == VerdictKind.UNPROVEN && finding.proposal().isPresent();
         if (toCut && state.mayCut() && CutSoFar.contradicted(state.line())) {
-            return Commit.of(Act.READ_AGAIN, words.say("run.read-again"), "");
+            return readAgain();
         }
         if (cutAgainstTheThread(state)) {
-            return finding.measuredFirst()
-                    .map(step -> goTo(step, state))
-                    .orElseGet(() -> Commit.of(Act.READ_AGAIN, words.say("run.read-again"), ""));
+            return finding.measuredFirst().map(step -> goTo(step, state)).orElseGet(() -> readAgain());
         }
         if (toCut && state.mayCut()) {
             return cut(state, standing);
@@ -164,10 +163,10 @@ final class PromptPresenter {
             return Commit.of(Act.READ_AGAIN, words.say("run.put-right"), words.say("run.put-right.line"));
         }
         if (standing == VerdictKind.FAIL) {
-            return Commit.of(Act.DISPOSE, words.say("run.dispose"), words.say("run.dispose.line"));
+            return state.inHand().stepClass() == StepClass.DRAWING ? givenUp(state) : dispose();
         }
         if (standing == VerdictKind.UNPROVEN && state.asked().asReading().isEmpty()) {
-            return Commit.of(Act.READ_AGAIN, words.say("run.read-again"), "");
+            return readAgain();
         }
         if (state.asked().isNothing() && !finding.step().check().restsOn().isEmpty()) {
             return goTo(finding.step().check().restsOn().get(0), state);
@@ -175,17 +174,28 @@ final class PromptPresenter {
         return Commit.of(Act.WAIT, words.say(state.asked().takesFigure() ? "run.enter" : "run.next"), "");
     }
 
-    /** What is advised is what the key takes as done; where nothing may come off, it is signed for or read again. */
+    /** What is advised is what the key takes as done; where nothing may come off, it is read again, then signed for. */
     private Commit cut(State state, VerdictKind standing) {
         boolean unproven = standing == VerdictKind.UNPROVEN;
         return switch (way(state).orElse(Proposal.Way.EVEN_CUT)) {
             case EVEN_CUT, AT_MOST -> cutTaken(unproven ? "run.light-cut-taken" : "run.cut-taken");
             case SPRING_PASS -> cutTaken("run.spring-pass-taken");
-            case NONE ->
-                unproven
-                        ? Commit.of(Act.READ_AGAIN, words.say("run.read-again"), "")
-                        : Commit.of(Act.DISPOSE, words.say("run.dispose"), words.say("run.dispose.line"));
+            case NONE -> unproven ? readAgain() : givenUp(state);
         };
+    }
+
+    /** Nobody gives a part up on what was read once. */
+    private Commit givenUp(State state) {
+        boolean again = state.pass().why().filter(Why.MEASURED_AGAIN::equals).isPresent();
+        return state.inHand().check().isMeasured() && !again ? readAgain() : dispose();
+    }
+
+    private Commit readAgain() {
+        return Commit.of(Act.READ_AGAIN, words.say("run.read-again"), "");
+    }
+
+    private Commit dispose() {
+        return Commit.of(Act.DISPOSE, words.say("run.dispose"), words.say("run.dispose.line"));
     }
 
     private Commit cutTaken(String key) {
@@ -204,7 +214,7 @@ final class PromptPresenter {
      */
     private Commit trued(State state, RunOutFinding runOut) {
         if (movesNothing(runOut)) {
-            return Commit.of(Act.READ_AGAIN, words.say("run.read-again"), "");
+            return readAgain();
         }
         return state.asked().asReading().isPresent()
                 ? Commit.of(Act.WAIT, words.say("run.enter"), "")

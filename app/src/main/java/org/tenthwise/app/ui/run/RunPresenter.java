@@ -7,7 +7,6 @@ import java.util.stream.Stream;
 import org.tenthwise.app.picture.Pictures;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.story.StepStory;
-import org.tenthwise.app.text.Advice;
 import org.tenthwise.app.text.BesideVerdict;
 import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.text.HoldWords;
@@ -35,14 +34,12 @@ final class RunPresenter {
 
     private final Words words;
     private final Sentences sentences;
-    private final Advice advice;
     private final PromptPresenter hand;
     private final Pictures pictures;
 
     RunPresenter(Words words) {
         this.words = words;
         this.sentences = new Sentences(words);
-        this.advice = new Advice(words);
         this.hand = new PromptPresenter(words);
         this.pictures = new Pictures(words);
     }
@@ -103,7 +100,7 @@ final class RunPresenter {
 
     private StepLine step(State state, Line line, Optional<Line> following) {
         Step step = line.step();
-        String value = sentences.value(line.finding());
+        String value = sentences.listed(line.finding());
         String under = value.isEmpty() ? step.drawing() : value;
         String spoken =
                 words.say("run.step-spoken", step.number(), step.name(), under, sentences.standing(line.finding()));
@@ -162,13 +159,12 @@ final class RunPresenter {
 
     private Found found(State state) {
         Line line = state.line();
-        boolean closed = state.asked().isClosed();
         BesideVerdict.Split beside = beside(state);
         return new Found(
                 line.finding().verdict().standing(),
                 words.sentence(sentences.standing(line.finding())),
                 distance(state),
-                closed ? signed(line) : advice.lines(line),
+                beside.next(),
                 Stream.concat(beside.shown().stream(), lastPart(state)).toList(),
                 beside.rest());
     }
@@ -179,10 +175,6 @@ final class RunPresenter {
                 .filter(turn -> finding.verdict().standing() == VerdictKind.OPEN)
                 .map(turn -> words.say("distance.missing", turn.missing()))
                 .orElseGet(() -> sentences.distance(finding));
-    }
-
-    private List<String> signed(Line line) {
-        return Stream.of(advice.signed(line)).filter(said -> !said.isEmpty()).toList();
     }
 
     /** The size of the part before, until something is read of this one; then it is under More. */
