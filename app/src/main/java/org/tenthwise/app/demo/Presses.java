@@ -273,13 +273,8 @@ final class Presses implements Event.Cases<Presses.Press> {
         }
         camera.once("sign");
         typist.answer(by);
-        choose(SignViewModel.MEANINGS.indexOf(as));
-        choose(end.ordinal());
-    }
-
-    private void choose(int offered) {
-        finger.press("choice-" + offered);
-        finger.press("commit");
+        finger.press("choice-" + SignViewModel.MEANINGS.indexOf(as));
+        finger.press("choice-" + end.ordinal());
     }
 
     private void commit() {

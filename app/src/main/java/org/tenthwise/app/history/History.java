@@ -21,6 +21,9 @@ public interface History {
     /** The runs on a part and serial, closed or not, in the order they were begun. */
     List<RunFacts> runsOf(PartId part, String serial);
 
+    /** The run on a part that was begun last, closed or not; none that was put away. */
+    Optional<RunFacts> lastOf(PartId part);
+
     /** The open run on a part and serial that was last worked on. */
     Optional<RunSummary> openOf(PartId part, String serial);
 

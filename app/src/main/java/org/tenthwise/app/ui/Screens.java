@@ -171,7 +171,8 @@ public final class Screens implements Navigator {
 
     @Override
     public void begin(Plan plan) {
-        shell.show(new BeginView(new BeginViewModel(plan, shop, tasks, words, this), words, pictures, this));
+        shell.show(
+                new BeginView(new BeginViewModel(plan, shop, tasks, words, this, with.clock()), words, pictures, this));
     }
 
     @Override

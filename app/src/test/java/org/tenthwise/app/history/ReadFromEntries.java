@@ -92,6 +92,14 @@ public final class ReadFromEntries implements History {
     }
 
     @Override
+    public Optional<RunFacts> lastOf(PartId part) {
+        return all().map(RunDigest::run)
+                .filter(run ->
+                        run.part().equals(part.number()) && run.revision().equals(part.revision()) && !run.putAway())
+                .max(Comparator.comparingLong(RunFacts::begun));
+    }
+
+    @Override
     public Optional<RunSummary> openOf(PartId part, String serial) {
         return latestFirst()
                 .filter(digest -> digest.run().open() && runsOf(part, serial).contains(digest.run()))

@@ -260,10 +260,11 @@ class FormsScreenTest extends ScreenTest {
     void beginningHoldsEverywhere() {
         seen("begin", "empty", window -> begin(window, DemoPart.WINCH_BARREL_END, ""));
         workshop.atTheBore("014", "0.013");
+        seen("begin", "next", window -> begin(window, DemoPart.SCREW_CARRIER, ""));
         seen("begin", "already", window -> begin(window, DemoPart.SCREW_CARRIER, "014"));
         seen("begin", "machine", window -> {
-            BeginViewModel model =
-                    new BeginViewModel(DemoPart.SCREW_CARRIER.plan(), workshop.shop, workshop.tasks, words, workshop);
+            BeginViewModel model = new BeginViewModel(
+                    DemoPart.SCREW_CARRIER.plan(), workshop.shop, workshop.tasks, words, workshop, Workshop.CLOCK);
             BeginView view = new BeginView(model, words, window.pictures(), workshop);
             model.load();
             type(model.form(), "016");
@@ -273,7 +274,8 @@ class FormsScreenTest extends ScreenTest {
     }
 
     private Screen begin(Window window, DemoPart part, String serial) {
-        BeginViewModel model = new BeginViewModel(part.plan(), workshop.shop, workshop.tasks, words, workshop);
+        BeginViewModel model =
+                new BeginViewModel(part.plan(), workshop.shop, workshop.tasks, words, workshop, Workshop.CLOCK);
         BeginView view = new BeginView(model, words, window.pictures(), workshop);
         model.load();
         type(model.form(), serial);

@@ -82,7 +82,7 @@ class TapCountTest extends ScreenTest {
     void withAGaugeThatTypes() {
         partMadeBefore();
         int counted = walk(By.TYPING_GAUGE);
-        assertTrue(counted <= 75, () -> counted + " taps: " + taps);
+        assertTrue(counted <= 67, () -> counted + " taps: " + taps);
     }
 
     @Test
@@ -166,15 +166,15 @@ class TapCountTest extends ScreenTest {
                 sample.begun().serial(), sample.begun().lot(), sample.begun().machine(), sample.by())) {
             if (window.shell().inHand().orElseThrow() instanceof BeginView) { // what the shop knows lies ready
                 answer(answer);
-                tap("commit");
             }
         }
     }
 
-    /** A ready answer where there is one, the letters otherwise. */
+    /** A ready answer where there is one, which leads on; the letters otherwise. */
     private void answer(String text) {
         settle(scene());
-        Optional<Key> ready = keys().filter(key -> key.getText().equals(text)).findFirst();
+        Optional<Key> ready = keys().filter(key -> key.getText().lines().anyMatch(line -> isReady(line, text)))
+                .findFirst();
         if (ready.isPresent()) {
             tap(ready.get().getId());
             return;
@@ -183,6 +183,11 @@ class TapCountTest extends ScreenTest {
             tap("type");
         }
         text.chars().mapToObj(Character::toString).forEach(this::letter);
+        tap("commit");
+    }
+
+    private boolean isReady(String line, String text) {
+        return line.equals(text) || line.equals(words.say("begin.next.starts", text));
     }
 
     private void letter(String letter) {
@@ -233,11 +238,8 @@ class TapCountTest extends ScreenTest {
         } else if (event instanceof Event.Closed closed) {
             goOn();
             answer(closed.signedBy());
-            tap("commit");
             tap("choice-" + SignViewModel.MEANINGS.indexOf(closed.as()));
-            tap("commit");
             tap("choice-" + SignViewModel.End.CLOSE.ordinal());
-            tap("commit");
         }
     }
 

@@ -22,6 +22,7 @@ import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 
@@ -93,6 +94,13 @@ final class SqliteHistory implements History {
         return found(
                 "WHERE part = ? AND revision = ? AND serial = ? ORDER BY begun",
                 List.of(part.number(), part.revision(), serial.strip()));
+    }
+
+    @Override
+    public Optional<RunFacts> lastOf(PartId part) {
+        return first(
+                "WHERE part = ? AND revision = ? AND outcome IS NOT ? ORDER BY begun DESC LIMIT 1",
+                List.of(part.number(), part.revision(), Outcome.PUT_AWAY.name()));
     }
 
     @Override

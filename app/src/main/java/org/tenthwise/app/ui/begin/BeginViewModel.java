@@ -1,11 +1,13 @@
 package org.tenthwise.app.ui.begin;
 
+import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import org.tenthwise.app.history.History;
+import org.tenthwise.app.history.NextPart;
 import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.history.RunSummary;
 import org.tenthwise.app.session.RunHeader;
@@ -19,7 +21,10 @@ import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.words.Words;
 
-/** What is asked before a run of a plan begins. Machine and person begin with those of the run last worked on. */
+/**
+ * What is asked before a run of a plan begins. Machine and person begin with those of the run last worked on; the
+ * serial that follows on the last part of the plan lies ready with the lot of that.
+ */
 public final class BeginViewModel {
 
     private static final int MOST = 40;
@@ -36,8 +41,10 @@ public final class BeginViewModel {
     private final FormViewModel form;
     private final ReadOnlyStringWrapper notice = new ReadOnlyStringWrapper("");
     private Optional<RunSummary> begunAlready = Optional.empty();
+    private Optional<String> lotBefore = Optional.empty();
 
-    public BeginViewModel(Plan plan, Runs shop, LedgerTasks tasks, Words words, Navigator navigator) {
+    /** @param clock tells what comes too soon */
+    public BeginViewModel(Plan plan, Runs shop, LedgerTasks tasks, Words words, Navigator navigator, Clock clock) {
         this.plan = plan;
         this.shop = shop;
         this.tasks = tasks;
@@ -49,6 +56,10 @@ public final class BeginViewModel {
         person = field("person", true);
         form = new FormViewModel(List.of(serial, lot, machine, person), words, words.say("begin.act"), this::begin);
         serial.valueProperty().subscribe(this::weigh);
+        serial.choice()
+                .chosenProperty()
+                .subscribe(chosen -> chosen.ifPresent(next -> lotBefore.ifPresent(lot.choice()::choose)));
+        form.leadsOn(serial, clock);
     }
 
     private Field<String> field(String id, boolean required) {
@@ -90,12 +101,18 @@ public final class BeginViewModel {
                             Suggestions.lots(plan.part(), history),
                             shop.names().machines(),
                             shop.names().people(),
-                            history.last());
+                            history.last(),
+                            NextPart.of(plan.part(), history));
                 },
                 this::loaded);
     }
 
-    private record Loaded(List<String> lots, List<String> machines, List<String> people, Optional<RunFacts> last) {}
+    private record Loaded(
+            List<String> lots,
+            List<String> machines,
+            List<String> people,
+            Optional<RunFacts> last,
+            Optional<NextPart> next) {}
 
     private void loaded(Loaded loaded) {
         offerLots(loaded.lots());
@@ -105,7 +122,22 @@ public final class BeginViewModel {
             preset(machine, last.machine());
             preset(person, last.by());
         });
+        loaded.next().ifPresent(this::offerNext);
         weigh();
+    }
+
+    /** Its key says all that a tap on it takes, and that it starts the run where nothing else is missing. */
+    private void offerNext(NextPart next) {
+        String before = next.lot().orElseGet(() -> words.say("begin.no-lot"));
+        lotBefore = Optional.of(before).filter(lot.choice().offeredProperty().get()::contains);
+        if (plan.lotAsked() && lotBefore.isEmpty()) {
+            return;
+        }
+        boolean starts = Stream.of(machine, person)
+                .allMatch(field -> field.valueProperty().get().isPresent());
+        String key = starts ? words.say("begin.next.starts", next.serial()) : next.serial();
+        String lotToo = next.lot().map(of -> words.say("begin.next.lot", of)).orElse(before);
+        serial.offer(List.of(next.serial()), offered -> lotBefore.isPresent() ? key + "\n" + lotToo : key);
     }
 
     /** That there is no lot stands behind those known; where none is known, a lot is typed unless that is chosen. */

@@ -30,6 +30,7 @@ public final class Field<T> {
     private final String question;
     private final boolean required;
     private final Function<T, String> shown;
+    private Function<T, String> row;
     private final ChoiceViewModel<T> choice = new ChoiceViewModel<>(List.of());
     private final Optional<TextEntryViewModel> typing;
     private final Function<String, T> understood;
@@ -51,6 +52,7 @@ public final class Field<T> {
         this.question = question;
         this.required = required;
         this.shown = shown;
+        this.row = shown;
         this.typing = typing;
         this.understood = understood;
         this.way = new ReadOnlyObjectWrapper<>(typing.isPresent() ? Way.TYPE : Way.CHOOSE);
@@ -108,6 +110,12 @@ public final class Field<T> {
         }
     }
 
+    /** @param reads what the key of a ready answer reads, which may say more than the answer */
+    public void offer(List<T> ready, Function<T, String> reads) {
+        row = reads;
+        offer(ready);
+    }
+
     public String id() {
         return id;
     }
@@ -159,7 +167,7 @@ public final class Field<T> {
     }
 
     public String reads(T offered) {
-        return shown.apply(offered);
+        return row.apply(offered);
     }
 
     /** Lets words be typed instead of chosen. */

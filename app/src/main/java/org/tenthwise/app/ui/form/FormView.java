@@ -31,6 +31,7 @@ public class FormView extends SidedScreen {
     private final Words words;
     private final Runnable load;
     private final Map<Field<?>, Region> panels = new HashMap<>();
+    private final Map<Field<?>, Deaf> deaf = new HashMap<>();
     private final List<Key> keys = new ArrayList<>();
     private final GridPane fields = new GridPane();
     private final VBox side;
@@ -50,6 +51,7 @@ public class FormView extends SidedScreen {
         lay(heading, side, ScreenSizes.FORM_SIDE, ScreenSizes.FORM_ABOVE);
         owns(model.inHandProperty().subscribe(this::show));
         model.fields().forEach(field -> owns(field.askedProperty().subscribe(this::layKeys)));
+        model.fields().forEach(field -> owns(field.choice().offeredProperty().subscribe(() -> came(field))));
     }
 
     /** A form about the step in hand, beside the card of the step. */
@@ -107,11 +109,16 @@ public class FormView extends SidedScreen {
     private void show(Field<?> field) {
         Region panel = panels.computeIfAbsent(field, wanted -> new Panel<>(wanted, model, words));
         rest(panel);
-        if (model.actsAtOnce()) {
-            new Deaf(panel).forAMoment();
-        }
+        came(field);
         for (int i = 0; i < keys.size(); i++) {
             keys.get(i).showChosen(model.fields().get(i) == field);
+        }
+    }
+
+    /** What can act at once takes no press for a moment after it has come. */
+    private void came(Field<?> field) {
+        if (model.actsAtOnce() && panels.containsKey(field)) {
+            deaf.computeIfAbsent(field, shown -> new Deaf(panels.get(shown))).forAMoment();
         }
     }
 

@@ -1,5 +1,6 @@
 package org.tenthwise.app.ui.form;
 
+import java.time.Clock;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import org.tenthwise.app.ui.keys.Settling;
 import org.tenthwise.app.ui.keys.Typing;
 import org.tenthwise.model.words.Words;
 
@@ -103,6 +105,29 @@ public final class FormViewModel implements Typing {
                 act.run();
             }
         });
+    }
+
+    /**
+     * Lets a tap on a ready answer lead on to what is missing, and on one of {@code last} be the deed where nothing is.
+     * Answers that have just come are deaf for a moment.
+     */
+    public void leadsOn(Field<?> last, Clock clock) {
+        Settling came = new Settling(clock);
+        inHand.subscribe(() -> came.means(offered()));
+        actsOn(last, came::settled);
+        for (Field<?> field : fields) {
+            field.choice().offeredProperty().subscribe(() -> came.means(offered()));
+            field.choice().chosenProperty().subscribe(chosen -> {
+                if (chosen.isPresent() && inHand.get() == field && ready.get() && came.settled()) {
+                    next().ifPresent(this::goTo);
+                }
+            });
+        }
+    }
+
+    private List<Object> offered() {
+        return List.of(
+                inHand.get().id(), inHand.get().choice().offeredProperty().get());
     }
 
     /** Whether a tap on a ready answer can be the deed. */

@@ -37,10 +37,17 @@ public final class ChoiceViewModel<T> {
         }
     }
 
-    /** @throws IllegalArgumentException if {@code thing} is not offered */
+    /**
+     * Chosen once more it is told again: whoever follows is told that nothing was, and then that it is.
+     *
+     * @throws IllegalArgumentException if {@code thing} is not offered
+     */
     public void choose(T thing) {
         if (!offered.get().contains(thing)) {
             throw new IllegalArgumentException("Not offered: " + thing);
+        }
+        if (chosen.get().equals(Optional.of(thing))) {
+            chosen.set(Optional.empty());
         }
         chosen.set(Optional.of(thing));
     }

@@ -68,6 +68,7 @@ public final class SignViewModel {
         form = new FormViewModel(
                 closed ? List.of(who, meaning) : List.of(who, meaning, end), words, words.say("sign.act"), this::sign);
         form.about(who);
+        form.leadsOn(end, clock);
     }
 
     public FormViewModel form() {

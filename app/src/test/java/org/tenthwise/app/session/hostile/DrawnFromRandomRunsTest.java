@@ -117,6 +117,9 @@ class DrawnFromRandomRunsTest {
             assertEquals(due.openOf(part, "0" + serial), asked.openOf(part, "0" + serial));
             assertEquals(due.runsOf(part, "0" + serial), asked.runsOf(part, "0" + serial));
         }
+        assertEquals(
+                due.lastOf(new PartId(last.part(), last.revision())),
+                asked.lastOf(new PartId(last.part(), last.revision())));
         sameLastParts(due, asked, last);
         for (NameUse.Kind kind : NameUse.Kind.values()) {
             for (String of : List.of("", last.part(), GaugeKind.MICROMETER.key(), GaugeKind.BORE_GAUGE.key())) {

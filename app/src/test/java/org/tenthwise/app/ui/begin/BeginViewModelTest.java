@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.InventedPlans;
+import org.tenthwise.app.ui.Watch;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.checklists.catalogue.DemoPart;
@@ -22,7 +23,7 @@ class BeginViewModelTest {
 
     private BeginViewModel model() {
         BeginViewModel model = new BeginViewModel(
-                DemoPart.SCREW_CARRIER.plan(), workshop.shop, workshop.tasks, workshop.words, workshop);
+                DemoPart.SCREW_CARRIER.plan(), workshop.shop, workshop.tasks, workshop.words, workshop, Workshop.CLOCK);
         model.load();
         return model;
     }
@@ -119,7 +120,8 @@ class BeginViewModelTest {
     void aPlanThatReadsOtherwiseUnderTheSameIssueIsBegunOnlyOnPurpose() {
         workshop.setUp("013");
         Plan changed = InventedPlans.read(DemoPart.SCREW_CARRIER.planText() + "\n# changed\n");
-        BeginViewModel model = new BeginViewModel(changed, workshop.shop, workshop.tasks, workshop.words, workshop);
+        BeginViewModel model =
+                new BeginViewModel(changed, workshop.shop, workshop.tasks, workshop.words, workshop, Workshop.CLOCK);
         model.load();
         type(model, "014");
         model.form().goOn();
@@ -142,5 +144,90 @@ class BeginViewModelTest {
         BeginViewModel model = model();
         type(model, "014");
         assertEquals("", model.noticeProperty().get());
+    }
+
+    private BeginViewModel seen(Watch clock) {
+        BeginViewModel model = new BeginViewModel(
+                DemoPart.SCREW_CARRIER.plan(), workshop.shop, workshop.tasks, workshop.words, workshop, clock);
+        model.load();
+        return model;
+    }
+
+    @SuppressWarnings("unchecked")
+    private static Field<String> field(BeginViewModel model, int field) {
+        return (Field<String>) model.form().fields().get(field);
+    }
+
+    private static List<String> ready(BeginViewModel model) {
+        return field(model, 0).choice().offeredProperty().get();
+    }
+
+    @Test
+    void theNextPartIsBegunByOneTapOnWhatItsKeySays() {
+        workshop.setUp("013");
+        BeginViewModel model = seen(new Watch());
+        assertEquals("Start 014\nLot AB-7731", field(model, 0).reads("014"));
+        field(model, 0).choice().choose("014");
+        assertEquals(List.of("run LG-2207-C-014"), workshop.asked);
+        Event.Begun begun = begun("LG-2207-C-014");
+        assertEquals(List.of("014", "AB-7731", "Lathe 4"), List.of(begun.serial(), begun.lot(), begun.machine()));
+    }
+
+    /** The tap that opened the form was perhaps two. */
+    @Test
+    void aSecondTapDoesNotBeginIt() {
+        workshop.setUp("013");
+        Watch clock = Watch.held();
+        BeginViewModel model = seen(clock);
+        clock.pass(399);
+        field(model, 0).choice().choose("014");
+        assertEquals(List.of(), workshop.asked);
+        clock.pass(1);
+        field(model, 0).choice().choose("014");
+        assertEquals(List.of("run LG-2207-C-014"), workshop.asked);
+    }
+
+    @Test
+    void aSerialThatHasARunIsNotOffered() {
+        workshop.setUp("014");
+        workshop.setUp("013");
+        assertEquals(List.of(), ready(seen(new Watch())));
+    }
+
+    @Test
+    void aRunPutAwayIsNoPartThatAnotherFollowsOn() {
+        workshop.setUp("013");
+        Workshop.must(() -> workshop.setUp("120").shelf().putAway("Setter 2", "Wrong serial"));
+        assertEquals(List.of("014"), ready(seen(new Watch())));
+    }
+
+    @Test
+    void theSerialOfAnotherPartIsNotCountedOn() {
+        workshop.begin(DemoPart.WINCH_BARREL_END, "003");
+        assertEquals(List.of(), ready(seen(new Watch())));
+    }
+
+    @Test
+    void anotherSerialIsTypedInstead() {
+        workshop.setUp("013");
+        BeginViewModel model = seen(new Watch());
+        field(model, 0).type();
+        type(model, "021");
+        model.form().goOn();
+        assertFalse(model.form().readyProperty().get());
+        field(model, 1).choice().choose("AB-7731");
+        assertEquals(List.of(), workshop.asked);
+        model.form().goOn();
+        assertEquals(List.of("run LG-2207-C-021"), workshop.asked);
+    }
+
+    @Test
+    void aGaugeThatSendsItsFigureBeginsNothing() {
+        workshop.setUp("013");
+        BeginViewModel model = seen(new Watch());
+        type(model, "29.992");
+        model.form().enter();
+        model.form().enter();
+        assertEquals(List.of(), workshop.asked);
     }
 }

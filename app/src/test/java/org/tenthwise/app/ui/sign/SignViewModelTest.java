@@ -9,6 +9,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.ui.Watch;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.model.run.Disposition;
@@ -107,5 +108,78 @@ class SignViewModelTest {
         Workshop.must(() -> session.close("Setter 1", SignedAs.MACHINED_AND_MEASURED));
         workshop.reply("Close it anyway");
         assertEquals("Not recorded", workshop.told.get(0).title());
+    }
+
+    private static <T> void tap(SignViewModel seen, int field, T thing) {
+        @SuppressWarnings("unchecked")
+        Field<T> tapped = (Field<T>) seen.form().fields().get(field);
+        tapped.choice().choose(thing);
+    }
+
+    private SignViewModel shown(Watch clock) {
+        SignViewModel shown = new SignViewModel(workshop.inHand(session), false, workshop.words, workshop, clock);
+        shown.load();
+        return shown;
+    }
+
+    @Test
+    void threeTapsSignAndAreRefusedAsBefore() {
+        SignViewModel shown = shown(new Watch());
+        tap(shown, 0, "Setter 2");
+        tap(shown, 1, SignedAs.NOT_ACCEPTED);
+        tap(shown, 2, SignViewModel.End.CLOSE);
+        assertEquals("As it is, this does not conform", workshop.told.get(0).title());
+        workshop.reply("Leave it open");
+        assertEquals(Optional.empty(), session.state().sheet().run().closed());
+        tap(shown, 2, SignViewModel.End.CLOSE);
+        workshop.reply("Close it anyway");
+        assertEquals(
+                Optional.of(new Event.Closed("Setter 2", SignedAs.NOT_ACCEPTED)),
+                session.state().sheet().run().closed());
+    }
+
+    @Test
+    void theOtherKeySignsAndKeepsItOpen() {
+        SignViewModel shown = shown(new Watch());
+        tap(shown, 0, "Setter 2");
+        tap(shown, 1, SignedAs.NOT_ACCEPTED);
+        tap(shown, 2, SignViewModel.End.LEAVE_OPEN);
+        assertEquals(Optional.empty(), session.state().sheet().run().closed());
+        assertEquals(List.of("record " + session.id()), workshop.asked);
+    }
+
+    /** Its answers lie in one place, and closing cannot be undone. */
+    @Test
+    void noSecondTapAnswersWhatHasJustCome() {
+        Watch clock = Watch.held();
+        SignViewModel shown = shown(clock);
+        clock.pass(400);
+        tap(shown, 0, "Setter 2");
+        for (int bounced = 0; bounced < 4; bounced++) {
+            tap(shown, 1, SignedAs.NOT_ACCEPTED);
+            assertEquals("meaning", shown.form().inHandProperty().get().id());
+            clock.pass(100);
+        }
+        tap(shown, 1, SignedAs.NOT_ACCEPTED);
+        for (int bounced = 0; bounced < 4; bounced++) {
+            tap(shown, 2, SignViewModel.End.CLOSE);
+            clock.pass(100);
+        }
+        assertEquals(List.of(), workshop.told);
+        tap(shown, 2, SignViewModel.End.CLOSE);
+        assertEquals(1, workshop.told.size());
+    }
+
+    /** A meaning alone signs nothing where the run is closed: a signature stays. */
+    @Test
+    void aFurtherSignatureIsGivenByTheKeyThatSaysSo() {
+        Workshop.must(() -> session.close("Inspector 1", SignedAs.NOT_ACCEPTED));
+        SignViewModel shown = new SignViewModel(workshop.inHand(session), true, workshop.words, workshop, new Watch());
+        shown.load();
+        tap(shown, 0, "Inspector 1");
+        tap(shown, 1, SignedAs.NOT_ACCEPTED);
+        assertEquals(List.of(), workshop.asked);
+        shown.form().goOn();
+        assertEquals(List.of("record " + session.id()), workshop.asked);
     }
 }
