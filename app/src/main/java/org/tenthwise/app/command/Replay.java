@@ -89,6 +89,9 @@ final class Replay {
 
     private void set(Setting setting, boolean meant) throws CouldNotRun, CouldNotSave {
         taken(session.gauge().choose(setting.gauge().id(), setting.reference()));
+        if (session.state().asked().asLyingReady().isPresent()) {
+            taken(session.gauge().setOtherwise(false));
+        }
         if (session.state().asked().asksSense()) {
             ReadingDirection sense = gauges.get(setting.gauge().id()).sense().orElseThrow();
             taken(session.gauge().tellSense(sense == ReadingDirection.FALLS_WITH_SIZE));

@@ -37,6 +37,7 @@ final class Presses implements Event.Cases<Presses.Press> {
     private final ReadingsFile sample;
     private final Consumer<String> along;
     private final Set<String> looked = new HashSet<>();
+    private final Set<Setting> made = new HashSet<>();
     private int step;
 
     /** @param along is told each step as the walk comes to it */
@@ -189,8 +190,13 @@ final class Presses implements Event.Cases<Presses.Press> {
         return () -> {};
     }
 
-    /** A gauge the plan names is taken as it is; what it is set on is typed. */
+    /** A gauge the plan names is taken as it is; what it is set on is typed once, and lies ready then. */
     private void set(Setting setting) throws IOException {
+        if (!made.add(setting) && setting.certified().isPresent()) {
+            camera.once("gauge-lies-ready");
+            finger.press("reply-0");
+            return;
+        }
         if (setting.gauge().sense().isPresent() && finger.sees("reply-0")) {
             camera.once("gauge-sense");
             boolean risesPressedIn = setting.gauge().sense().get() == ReadingDirection.FALLS_WITH_SIZE;

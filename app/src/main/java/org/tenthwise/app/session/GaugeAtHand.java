@@ -1,5 +1,6 @@
 package org.tenthwise.app.session;
 
+import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,7 @@ import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.StepEvent;
@@ -25,13 +27,19 @@ import org.tenthwise.model.run.StepEvent;
  */
 final class GaugeAtHand {
 
+    /** By how much the bore is smaller that a sense is put into figures by: enough to be seen on any dial. */
+    private static final Map<Unit, BigDecimal> SMALLER =
+            Map.of(Unit.MILLIMETRE, new BigDecimal("0.010"), Unit.INCH, new BigDecimal("0.0005"));
+
     private final RunBook book;
     private final GaugeRack rack;
+    private final CertifiedSizes sizes;
     private final Map<Integer, HalfSet> halfSet = new HashMap<>();
 
     GaugeAtHand(RunBook book, GaugeRack rack) {
         this.book = book;
         this.rack = rack;
+        this.sizes = new CertifiedSizes(book);
     }
 
     /** @param reference mark of its master or wires; absent where they go by their nominal size */
@@ -62,7 +70,7 @@ final class GaugeAtHand {
                 .flatMap(Setting::reference)
                 .filter(mark -> !means(step).reference().map(Written::text).equals(Optional.of(mark)));
         choose(step, book.run().gaugeMark(step).orElseThrow(), reference);
-        halfSet.put(step.number(), senseToo ? HalfSet.SENSE_TOO : HalfSet.NOTHING);
+        halfSet.put(step.number(), senseToo ? HalfSet.SENSE_TOO : HalfSet.BY_HAND);
     }
 
     /** What must be known of the gauge before it can be read; absent once it is set or needs no setting. */
@@ -86,16 +94,42 @@ final class GaugeAtHand {
         if (half.certified().isEmpty()) {
             String reference = reference(means, step);
             Written nominal = means.reference().orElseThrow();
-            return Optional.of(new Prompt.Certified(
-                    means.kind().reference(), reference, nominal, certified(mark.get(), reference, nominal)));
+            Optional<CertifiedSizes.Known> known = sizes.known(mark.get(), means.kind(), reference, nominal.unit());
+            return known.filter(size -> !half.byHand() && half.told().isEmpty())
+                    .<Prompt>map(before -> new Prompt.LiesReady(
+                            means.kind().reference(),
+                            reference,
+                            before.size(),
+                            before.part(),
+                            Optional.of(zero(step)).filter(zero -> compares)))
+                    .or(() -> Optional.of(new Prompt.Certified(
+                            means.kind().reference(), reference, nominal, known.map(CertifiedSizes.Known::size))));
         }
         return Optional.of(
                 half.zero().isEmpty()
-                        ? new Prompt.Zero(
-                                half.certified().get(),
-                                new Written("0", book.plan().unit(step)))
-                        : Prompt.SenseInFigures.of(
-                                onMaster(step, half.zero().get()), rack.find(mark.get(), means.kind())));
+                        ? new Prompt.Zero(half.certified().get(), zero(step))
+                        : inFigures(onMaster(step, half.zero().get()), rack.find(mark.get(), means.kind())));
+    }
+
+    private static Prompt inFigures(Setting onMaster, Optional<Gauge> known) {
+        Written master = onMaster.certified().orElseThrow();
+        Written zero = onMaster.zero().orElseThrow();
+        ReadingDirection sense = onMaster.gauge().sense().orElseThrow();
+        BigDecimal smaller = SMALLER.get(master.unit());
+        return new Prompt.SenseInFigures(
+                onMaster.gauge().id(),
+                Written.of(zero.figure().subtract(smaller.multiply(BigDecimal.valueOf(sense.sign()))), zero.unit()),
+                Written.of(master.figure().subtract(smaller), master.unit()),
+                known.flatMap(Gauge::sense).filter(before -> before != sense).isPresent());
+    }
+
+    private Written zero(Step step) {
+        return new Written("0", book.plan().unit(step));
+    }
+
+    /** What it was set on before is not asked about again: it is typed, or taken size by size. */
+    void byHand(Step step) {
+        halfSet.put(step.number(), HalfSet.BY_HAND);
     }
 
     /** The setting that the next reading or answer brings with it: that of a gauge that reads the size itself. */
@@ -118,6 +152,7 @@ final class GaugeAtHand {
     /** What was typed and not kept is forgotten, in every step. */
     void forget() {
         halfSet.clear();
+        sizes.forget();
     }
 
     void tellSense(Step step, ReadingDirection sense) {
@@ -197,25 +232,6 @@ final class GaugeAtHand {
 
     private boolean isSet(Step step) {
         return book.run().setting(step.number()).isPresent();
-    }
-
-    /**
-     * The certified size the same gauge was last set on in this run, on the same master or wires: another of the same
-     * nominal has its own.
-     */
-    private Optional<Written> certified(String mark, String reference, Written nominal) {
-        return settings()
-                .filter(setting ->
-                        setting.gauge().id().equals(mark) && setting.reference().equals(Optional.of(reference)))
-                .reduce((earlier, later) -> later)
-                .flatMap(Setting::certified)
-                .filter(size -> size.unit() == nominal.unit());
-    }
-
-    /** Those that count: what was struck out is not offered again. */
-    private Stream<Setting> settings() {
-        return book.run().settings().stream()
-                .map(entry -> StepEvent.GaugeSet.in(entry).setting());
     }
 
     private static Check.Means means(Step step) {

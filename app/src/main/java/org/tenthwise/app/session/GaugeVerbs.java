@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Entry;
 
 /**
@@ -52,6 +53,40 @@ public final class GaugeVerbs {
             gauge.setAnew(step(), senseToo);
         }
         return session.replied(against);
+    }
+
+    /** Sets the gauge as it lies ready, with all that is said against a size and a zero that are typed. */
+    public Reply setAsBefore() throws CouldNotSave {
+        Optional<Prompt.LiesReady> ready = session.asked().asLyingReady();
+        if (ready.isEmpty()) {
+            return session.replied(Optional.of(Objection.of(Objection.Kind.NOT_ASKED_HERE)));
+        }
+        Reply sized = certified(ready.get());
+        Optional<Written> zero =
+                ready.get().zero().filter(any -> sized.objection().isEmpty());
+        return zero.isPresent() ? session.enter(zero.get().text(), zero.get().unit()) : sized;
+    }
+
+    /**
+     * Lets what lies ready be typed instead.
+     *
+     * @param sameSize whether only the dial reads something else on the same master
+     */
+    public Reply setOtherwise(boolean sameSize) throws CouldNotSave {
+        Optional<Prompt.LiesReady> ready = session.asked().asLyingReady();
+        if (ready.isEmpty()) {
+            return session.replied(Optional.of(Objection.of(Objection.Kind.NOT_ASKED_HERE)));
+        }
+        if (sameSize) {
+            return certified(ready.get());
+        }
+        gauge.byHand(step());
+        return session.replied(Optional.empty());
+    }
+
+    private Reply certified(Prompt.LiesReady ready) throws CouldNotSave {
+        gauge.byHand(step());
+        return session.enter(ready.certified().text(), ready.certified().unit());
     }
 
     /**

@@ -1,18 +1,13 @@
 package org.tenthwise.app.session;
 
-import java.math.BigDecimal;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
-import org.tenthwise.model.gauge.ReadingDirection;
-import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.quantity.Degrees;
-import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 
 /**
@@ -69,6 +64,11 @@ public sealed interface Prompt {
         return false;
     }
 
+    /** What a gauge was set on before, which it asks about; absent where it asks for something else. */
+    default Optional<LiesReady> asLyingReady() {
+        return Optional.empty();
+    }
+
     /** Whether it asks for a temperature. */
     default boolean asksTemperature() {
         return false;
@@ -117,6 +117,8 @@ public sealed interface Prompt {
 
         R senseInFigures(SenseInFigures prompt);
 
+        R liesReady(LiesReady prompt);
+
         R whichRegister(WhichRegister prompt);
 
         R answering(Answering prompt);
@@ -164,24 +166,6 @@ public sealed interface Prompt {
      */
     record SenseInFigures(String gauge, Written reading, Written size, boolean otherwiseSoFar) implements Prompt {
 
-        /** By how much the bore is smaller: enough to be seen on any dial. */
-        private static final Map<Unit, BigDecimal> SMALLER =
-                Map.of(Unit.MILLIMETRE, new BigDecimal("0.010"), Unit.INCH, new BigDecimal("0.0005"));
-
-        static SenseInFigures of(Setting onMaster, Optional<Gauge> known) {
-            Written master = onMaster.certified().orElseThrow();
-            Written zero = onMaster.zero().orElseThrow();
-            ReadingDirection sense = onMaster.gauge().sense().orElseThrow();
-            BigDecimal smaller = SMALLER.get(master.unit());
-            return new SenseInFigures(
-                    onMaster.gauge().id(),
-                    Written.of(zero.figure().subtract(smaller.multiply(BigDecimal.valueOf(sense.sign()))), zero.unit()),
-                    Written.of(master.figure().subtract(smaller), master.unit()),
-                    known.flatMap(Gauge::sense)
-                            .filter(before -> before != sense)
-                            .isPresent());
-        }
-
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.senseInFigures(this);
@@ -194,12 +178,39 @@ public sealed interface Prompt {
     }
 
     /**
+     * Whether the gauge is set as it was before: on the same master, with its dial at zero, or over the same wires. No
+     * figure answers it, so that none a gauge sends is taken for the size of a ring.
+     *
+     * @param mark of the master or the wires; where they go by their size, that
+     * @param certified what the same gauge was set on last on them, in this run or in one before
+     * @param part serial of the part before at which that was typed; absent where it was at this one
+     * @param zero what the gauge then reads on its master; absent with wires
+     */
+    record LiesReady(
+            GaugeKind.Reference reference,
+            String mark,
+            Written certified,
+            Optional<String> part,
+            Optional<Written> zero)
+            implements Prompt {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.liesReady(this);
+        }
+
+        @Override
+        public Optional<LiesReady> asLyingReady() {
+            return Optional.of(this);
+        }
+    }
+
+    /**
      * The certified size of the master, or the certified diameter of the wires.
      *
      * @param mark of the master or the wires; where they go by their size, that
      * @param nominal of the plan: no certificate says it
-     * @param known what the same gauge was set on in this run on the same master or wires, taken where nothing is
-     *     typed; absent where it was not
+     * @param known what the same gauge was set on last on the same master or wires, taken where nothing is typed;
+     *     absent where it was not
      */
     record Certified(GaugeKind.Reference reference, String mark, Written nominal, Optional<Written> known)
             implements ForAFigure {

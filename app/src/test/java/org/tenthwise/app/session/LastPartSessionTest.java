@@ -91,6 +91,7 @@ class LastPartSessionTest extends RunBegun {
     @Test
     void aSettingFoundWrongInThisRunTakesTheSizesOfThePartBeforeWithIt() throws Exception {
         assertTrue(partBefore(later).isPresent());
+        later.gauge().setOtherwise(false);
         assertEquals(Optional.empty(), later.enter("20.000").objection());
         assertEquals(Optional.empty(), later.enter("0").objection());
         Entry setting = later.state().settingsHere().get(0);
@@ -107,6 +108,7 @@ class LastPartSessionTest extends RunBegun {
         RunSession before = later;
         before.close("Inspector 1", SignedAs.NOT_ACCEPTED);
         RunSession third = begun("3");
+        third.gauge().setOtherwise(false);
         third.enter("20.000");
         third.enter("0");
         third.enter("0.012");

@@ -116,7 +116,9 @@ class RunSessionTest {
         session = another;
         setUp();
         session.goTo(BORE);
-        assertInstanceOf(Prompt.Certified.class, session.state().asked());
+        Prompt.LiesReady ready = session.state().asked().asLyingReady().orElseThrow();
+        assertEquals("30.002", ready.certified().text());
+        assertEquals(Optional.of("014"), ready.part());
     }
 
     /** The plan knows the nominal alone: that is no certificate, and one tap must not make it one. */

@@ -20,8 +20,10 @@ import org.tenthwise.app.device.AskedViewer;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.session.Prompt;
+import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.State;
+import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.ui.begin.BeginView;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.KeypadViewModel;
@@ -41,7 +43,6 @@ import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Pass;
-import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
 
 /**
@@ -82,7 +83,7 @@ class TapCountTest extends ScreenTest {
     void withAGaugeThatTypes() {
         partMadeBefore();
         int counted = walk(By.TYPING_GAUGE);
-        assertTrue(counted <= 67, () -> counted + " taps: " + taps);
+        assertTrue(counted <= 52, () -> counted + " taps: " + taps);
     }
 
     @Test
@@ -91,16 +92,58 @@ class TapCountTest extends ScreenTest {
         assertTrue(counted <= 358, () -> counted + " taps: " + taps);
     }
 
-    /** The shop knows its people, machine, lot and gauges. */
+    /** The shop made a whole part: it knows its people, machine, lot, gauges, rings and wires. */
     private void partMadeBefore() {
-        RunSession before = workshop.atTheBore("013", "0.013");
-        Workshop.must(() -> before.sign("Inspector 1", SignedAs.NOT_ACCEPTED));
+        ReadingsFile sample = sample();
+        RunSession before = workshop.begin(DemoPart.SCREW_CARRIER, "013");
+        for (Event event : rightFirstTime(sample.events())) {
+            Workshop.must(() -> kept(before, event));
+        }
+        assertEquals(Outcome.CONFORMS, workshop.shop.sheet(before.id()).outcome());
+    }
+
+    private static Reply kept(RunSession run, Event event) throws CouldNotSave {
+        if (event instanceof StepEvent at && at.step() != run.state().inHand().number()) {
+            run.goTo(at.step());
+        }
+        if (event instanceof StepEvent.GaugeSet set) {
+            return set(run, set.setting());
+        } else if (event instanceof StepEvent.ReadingTaken taken) {
+            return run.enter(taken.typed().text());
+        } else if (event instanceof StepEvent.TemperatureTaken taken) {
+            return run.temperature(taken.of(), taken.read().text());
+        } else if (event instanceof StepEvent.Answered answered) {
+            return run.answer(answered.answer());
+        } else if (event instanceof Event.Closed closed) {
+            return run.close(closed.signedBy(), closed.as());
+        }
+        return new Reply(run.state(), Optional.empty());
+    }
+
+    private static Reply set(RunSession run, Setting setting) throws CouldNotSave {
+        if (run.state().asked().asLyingReady().isPresent()) {
+            return run.gauge().setAsBefore();
+        }
+        if (run.state().asked().asksSense()) {
+            run.gauge().tellSense(setting.gauge().sense().orElseThrow() == ReadingDirection.FALLS_WITH_SIZE);
+        }
+        if (setting.certified().isPresent()) {
+            run.enter(setting.certified().get().text());
+        }
+        if (setting.zero().isPresent()) {
+            run.enter(setting.zero().get().text());
+            return run.gauge().confirmSense(true);
+        }
+        return new Reply(run.state(), Optional.empty());
+    }
+
+    private static ReadingsFile sample() {
+        return ((SampleReading.Good) new SampleReader().read(DemoPart.SCREW_CARRIER.passingReadings(), PLAN)).sample();
     }
 
     private int walk(By how) {
         by = how;
-        ReadingsFile sample =
-                ((SampleReading.Good) new SampleReader().read(DemoPart.SCREW_CARRIER.passingReadings(), PLAN)).sample();
+        ReadingsFile sample = sample();
         run(() -> {
             window = window(Display.DAY);
             new Screens(workshop.fittings(
@@ -253,6 +296,10 @@ class TapCountTest extends ScreenTest {
         if (setting.gauge().sense().isPresent() || setting.certified().isPresent()) {
             goTo(set.step());
         }
+        if (liesReadyAs(setting)) {
+            tap("reply-0");
+            return;
+        }
         boolean told = state().asked().asksSense();
         if (told) {
             tap(setting.gauge().sense().orElseThrow() == ReadingDirection.FALLS_WITH_SIZE ? "reply-0" : "reply-1");
@@ -262,6 +309,15 @@ class TapCountTest extends ScreenTest {
         if (told) {
             tap("reply-0");
         }
+    }
+
+    private boolean liesReadyAs(Setting setting) {
+        return state().asked()
+                .asLyingReady()
+                .filter(ready -> ready.certified()
+                        .length()
+                        .equals(setting.certified().orElseThrow().length()))
+                .isPresent();
     }
 
     /** What is typed by a finger, where it does not lie ready. */

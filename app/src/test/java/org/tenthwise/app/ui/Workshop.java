@@ -174,6 +174,7 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
             if (session.state().asked() instanceof Prompt.WhichSense) {
                 session.gauge().tellSense(false);
             }
+            session.gauge().setOtherwise(false);
             session.enter("30.000");
             session.enter("");
             session.gauge().confirmSense(true);

@@ -114,6 +114,27 @@ final class PromptPanels implements Prompt.Cases<PromptPanel> {
     }
 
     @Override
+    public PromptPanel liesReady(Prompt.LiesReady ready) {
+        String size = ready.certified().text();
+        String certified = ready.part()
+                .map(part -> words.say("run.ready.before", size, part))
+                .orElse(size);
+        ReplyKey other = new ReplyKey(
+                words.say(words.key("run.ready.other", ready.reference())), new Meaning.SetOtherwise(false));
+        return ready.zero()
+                .map(zero -> new PromptPanel.Ask(
+                        words.say("run.ready.master", ready.mark(), certified, zero.text()),
+                        List.of(
+                                new ReplyKey(words.say("run.ready.set", size, zero.text()), new Meaning.SetAsBefore()),
+                                other,
+                                new ReplyKey(
+                                        words.say("run.ready.dial", zero.text()), new Meaning.SetOtherwise(true)))))
+                .orElseGet(() -> new PromptPanel.Ask(
+                        words.say("run.ready.wires", ready.mark(), certified),
+                        List.of(new ReplyKey(words.say("run.take", size), new Meaning.SetAsBefore()), other)));
+    }
+
+    @Override
     public PromptPanel whichRegister(Prompt.WhichRegister which) {
         return new PromptPanel.Ask(
                 words.say(which.machine().isEmpty() ? "run.register" : "run.register.of", which.machine()),

@@ -83,6 +83,11 @@ final class PromptPresenter {
         }
 
         @Override
+        public Commit liesReady(Prompt.LiesReady ready) {
+            return toBeAnswered();
+        }
+
+        @Override
         public Commit whichRegister(Prompt.WhichRegister which) {
             return toBeAnswered();
         }

@@ -48,6 +48,10 @@ final class Replies {
             ask.accept(() -> session.gauge().confirmSense(figures.so()));
         } else if (meaning instanceof Meaning.GaugeMark gauge) {
             ask.accept(() -> session.gauge().choose(gauge.mark()));
+        } else if (meaning instanceof Meaning.SetAsBefore) {
+            ask.accept(session.gauge()::setAsBefore);
+        } else if (meaning instanceof Meaning.SetOtherwise otherwise) {
+            ask.accept(() -> session.gauge().setOtherwise(otherwise.sameSize()));
         } else if (meaning instanceof Meaning.Counts counts) {
             ask.accept(() -> session.machine(
                     counts.register(), state.get().sheet().run().usualAim().orElse(Aim.ByLimits.MIDDLE)));

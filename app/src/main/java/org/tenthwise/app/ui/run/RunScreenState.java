@@ -165,6 +165,12 @@ public record RunScreenState(
 
         record GaugeMark(String mark) implements Meaning {}
 
+        /** The gauge is set as it was before. */
+        record SetAsBefore() implements Meaning {}
+
+        /** The gauge is set otherwise; with the same size, if only its dial reads something else. */
+        record SetOtherwise(boolean sameSize) implements Meaning {}
+
         /** How the register of the machine counts. */
         record Counts(Register register) implements Meaning {}
 

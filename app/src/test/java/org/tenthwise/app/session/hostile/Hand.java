@@ -117,6 +117,14 @@ final class Hand {
 
     // what is asked
 
+    private void liesReady() throws CouldNotSave {
+        if (random.nextBoolean()) {
+            session.gauge().setAsBefore();
+        } else {
+            session.gauge().setOtherwise(random.nextBoolean());
+        }
+    }
+
     private void whatIsAsked() throws CouldNotSave {
         Prompt asked = session.state().asked();
         if (asked instanceof Prompt.WhichGauge) {
@@ -125,6 +133,8 @@ final class Hand {
             session.gauge().tellSense(random.nextBoolean());
         } else if (asked instanceof Prompt.SenseInFigures) {
             session.gauge().confirmSense(random.nextInt(5) > 0);
+        } else if (asked instanceof Prompt.LiesReady) {
+            liesReady();
         } else if (asked instanceof Prompt.Certified certified) {
             enter(new BigDecimal(certified.nominal().text()).add(thousandths(3)).toPlainString());
         } else if (asked instanceof Prompt.Zero) {
