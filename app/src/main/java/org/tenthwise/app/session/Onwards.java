@@ -26,22 +26,31 @@ public final class Onwards {
      * Takes a figure as the first of the next check, where that asks for a reading and the figure lies within a few
      * tolerances of it; otherwise stays, and asks.
      *
+     * <p>A check that this figure alone fills is left as {@link #after} has it, unless the figure could be meant for
+     * the one before: that stays in sight, for nobody has seen its screen yet.
+     *
      * @param step the one in hand as whoever typed it saw it
      */
-    public Reply enterNext(int step, String text) throws CouldNotSave {
+    public Reply enterNext(int step, String text, Predicate<State> saysNoMore) throws CouldNotSave {
+        Step here = session.state().inHand();
         Optional<Step> next = session.state().next();
         if (session.state().inHand().number() == step
                 && session.state().figureBeginsNext()
                 && next.filter(opened -> opens(opened, text)).isPresent()) {
+            boolean mistakable = fits(here, text);
             session.goTo(next.get().number());
-            return session.enter(text);
+            Reply opened = session.enter(text);
+            return mistakable ? opened : after(opened, saysNoMore);
         }
         return session.replied(Optional.of(new Objection(Objection.Kind.OPENS_NEXT, text)));
     }
 
     private boolean opens(Step step, String text) {
-        return session.asked(step).asReading().isPresent()
-                && gate.opens(step, text, session.state().sheet().run().setting(step.number()));
+        return session.asked(step).asReading().isPresent() && fits(step, text);
+    }
+
+    private boolean fits(Step step, String text) {
+        return gate.opens(step, text, session.state().sheet().run().setting(step.number()));
     }
 
     /**

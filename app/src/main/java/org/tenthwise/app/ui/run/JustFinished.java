@@ -25,7 +25,7 @@ final class JustFinished {
     /** Another state of the run is shown. */
     void shown(State before, State now) {
         if (!now.inHand().equals(before.inHand())) {
-            step = Optional.of(before.inHand().number()).filter(left -> !chosen && wasWorkedLast(left, now));
+            step = workedLast(before, now).filter(left -> !chosen);
             takenHere = taken(now);
         } else if (taken(now) != takenHere) {
             step = Optional.empty();
@@ -38,9 +38,13 @@ final class JustFinished {
         return step.map(now.sheet()::line).filter(Line::settled);
     }
 
-    /** Of all that was found in the run beside the check in hand. */
-    private static boolean wasWorkedLast(int left, State now) {
+    /**
+     * The check at which something was found last, beside the one in hand: the one that was in hand before, or one that
+     * a figure opened and filled since.
+     */
+    private static Optional<Integer> workedLast(State before, State now) {
         List<Entry> entries = now.sheet().run().entries();
+        int known = before.sheet().run().entries().size();
         for (int i = entries.size() - 1; i >= 0; i--) {
             Event event = entries.get(i).event();
             Optional<Integer> at = now.sheet().run().step(entries.get(i));
@@ -48,10 +52,11 @@ final class JustFinished {
                     || event.as(Event.StruckOut.class).isPresent()
                     || event.names().isPresent();
             if (finds && at.filter(number -> number != now.inHand().number()).isPresent()) {
-                return at.get() == left;
+                boolean since = i >= known;
+                return at.filter(number -> since || number == before.inHand().number());
             }
         }
-        return false;
+        return Optional.empty();
     }
 
     private static long taken(State now) {

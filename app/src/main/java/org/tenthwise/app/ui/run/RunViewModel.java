@@ -72,7 +72,8 @@ public final class RunViewModel implements Typing {
         this.showing = new RunPresenter(words);
         this.state = new ReadOnlyObjectWrapper<>(start);
         this.shown = new ReadOnlyObjectWrapper<>(showing.of(start));
-        this.figures = new TypedFigures(session, tasks, navigator, words, clock, state::get, this::onwards, this::show);
+        this.figures =
+                new TypedFigures(session, tasks, navigator, words, clock, state::get, showing::saysNoMore, this::show);
         this.replies = new Replies(session, navigator, state::get, this::onwards, this::ask);
         this.committing = new Settling(clock);
         this.replying = new Settling(clock, Settling.LONGER);

@@ -6,8 +6,8 @@ import java.time.Instant;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
-import java.util.function.UnaryOperator;
 import org.tenthwise.app.session.Objection;
 import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.session.RunSession;
@@ -35,12 +35,12 @@ final class SentFigures {
     private final Untaken untaken;
     private final Clock clock;
     private final Supplier<State> state;
-    private final UnaryOperator<Reply> onwards;
+    private final Predicate<State> saysNoMore;
     private final Consumer<State> show;
     private final FigureQueue queue = new FigureQueue();
     private Instant arrived = Instant.MIN;
 
-    /** @param onwards goes on by itself where a check is done; on the thread of the ledger */
+    /** @param saysNoMore whether nothing is to be said of a check but its verdict; on the thread of the ledger */
     SentFigures(
             TypedFigures typed,
             RunSession session,
@@ -49,7 +49,7 @@ final class SentFigures {
             Untaken untaken,
             Clock clock,
             Supplier<State> state,
-            UnaryOperator<Reply> onwards,
+            Predicate<State> saysNoMore,
             Consumer<State> show) {
         this.typed = typed;
         this.session = session;
@@ -59,7 +59,7 @@ final class SentFigures {
         this.untaken = untaken;
         this.clock = clock;
         this.state = state;
-        this.onwards = onwards;
+        this.saysNoMore = saysNoMore;
         this.show = show;
     }
 
@@ -122,15 +122,14 @@ final class SentFigures {
             rest();
             askWhetherItOpens(figure);
         } else {
-            work(() -> session.onwards().enterNext(step, figure), figure, true);
+            work(() -> session.onwards().enterNext(step, figure, saysNoMore), figure, true);
         }
     }
 
-    /** A check that its first figure opened is never left by that figure: nobody has seen it yet. */
     private void send(String figure) {
         int step = state.get().inHand().number();
         work(
-                () -> onwards.apply(session.enter(step, figure)),
+                () -> session.onwards().after(session.enter(step, figure), saysNoMore),
                 figure,
                 state.get().asked().asReading().isPresent());
     }

@@ -6,14 +6,13 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
-import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import org.tenthwise.app.session.Objection;
-import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Objections;
@@ -58,14 +57,14 @@ final class TypedFigures implements Typing {
             Words words,
             Clock clock,
             Supplier<State> state,
-            UnaryOperator<Reply> onwards,
+            Predicate<State> saysNoMore,
             Consumer<State> show) {
         this.words = words;
         this.objections = new Objections(words);
         this.untaken = new Untaken(navigator, words);
         this.clock = clock;
         this.state = state;
-        this.sent = new SentFigures(this, session, tasks, words, untaken, clock, state, onwards, show);
+        this.sent = new SentFigures(this, session, tasks, words, untaken, clock, state, saysNoMore, show);
         this.refusal = new RefusedFigure(clock);
         this.unheard = new Unheard(clock);
         this.offers = new Offers(state.get());

@@ -99,6 +99,40 @@ class OnwardsTest extends RunAtHand {
             what = "Clean."
             """);
 
+    private static final String RECESS =
+            """
+            [[step]]
+            number = 1
+            operation = 10
+            kind = "depth"
+            name = "Groove"
+            method = "From the face."
+            lower = 11.80
+            upper = 12.20
+            places = [{ name = "anywhere" }]
+            gauge_kind = "caliper"
+            gauge = "CA-1"
+
+            [[step]]
+            number = 2
+            operation = 10
+            kind = "depth"
+            name = "Recess"
+            method = "From the face."
+            lower = 39.80
+            upper = 40.20
+            places = [{ name = "anywhere" }]
+            gauge_kind = "caliper"
+            gauge = "CA-1"
+
+            [[step]]
+            number = 3
+            operation = 10
+            kind = "look"
+            name = "Part"
+            what = "Clean."
+            """;
+
     private RunViewModel model;
 
     @BeforeEach
@@ -183,14 +217,25 @@ class OnwardsTest extends RunAtHand {
         assertTrue(model.stateProperty().get().figureBeginsNext());
     }
 
-    /** Nobody has seen the screen of a check that one figure both opened and filled. */
+    /** A figure that fits the check before as well was perhaps sent there once too often. */
     @Test
-    void whatItsOnlyFigureOpenedStays() throws Exception {
+    void whatItsOnlyFigureOpenedStaysWhereItCouldBeMeantForTheOneBefore() throws Exception {
         beforeTheGroove();
         sends(model, "12.00\n");
         leftBy(() -> sends(model, "12.01\n"), 6);
         assertTrue(run.session.state().line().settled());
         leftBy(model::press, 7);
+    }
+
+    @Test
+    void whatItsOnlyFigureOpenedGivesWayWhereItCanBeNoOther() throws Exception {
+        beginARunOf(InventedPlans.inMillimetres(RECESS));
+        model = atOnce();
+        sends(model, "12.00\n");
+        leftBy(() -> sends(model, "40.01\n"), 3);
+        assertEquals(
+                "2 Recess: Pass, 40.01, 0.19 inside",
+                model.shownProperty().get().finished().orElseThrow().words());
     }
 
     @Test
