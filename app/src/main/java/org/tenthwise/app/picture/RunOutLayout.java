@@ -23,6 +23,7 @@ final class RunOutLayout {
 
     private static final double SMALLER = 0.96;
     private static final int RINGED = 10;
+    private static final double BESIDE_WORDS = 6;
 
     private final List<RunOutPicture> pictures;
     private final List<Drawing> rooms;
@@ -79,41 +80,59 @@ final class RunOutLayout {
         return rings;
     }
 
-    /** As many kinds of words over the rings as leave them their room; words alone where one kind does not. */
+    /** As many kinds of words by the rings as leave them their room; words alone where one kind does not. */
     private int underWords() {
-        List<RunOutWords> words = IntStream.range(0, pictures.size())
-                .mapToObj(i -> new RunOutWords(pictures.get(i), rooms.get(i)))
-                .toList();
-        int fitting = words.stream().mapToInt(RunOutWords::fitting).min().orElse(0);
+        int fitting = IntStream.range(0, pictures.size())
+                .map(i -> new RunOutWords(pictures.get(i), rooms.get(i)).fitting())
+                .min()
+                .orElse(0);
         OptionalInt ringed = IntStream.iterate(fitting, kinds -> kinds > 0, kinds -> kinds - 1)
-                .filter(kinds -> ringsUnder(words, kinds).size() == pictures.size())
+                .filter(kinds -> rings(byWords(kinds)).size() == pictures.size())
                 .findFirst();
         int told = ringed.orElse(fitting);
-        words.forEach(over -> over.draw(told));
-        ringed.ifPresent(kinds -> draw(under(words, kinds), RunOutPicture.Around.NO_WORDS, ringsUnder(words, kinds)));
+        List<ByWords> where = byWords(told);
+        where.forEach(one -> one.words().draw(told));
+        ringed.ifPresent(
+                kinds -> draw(where.stream().map(ByWords::ring).toList(), RunOutPicture.Around.NO_WORDS, rings(where)));
         return ringed.isPresent() ? RINGED + told : told;
     }
 
-    private List<Double> ringsUnder(List<RunOutWords> words, int kinds) {
-        List<Drawing> rest = under(words, kinds);
+    /** Words of a section, and the room they leave its ring. */
+    private record ByWords(RunOutWords words, Drawing ring) {}
+
+    private List<Double> rings(List<ByWords> where) {
         return IntStream.range(0, pictures.size())
-                .mapToObj(i -> largest(i, rest.get(i), RunOutPicture.Around.NO_WORDS))
+                .mapToObj(i -> largest(i, where.get(i).ring(), RunOutPicture.Around.NO_WORDS))
                 .flatMap(Optional::stream)
                 .toList();
     }
 
-    /** The rooms that so many kinds of words leave. */
-    private List<Drawing> under(List<RunOutWords> words, int kinds) {
+    private List<ByWords> byWords(int kinds) {
         return IntStream.range(0, pictures.size())
-                .mapToObj(i -> {
-                    Frame whole = rooms.get(i).frame();
-                    double below = words.get(i).height(kinds);
-                    return rooms.get(i)
-                            .inset(
-                                    new Point(0, below),
-                                    whole.sized(whole.width(), Math.max(0, whole.height() - below)));
-                })
+                .mapToObj(i -> byWords(pictures.get(i), rooms.get(i), kinds))
                 .toList();
+    }
+
+    /** The words over the ring, or in a column beside it, whichever leaves it more. */
+    private static ByWords byWords(RunOutPicture picture, Drawing room, int kinds) {
+        Frame whole = room.frame();
+        RunOutWords over = new RunOutWords(picture, room);
+        double below = over.height(kinds);
+        Drawing under =
+                room.inset(new Point(0, below), whole.sized(whole.width(), Math.max(0, whole.height() - below)));
+        double column = over.column(kinds);
+        RunOutWords aside = new RunOutWords(picture, room.inset(new Point(0, 0), whole.sized(column, whole.height())));
+        double clear = column + room.lettered(BESIDE_WORDS);
+        Drawing beside =
+                room.inset(new Point(clear, 0), whole.sized(Math.max(0, whole.width() - clear), whole.height()));
+        boolean fits = aside.height(kinds) <= whole.height();
+        return fits && ring(picture, beside) > ring(picture, under)
+                ? new ByWords(aside, beside)
+                : new ByWords(over, under);
+    }
+
+    private static double ring(RunOutPicture picture, Drawing room) {
+        return RunOutRing.largest(picture, room, RunOutPicture.Around.NO_WORDS);
     }
 
     private Optional<Double> largest(int which, Drawing room, RunOutPicture.Around around) {

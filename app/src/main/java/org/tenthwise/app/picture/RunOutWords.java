@@ -39,6 +39,15 @@ final class RunOutWords {
         draw(drawing, kinds);
     }
 
+    /** How wide a column of the first so many kinds is. */
+    double column(int kinds) {
+        return kinds().subList(0, kinds).stream()
+                .flatMap(List::stream)
+                .mapToDouble(drawing::width)
+                .max()
+                .orElse(0);
+    }
+
     /** How far down the first so many kinds reach. */
     double height(int kinds) {
         return draw(drawing.rehearsal(), kinds);

@@ -28,6 +28,9 @@ class TwoSectionsScreenTest extends RunAtHand {
     /** Of the picture beside the moves: both rings can be told from their limits in it. */
     private static final double LEAST_HEIGHT = 240;
 
+    /** Of the ring of the limit, which is about half of all that is drawn round it. */
+    private static final double LEAST_ACROSS = 64;
+
     @BeforeEach
     void ofTwoSections() throws Exception {
         swept(Holding.FOUR_JAW);
@@ -150,9 +153,13 @@ class TwoSectionsScreenTest extends RunAtHand {
                 Frame room = Frame.screen(
                         shown.getWidth(), shown.getHeight(), display.look().largeText() ? 1.5 : 1);
                 Picture drawn = atOnce().shownProperty().get().picture().orElseThrow();
-                int rings = RecordingPen.of(drawn, room).drawnIn(Role.ZONE).size();
-                if (rings != 2 || shown.getHeight() < LEAST_HEIGHT) {
-                    without.add("%s: %d in %s".formatted(display.name(), rings, room));
+                List<Double> across = RecordingPen.of(drawn, room).drawnIn(Role.ZONE).stream()
+                        .map(ring -> ring.shape().bounds().width())
+                        .toList();
+                if (across.size() != 2
+                        || across.stream().anyMatch(width -> width < LEAST_ACROSS)
+                        || shown.getHeight() < LEAST_HEIGHT) {
+                    without.add("%s: %s in %s".formatted(display.name(), across, room));
                 }
             });
         }
