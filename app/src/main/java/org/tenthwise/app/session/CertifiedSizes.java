@@ -42,7 +42,7 @@ final class CertifiedSizes {
     /** @param unit one typed in another is not offered */
     Optional<Known> known(String gauge, GaugeKind kind, String reference, Unit unit) {
         Sought sought = new Sought(gauge, kind, reference);
-        return last(book.run().settings(), sought)
+        return last(book.run().gauges().settings(), sought)
                 .flatMap(CertifiedSizes::size)
                 .map(size -> new Known(size, Optional.empty()))
                 .or(() -> before.computeIfAbsent(sought, this::inRunsBefore))
@@ -78,7 +78,7 @@ final class CertifiedSizes {
     /** Absent where it was not set on them there; empty inside where that was struck out. */
     private Optional<Optional<Known>> inRun(String id, Sought sought) {
         Run run = new Run(book.kept().entries(id));
-        List<Entry> counting = run.settings();
+        List<Entry> counting = run.gauges().settings();
         List<Entry> all = run.entries().stream()
                 .filter(entry -> entry.event().as(StepEvent.GaugeSet.class).isPresent())
                 .toList();

@@ -166,8 +166,8 @@ final class EntryCheck {
      */
     static Optional<Objection> strikingOut(Run run, long entry) {
         boolean gone = run.struck(entry).isPresent()
-                || run.settingsStruck().keySet().stream()
-                        .flatMap(setting -> run.under(setting).stream())
+                || run.gauges().settingsStruck().keySet().stream()
+                        .flatMap(setting -> run.gauges().under(setting).stream())
                         .anyMatch(e -> e.seq() == entry);
         if (gone) {
             return Optional.of(Objection.of(Objection.Kind.ALREADY_STRUCK));

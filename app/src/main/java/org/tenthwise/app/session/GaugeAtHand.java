@@ -54,6 +54,7 @@ final class GaugeAtHand {
     private boolean liesReady(Step step, String mark, Optional<String> reference) {
         StepEvent.GaugeChosen taken = new StepEvent.GaugeChosen(step.number(), mark, reference);
         return book.run()
+                .gauges()
                 .chosen(step.number())
                 .map(taken::equals)
                 .orElseGet(() -> reference.isEmpty() && means(step).gauge().equals(Optional.of(mark)));
@@ -66,10 +67,11 @@ final class GaugeAtHand {
      */
     void setAnew(Step step, boolean senseToo) throws CouldNotSave {
         Optional<String> reference = book.run()
+                .gauges()
                 .setting(step.number())
                 .flatMap(Setting::reference)
                 .filter(mark -> !means(step).reference().map(Written::text).equals(Optional.of(mark)));
-        choose(step, book.run().gaugeMark(step).orElseThrow(), reference);
+        choose(step, book.run().gauges().mark(step).orElseThrow(), reference);
         halfSet.put(step.number(), senseToo ? HalfSet.SENSE_TOO : HalfSet.BY_HAND);
     }
 
@@ -79,7 +81,7 @@ final class GaugeAtHand {
             return Optional.empty();
         }
         Check.Means means = means(step);
-        Optional<String> mark = book.run().gaugeMark(step);
+        Optional<String> mark = book.run().gauges().mark(step);
         if (mark.isEmpty()) {
             return Optional.of(new Prompt.WhichGauge(means.kind(), rack.ofKind(means.kind())));
         }
@@ -137,8 +139,8 @@ final class GaugeAtHand {
         if (step.check().means().isEmpty() || isSet(step)) {
             return Optional.empty();
         }
-        return Optional.of(Setting.direct(
-                new Gauge(book.run().gaugeMark(step).orElseThrow(), means(step).kind(), Optional.empty())));
+        return Optional.of(Setting.direct(new Gauge(
+                book.run().gauges().mark(step).orElseThrow(), means(step).kind(), Optional.empty())));
     }
 
     /** A reading or an answer, with the setting it brings with it before it. */
@@ -163,7 +165,7 @@ final class GaugeAtHand {
     void certify(Step step, Written size) throws CouldNotSave {
         Check.Means means = means(step);
         if (means.kind().reference() == GaugeKind.Reference.WIRES) {
-            Gauge gauge = new Gauge(book.run().gaugeMark(step).orElseThrow(), means.kind(), Optional.empty());
+            Gauge gauge = new Gauge(book.run().gauges().mark(step).orElseThrow(), means.kind(), Optional.empty());
             set(step, Setting.overWires(gauge, reference(means, step), size));
         } else {
             halfSet.put(step.number(), half(step).on(size));
@@ -204,7 +206,7 @@ final class GaugeAtHand {
 
     private Setting onMaster(Step step, Written zero) {
         Check.Means means = means(step);
-        String mark = book.run().gaugeMark(step).orElseThrow();
+        String mark = book.run().gauges().mark(step).orElseThrow();
         return Setting.onMaster(
                 new Gauge(mark, means.kind(), sense(step, mark)),
                 reference(means, step),
@@ -225,13 +227,14 @@ final class GaugeAtHand {
 
     private String reference(Check.Means means, Step step) {
         return book.run()
+                .gauges()
                 .chosen(step.number())
                 .flatMap(StepEvent.GaugeChosen::reference)
                 .orElseGet(() -> means.reference().orElseThrow().text());
     }
 
     private boolean isSet(Step step) {
-        return book.run().setting(step.number()).isPresent();
+        return book.run().gauges().setting(step.number()).isPresent();
     }
 
     private static Check.Means means(Step step) {

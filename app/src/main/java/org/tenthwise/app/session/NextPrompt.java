@@ -31,7 +31,7 @@ final class NextPrompt {
         }
         if (reading.isEmpty() && question.isEmpty() && temperature.isEmpty()) {
             return gauge.asked(step)
-                    .filter(any -> sheet.run().chosen(step.number()).isPresent())
+                    .filter(any -> sheet.run().gauges().chosen(step.number()).isPresent())
                     .orElseGet(Prompt.Nothing::new);
         }
         return gauge.asked(step)

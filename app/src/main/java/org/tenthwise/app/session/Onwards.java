@@ -50,7 +50,7 @@ public final class Onwards {
     }
 
     private boolean fits(Step step, String text) {
-        return gate.opens(step, text, session.state().sheet().run().setting(step.number()));
+        return gate.opens(step, text, session.state().sheet().run().gauges().setting(step.number()));
     }
 
     /**

@@ -74,7 +74,7 @@ public final class RunSession {
                 sheet(),
                 inHand,
                 asked(),
-                sheet().run().setting(inHand.number()),
+                sheet().run().gauges().setting(inHand.number()),
                 way.readingsFirst(pass()),
                 Progress.next(sheet(), inHand),
                 opened(),

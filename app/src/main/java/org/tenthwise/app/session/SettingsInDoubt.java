@@ -63,13 +63,13 @@ final class SettingsInDoubt {
     }
 
     private Stream<Withdrawn> of(Run other) {
-        return other.settings().stream()
+        return other.gauges().settings().stream()
                 .filter(this::sharesFault)
                 .map(entry -> new Withdrawn(
                         other.id(),
                         entry.seq(),
                         StepEvent.GaugeSet.in(entry).step(),
-                        other.countingUnder(entry).size()));
+                        other.gauges().countingUnder(entry).size()));
     }
 
     private boolean sharesFault(Entry entry) {

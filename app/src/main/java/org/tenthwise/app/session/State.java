@@ -54,7 +54,7 @@ public record State(
 
     /** The settings of the gauge of the step in hand that count, the latest first, each in the entry that holds it. */
     public List<Entry> settingsHere() {
-        List<Entry> settings = new ArrayList<>(sheet.run().settings().stream()
+        List<Entry> settings = new ArrayList<>(sheet.run().gauges().settings().stream()
                 .filter(entry -> StepEvent.GaugeSet.in(entry).step() == inHand.number())
                 .toList());
         Collections.reverse(settings);

@@ -26,7 +26,8 @@ final class JudgedChapter {
     /** @param beside what there is to say beside the verdict, and does not stand there already */
     StoryChapter told(List<String> beside) {
         List<String> said = new ArrayList<>(beside);
-        run.setting(line.step().number())
+        run.gauges()
+                .setting(line.step().number())
                 .flatMap(setting -> setting.gauge().sense())
                 .map(sense -> words.say("story.formula", sense))
                 .ifPresent(said::add);

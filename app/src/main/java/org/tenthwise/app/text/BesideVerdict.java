@@ -91,7 +91,7 @@ public final class BesideVerdict {
         traces.removeIf(said -> said.sentence().isEmpty());
         long struck = line.passes().stream()
                 .flatMap(Pass::struckOut)
-                .filter(out -> !run.settingsStruck().containsValue(out))
+                .filter(out -> !run.gauges().settingsStruck().containsValue(out))
                 .count();
         if (struck > 0) {
             traces.add(Weighed.how(words.say("run.struck", struck)));

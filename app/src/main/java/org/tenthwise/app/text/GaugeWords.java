@@ -31,9 +31,10 @@ public final class GaugeWords {
         if (means.isEmpty()) {
             return "";
         }
-        return run.setting(step.number())
+        return run.gauges()
+                .setting(step.number())
                 .map(this::line)
-                .orElseGet(() -> notSet(means.get().kind(), run.gaugeMark(step)));
+                .orElseGet(() -> notSet(means.get().kind(), run.gauges().mark(step)));
     }
 
     public String line(Setting setting) {
@@ -62,7 +63,8 @@ public final class GaugeWords {
         if (means.isEmpty()) {
             return List.of();
         }
-        return run.setting(step.number())
+        return run.gauges()
+                .setting(step.number())
                 .filter(setting -> setting.certified().isPresent())
                 .map(this::brief)
                 .orElseGet(() -> List.of(line(run, step)));
@@ -98,9 +100,9 @@ public final class GaugeWords {
      */
     public List<String> withdrawn(Run run, int step) {
         List<String> said = new ArrayList<>();
-        run.settingsStruck().forEach((entry, why) -> {
+        run.gauges().settingsStruck().forEach((entry, why) -> {
             int at = StepEvent.GaugeSet.in(entry).step();
-            int readings = run.countingUnder(entry).size();
+            int readings = run.gauges().countingUnder(entry).size();
             if (readings > 0 && (step == 0 || step == at)) {
                 said.add(words.say("gauge-line.withdrawn", readings, at, why.reason()));
             }
@@ -111,7 +113,7 @@ public final class GaugeWords {
     /** The same where nothing was done in the run since; absent otherwise. */
     public Optional<String> withdrawnLast(Run run) {
         Entry last = run.entries().get(run.entries().size() - 1);
-        boolean since = run.settingsStruck().values().stream()
+        boolean since = run.gauges().settingsStruck().values().stream()
                 .noneMatch(why -> why.entry().equals(last));
         List<String> said = since ? List.of() : withdrawn(run, 0);
         return said.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", said));

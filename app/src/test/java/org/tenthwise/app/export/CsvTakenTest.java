@@ -127,7 +127,7 @@ class CsvTakenTest {
     @Test
     void whatWasReadUnderASettingStruckOutStaysWithItsReason() {
         Records.Walk walk = Records.walk(PART, SAMPLE, Integer.MAX_VALUE);
-        long setting = walk.evidence().sheet().run().settings().stream()
+        long setting = walk.evidence().sheet().run().gauges().settings().stream()
                 .filter(entry -> ((StepEvent.GaugeSet) entry.event()).step() == 12)
                 .findFirst()
                 .orElseThrow()

@@ -167,6 +167,7 @@ class GaugeSessionTest {
                         .state()
                         .sheet()
                         .run()
+                        .gauges()
                         .setting(THREAD)
                         .orElseThrow());
         assertTrue(session.state().pass().isEmpty());

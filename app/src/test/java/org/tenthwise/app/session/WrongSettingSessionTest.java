@@ -59,7 +59,7 @@ class WrongSettingSessionTest {
             assertEquals(
                     VerdictKind.OPEN,
                     opened.state().sheet().line(BORE).finding().verdict().standing());
-            assertEquals(Optional.empty(), opened.state().sheet().run().setting(BORE));
+            assertEquals(Optional.empty(), opened.state().sheet().run().gauges().setting(BORE));
         }
     }
 
@@ -114,6 +114,7 @@ class WrongSettingSessionTest {
                 .state()
                 .sheet()
                 .run()
+                .gauges()
                 .setting(BORE)
                 .isPresent());
         RunSession later = workshop.setUp("016");
@@ -244,7 +245,7 @@ class WrongSettingSessionTest {
     }
 
     private static Entry setting(RunSession session) {
-        List<Entry> settings = session.state().sheet().run().settings().stream()
+        List<Entry> settings = session.state().sheet().run().gauges().settings().stream()
                 .filter(entry -> ((StepEvent.GaugeSet) entry.event()).step()
                         == session.state().inHand().number())
                 .toList();

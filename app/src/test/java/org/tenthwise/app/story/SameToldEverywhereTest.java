@@ -55,7 +55,7 @@ public class SameToldEverywhereTest {
                 sheet,
                 line.step(),
                 sheet.run().closed().isPresent() ? new Prompt.Closed() : new Prompt.Nothing(),
-                sheet.run().setting(line.step().number()),
+                sheet.run().gauges().setting(line.step().number()),
                 false,
                 Optional.empty(),
                 Map.of(),

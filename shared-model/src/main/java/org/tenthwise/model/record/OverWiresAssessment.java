@@ -54,7 +54,10 @@ final class OverWiresAssessment {
         int temperatures = warmth.map(TemperatureEffect::missing).orElse(0);
         int missing = check.slots().size() - measured.size() + temperatures;
         Optional<Length> wire = readings.isEmpty()
-                ? run.setting(step.number()).flatMap(Setting::certified).map(Written::length)
+                ? run.gauges()
+                        .setting(step.number())
+                        .flatMap(Setting::certified)
+                        .map(Written::length)
                 : measured.get(0)
                         .reading()
                         .setting()

@@ -63,7 +63,7 @@ public record PassStory(
                         .map(answering -> new Taken<>(
                                 answering.entry(),
                                 answering,
-                                run.settingBefore(answering.entry(), step),
+                                run.gauges().settingBefore(answering.entry(), step),
                                 answering.struck(),
                                 pass.answering(answering.question().today()).equals(Optional.of(answering))))
                         .toList());

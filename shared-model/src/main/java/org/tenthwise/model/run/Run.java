@@ -3,15 +3,11 @@ package org.tenthwise.model.run;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import org.tenthwise.model.gauge.Gauge;
-import org.tenthwise.model.gauge.GaugeKind;
-import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Step;
@@ -100,7 +96,7 @@ public final class Run {
         return at(NO_STEP);
     }
 
-    private List<Entry> at(int step) {
+    List<Entry> at(int step) {
         return byStep.getOrDefault(step, List.of());
     }
 
@@ -182,100 +178,6 @@ public final class Run {
                         : Stream.empty());
     }
 
-    /** What the gauge of a step is set with now; nothing once another gauge was taken or the setting was struck out. */
-    public Optional<Setting> setting(int step) {
-        return lastGauge(step)
-                .filter(entry -> !struck.containsKey(entry.seq()))
-                .flatMap(entry -> entry.event() instanceof StepEvent.GaugeSet set
-                        ? Optional.of(set.setting())
-                        : Optional.empty());
-    }
-
-    /** What the gauge of a step was last set with before an entry, struck out since or not. */
-    public Optional<Setting> settingBefore(Entry entry, Step step) {
-        return at(step.number()).stream()
-                .filter(earlier -> earlier.seq() < entry.seq())
-                .flatMap(earlier -> earlier.event().as(StepEvent.GaugeSet.class).stream())
-                .map(StepEvent.GaugeSet::setting)
-                .reduce((earlier, later) -> later);
-    }
-
-    /** The gauge that lies ready for a step and is not set: it was taken, or its setting was struck out. */
-    public Optional<StepEvent.GaugeChosen> chosen(int step) {
-        return setting(step).isPresent()
-                ? Optional.empty()
-                : lastGauge(step)
-                        .map(Entry::event)
-                        .map(event -> event instanceof StepEvent.GaugeSet set
-                                ? new StepEvent.GaugeChosen(
-                                        step, set.setting().gauge().id(), Optional.empty())
-                                : (StepEvent.GaugeChosen) event);
-    }
-
-    /**
-     * Mark of the gauge under which the next reading of a step is kept: the one set or taken for it, the one the plan
-     * names, or the last of its kind used in this run; absent where none of these is known.
-     */
-    public Optional<String> gaugeMark(Step step) {
-        return setting(step.number())
-                .map(setting -> setting.gauge().id())
-                .or(() -> chosen(step.number()).map(StepEvent.GaugeChosen::mark))
-                .or(() -> step.check().means().flatMap(means -> means.gauge().or(() -> lastOf(means.kind()))));
-    }
-
-    private Optional<String> lastOf(GaugeKind kind) {
-        return settings().stream()
-                .map(entry -> StepEvent.GaugeSet.in(entry).setting().gauge())
-                .filter(gauge -> gauge.kind() == kind)
-                .reduce((earlier, later) -> later)
-                .map(Gauge::id);
-    }
-
-    private Optional<Entry> lastGauge(int step) {
-        return at(step).stream().filter(entry -> ofGauge(entry, step)).reduce((earlier, later) -> later);
-    }
-
-    private static boolean ofGauge(Entry entry, int step) {
-        return entry.event() instanceof StepEvent.GaugeSet set && set.step() == step
-                || entry.event() instanceof StepEvent.GaugeChosen chosen && chosen.step() == step;
-    }
-
-    /** What was read under a setting, and what a limit gauge said, struck out or not. */
-    public List<Entry> under(Entry setting) {
-        int step = StepEvent.GaugeSet.in(setting).step();
-        return at(step).stream()
-                .filter(entry -> entry.seq() > setting.seq())
-                .takeWhile(entry -> !ofGauge(entry, step))
-                .filter(entry -> entry.event() instanceof StepEvent.ReadingTaken taken && taken.step() == step
-                        || entry.event() instanceof StepEvent.Answered answered
-                                && answered.step() == step
-                                && answered.question().byLimitGauge())
-                .toList();
-    }
-
-    /** The same without what was struck out for itself. */
-    public List<Entry> countingUnder(Entry setting) {
-        return under(setting).stream()
-                .filter(entry -> !struck.containsKey(entry.seq()))
-                .toList();
-    }
-
-    /** The settings that were struck out, each with why and by whom, in the order they were made. */
-    public Map<Entry, Pass.Struck> settingsStruck() {
-        Map<Entry, Pass.Struck> gone = new LinkedHashMap<>();
-        entries.stream()
-                .filter(entry -> entry.event() instanceof StepEvent.GaugeSet && struck.containsKey(entry.seq()))
-                .forEach(entry -> gone.put(entry, struck.get(entry.seq())));
-        return gone;
-    }
-
-    /** The settings of gauges that count, in the order they were made, each in the entry that holds it. */
-    public List<Entry> settings() {
-        return entries.stream()
-                .filter(entry -> entry.event() instanceof StepEvent.GaugeSet && !struck.containsKey(entry.seq()))
-                .toList();
-    }
-
     /** Everything that was remarked, in the order it was entered. */
     public List<Remark> remarks() {
         return entries.stream().map(Remark::of).flatMap(Optional::stream).toList();
@@ -288,6 +190,11 @@ public final class Run {
                 .flatMap(Optional::stream)
                 .filter(remark -> remark.kind() != Remark.Kind.CUT_ON_THESE)
                 .toList();
+    }
+
+    /** The gauges of the run and what they were set on. */
+    public RunGauges gauges() {
+        return new RunGauges(this);
     }
 
     /** Every disposition that was ever signed for a step, in force or lapsed. */

@@ -33,7 +33,7 @@ class ReadUnderASettingTest {
         happened.read(OTHER, "35.000");
         happened.did(new StepEvent.PassBegun(BORE, StepEvent.PassBegun.Why.CUT));
         Entry second = happened.read(BORE, "20.003");
-        assertEquals(List.of(first, second), happened.run().under(set));
+        assertEquals(List.of(first, second), happened.run().gauges().under(set));
     }
 
     @Test
@@ -44,7 +44,7 @@ class ReadUnderASettingTest {
         happened.did(new StepEvent.Answered(BORE, Question.PLUG_FEELS, Answer.FREELY));
         happened.did(new StepEvent.TemperatureTaken(BORE, MeasuredBody.PART, Degrees.of("21", CELSIUS)));
         happened.did(new StepEvent.NoteMade(BORE, "looks well"));
-        assertEquals(List.of(go), happened.run().under(set));
+        assertEquals(List.of(go), happened.run().gauges().under(set));
     }
 
     @Test
@@ -55,9 +55,9 @@ class ReadUnderASettingTest {
         Entry second = happened.read(BORE, "20.003");
         Entry next = happened.did(new StepEvent.GaugeSet(BORE, SECOND));
         Entry third = happened.read(BORE, "20.004");
-        assertEquals(List.of(first, second), happened.run().under(set));
-        assertEquals(List.of(third), happened.run().under(next));
-        assertEquals(List.of(), happened.run().under(elsewhere));
+        assertEquals(List.of(first, second), happened.run().gauges().under(set));
+        assertEquals(List.of(third), happened.run().gauges().under(next));
+        assertEquals(List.of(), happened.run().gauges().under(elsewhere));
     }
 
     @Test
@@ -68,7 +68,7 @@ class ReadUnderASettingTest {
         Entry second = happened.read(BORE, "20.003");
         happened.did(new StepEvent.GaugeChosen(BORE, "M-2", Optional.empty()));
         happened.read(BORE, "20.004");
-        assertEquals(List.of(first, second), happened.run().under(set));
+        assertEquals(List.of(first, second), happened.run().gauges().under(set));
     }
 
     @Test
@@ -77,8 +77,8 @@ class ReadUnderASettingTest {
         Entry slipped = happened.read(BORE, "20.200");
         Entry sound = happened.read(BORE, "20.002");
         happened.struckOut(slipped, "slipped");
-        assertEquals(List.of(slipped, sound), happened.run().under(set));
-        assertEquals(List.of(sound), happened.run().countingUnder(set));
+        assertEquals(List.of(slipped, sound), happened.run().gauges().under(set));
+        assertEquals(List.of(sound), happened.run().gauges().countingUnder(set));
     }
 
     @Test
@@ -87,14 +87,14 @@ class ReadUnderASettingTest {
         Entry reading = happened.read(BORE, "20.002");
         Entry elsewhere = happened.did(new StepEvent.GaugeSet(OTHER, FIRST));
         Entry second = happened.did(new StepEvent.GaugeSet(BORE, SECOND));
-        assertEquals(List.of(first, elsewhere, second), happened.run().settings());
-        assertEquals(Map.of(), happened.run().settingsStruck());
+        assertEquals(List.of(first, elsewhere, second), happened.run().gauges().settings());
+        assertEquals(Map.of(), happened.run().gauges().settingsStruck());
 
         happened.struckOut(reading, "slipped");
         Entry later = happened.struckOut(second, "anvil chipped");
         Entry out = happened.struckOut(first, "zero was off");
-        assertEquals(List.of(elsewhere), happened.run().settings());
-        Map<Entry, Pass.Struck> struck = happened.run().settingsStruck();
+        assertEquals(List.of(elsewhere), happened.run().gauges().settings());
+        Map<Entry, Pass.Struck> struck = happened.run().gauges().settingsStruck();
         assertEquals(List.of(first, second), List.copyOf(struck.keySet()));
         assertEquals(
                 List.of(new Pass.Struck(out, "zero was off"), new Pass.Struck(later, "anvil chipped")),
@@ -108,6 +108,6 @@ class ReadUnderASettingTest {
         happened.struckOut(set, "once more");
         assertEquals(
                 Map.of(set, new Pass.Struck(out, "anvil chipped")),
-                happened.run().settingsStruck());
+                happened.run().gauges().settingsStruck());
     }
 }

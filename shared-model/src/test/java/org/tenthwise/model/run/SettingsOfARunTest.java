@@ -51,22 +51,22 @@ class SettingsOfARunTest {
     void aGaugeTakenAndNotYetSetLeavesTheStepWithoutASetting() {
         did(new StepEvent.GaugeSet(BORE, WITH_FIRST));
         did(new StepEvent.GaugeChosen(BORE, "BG-2", Optional.empty()));
-        assertEquals(Optional.empty(), run().setting(BORE));
-        assertEquals("BG-2", run().chosen(BORE).orElseThrow().mark());
+        assertEquals(Optional.empty(), run().gauges().setting(BORE));
+        assertEquals("BG-2", run().gauges().chosen(BORE).orElseThrow().mark());
         did(new StepEvent.GaugeSet(BORE, WITH_SECOND));
-        assertEquals(Optional.of(WITH_SECOND), run().setting(BORE));
-        assertEquals(Optional.empty(), run().chosen(BORE));
+        assertEquals(Optional.of(WITH_SECOND), run().gauges().setting(BORE));
+        assertEquals(Optional.empty(), run().gauges().chosen(BORE));
     }
 
     @Test
     void theGaugeToReadWithIsTheOneTakenOrOfThePlanOrTheLastOfItsKind() {
-        assertEquals(Optional.empty(), run().gaugeMark(thread(Optional.empty())));
+        assertEquals(Optional.empty(), run().gauges().mark(thread(Optional.empty())));
         did(new StepEvent.GaugeSet(BORE, LIMIT_GAUGE));
         did(new StepEvent.GaugeSet(BORE + 1, WITH_FIRST));
-        assertEquals(Optional.of("LG-3"), run().gaugeMark(thread(Optional.empty())));
-        assertEquals(Optional.of("LG-9"), run().gaugeMark(thread(Optional.of("LG-9"))));
+        assertEquals(Optional.of("LG-3"), run().gauges().mark(thread(Optional.empty())));
+        assertEquals(Optional.of("LG-9"), run().gauges().mark(thread(Optional.of("LG-9"))));
         did(new StepEvent.GaugeChosen(BORE + 2, "LG-4", Optional.empty()));
-        assertEquals(Optional.of("LG-4"), run().gaugeMark(thread(Optional.of("LG-9"))));
+        assertEquals(Optional.of("LG-4"), run().gauges().mark(thread(Optional.of("LG-9"))));
     }
 
     private static Step thread(Optional<String> gauge) {
@@ -86,7 +86,7 @@ class SettingsOfARunTest {
     void aGaugeTakenForOneStepSaysNothingOfAnother() {
         did(new StepEvent.GaugeSet(BORE, WITH_FIRST));
         did(new StepEvent.GaugeChosen(BORE + 1, "BG-2", Optional.empty()));
-        assertEquals(Optional.of(WITH_FIRST), run().setting(BORE));
+        assertEquals(Optional.of(WITH_FIRST), run().gauges().setting(BORE));
     }
 
     @Test
@@ -118,7 +118,7 @@ class SettingsOfARunTest {
                 out,
                 passes.get(0).readings().get(0).struck().orElseThrow().entry().seq());
         assertEquals(Optional.of(WITH_FIRST), passes.get(0).readings().get(0).setting());
-        assertEquals(Optional.of(WITH_SECOND), run().setting(BORE));
+        assertEquals(Optional.of(WITH_SECOND), run().gauges().setting(BORE));
     }
 
     @Test
@@ -136,11 +136,11 @@ class SettingsOfARunTest {
     void aSettingStruckOutIsAskedForAgainWithTheSameGauge() {
         long wrong = did(new StepEvent.GaugeSet(BORE, WITH_SECOND));
         did(new Event.StruckOut(wrong, "wrong zero"));
-        assertEquals(Optional.empty(), run().setting(BORE));
+        assertEquals(Optional.empty(), run().gauges().setting(BORE));
         assertEquals(
                 new StepEvent.GaugeChosen(BORE, "BG-2", Optional.empty()),
-                run().chosen(BORE).orElseThrow());
-        assertTrue(run().settings().isEmpty());
+                run().gauges().chosen(BORE).orElseThrow());
+        assertTrue(run().gauges().settings().isEmpty());
     }
 
     @Test

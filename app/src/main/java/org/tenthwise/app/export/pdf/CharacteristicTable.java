@@ -140,7 +140,7 @@ final class CharacteristicTable {
                         finding.measured().stream()
                                 .map(Measured::reading)
                                 .flatMap(reading -> reading.setting().stream()),
-                        matter.sheet().run().setting(finding.step().number()).stream())
+                        matter.sheet().run().gauges().setting(finding.step().number()).stream())
                 .map(setting -> setting.gauge().id())
                 .distinct()
                 .toList();

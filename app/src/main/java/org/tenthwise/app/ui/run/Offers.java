@@ -162,9 +162,10 @@ final class Offers {
     private static boolean isReadWithTheGaugeOf(Sheet sheet, Step step, Entry entry) {
         return entry.event()
                 .as(StepEvent.ReadingTaken.class)
-                .flatMap(taken -> sheet.run().settingBefore(entry, sheet.plan().step(taken.step())))
+                .flatMap(taken ->
+                        sheet.run().gauges().settingBefore(entry, sheet.plan().step(taken.step())))
                 .map(Setting::gauge)
-                .filter(gauge -> sheet.run().gaugeMark(step).equals(Optional.of(gauge.id()))
+                .filter(gauge -> sheet.run().gauges().mark(step).equals(Optional.of(gauge.id()))
                         && step.check().means().map(Check.Means::kind).equals(Optional.of(gauge.kind())))
                 .isPresent();
     }
