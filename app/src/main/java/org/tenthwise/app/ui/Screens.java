@@ -21,19 +21,12 @@ import org.tenthwise.app.ui.begin.BeginView;
 import org.tenthwise.app.ui.begin.BeginViewModel;
 import org.tenthwise.app.ui.bench.BenchView;
 import org.tenthwise.app.ui.bench.BenchViewModel;
-import org.tenthwise.app.ui.deed.CutOnTheseForm;
-import org.tenthwise.app.ui.deed.DisposeForm;
 import org.tenthwise.app.ui.deed.GaugeForm;
-import org.tenthwise.app.ui.deed.MachineForm;
-import org.tenthwise.app.ui.deed.OtherGaugeForm;
-import org.tenthwise.app.ui.deed.PutAwayForm;
-import org.tenthwise.app.ui.deed.StoodForm;
-import org.tenthwise.app.ui.deed.StrikeForm;
+import org.tenthwise.app.ui.deed.StepForms;
 import org.tenthwise.app.ui.deed.WordsForm;
 import org.tenthwise.app.ui.deed.WrongSettingForm;
 import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.FormView;
-import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.app.ui.guide.GuideView;
 import org.tenthwise.app.ui.guide.GuideViewModel;
@@ -61,6 +54,7 @@ import org.tenthwise.app.ui.settings.NameViewModel;
 import org.tenthwise.app.ui.settings.RegisterViewModel;
 import org.tenthwise.app.ui.settings.SettingsView;
 import org.tenthwise.app.ui.settings.SettingsViewModel;
+import org.tenthwise.app.ui.shell.Deed;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Notice;
@@ -86,6 +80,7 @@ public final class Screens implements Navigator {
     private final LedgerTasks tasks;
     private final PictureFrames pictures;
     private final Bench bench;
+    private final StepForms forms;
     private Optional<Screen> undermost = Optional.empty();
 
     /** In the language spoken now. */
@@ -97,6 +92,7 @@ public final class Screens implements Navigator {
         this.tasks = new LedgerTasks(with.background(), words, this);
         this.pictures = new PictureFrames(new ScreenFaces(), new TextMetrics(), with.look());
         this.bench = new Bench(with.sums(), words);
+        this.forms = new StepForms(words, this, with.clock());
     }
 
     /** Opens the client at home; over it lies, for a shop that is new, how one begins. */
@@ -141,19 +137,13 @@ public final class Screens implements Navigator {
     @Override
     public void name(ShopNames.Kind kind) {
         NameViewModel model = new NameViewModel(kind, shop, tasks, words, this);
-        shell.show(new FormView(
-                model.title(), model.form(), words, RunHeading.titled(model.title(), words, this::back), () -> {}));
+        shell.show(FormView.titled(model.title(), model.form(), words, this::back, () -> {}));
     }
 
     @Override
     public void register(ShopNames.Name machine) {
         RegisterViewModel model = new RegisterViewModel(machine, shop, tasks, words, this);
-        shell.show(new FormView(
-                machine.name(),
-                model.form(),
-                words,
-                RunHeading.titled(machine.name(), words, this::back),
-                model::load));
+        shell.show(FormView.titled(machine.name(), model.form(), words, this::back, model::load));
     }
 
     @Override
@@ -196,23 +186,8 @@ public final class Screens implements Navigator {
     }
 
     @Override
-    public void putAway(RunSession session) {
-        show(new PutAwayForm(inHand(session), words, this));
-    }
-
-    @Override
-    public void strike(RunSession session) {
-        show(new StrikeForm(inHand(session), words, this, with.clock()));
-    }
-
-    @Override
-    public void stoodElsewhere(RunSession session) {
-        show(new StoodForm(inHand(session), words, this));
-    }
-
-    @Override
-    public void dispose(RunSession session) {
-        show(new DisposeForm(inHand(session), words, this));
+    public void form(Deed deed, RunSession session) {
+        show(forms.of(deed, inHand(session)));
     }
 
     @Override
@@ -263,8 +238,7 @@ public final class Screens implements Navigator {
     @Override
     public void find(Consumer<String> found) {
         FindViewModel model = new FindViewModel(shop, tasks, words, this, found);
-        String title = words.say("find.title");
-        shell.show(new FormView(title, model.form(), words, RunHeading.titled(title, words, this::back), model::load)
+        shell.show(FormView.titled(words.say("find.title"), model.form(), words, this::back, model::load)
                 .about(new FindHints(words)));
     }
 
@@ -293,7 +267,7 @@ public final class Screens implements Navigator {
     public void gauge(RunSession session) {
         tasks.run(session::state, state -> {
             if (state.settingsHere().isEmpty()) {
-                otherGauge(session);
+                form(Deed.OTHER_GAUGE, session);
             } else {
                 show(new GaugeForm(inHand(session), words, this));
             }
@@ -301,23 +275,8 @@ public final class Screens implements Navigator {
     }
 
     @Override
-    public void otherGauge(RunSession session) {
-        show(new OtherGaugeForm(inHand(session), words, this));
-    }
-
-    @Override
     public void wrongSetting(RunSession session, Entry setting, SettingFault fault) {
         show(new WrongSettingForm(inHand(session), setting, fault, words, this));
-    }
-
-    @Override
-    public void cutOnThese(RunSession session) {
-        show(new CutOnTheseForm(inHand(session), words, this));
-    }
-
-    @Override
-    public void machine(RunSession session) {
-        show(new MachineForm(inHand(session), words, this));
     }
 
     @Override

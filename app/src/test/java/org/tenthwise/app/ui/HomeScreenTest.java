@@ -8,7 +8,6 @@ import org.tenthwise.app.history.RunShelf;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.form.FormView;
-import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.home.FindHints;
 import org.tenthwise.app.ui.home.FindViewModel;
 import org.tenthwise.app.ui.home.HomeView;
@@ -97,12 +96,7 @@ class HomeScreenTest extends ScreenTest {
         workshop.begin(DemoPart.WINCH_BARREL_END, "003");
         seen("home", "find", window -> {
             FindViewModel model = new FindViewModel(workshop.shop, workshop.tasks, words, workshop, by -> {});
-            return new FormView(
-                            words.say("find.title"),
-                            model.form(),
-                            words,
-                            RunHeading.titled(words.say("find.title"), words, workshop::back),
-                            model::load)
+            return FormView.titled(words.say("find.title"), model.form(), words, workshop::back, model::load)
                     .about(new FindHints(words));
         });
     }

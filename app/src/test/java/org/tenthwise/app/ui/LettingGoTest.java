@@ -28,6 +28,7 @@ import org.tenthwise.app.session.ShopNames;
 import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.ui.bench.BenchView;
 import org.tenthwise.app.ui.bench.BenchViewModel;
+import org.tenthwise.app.ui.shell.Deed;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.checklists.catalogue.Catalogue;
@@ -58,10 +59,10 @@ class LettingGoTest extends ScreenTest {
                 way("begin", (client, session) -> client.begin(PLANS.plans().get(0))),
                 way("run", Navigator::run),
                 way("more", Navigator::more),
-                way("strike", Navigator::strike),
-                way("put away", Navigator::putAway),
-                way("stood elsewhere", Navigator::stoodElsewhere),
-                way("dispose", Navigator::dispose),
+                way("strike", form(Deed.STRIKE)),
+                way("put away", form(Deed.PUT_AWAY)),
+                way("stood elsewhere", form(Deed.STOOD_ELSEWHERE)),
+                way("dispose", form(Deed.DISPOSE)),
                 way("sign", Navigator::sign),
                 way("record", (client, session) -> client.record(session.id())),
                 way("pages", (client, session) -> client.pages(session.id())),
@@ -81,13 +82,13 @@ class LettingGoTest extends ScreenTest {
                 way("doubt", (client, session) -> client.say(Navigator.Saying.DOUBT, session)),
                 way("hand over", (client, session) -> client.say(Navigator.Saying.HAND_OVER, session)),
                 way("gauge", Navigator::gauge),
-                way("other gauge", Navigator::otherGauge),
+                way("other gauge", form(Deed.OTHER_GAUGE)),
                 way(
                         "wrong setting",
                         (client, session) -> client.wrongSetting(
                                 session, session.state().settingsHere().get(0), SettingFault.values()[0])),
-                way("cut on these", Navigator::cutOnThese),
-                way("machine", Navigator::machine),
+                way("cut on these", form(Deed.CUT_ON_THESE)),
+                way("machine", form(Deed.MACHINE)),
                 way("bench", (client, session) -> client.bench()),
                 way("bench beside the run", Navigator::bench));
     }
@@ -98,6 +99,10 @@ class LettingGoTest extends ScreenTest {
         stage.setScene(window.scene());
         stage.show();
         return stage;
+    }
+
+    private static Way form(Deed deed) {
+        return (client, session) -> client.form(deed, session);
     }
 
     private static Arguments way(String name, Way way) {

@@ -11,7 +11,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.backup.BackupBook;
 import org.tenthwise.app.session.ShopNames;
 import org.tenthwise.app.ui.form.FormView;
-import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.settings.CopiesViewModel;
 import org.tenthwise.app.ui.settings.FolderView;
 import org.tenthwise.app.ui.settings.FolderViewModel;
@@ -86,8 +85,7 @@ class SettingsScreenTest extends ScreenTest {
                     workshop.tasks,
                     words,
                     workshop);
-            return new FormView(
-                    "Lathe 4", model.form(), words, RunHeading.titled("Lathe 4", words, workshop::back), model::load);
+            return FormView.titled("Lathe 4", model.form(), words, workshop::back, model::load);
         });
     }
 

@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.session.ShopNames;
+import org.tenthwise.app.ui.shell.Deed;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.model.plan.Plan;
@@ -70,23 +71,8 @@ public class Ways implements Navigator {
     }
 
     @Override
-    public void putAway(RunSession session) {
-        asked.add("put away " + session.id());
-    }
-
-    @Override
-    public void strike(RunSession session) {
-        asked.add("strike " + session.id());
-    }
-
-    @Override
-    public void stoodElsewhere(RunSession session) {
-        asked.add("stood elsewhere " + session.id());
-    }
-
-    @Override
-    public void dispose(RunSession session) {
-        asked.add("dispose " + session.id());
+    public void form(Deed deed, RunSession session) {
+        asked.add("form " + deed + " " + session.id());
     }
 
     @Override
@@ -156,23 +142,8 @@ public class Ways implements Navigator {
     }
 
     @Override
-    public void otherGauge(RunSession session) {
-        asked.add("other gauge " + session.id());
-    }
-
-    @Override
     public void wrongSetting(RunSession session, Entry setting, SettingFault fault) {
         asked.add("wrong " + fault + " " + setting.seq() + " " + session.id());
-    }
-
-    @Override
-    public void cutOnThese(RunSession session) {
-        asked.add("cut on these " + session.id());
-    }
-
-    @Override
-    public void machine(RunSession session) {
-        asked.add("machine " + session.id());
     }
 
     @Override

@@ -7,6 +7,7 @@ import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.app.ui.form.Suggestions;
+import org.tenthwise.app.ui.shell.Deed;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.model.words.Words;
 
@@ -42,9 +43,9 @@ public final class GaugeForm extends StepForm {
         if (remedy instanceof Remedy.Wrong wrong) {
             navigator.wrongSetting(inHand.session(), wrong.setting(), wrong.fault());
         } else if (remedy instanceof Remedy.Machine) {
-            navigator.machine(inHand.session());
+            navigator.form(Deed.MACHINE, inHand.session());
         } else {
-            navigator.otherGauge(inHand.session());
+            navigator.form(Deed.OTHER_GAUGE, inHand.session());
         }
     }
 }

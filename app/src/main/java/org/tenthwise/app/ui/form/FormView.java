@@ -54,6 +54,11 @@ public class FormView extends SidedScreen {
         model.fields().forEach(field -> owns(field.choice().offeredProperty().subscribe(() -> came(field))));
     }
 
+    /** A form by itself, with its title over it. */
+    public static FormView titled(String title, FormViewModel form, Words words, Runnable back, Runnable load) {
+        return new FormView(title, form, words, RunHeading.titled(title, words, back), load);
+    }
+
     /** A form about the step in hand, beside the card of the step. */
     public static FormView of(StepForm step, Words words, PictureFrames pictures) {
         return new FormView(

@@ -9,6 +9,7 @@ import org.tenthwise.app.story.StepStory;
 import org.tenthwise.app.story.StoryChapter;
 import org.tenthwise.app.text.BesideVerdict;
 import org.tenthwise.app.ui.form.StepCard;
+import org.tenthwise.app.ui.shell.Deed;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.model.words.Words;
@@ -56,7 +57,7 @@ public final class MoreViewModel {
     }
 
     public void putAway() {
-        navigator.putAway(session);
+        navigator.form(Deed.PUT_AWAY, session);
     }
 
     public void back() {

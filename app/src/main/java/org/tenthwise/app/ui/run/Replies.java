@@ -8,6 +8,7 @@ import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.ui.run.RunScreenState.Meaning;
+import org.tenthwise.app.ui.shell.Deed;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.run.StepEvent.PassBegun.Why;
@@ -58,7 +59,7 @@ final class Replies {
         } else if (meaning instanceof Meaning.TakenUp) {
             ask.accept(session.shelf()::takeUp);
         } else if (meaning instanceof Meaning.CutOnThese) {
-            navigator.cutOnThese(session);
+            navigator.form(Deed.CUT_ON_THESE, session);
         } else if (meaning instanceof Meaning.CutTaken) {
             ask.accept(() -> session.again(Why.CUT));
         } else if (meaning instanceof Meaning.Sweep sweep) {
@@ -66,7 +67,7 @@ final class Replies {
         } else if (meaning instanceof Meaning.Moved) {
             ask.accept(() -> session.again(Why.MOVED));
         } else if (meaning instanceof Meaning.StoodElsewhere) {
-            navigator.stoodElsewhere(session);
+            navigator.form(Deed.STOOD_ELSEWHERE, session);
         } else if (meaning instanceof Meaning.ReadingsFirst first) {
             ask.accept(() -> session.readingsFirst(first.on()));
         }

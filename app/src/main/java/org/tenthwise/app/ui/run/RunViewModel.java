@@ -25,6 +25,7 @@ import org.tenthwise.app.ui.run.RunScreenState.Meaning;
 import org.tenthwise.app.ui.run.RunScreenState.PromptPanel;
 import org.tenthwise.app.ui.run.RunScreenState.Strike;
 import org.tenthwise.app.ui.run.RunScreenState.Undo;
+import org.tenthwise.app.ui.shell.Deed;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.model.run.StepEvent.PassBegun.Why;
@@ -157,10 +158,10 @@ public final class RunViewModel implements Typing {
             case CUT_TAKEN -> ask(() -> session.again(Why.CUT));
             case JAWS_MOVED -> ask(() -> session.again(Why.MOVED));
             case READ_AGAIN -> again();
-            case DISPOSE -> navigator.dispose(session);
+            case DISPOSE -> navigator.form(Deed.DISPOSE, session);
             case SIGN -> navigator.sign(session);
             case GO_TO -> goTo(now.step());
-            case OTHER_GAUGE -> navigator.otherGauge(session);
+            case OTHER_GAUGE -> navigator.form(Deed.OTHER_GAUGE, session);
             case RECORD -> navigator.record(state.get().sheet().run().id());
         }
     }
@@ -210,7 +211,7 @@ public final class RunViewModel implements Typing {
     }
 
     public void dispose() {
-        navigator.dispose(session);
+        navigator.form(Deed.DISPOSE, session);
     }
 
     /**
@@ -228,7 +229,7 @@ public final class RunViewModel implements Typing {
         if (taken.step() != state.get().inHand().number()) {
             goTo(taken.step());
         }
-        navigator.strike(session);
+        navigator.form(Deed.STRIKE, session);
     }
 
     private void undo(Undo answer) {

@@ -34,17 +34,8 @@ public interface Navigator {
     /** What else there is to say of the step in hand. */
     void more(RunSession session);
 
-    /** Put the run away. */
-    void putAway(RunSession session);
-
-    /** Strike out a reading or an answer of the step in hand. */
-    void strike(RunSession session);
-
-    /** Put the first reading of a turn to the place it was taken at. */
-    void stoodElsewhere(RunSession session);
-
-    /** What becomes of the step in hand, which did not pass. */
-    void dispose(RunSession session);
+    /** The form by which that is done. */
+    void form(Deed deed, RunSession session);
 
     /** Close and sign the run. */
     void sign(RunSession session);
@@ -92,17 +83,8 @@ public interface Navigator {
     /** The card of the gauge of the step in hand; where none was set yet, the form to take another. */
     void gauge(RunSession session);
 
-    /** Choose another gauge for the step in hand. */
-    void otherGauge(RunSession session);
-
     /** Strike out a setting that was wrong. */
     void wrongSetting(RunSession session, Entry setting, SettingFault fault);
-
-    /** Sign for a cut on what is read so far of the step in hand. */
-    void cutOnThese(RunSession session);
-
-    /** How the register of the machine counts, and what is usually aimed at on it. */
-    void machine(RunSession session);
 
     /** The sums of the bench, without a run. */
     void bench();

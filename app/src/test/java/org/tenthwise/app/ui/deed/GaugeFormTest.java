@@ -56,7 +56,7 @@ class GaugeFormTest {
         StepForm model = card(session);
         assertEquals("Correct the machine: X offset on radius", offered(model).get(3));
         choose(model, 3);
-        assertEquals(List.of("back", "machine " + session.id()), workshop.asked);
+        assertEquals(List.of("back", "form MACHINE " + session.id()), workshop.asked);
     }
 
     @Test

@@ -131,7 +131,7 @@ class AnswerHandlingTest extends RunAtHand {
             type(scene, "0.040\n0.000\n0.050\n0.000\n0.033\n");
             press(scene, "again");
         });
-        assertTrue(ways.asked.contains("stood elsewhere " + run.session.id()), ways.asked.toString());
+        assertTrue(ways.asked.contains("form STOOD_ELSEWHERE " + run.session.id()), ways.asked.toString());
         assertEquals(5, run.session.state().pass().standing().size());
     }
 

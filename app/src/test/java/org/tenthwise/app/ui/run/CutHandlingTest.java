@@ -137,7 +137,7 @@ class CutHandlingTest extends RunAtHand {
         assertEquals(List.of(), ways.asked, "a finger that was coming down to read again");
         clock.pass(400);
         model.keepOrAgain();
-        assertEquals(List.of("cut on these " + run.session.id()), ways.asked);
+        assertEquals(List.of("form CUT_ON_THESE " + run.session.id()), ways.asked);
         assertEquals(1, passes());
     }
 

@@ -25,7 +25,13 @@ class KeyHandlingTest extends RunAtHand {
         });
         String id = run.session.id();
         assertEquals(
-                List.of("back", "say DOUBT " + id, "say NOTE " + id, "strike " + id, "dispose " + id, "gauge " + id),
+                List.of(
+                        "back",
+                        "say DOUBT " + id,
+                        "say NOTE " + id,
+                        "form STRIKE " + id,
+                        "form DISPOSE " + id,
+                        "gauge " + id),
                 ways.asked);
         assertEquals(2, run.session.state().line().passes().size());
     }

@@ -294,7 +294,7 @@ class OnwardsTest extends RunAtHand {
             press(scene, "strike");
         });
         assertEquals(1, inHand());
-        assertEquals(List.of("strike " + run.session.id()), ways.asked);
+        assertEquals(List.of("form STRIKE " + run.session.id()), ways.asked);
     }
 
     @Test
