@@ -238,8 +238,10 @@ final class Replay {
         public Deed temperatureTaken(StepEvent.TemperatureTaken taken) {
             return () -> taken(
                     meant
-                            ? session.keepTemperature(taken.of(), taken.read().text())
-                            : session.temperature(taken.of(), taken.read().text()));
+                            ? session.temperatures()
+                                    .keep(taken.of(), taken.read().text())
+                            : session.temperatures()
+                                    .take(taken.of(), taken.read().text()));
         }
 
         @Override

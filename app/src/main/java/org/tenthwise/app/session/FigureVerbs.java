@@ -5,14 +5,12 @@ import java.util.Optional;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.model.gauge.Setting;
-import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.QuantityKind;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
-import org.tenthwise.model.record.TemperatureEffect;
 import org.tenthwise.model.run.StepEvent;
 
 /**
@@ -94,7 +92,7 @@ final class FigureVerbs {
         public Taken temperature(Prompt.Temperature wanted) {
             String figure =
                     text.isEmpty() ? wanted.suggested().map(Degrees::text).orElse("") : text;
-            return () -> FigureVerbs.this.temperature(wanted.of(), figure, onPurpose);
+            return () -> session.temperatures().take(wanted.of(), figure, onPurpose);
         }
 
         /** What is no figure in a unit of the step, a length where an angle is read, is not taken. */
@@ -108,7 +106,7 @@ final class FigureVerbs {
     }
 
     private Reply certified(Step step, Written typed, Prompt.Certified wanted, boolean onPurpose) throws CouldNotSave {
-        Optional<Objection> against = standing(gate.certified(step, typed, wanted.nominal()), onPurpose);
+        Optional<Objection> against = Objection.standing(gate.certified(step, typed, wanted.nominal()), onPurpose);
         if (against.isEmpty()) {
             gauge.certify(step, typed);
         }
@@ -116,7 +114,7 @@ final class FigureVerbs {
     }
 
     private Reply zero(Step step, Written typed, Prompt.Zero wanted, boolean onPurpose) throws CouldNotSave {
-        Optional<Objection> against = standing(gate.zero(step, typed, wanted.certified()), onPurpose);
+        Optional<Objection> against = Objection.standing(gate.zero(step, typed, wanted.certified()), onPurpose);
         if (against.isEmpty()) {
             gauge.zero(step, typed);
         }
@@ -127,7 +125,7 @@ final class FigureVerbs {
         Step step = state.inHand();
         Optional<Setting> toSet = gauge.settingToMake(step);
         Optional<Setting> setting = toSet.or(state::setting);
-        Optional<Objection> against = standing(gate.reading(step, typed, setting, state.pass()), onPurpose);
+        Optional<Objection> against = Objection.standing(gate.reading(step, typed, setting, state.pass()), onPurpose);
         if (against.isPresent()) {
             return session.replied(against);
         }
@@ -139,26 +137,5 @@ final class FigureVerbs {
             book.add(entries);
         }
         return session.replied(beside);
-    }
-
-    /** @param onPurpose whether it is taken although it is far off */
-    Reply temperature(MeasuredBody of, String text, boolean onPurpose) throws CouldNotSave {
-        State state = session.state();
-        Optional<TemperatureEffect> needed = state.line().finding().warmth().filter(TemperatureEffect::needed);
-        Optional<Objection> unwanted =
-                session.shut().or(() -> Objection.where(needed.isEmpty(), Objection.Kind.NOT_ASKED_HERE));
-        Optional<Objection> against = unwanted.or(
-                () -> standing(Thermometer.objection(text, needed.orElseThrow().climate()), onPurpose));
-        return against.isPresent()
-                ? session.replied(against)
-                : session.kept(new StepEvent.TemperatureTaken(
-                        state.inHand().number(),
-                        of,
-                        Degrees.of(text, needed.orElseThrow().climate().scale())));
-    }
-
-    /** What is left of an objection to a figure that is kept on purpose. */
-    private static Optional<Objection> standing(Optional<Objection> objection, boolean onPurpose) {
-        return objection.filter(raised -> !(onPurpose && raised.mayBeKept()));
     }
 }

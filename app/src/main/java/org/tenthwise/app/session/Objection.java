@@ -82,4 +82,9 @@ public record Objection(Kind kind, String detail, String expected, Optional<Mess
     public boolean mayBeKept() {
         return kind == Kind.FAR_OFF;
     }
+
+    /** What is left of an objection to a figure that may be taken on purpose. */
+    static Optional<Objection> standing(Optional<Objection> objection, boolean onPurpose) {
+        return objection.filter(raised -> !(onPurpose && raised.mayBeKept()));
+    }
 }

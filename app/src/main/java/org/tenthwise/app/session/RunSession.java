@@ -1,9 +1,7 @@
 package org.tenthwise.app.session;
 
 import java.time.Clock;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.tenthwise.app.history.Progress;
@@ -11,16 +9,13 @@ import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.record.Finding;
-import org.tenthwise.model.record.HoldOpened;
 import org.tenthwise.model.record.HoldPoints;
-import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
@@ -62,7 +57,7 @@ public final class RunSession {
         this.plan = plan;
         this.lastParts = new LastParts(book);
         this.steps = steps;
-        this.inHand = whereItGoesOn();
+        this.inHand = steps.goesOn(sheet());
     }
 
     public String id() {
@@ -77,28 +72,9 @@ public final class RunSession {
                 sheet().run().gauges().setting(inHand.number()),
                 way.readingsFirst(pass()),
                 Progress.next(sheet(), inHand),
-                opened(),
+                holds.opened(sheet()),
                 lastParts.at(inHand),
                 book.now());
-    }
-
-    private Map<Integer, HoldOpened> opened() {
-        Map<Integer, HoldOpened> opened = new HashMap<>();
-        for (Step step : plan.steps()) {
-            holds.opened(sheet(), step).ifPresent(how -> opened.put(step.number(), how));
-        }
-        return opened;
-    }
-
-    /** The step that was in hand last, unless it is settled or held by now. */
-    private Step whereItGoesOn() {
-        return steps.of(id()).stream()
-                .boxed()
-                .flatMap(number -> sheet().lines().stream()
-                        .filter(line -> line.step().number() == number && !line.settled() && !line.held()))
-                .map(Line::step)
-                .findFirst()
-                .orElseGet(() -> Progress.whereItStopped(sheet()));
     }
 
     private void take(Step step) {
@@ -130,6 +106,11 @@ public final class RunSession {
     /** What can be done with a question by one tap. */
     public AnswerVerbs answers() {
         return new AnswerVerbs(this);
+    }
+
+    /** What can be done with the temperatures of the pass in hand. */
+    public TemperatureVerbs temperatures() {
+        return new TemperatureVerbs(this);
     }
 
     /** How a check that is done leads on to the next. */
@@ -179,19 +160,6 @@ public final class RunSession {
     /** As {@link #keep(String)}, read on a gauge in that unit; kept as typed, with its unit. */
     public Reply keep(String text, Unit unit) throws CouldNotSave {
         return figures.take(text, unit, true);
-    }
-
-    /**
-     * Takes a temperature for the pass in hand, where one is needed; it need not be asked for yet, and one taken before
-     * is replaced.
-     */
-    public Reply temperature(MeasuredBody of, String text) throws CouldNotSave {
-        return figures.temperature(of, text, false);
-    }
-
-    /** Takes a temperature on purpose although it is far off; in everything else as {@link #temperature}. */
-    public Reply keepTemperature(MeasuredBody of, String text) throws CouldNotSave {
-        return figures.temperature(of, text, true);
     }
 
     public Reply answer(Answer answer) throws CouldNotSave {
@@ -294,18 +262,13 @@ public final class RunSession {
         return NextPrompt.next(sheet(), step, new WayOfReading(), gauge);
     }
 
-    /**
-     * What is said against whatever is taken at a step: the run is closed or of a newer release, or a hold point keeps
-     * the step shut.
-     */
+    /** What is said against whatever is taken at the step in hand. */
     Optional<Objection> shut() {
-        return closed().or(() -> Objection.where(sheet().line(inHand.number()).held(), Objection.Kind.HELD));
+        return Shut.step(sheet(), inHand);
     }
 
     Optional<Objection> closed() {
-        return Objection.where(!sheet().run().unknown().isEmpty(), Objection.Kind.NEWER)
-                .or(() -> Objection.where(sheet().run().closed().isPresent(), Objection.Kind.CLOSED))
-                .or(() -> Objection.where(sheet().putAway().isPresent(), Objection.Kind.PUT_AWAY));
+        return Shut.run(sheet());
     }
 
     private Finding finding() {

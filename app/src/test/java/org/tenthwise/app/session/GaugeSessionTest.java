@@ -37,6 +37,70 @@ class GaugeSessionTest {
     }
 
     @Test
+    void aBoreGaugeIsAskedForItsSenseOnceThenItsMasterThenItsZero() throws Exception {
+        assertInstanceOf(Prompt.WhichSense.class, session.state().asked());
+        session.gauge().tellSense(true);
+        assertInstanceOf(Prompt.Certified.class, session.state().asked());
+        session.enter("30.002");
+        assertInstanceOf(Prompt.Zero.class, session.state().asked());
+        session.enter("");
+        session.gauge().confirmSense(true);
+        assertEquals(
+                ReadingDirection.FALLS_WITH_SIZE,
+                session.state().setting().orElseThrow().gauge().sense().orElseThrow());
+        session.readingsFirst(true);
+        // 30.002 − (−0.013 − 0) = 30.015
+        session.enter("-0.013");
+        assertEquals(
+                Optional.of(mm("30.015").length()),
+                ((SizeFinding) session.state().line().finding()).value());
+
+        RunSession another = workshop.setUp("015");
+        another.goTo(BORE);
+        Prompt.LiesReady ready = another.state().asked().asLyingReady().orElseThrow();
+        assertEquals("30.002", ready.certified().text());
+        assertEquals(Optional.of("014"), ready.part());
+    }
+
+    /** The plan knows the nominal alone: that is no certificate, and one tap must not make it one. */
+    @Test
+    void theSizeOnACertificateIsTypedOnceARunAndOfferedFromThenOn() throws Exception {
+        session.gauge().tellSense(false);
+        assertEquals(
+                Objection.Kind.NOT_A_NUMBER,
+                session.enter("").objection().orElseThrow().kind());
+        assertEquals(Optional.empty(), ((Prompt.Certified) session.state().asked()).known());
+        session.enter("30.002");
+        session.enter("");
+        session.gauge().confirmSense(true);
+        session.gauge().setAnew(false);
+        assertEquals(
+                "30.002",
+                ((Prompt.Certified) session.state().asked())
+                        .known()
+                        .orElseThrow()
+                        .text());
+        session.enter("");
+        assertEquals(
+                "30.002", ((Prompt.Zero) session.state().asked()).certified().text());
+    }
+
+    @Test
+    void aMasterGoesByItsMarkWhereItHasOneAndByItsSizeOtherwise() throws Exception {
+        session.gauge().tellSense(false);
+        session.enter("30.000");
+        session.enter("");
+        session.gauge().confirmSense(true);
+        assertEquals(
+                Optional.of("30.000"), session.state().setting().orElseThrow().reference());
+        session.gauge().choose("BG-2", Optional.of("MR-30"));
+        session.enter("30.001");
+        session.enter("0");
+        assertEquals(
+                Optional.of("MR-30"), session.state().setting().orElseThrow().reference());
+    }
+
+    @Test
     void aSenseToldIsPutIntoFiguresOfASmallerBoreBeforeAnythingIsRead() throws Exception {
         session.gauge().tellSense(true);
         session.enter("30.002");

@@ -18,7 +18,6 @@ import org.tenthwise.app.DemoPlans;
 import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.sqlite.SqliteStores;
-import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.RunOutCheck;
@@ -91,72 +90,6 @@ class RunSessionTest {
         setUp();
         session.goTo(OUTSIDE);
         assertInstanceOf(Prompt.Reading.class, session.state().asked());
-    }
-
-    @Test
-    void aBoreGaugeIsAskedForItsSenseOnceThenItsMasterThenItsZero() throws Exception {
-        setUp();
-        session.goTo(BORE);
-        assertInstanceOf(Prompt.WhichSense.class, session.state().asked());
-        session.gauge().tellSense(true);
-        assertInstanceOf(Prompt.Certified.class, session.state().asked());
-        session.enter("30.002");
-        assertInstanceOf(Prompt.Zero.class, session.state().asked());
-        session.enter("");
-        session.gauge().confirmSense(true);
-        assertEquals(
-                ReadingDirection.FALLS_WITH_SIZE,
-                session.state().setting().orElseThrow().gauge().sense().orElseThrow());
-        session.readingsFirst(true);
-        // 30.002 − (−0.013 − 0) = 30.015
-        session.enter("-0.013");
-        assertEquals(Optional.of(mm("30.015")), size(BORE).value());
-
-        RunSession another = shop.begin(new RunHeader(DemoPlans.outsideAsRead(), "015", "", "", "Setter 2", true));
-        session = another;
-        setUp();
-        session.goTo(BORE);
-        Prompt.LiesReady ready = session.state().asked().asLyingReady().orElseThrow();
-        assertEquals("30.002", ready.certified().text());
-        assertEquals(Optional.of("014"), ready.part());
-    }
-
-    /** The plan knows the nominal alone: that is no certificate, and one tap must not make it one. */
-    @Test
-    void theSizeOnACertificateIsTypedOnceARunAndOfferedFromThenOn() throws Exception {
-        setUp();
-        session.goTo(BORE);
-        session.gauge().tellSense(false);
-        assertEquals(
-                Objection.Kind.NOT_A_NUMBER,
-                session.enter("").objection().orElseThrow().kind());
-        assertEquals(Optional.empty(), ((Prompt.Certified) session.state().asked()).known());
-        session.enter("30.002");
-        session.enter("");
-        session.gauge().confirmSense(true);
-        session.gauge().setAnew(false);
-        assertEquals(
-                "30.002",
-                ((Prompt.Certified) session.state().asked())
-                        .known()
-                        .orElseThrow()
-                        .text());
-        session.enter("");
-        assertEquals(
-                "30.002", ((Prompt.Zero) session.state().asked()).certified().text());
-    }
-
-    @Test
-    void aMasterGoesByItsMarkWhereItHasOneAndByItsSizeOtherwise() throws Exception {
-        setUp();
-        bore("0.012");
-        assertEquals(
-                Optional.of("30.000"), session.state().setting().orElseThrow().reference());
-        session.gauge().choose("BG-2", Optional.of("MR-30"));
-        session.enter("30.001");
-        session.enter("0");
-        assertEquals(
-                Optional.of("MR-30"), session.state().setting().orElseThrow().reference());
     }
 
     @Test

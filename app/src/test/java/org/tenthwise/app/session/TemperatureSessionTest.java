@@ -211,7 +211,8 @@ class TemperatureSessionTest extends RunBegun {
         assertInstanceOf(Prompt.Reading.class, session.state().asked());
         assertEquals(
                 Objection.Kind.NOT_ASKED_HERE,
-                session.temperature(MeasuredBody.PART, "21")
+                session.temperatures()
+                        .take(MeasuredBody.PART, "21")
                         .objection()
                         .orElseThrow()
                         .kind());

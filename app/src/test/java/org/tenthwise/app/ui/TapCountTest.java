@@ -111,7 +111,7 @@ class TapCountTest extends ScreenTest {
         } else if (event instanceof StepEvent.ReadingTaken taken) {
             return run.enter(taken.typed().text());
         } else if (event instanceof StepEvent.TemperatureTaken taken) {
-            return run.temperature(taken.of(), taken.read().text());
+            return run.temperatures().take(taken.of(), taken.read().text());
         } else if (event instanceof StepEvent.Answered answered) {
             return run.answer(answered.answer());
         } else if (event instanceof Event.Closed closed) {

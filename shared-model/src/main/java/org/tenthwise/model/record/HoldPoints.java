@@ -35,6 +35,15 @@ public final class HoldPoints {
         return all.isEmpty() ? Optional.empty() : Optional.of(new HoldOpened(all));
     }
 
+    /** Those that were opened, each with how, by the number of its step. */
+    public Map<Integer, HoldOpened> opened(Sheet sheet) {
+        Map<Integer, HoldOpened> opened = new HashMap<>();
+        for (Step step : sheet.plan().steps()) {
+            opened(sheet, step).ifPresent(how -> opened.put(step.number(), how));
+        }
+        return opened;
+    }
+
     private Optional<Settled> settled(Sheet sheet, int step) {
         Line line = sheet.line(step);
         Settled before = known.get(step);

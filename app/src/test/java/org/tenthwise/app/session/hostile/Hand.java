@@ -88,7 +88,8 @@ final class Hand {
                     session.shelf().takeUp();
                 }
             }
-            default -> session.temperature(random.nextBoolean() ? MeasuredBody.PART : MeasuredBody.GAUGE, degrees());
+            default ->
+                session.temperatures().take(random.nextBoolean() ? MeasuredBody.PART : MeasuredBody.GAUGE, degrees());
         }
     }
 
