@@ -13,6 +13,7 @@ import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 import org.tenthwise.app.store.CouldNotCopy;
 import org.tenthwise.app.store.CouldNotOpen;
+import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.store.Verification;
 import org.tenthwise.model.words.Message;
 
@@ -64,10 +65,7 @@ final class StoreCopy {
                 half.discard();
                 filling.into(half);
                 synchronise(half.path());
-                Verification found;
-                try (SqliteReading made = SqliteReading.open(half)) {
-                    found = made.verify();
-                }
+                Verification found = readBack(half);
                 if (found.whole()) {
                     name(half);
                 }
@@ -76,6 +74,15 @@ final class StoreCopy {
                 half.discard();
             }
         } catch (SQLException | IOException e) {
+            throw notMade(e);
+        }
+    }
+
+    /** What cannot be read back, its disk taken away or worn, was not written, whatever the disk said. */
+    private Verification readBack(StoreFile half) throws CouldNotCopy {
+        try (SqliteReading made = SqliteReading.open(half)) {
+            return made.verify();
+        } catch (CouldNotOpen | CouldNotRead e) {
             throw notMade(e);
         }
     }
