@@ -23,6 +23,7 @@ class LastCutAdviceTest extends WorkBeingCut {
         DIAMETER | 29.854 | 29.997 | Asked 0.156, came off 0.143. Change the X offset by +0.013 mm on diameter.
         RADIUS   | 29.854 | 29.994 | Asked 0.078, came off 0.070. Change the X offset by +0.008 mm on radius.
         DIAMETER | 29.854 | 29.854 | Asked 0.156, came off 0.000. Find out why before the next cut. If that change is in the control already, do not change it again: it would come off twice. If it is not: Change the X offset by +0.156 mm on diameter.
+        DIAMETER | 29.854 | 29.857 | Asked 0.156, came off 0.003. Find out why before the next cut. If that change is in the control already, do not change it again: it would come off twice. If it is not: Change the X offset by +0.153 mm on diameter.
         RADIUS   | 29.854 | 29.932 | Asked 0.078, came off 0.039. Half of it: if all of it was typed in, the X offset is on diameter. Change the X offset by +0.039 mm on radius.
         """)
     void fromTheSecondCutOnItIsSaidWhatCameOffAndWhatIsTakenForGranted(
@@ -115,7 +116,10 @@ class LastCutAdviceTest extends WorkBeingCut {
         events.add(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT));
         read("29.980");
         assertEquals(
-                "Asked 0.020, came off −0.010. Change the X offset by +0.030 mm on diameter." + HOLDS, advice(BORE, 1));
+                "Asked 0.020, came off −0.010. Find out why before the next cut. If that change is in the control"
+                        + " already, do not change it again: it would come off twice. If it is not: Change the X offset"
+                        + " by +0.030 mm on diameter." + HOLDS,
+                advice(BORE, 1));
     }
 
     /** Three places took off 0.143, 0.143 and 0.144: 0.14333 in the mean, in the places that were read. */

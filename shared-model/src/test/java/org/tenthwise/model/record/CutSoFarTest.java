@@ -129,13 +129,16 @@ class CutSoFarTest {
     @CsvSource({
         "0.050,, 0, true",
         "0.050,, -0.001, true",
-        "0.049,, 0, false",
+        "0.468,, 0.003, true",
+        "0.050,, 0.005, true",
+        "0.050,, 0.006, false",
+        "0.020,, 0.002, true",
         ", 0.071, 0, true",
-        ", 0.049, 0, false",
-        "0.050,, 0.001, false",
+        ", 0.071, 0.007, true",
+        ", 0.071, 0.008, false",
         ",, 0, false"
     })
-    void nothingCameOffWhereSomethingMustHave(String asked, String atMost, String off, boolean nothing) {
+    void hardlyAnythingCameOffUpToATenth(String asked, String atMost, String off, boolean nothing) {
         assertEquals(
                 nothing,
                 new CutSoFar(
