@@ -166,7 +166,7 @@ class ScreensTest extends ScreenTest {
                     .toList();
             assertEquals(1, notes.size());
             assertTrue(
-                    notes.get(0).contains("Reading 30.013 mm") && notes.get(0).contains("Source: ISO 1"),
+                    notes.get(0).contains("reading 30.013 mm") && notes.get(0).contains("Source: ISO 1"),
                     notes::toString);
         });
     }
