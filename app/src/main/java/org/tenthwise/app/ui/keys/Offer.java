@@ -41,13 +41,25 @@ public record Offer(String front, Set<String> wholes, int places, Optional<BigDe
 
     /** The whole units that a size between two limits can have; none where one is the beginning of another. */
     public static Set<String> wholes(BigDecimal lower, BigDecimal upper) {
-        BigInteger from = lower.toBigInteger();
-        BigInteger more = upper.toBigInteger().subtract(from);
-        if (lower.signum() < 0 || more.compareTo(BigInteger.valueOf(MOST_WHOLES)) >= 0) {
+        BigInteger more = upper.toBigInteger().subtract(lower.toBigInteger());
+        return more.compareTo(BigInteger.valueOf(MOST_WHOLES)) >= 0 ? Set.of() : allWholes(lower, upper);
+    }
+
+    /**
+     * The point of a temperature that one decimal follows, as a thermometer shows it.
+     *
+     * @param coldest in the degrees that are typed, as {@code warmest}
+     */
+    public static Offer ofDegrees(BigDecimal coldest, BigDecimal warmest) {
+        return new Offer("", allWholes(coldest, warmest), 1, Optional.empty());
+    }
+
+    private static Set<String> allWholes(BigDecimal lower, BigDecimal upper) {
+        if (lower.signum() < 0) {
             return Set.of();
         }
-        Set<String> wholes = Stream.iterate(from, whole -> whole.add(BigInteger.ONE))
-                .limit(more.intValue() + 1)
+        Set<String> wholes = Stream.iterate(lower.toBigInteger(), whole -> whole.add(BigInteger.ONE))
+                .takeWhile(whole -> whole.compareTo(upper.toBigInteger()) <= 0)
                 .map(BigInteger::toString)
                 .collect(Collectors.toSet());
         boolean doubtful = wholes.stream()

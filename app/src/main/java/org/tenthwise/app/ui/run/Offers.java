@@ -13,7 +13,10 @@ import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.plan.ThermalData;
+import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.TemperatureRange;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Plausible;
@@ -29,11 +32,15 @@ import org.tenthwise.model.tolerance.Limits;
  * just before, while that is the last thing that happened in the run and was taken since its check came in hand. A dial
  * stands less than one unit from its zero and begins with {@code 0.} from the first.
  *
- * <p>Nothing is offered to an angle, a temperature, a master or a zero.
+ * <p>To a temperature only its point comes, behind whole degrees near those of the shop. Nothing is offered to an
+ * angle, a master or a zero.
  */
 final class Offers {
 
     private static final String ON_A_DIAL = "0.";
+
+    /** How far from the temperatures of the shop most parts and gauges are, in °C. */
+    private static final BigDecimal FROM_THE_SHOP = new BigDecimal("5");
 
     /** The last entry before the step in hand came in hand. */
     private long before;
@@ -52,6 +59,9 @@ final class Offers {
     Offer of(State state) {
         if (state.asked().asReading().isPresent()) {
             return ofReading(state);
+        }
+        if (state.asked().asksTemperature()) {
+            return ofTemperature(state);
         }
         return state.figureBeginsNext()
                 ? state.next()
@@ -74,6 +84,18 @@ final class Offers {
         return justBefore(state)
                 .map(read -> new Offer(read.toBigInteger() + ".", wholes(step), read.scale(), Optional.of(read)))
                 .orElseGet(() -> new Offer("", wholes(step), places(state.sheet(), step), Optional.empty()));
+    }
+
+    private static Offer ofTemperature(State state) {
+        ThermalData climate = state.sheet().plan().climate().orElseThrow();
+        TemperatureRange shop = climate.shop();
+        return Offer.ofDegrees(
+                inScale(climate, shop.least().degrees().subtract(FROM_THE_SHOP)),
+                inScale(climate, shop.greatest().degrees().add(FROM_THE_SHOP)));
+    }
+
+    private static BigDecimal inScale(ThermalData climate, BigDecimal celsius) {
+        return climate.scale().of(new Celsius(celsius)).figure();
     }
 
     private static boolean isOfLength(State state, Step step) {

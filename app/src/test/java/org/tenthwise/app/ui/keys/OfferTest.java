@@ -49,6 +49,23 @@ class OfferTest {
     @CsvSource(
             textBlock =
                     """
+            # coldest, warmest, keys, figure
+            13,        28,      215,  21.5
+            # 13 °C and 28 °C in °F
+            55.4,      82.4,    707,  70.7
+            # 1 is the beginning of 10
+            1,         16,      125,  125
+            -2,        13,      125,  125
+            """)
+    void thePointOfATemperatureComesBehindAnyOfTheDegrees(
+            BigDecimal coldest, BigDecimal warmest, String keys, String figure) {
+        assertEquals(figure, Offer.ofDegrees(coldest, warmest).figure(keys));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            textBlock =
+                    """
             # keys,   figure
             4,        4
             47,       47

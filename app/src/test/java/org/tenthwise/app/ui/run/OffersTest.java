@@ -1,6 +1,7 @@
 package org.tenthwise.app.ui.run;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayDeque;
 import java.util.List;
@@ -83,7 +84,7 @@ class OffersTest extends RunAtHand {
     }
 
     @Test
-    void aBoreGaugeOnItsMasterDoesAndItsMasterItsZeroAndTemperaturesDoNot() throws Exception {
+    void aBoreGaugeOnItsMasterDoesAndItsMasterAndItsZeroDoNot() throws Exception {
         run.setUpAndGoTo(ARun.BORE);
         run.session.gauge().tellSense(false);
         RunViewModel model = atOnce();
@@ -93,13 +94,48 @@ class OffersTest extends RunAtHand {
         Finger.presses(model, "C0.000\n");
         run.session.gauge().confirmSense(true);
         model.refresh();
-        assertShown("228", model, "228");
-        Finger.presses(model, "C22.8\n20.5\n");
+        Finger.presses(model, "228\n205\n");
         assertShown("0.", model, "");
         Finger.presses(model, "-143\n");
         assertShown("0.", model, "");
         Finger.presses(model, "015\n");
         assertEquals(List.of("-0.143", "0.015"), readings());
+    }
+
+    /** In a shop of 18 to 23 °C, so that 13 to 28 are whole degrees. */
+    @ParameterizedTest
+    @CsvSource({
+        "228, 22.8",
+        "22.8, 22.8",
+        "23, 23",
+        "130, 13.0",
+        "289, 28.9",
+        // as cold and as warm as that a part seldom is, and three digits may be three
+        "129, 129",
+        "290, 290",
+        "104, 104"
+    })
+    void thePointOfATemperatureComesBehindDegreesNearThoseOfTheShop(String keys, String figure) throws Exception {
+        assertShown(figure, atItsTemperature(), keys);
+    }
+
+    /** A thermometer shows one decimal; 2155 is no 21.55 that nobody could read. */
+    @ParameterizedTest
+    @CsvSource({"2155", "1155"})
+    void aTemperatureOfMoreDecimalsIsTypedWithItsPoint(String keys) throws Exception {
+        RunViewModel model = atItsTemperature();
+        Finger.presses(model, keys + "\n");
+        assertEquals(
+                keys.startsWith("2") ? "21.55" : "1155", model.figureProperty().get());
+        assertTrue(run.session.state().asked().asksTemperature());
+    }
+
+    private RunViewModel atItsTemperature() throws Exception {
+        run.setUpAndGoTo(ARun.BORE);
+        run.session.gauge().tellSense(false);
+        run.enter("30.000", "0.000");
+        run.session.gauge().confirmSense(true);
+        return atOnce();
     }
 
     /** Its dial stands near 30 then, as a gauge that reads the size itself. */
