@@ -3,6 +3,8 @@ package org.tenthwise.app.session;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.tenthwise.app.store.CouldNotSave;
+import org.tenthwise.model.plan.CheckOfSize;
+import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.PlainPass;
 import org.tenthwise.model.run.Entry;
@@ -27,7 +29,7 @@ public final class Onwards {
      * tolerances of it; otherwise stays, and asks.
      *
      * <p>A check that this figure alone fills is left as {@link #after} has it, unless the figure could be meant for
-     * the one before: that stays in sight, for nobody has seen its screen yet.
+     * the one before, or the check says how it is to be read: that stays in sight, for nobody has seen its screen yet.
      *
      * @param step the one in hand as whoever typed it saw it
      */
@@ -37,16 +39,24 @@ public final class Onwards {
         if (session.state().inHand().number() == step
                 && session.state().figureBeginsNext()
                 && next.filter(opened -> opens(opened, text)).isPresent()) {
-            boolean mistakable = fits(here, text);
+            boolean unseen = fits(here, text) || isReadInItsOwnWay(next.get());
             session.goTo(next.get().number());
             Reply opened = session.enter(text);
-            return mistakable ? opened : after(opened, saysNoMore);
+            return unseen ? opened : after(opened, saysNoMore);
         }
         return session.replied(Optional.of(new Objection(Objection.Kind.OPENS_NEXT, text)));
     }
 
     private boolean opens(Step step, String text) {
         return session.asked(step).asReading().isPresent() && fits(step, text);
+    }
+
+    private static boolean isReadInItsOwnWay(Step step) {
+        return step.check()
+                .asSize()
+                .map(CheckOfSize::contact)
+                .filter(contact -> !contact.equals(Contact.SQUARE))
+                .isPresent();
     }
 
     private boolean fits(Step step, String text) {

@@ -66,7 +66,7 @@ public final class BesideVerdict {
     private List<Weighed> said(Run run, Line line) {
         List<Weighed> all = new ArrayList<>(traces(run, line));
         all.addAll(new Remarks(words).weighed(line.finding()));
-        if (all.stream().noneMatch(Weighed::stays)) {
+        if (all.stream().noneMatch(said -> said.weight() == Weighed.Weight.STAYS)) {
             new Proof(words).of(line.finding()).ifPresent(all::add);
         }
         cut(run, line).map(Weighed::how).ifPresent(all::add);

@@ -49,7 +49,7 @@ public final class TouchWords {
         Contact contact = finding.check().asSize().map(CheckOfSize::contact).orElse(Contact.SQUARE);
         if (contact instanceof Contact.DrilledHole hole) {
             Length point = DrillPoint.length(hole.diameter().length(), hole.pointAngle());
-            return Optional.of(Weighed.stays(words.say(
+            return Optional.of(Weighed.beforehand(words.say(
                     words.key("touch.drill", hole.readTo()),
                     StepFigures.of(finding).withUnit(point))));
         }

@@ -10,6 +10,10 @@ public record Weighed(Weight weight, String sentence) {
          * whatever else there is to say.
          */
         STAYS,
+        /**
+         * How it is read by the plan, where a slip would be scrap: it stands in sight likewise, from before a reading.
+         */
+        BEFOREHAND,
         /** What the pass lacks to be proven. */
         NEARER,
         /** What the pass rests on. */
@@ -26,6 +30,10 @@ public record Weighed(Weight weight, String sentence) {
         return new Weighed(Weight.STAYS, sentence);
     }
 
+    static Weighed beforehand(String sentence) {
+        return new Weighed(Weight.BEFOREHAND, sentence);
+    }
+
     static Weighed form(String sentence) {
         return new Weighed(Weight.FORM, sentence);
     }
@@ -35,11 +43,11 @@ public record Weighed(Weight weight, String sentence) {
     }
 
     boolean stays() {
-        return weight == Weight.STAYS;
+        return weight == Weight.STAYS || weight == Weight.BEFOREHAND;
     }
 
-    /** Whether whoever goes on must have read it. */
+    /** Whether the readings brought it, and whoever goes on must have read it. */
     boolean isToBeRead() {
-        return stays() || weight == Weight.NEARER;
+        return weight == Weight.STAYS || weight == Weight.NEARER;
     }
 }

@@ -76,20 +76,20 @@ class TapCountTest extends ScreenTest {
     void byFinger() {
         partMadeBefore();
         int counted = walk(By.FINGER);
-        assertTrue(counted <= 297, () -> counted + " taps: " + taps);
+        assertTrue(counted <= 292, () -> counted + " taps: " + taps);
     }
 
     @Test
     void withAGaugeThatTypes() {
         partMadeBefore();
         int counted = walk(By.TYPING_GAUGE);
-        assertTrue(counted <= 50, () -> counted + " taps: " + taps);
+        assertTrue(counted <= 45, () -> counted + " taps: " + taps);
     }
 
     @Test
     void theFirstPartOfAShop() {
         int counted = walk(By.FINGER);
-        assertTrue(counted <= 352, () -> counted + " taps: " + taps);
+        assertTrue(counted <= 347, () -> counted + " taps: " + taps);
     }
 
     /** The shop made a whole part: it knows its people, machine, lot, gauges, rings and wires. */

@@ -133,6 +133,33 @@ class OnwardsTest extends RunAtHand {
             what = "Clean."
             """;
 
+    /** Its point takes 2.4 mm off: (8/2)/tan(118°/2), by hand. */
+    private static String drilled(int number) {
+        return """
+            [[step]]
+            number = %d
+            operation = 10
+            kind = "depth"
+            name = "Oil hole"
+            method = "To the point."
+            lower = 103.5
+            upper = 104.5
+            places = ["point of the drill"]
+            drill = { diameter = 8, point_angle = 118 }
+            read_to = "point"
+            gauge_kind = "depth-gauge"
+            gauge = "DG-2"
+
+            [[step]]
+            number = %d
+            operation = 10
+            kind = "look"
+            name = "Part"
+            what = "Clean."
+            """
+                .formatted(number, number + 1);
+    }
+
     private RunViewModel model;
 
     @BeforeEach
@@ -236,6 +263,27 @@ class OnwardsTest extends RunAtHand {
         assertEquals(
                 "2 Recess: Pass, 40.01, 0.19 inside",
                 model.shownProperty().get().finished().orElseThrow().words());
+    }
+
+    /** That the point is taken off stands there before it is read. */
+    @Test
+    void aDrilledHoleGivesWayWhereItWasInHandBeforeItWasRead() throws Exception {
+        beginARunOf(InventedPlans.inMillimetres(drilled(1)));
+        model = atOnce();
+        assertTrue(
+                model.shownProperty().get().found().shown().stream()
+                        .anyMatch(said -> said.contains("point of the drill")),
+                () -> model.shownProperty().get().found().toString());
+        leftBy(() -> sends(model, "106.5\n"), 2);
+    }
+
+    @Test
+    void aDrilledHoleThatAFigureOpenedStays() throws Exception {
+        beginARunOf(InventedPlans.inMillimetres(RECESS.substring(0, RECESS.indexOf("[[step]]", 1)) + drilled(2)));
+        model = atOnce();
+        sends(model, "12.00\n");
+        leftBy(() -> sends(model, "106.5\n"), 2);
+        assertTrue(run.session.state().line().settled());
     }
 
     @Test
