@@ -86,37 +86,45 @@ public final class OutcomeWords {
         if (all == 0) {
             left.add(words.say("outcome.no-characteristic"));
         }
-        if (out > 0) {
-            left.add(words.say("outcome.out", words.say("outcome.characteristics", out, all)));
-        }
-        if (uncut > 0) {
-            left.add(words.say("outcome.uncut", words.say("outcome.characteristics", uncut, all)));
-        }
-        if (sheet.concessions() > 0) {
-            left.add(words.say("outcome.conceded", words.say("outcome.characteristics", sheet.concessions(), all)));
-        }
-        List<String> unsettled = unsettled(sheet, all);
-        if (!unsettled.isEmpty()) {
-            left.add(words.say("outcome.not-settled", unsettled));
-        }
+        List<String> counted = new ArrayList<>();
+        count(counted, "outcome.out", out, all);
+        count(counted, "outcome.uncut", uncut, all);
+        count(counted, "outcome.conceded", sheet.concessions(), all);
+        unsettled(counted, sheet, all);
+        left.addAll(counted);
         return left;
     }
 
-    private List<String> unsettled(Sheet sheet, int all) {
-        List<String> unsettled = new ArrayList<>();
+    /** Of how many what is counted the first count tells, for all that follow. */
+    private void count(List<String> counted, String key, long count, int all) {
+        if (count > 0) {
+            counted.add(words.say(key, counted.isEmpty() ? words.say("outcome.characteristics", count, all) : count));
+        }
+    }
+
+    private void unsettled(List<String> counted, Sheet sheet, int all) {
         long open = sheet.characteristics().stream()
                 .filter(line -> !line.settled() && !sheet.isOut(line))
                 .count();
-        if (open > 0) {
-            unsettled.add(words.say("outcome.characteristics", open, all));
-        }
+        List<String> beside = new ArrayList<>();
         for (StepClass of : BESIDE) {
             long steps = sheet.of(of).stream().filter(line -> !line.settled()).count();
             if (steps > 0) {
-                unsettled.add(steps(of, steps));
+                beside.add(steps(of, steps));
             }
         }
-        return unsettled;
+        if (beside.isEmpty()) {
+            count(counted, "outcome.not-settled", open, all);
+            return;
+        }
+        if (open > 0) {
+            beside.add(
+                    0,
+                    counted.isEmpty()
+                            ? words.say("outcome.characteristics", open, all)
+                            : steps(StepClass.DRAWING, open));
+        }
+        counted.add(words.say("outcome.not-settled", beside));
     }
 
     private String steps(StepClass of, long count) {

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.export.Records;
 import org.tenthwise.app.picture.RecordingPen;
+import org.tenthwise.app.text.TestLanguage;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.rules.ReadingsFile;
 import org.tenthwise.model.run.Event;
@@ -84,10 +85,18 @@ class RecordWordsTest {
     void whatPassedWhatIsOutLeftUncutConcededAndUnsettledAddUpToAllCharacteristics() {
         says(
                 first(Scene.FAILED),
-                "Does not conform, 3 set-up checks carried on: 3 of 24 characteristics out; 1 of 24 characteristics "
-                        + "still to be cut; "
-                        + "8 of 24 characteristics under concession; 3 of 24 characteristics not settled.",
+                "Does not conform, 3 set-up checks carried on: 3 of 24 characteristics out; 1 still to be "
+                        + "cut; 8 under concession; 3 not settled. Not accepted by Inspector 1.",
                 "10 of 24 characteristics passed, 1 of them after a repair and so under concession");
+    }
+
+    @Test
+    void theSameAddsUpInGermanAndSaysOnceOfHowMany() {
+        says(
+                PrintedPages.text(PrintedPages.of(TestLanguage.GERMAN.words(), Scene.FAILED.evidence())
+                        .get(0)),
+                "Nicht konform, 3 Rüstprüfungen mit Weiterarbeit: 3 von 24 Merkmalen mit Abweichung; 1 noch "
+                        + "nachzuschneiden; 8 mit Sonderfreigabe; 3 nicht abgeschlossen. Nicht angenommen von");
     }
 
     @Test

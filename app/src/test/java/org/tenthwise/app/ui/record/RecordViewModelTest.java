@@ -317,7 +317,7 @@ class RecordViewModelTest {
         RecordViewModel model = model((run, as) -> folder);
         assertEquals(RecordViewModel.RecordWays.SIGN_AGAIN, model.onwardsValue().getValue());
         assertEquals(
-                "Does not conform: 1 of 24 characteristics out; 23 of 24 characteristics, 4 set-up checks, 2 "
+                "Does not conform: 1 of 24 characteristics out; 23 characteristics, 4 set-up checks, 2 "
                         + "in-process checks not settled.",
                 model.outcomeValue().getValue());
         assertEquals("Not accepted by Inspector 1.", model.signedValue().getValue());

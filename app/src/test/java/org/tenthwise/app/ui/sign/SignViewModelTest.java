@@ -52,7 +52,7 @@ class SignViewModelTest {
     void itSaysBeforehandWhatTheRecordWillBeCalled() {
         // 35 steps: 9 of the set-up, of which five passed, 2 in process, 24 of the drawing, of which one is out
         assertEquals(
-                "Once closed, the record says: Does not conform: 1 of 24 characteristics out; 23 of 24 "
+                "Once closed, the record says: Does not conform: 1 of 24 characteristics out; 23 "
                         + "characteristics, 4 set-up checks, 2 in-process checks not settled.",
                 model.willBeValue().getValue());
         assertEquals(
