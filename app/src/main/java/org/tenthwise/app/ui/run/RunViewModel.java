@@ -88,7 +88,8 @@ public final class RunViewModel implements Typing {
                 this::promptNow, shown, figures.objectionProperty(), pad().stateProperty(), pad().typedProperty()));
         figure.bind(
                 Bindings.createStringBinding(this::figureNow, shown, pad().typedProperty(), pad().offeredProperty()));
-        commit.subscribe(now -> committing.means(now.word() + now.line()));
+        commit.subscribe(now -> committing.means(takes()));
+        shown.subscribe(now -> committing.means(takes()));
         shown.subscribe(now -> replying.means(List.of(now.inHand().number(), now.panel())));
         shown.subscribe(now ->
                 striking.means(List.of(now.allowed().undo(), now.allowed().strike())));
@@ -164,6 +165,13 @@ public final class RunViewModel implements Typing {
             case OTHER_GAUGE -> navigator.form(Deed.OTHER_GAUGE, session);
             case RECORD -> navigator.record(state.get().sheet().run().id());
         }
+    }
+
+    /** What the commit key means; of two suggestions that look alike, each for what it is suggested. */
+    private List<Object> takes() {
+        Commit now = commit.get();
+        boolean suggested = now.act() == Act.ENTER && now.equals(shown.get().first());
+        return List.of(now.word() + now.line(), suggested ? state.get().asked() : "");
     }
 
     /** A key that answers. */

@@ -1,18 +1,23 @@
 package org.tenthwise.app.ui.run;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.tenthwise.app.DemoPlans;
 import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.session.Prompt;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.ui.run.RunScreenState.Meaning;
 import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.run.StepEvent.PassBegun.Why;
 import org.tenthwise.model.verdict.VerdictKind;
 
 /** A second tap that comes before the first is on the disk, where yes is the good answer to both of two questions. */
@@ -117,5 +122,28 @@ class SecondTapTest extends RunAtHand {
         clock.pass(200);
         model.undoOrStrike();
         assertEquals(List.of(), ways.asked);
+    }
+
+    /** Part and gauge were as warm at the check before: the key looks the same for both. */
+    @Test
+    void itDoesNotTakeTheTemperatureOfTheGaugeWithThatOfThePart() throws Exception {
+        beginARunOf(DemoPlans.outsideAsRead());
+        run.setUpAndGoTo(ARun.BORE).setBoreGauge().enter("-0.142");
+        run.session.again(Why.MEASURED_AGAIN);
+        model = model(waiting::add);
+        clock.hold();
+        clock.pass(400);
+        model.press();
+        assertEquals(MeasuredBody.GAUGE, temperatureAsked());
+        clock.pass(300);
+        model.press();
+        assertEquals(MeasuredBody.GAUGE, temperatureAsked());
+        clock.pass(100);
+        model.press();
+        assertTrue(kept().asked().asReading().isPresent());
+    }
+
+    private MeasuredBody temperatureAsked() {
+        return assertInstanceOf(Prompt.Temperature.class, kept().asked()).of();
     }
 }
