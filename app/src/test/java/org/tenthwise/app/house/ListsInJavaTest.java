@@ -15,7 +15,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What stands between the things of a list belongs to the language: {@code Words.list} puts them together. */
+/**
+ * What stands between the things of a list, and between what is said one after the other, belongs to the language:
+ * {@code Words} puts them together.
+ */
 class ListsInJavaTest {
 
     /** Where a person reads what is put together; what is kept for programs is the same in every language. */
@@ -24,7 +27,7 @@ class ListsInJavaTest {
 
     private static final Pattern QUOTE_SIGN = Pattern.compile("'\\\\?\"'");
     private static final Pattern LITERAL = Pattern.compile("\"((?:[^\"\\\\\n]|\\\\.)*)\"");
-    private static final Pattern BETWEEN = Pattern.compile("\\s*[,;]\\s+");
+    private static final Pattern BETWEEN = Pattern.compile("\\s*[,;.]\\s+");
 
     @Test
     void noListIsPutTogetherInJava() throws IOException {
@@ -53,12 +56,13 @@ class ListsInJavaTest {
                     """
             String.join(", ", marks)              | true
             said.append("; ").append(next)        | true
+            name.getText() + ". " + said         | true
             List.of("lower", "upper")             | false
             words.list(marks)                     | false
             word -> '"' + word + '"', ", "        | true
             getStyleClass().addAll("row", "bold") | false
             """)
-    void aCommaBetweenTwoThingsIsFound(String code, boolean joins) {
+    void aMarkBetweenTwoThingsIsFound(String code, boolean joins) {
         assertEquals(joins, joins(code));
     }
 

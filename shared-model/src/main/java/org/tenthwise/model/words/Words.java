@@ -19,6 +19,7 @@ import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The words of one language, from every {@link Vocabulary} there is.
@@ -156,6 +157,11 @@ public final class Words {
                 .map(this::show)
                 .reduce((before, one) -> say(key, before, one))
                 .orElse("");
+    }
+
+    /** A thing for those who listen: what is to be said of it, one part after the other; one that is empty is not. */
+    public String spoken(String... parts) {
+        return list("spoken", Stream.of(parts).filter(part -> !part.isEmpty()).toList());
     }
 
     /** {@code said} as a sentence beside others: with the mark that ends one, unless it has one. */

@@ -19,6 +19,7 @@ class WordsTest {
             "named", "{who} took {size}",
             "list", "{0}, {1}",
             "clauses", "{0}; {1}",
+            "spoken", "{0}. {1}",
             "braces", "as '{'this'}'",
             "behind", "{0}: {1, small}",
             "left", "{n, plural, =0 {none left} one {one of {all} left} other {# of {all} left}}",
@@ -113,6 +114,12 @@ class WordsTest {
         assertEquals("one out; two open", english.list("clauses", List.of("one out", "two open")));
         assertEquals("MC-3", polish.list(List.of("MC-3")));
         assertEquals("", english.list(List.of()));
+    }
+
+    @Test
+    void whatIsToBeHeardIsSaidPartByPart() {
+        assertEquals("4 Run-out. Pass", english.spoken("4 Run-out", "", "Pass", ""));
+        assertEquals("", english.spoken("", ""));
     }
 
     @Test

@@ -21,12 +21,14 @@ public final class LicencesView extends SidedScreen {
     private static final double GAP = 12;
 
     private final LicencesViewModel model;
+    private final Words words;
     private final PagedRows works;
     private final PagedRows text;
 
     public LicencesView(LicencesViewModel model, Words words, Look look, Navigator navigator) {
         super(words.say("licences.title"));
         this.model = model;
+        this.words = words;
         works = new PagedRows(words);
         VBox.setVgrow(works, Priority.ALWAYS);
         VBox side = new VBox(works);
@@ -63,7 +65,7 @@ public final class LicencesView extends SidedScreen {
     private Key key(LicencesViewModel.Work work, boolean chosen) {
         VBox name = new VBox(Texts.label(work.name(), "key-word"), Texts.label(work.licence(), "key-line"));
         Key key = new Key(Key.Kind.PLAIN, name, () -> model.choose(work));
-        key.speak(work.name() + ". " + work.licence());
+        key.speak(words.spoken(work.name(), work.licence()));
         key.setId("work-" + model.works().indexOf(work));
         key.getStyleClass().addAll("row", "reference-key");
         key.showChosen(chosen);

@@ -82,7 +82,7 @@ final class BenchFormPresenter {
                 bench.name(ask),
                 value,
                 why.isEmpty() ? shortened(noted.typed(ask, filled)) : why,
-                bench.name(ask) + " " + (empty ? value : full) + (why.isEmpty() ? "" : ". " + why),
+                words.spoken(bench.name(ask) + " " + (empty ? value : full), why),
                 inHand,
                 empty,
                 !why.isEmpty());

@@ -72,7 +72,7 @@ final class BenchTiles extends GridPane {
         content.setAlignment(Pos.CENTER);
         Key key = new Key(Key.Kind.PLAIN, content, () -> model.choose(tile.kind()));
         key.setId(words.key("bench", tile.kind()).replace('.', '-'));
-        key.accessibleTextProperty().bind(Bindings.createStringBinding(() -> tile.name() + ". " + tile.line()));
+        key.accessibleTextProperty().bind(Bindings.createStringBinding(() -> words.spoken(tile.name(), tile.line())));
         key.showChosen(tile.fitting());
         return key;
     }

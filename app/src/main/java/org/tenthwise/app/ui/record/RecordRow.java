@@ -3,8 +3,6 @@ package org.tenthwise.app.ui.record;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.Pictures;
 import org.tenthwise.app.text.Course;
@@ -55,10 +53,8 @@ public record RecordRow(
     }
 
     /** All of it, for those who listen. */
-    String spoken() {
-        return Stream.of(number + " " + name, limits, value, verdict, distance, after)
-                .filter(part -> !part.isEmpty())
-                .collect(Collectors.joining(". "));
+    String spoken(Words words) {
+        return words.spoken(number + " " + name, limits, value, verdict, distance, after);
     }
 
     private static String after(Line line, Run run, Words words) {

@@ -72,7 +72,7 @@ final class RecordRows {
         Key key = new Key(Key.Kind.QUIET, whole, open);
         key.setId("row-" + row.step());
         key.getStyleClass().addAll("ruled-below", "record-row");
-        key.speak(row.spoken());
+        key.speak(row.spoken(words));
         return key;
     }
 

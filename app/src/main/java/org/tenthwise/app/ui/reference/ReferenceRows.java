@@ -1,7 +1,5 @@
 package org.tenthwise.app.ui.reference;
 
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
@@ -33,16 +31,16 @@ final class ReferenceRows {
     }
 
     /** A key as wide as its list, with a name and what there is to say about it under it. */
-    static Key wide(String id, String name, String counts, Runnable open) {
+    Key wide(String id, String name, String counts, Runnable open) {
         Key key =
                 new Key(Key.Kind.PLAIN, new VBox(Texts.label(name, "key-word"), Texts.label(counts, "key-line")), open);
-        key.speak(name + ". " + counts);
+        key.speak(words.spoken(name, counts));
         key.setId(id);
         key.getStyleClass().addAll("row", "reference-key");
         return key;
     }
 
-    private static Region source(ReferenceLine.Source source, int place) {
+    private Region source(ReferenceLine.Source source, int place) {
         StackPane row = new StackPane(wide("source-" + place, source.name(), source.counts(), source.open()));
         row.getStyleClass().add("reference-source");
         return row;
@@ -104,10 +102,10 @@ final class ReferenceRows {
                 said.words());
     }
 
-    private static Region ruled(VBox row, String... spoken) {
+    private Region ruled(VBox row, String... spoken) {
         row.getStyleClass().addAll("ruled-below", "matter");
         row.setAccessibleRole(AccessibleRole.TEXT);
-        row.setAccessibleText(Stream.of(spoken).filter(part -> !part.isEmpty()).collect(Collectors.joining(". ")));
+        row.setAccessibleText(words.spoken(spoken));
         return row;
     }
 }

@@ -85,7 +85,7 @@ public final class ReferenceView extends SidedScreen {
         List<Region> keys = new ArrayList<>();
         int inHand = 0;
         for (ReferenceViewModel.Chapter chapter : model.chaptersValue().getValue()) {
-            Key key = ReferenceRows.wide("chapter-" + chapter.id(), chapter.name(), chapter.counts(), chapter.open());
+            Key key = rows.wide("chapter-" + chapter.id(), chapter.name(), chapter.counts(), chapter.open());
             boolean chosen = chapter.id().equals(model.shownProperty().get().chapter());
             key.showChosen(chosen);
             keys.add(key);

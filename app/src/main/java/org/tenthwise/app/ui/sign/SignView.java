@@ -37,17 +37,18 @@ public final class SignView extends FormView {
         PagedRows rows = new PagedRows(words, 0);
         rows.setMinHeight(0);
         about(rows);
-        owns(model.mattersValue().subscribe(matters -> rows.show(rows(matters, model, pictures))));
+        owns(model.mattersValue().subscribe(matters -> rows.show(rows(matters, model, words, pictures))));
     }
 
     /**
      * What it will be called, what did not pass, the weightiest first, and who signed so far: a page at a time where
      * room is short.
      */
-    private static List<Region> rows(List<OpenIssue> matters, SignViewModel model, PictureFrames pictures) {
+    private static List<Region> rows(
+            List<OpenIssue> matters, SignViewModel model, Words words, PictureFrames pictures) {
         return Stream.of(
                         Stream.of(said("will-be", model.willBeValue(), "body", "bold")),
-                        matters.stream().map(matter -> row(matter, pictures)),
+                        matters.stream().map(matter -> row(matter, words, pictures)),
                         Stream.of(
                                 said("signed", model.signedValue(), "body"),
                                 said("passed", model.passedValue(), "body", "second")))
@@ -62,7 +63,7 @@ public final class SignView extends FormView {
         return label;
     }
 
-    private static Region row(OpenIssue matter, PictureFrames pictures) {
+    private static Region row(OpenIssue matter, Words words, PictureFrames pictures) {
         Label name = Texts.label(matter.number() + "  " + matter.name(), "body", "bold");
         Label said = Texts.label(matter.said(), "body");
         VBox both = new VBox(name, said);
@@ -73,7 +74,7 @@ public final class SignView extends FormView {
         row.getStyleClass().addAll("ruled-below", "matter");
         row.setId("matter-" + matter.number());
         row.setAccessibleRole(AccessibleRole.TEXT);
-        row.setAccessibleText(name.getText() + ". " + matter.said());
+        row.setAccessibleText(words.spoken(name.getText(), matter.said()));
         return row;
     }
 }
