@@ -183,6 +183,31 @@ class FormsScreenTest extends ScreenTest {
         seen("dispose", "who", window -> dispose(window, session, 3));
     }
 
+    @Test
+    void theNumberOfWhatIsCarriedOnWithHoldsEverywhere() {
+        RunSession session = workshop.begin(DemoPart.SCREW_CARRIER, "014");
+        Workshop.must(() -> session.answer(Answer.NO));
+        seen("dispose", "number-carry-on", window -> {
+            StepForm model = new DisposeForm(workshop.inHand(session), words, workshop);
+            FormView view = FormView.of(model, words, window.pictures());
+            model.load();
+            choose(
+                    model.form(),
+                    model.form()
+                                    .inHandProperty()
+                                    .get()
+                                    .choice()
+                                    .offeredProperty()
+                                    .get()
+                                    .size()
+                            - 1);
+            model.form().goOn();
+            choose(model.form(), 0);
+            model.form().goOn();
+            return view;
+        });
+    }
+
     /** Nobody decides on a part without its verdict before his eyes. */
     @ParameterizedTest
     @ValueSource(ints = {0, 1, 2, 3})

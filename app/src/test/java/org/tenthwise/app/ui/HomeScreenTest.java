@@ -79,13 +79,26 @@ class HomeScreenTest extends ScreenTest {
     }
 
     @Test
+    void runsPutAwayHoldEverywhere() {
+        Workshop.must(() -> workshop.setUp("013").shelf().putAway("Setter 3", "Started twice"));
+        Workshop.must(() -> workshop.atTheBore("014", "0.013")
+                .shelf()
+                .putAway("Setter 2", FormsScreenTest.LONG_WORDS.substring(0, 118)));
+        seen("records", "put-away", window -> records(window, RunShelf.PUT_AWAY));
+    }
+
+    @Test
     void aShopWithoutClosedRunsHoldsEverywhere() {
         seen("records", "none", window -> records(window));
     }
 
     private Screen records(Window window) {
+        return records(window, RunShelf.CLOSED);
+    }
+
+    private Screen records(Window window, RunShelf shelf) {
         return new RecordsView(
-                new RunListViewModel(RunShelf.CLOSED, workshop.shop, workshop.tasks, words, workshop, Workshop.CLOCK),
+                new RunListViewModel(shelf, workshop.shop, workshop.tasks, words, workshop, Workshop.CLOCK),
                 words,
                 window.pictures(),
                 workshop);

@@ -8,6 +8,7 @@ import org.tenthwise.app.device.AskedViewer;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.text.TestLanguage;
 import org.tenthwise.app.ui.record.RecordView;
 import org.tenthwise.app.ui.record.RecordViewModel;
 import org.tenthwise.app.ui.shell.Screen;
@@ -86,6 +87,14 @@ class RecordScreenTest extends ScreenTest {
             return session.close("Inspector 1", SignedAs.NOT_ACCEPTED);
         });
         seen("record", "closed", window -> record(window, session.id()));
+    }
+
+    @Test
+    void theRecordOfARunPutAwayHoldsEverywhere() {
+        RunSession session = workshop.atTheBore("014", "0.013", "0.015");
+        String why = language() == TestLanguage.ENGLISH ? FormsScreenTest.LONG_WORDS.substring(0, 118) : "E-7";
+        Workshop.must(() -> session.shelf().putAway("Setter 3", why));
+        seen("record", "put-away", window -> record(window, session.id()));
     }
 
     /** A bore read twice, once struck out, cut with a reason, conceded: everything behind its row. */
