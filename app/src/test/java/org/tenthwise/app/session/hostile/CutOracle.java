@@ -22,7 +22,8 @@ import org.tenthwise.model.run.StepEvent;
  * amount leaves every place that is read, or the one size the drawing makes of them, inside both limits by the guard
  * band; it takes metal off, no less than the least depth on each side, in whole steps of the register. What may come
  * off at the most leaves each of them inside the limit on the other side by the guard band, and one step more would
- * not.
+ * not. What comes off the root of a thread comes off its pitch diameter as well: where that is known, it stays inside
+ * by its guard band too.
  */
 final class CutOracle {
 
@@ -33,11 +34,18 @@ final class CutOracle {
 
     private static final BigDecimal OF_WHAT_IS_ROUNDED = new BigDecimal("0.000005");
 
+    /** Between these a reading over wires is not far off. */
+    private static final BigDecimal LEAST_OF_A_THREAD = new BigDecimal("7.8");
+
+    private static final BigDecimal MOST_OF_A_THREAD = new BigDecimal("12.8");
+
+    private final List<Facts> plan;
     private final List<Entry> entries;
     private final Counting counting;
     private final Oracle oracle;
 
     CutOracle(List<Facts> plan, List<Entry> entries) {
+        this.plan = plan;
         this.entries = entries;
         this.counting = new Counting(entries);
         this.oracle = new Oracle(plan, entries);
@@ -77,6 +85,11 @@ final class CutOracle {
                 .isPresent()) {
             return Optional.of("lets the tool rub");
         }
+        if (flanks(step)
+                .filter(room -> off.compareTo(room.add(OF_A_THREAD)) > 0)
+                .isPresent()) {
+            return Optional.of("takes the pitch diameter under");
+        }
         return inside(
                 bound(oracle.read(step, size), size.combine()),
                 change,
@@ -107,7 +120,35 @@ final class CutOracle {
                 : size.upper()
                         .map(upper ->
                                 upper.subtract(bound.max(BigDecimal::compareTo).orElseThrow()));
-        return againstTheMost(most, room.map(left -> left.subtract(size.guard())), step(size), hair(size));
+        Optional<BigDecimal> flanks = flanks(step);
+        return againstTheMost(
+                most,
+                Stream.concat(room.map(left -> left.subtract(size.guard())).stream(), flanks.stream())
+                        .min(BigDecimal::compareTo),
+                step(size),
+                flanks.map(any -> OF_A_THREAD).orElse(hair(size)));
+    }
+
+    /** What may come off the pitch diameter over a root; absent where none lies over it, or it is not known. */
+    private Optional<BigDecimal> flanks(Facts root) {
+        return plan.stream()
+                .filter(step -> step.what() instanceof Facts.Thread thread && thread.minorStep() == root.number())
+                .findFirst()
+                .filter(this::isKnown)
+                .map(step -> oracle.pitchDiameters(step).stream()
+                        .min(BigDecimal::compareTo)
+                        .orElseThrow()
+                        .subtract(((Facts.Thread) step.what()).lower())
+                        .subtract(((Facts.Thread) step.what()).guard()));
+    }
+
+    private boolean isKnown(Facts wires) {
+        BigDecimal root = oracle.root((Facts.Thread) wires.what()).orElse(MOST_OF_A_THREAD);
+        return allRead(wires)
+                && counting.readings(wires).values().stream()
+                        .allMatch(read -> read.figure().compareTo(LEAST_OF_A_THREAD) > 0
+                                && read.figure().compareTo(MOST_OF_A_THREAD) < 0
+                                && Oracle.isOffTheRoot(read, root));
     }
 
     private static Optional<String> againstTheMost(

@@ -277,9 +277,7 @@ final class Oracle {
         }
         Says says = Says.PASSED;
         for (Counting.Read one : read.values()) {
-            BigDecimal wire = Counting.millimetres(one.setting().certified().orElseThrow());
-            BigDecimal room = one.figure().subtract(wire.add(wire)).subtract(root.get());
-            if (room.signum() <= 0) {
+            if (!isOffTheRoot(one, root.get())) {
                 says = Says.NOT_PASSED;
             }
         }
@@ -290,6 +288,11 @@ final class Oracle {
                         Optional.of(demanded.lower().add(demanded.guard())),
                         Optional.of(demanded.upper().subtract(demanded.guard())),
                         true);
+    }
+
+    static boolean isOffTheRoot(Counting.Read read, BigDecimal root) {
+        BigDecimal wire = Counting.millimetres(read.setting().certified().orElseThrow());
+        return read.figure().subtract(wire.add(wire)).compareTo(root) > 0;
     }
 
     /** Those of the readings that count. */
