@@ -47,7 +47,8 @@ public record Flanks(int step, How how) {
     }
 
     /**
-     * Absent where nothing may come off the size here anyway.
+     * Absent where nothing may come off the size here anyway. Where only a spring pass could, there too, as long as
+     * nobody can tell whether the pitch diameter has that much.
      *
      * @param wires what is found of the pitch diameter
      * @param offered what may be cut here where no more than so much may come off
@@ -55,7 +56,7 @@ public record Flanks(int step, How how) {
     static Optional<Flanks> of(
             Step here, CheckOfSize size, Finding wires, Function<Optional<Length>, Optional<Proposal>> offered) {
         return offered.apply(Optional.empty())
-                .filter(free -> free.comesOff(size).isPresent())
+                .filter(free -> free.comesOff(size).isPresent() || free.isBelowLeastCut() && isUnknown(here, wires))
                 .map(free -> new Flanks(wires.step().number(), how(here, size, wires, free, offered)));
     }
 
@@ -66,13 +67,18 @@ public record Flanks(int step, How how) {
             Proposal free,
             Function<Optional<Length>, Optional<Proposal>> offered) {
         if (!isKnown(wires)) {
-            return wires.step().number() > here.number() ? How.NOT_YET_KNOWN : How.UNKNOWN;
+            return isUnknown(here, wires) ? How.UNKNOWN : How.NOT_YET_KNOWN;
         }
         return offered.apply(deepest(size, wires))
                         .flatMap(within -> free.change().isPresent() ? within.change() : within.comesOff(size))
                         .isPresent()
                 ? How.LEFT_INSIDE
                 : How.TAKEN_UNDER;
+    }
+
+    /** Not so where only a later step measures it. */
+    private static boolean isUnknown(Step here, Finding wires) {
+        return !isKnown(wires) && wires.step().number() < here.number();
     }
 
     private static boolean isKnown(Finding wires) {

@@ -38,6 +38,11 @@ public record Proposal(EvenCut cut, Optional<Register> register, List<Slot> unre
         return cut instanceof EvenCut.Offered offered ? Optional.of(offered.change()) : Optional.empty();
     }
 
+    /** Whether so little is wanted that this tool would rub. */
+    boolean isBelowLeastCut() {
+        return cut instanceof EvenCut.NoCut refused && refused.reason() == EvenCut.Reason.BELOW_LEAST_CUT;
+    }
+
     /**
      * The most that may come off a size where nothing is offered and that much can be cut, on the size; absent
      * otherwise.
@@ -74,7 +79,7 @@ public record Proposal(EvenCut cut, Optional<Register> register, List<Slot> unre
             return Way.AT_MOST;
         }
         return cut instanceof EvenCut.NoCut refused
-                        && refused.reason() == EvenCut.Reason.BELOW_LEAST_CUT
+                        && isBelowLeastCut()
                         && leavesASpringPass(size, refused.safe(), last.flatMap(CutSoFar::leftStanding))
                 ? Way.SPRING_PASS
                 : Way.NONE;

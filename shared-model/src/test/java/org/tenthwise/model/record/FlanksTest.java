@@ -16,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.model.compute.thread.MeasurementOverWires;
 import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.Cutting;
@@ -68,6 +69,27 @@ class FlanksTest {
         assertEquals(Optional.ofNullable(deeper).map(Bench::length), offered());
         assertEquals(deeper == null, depth().forbidsCutting());
         assertEquals(Optional.empty(), depth().measuredFirst());
+    }
+
+    /**
+     * Aimed at 4.005 with no cut under 0.010, a groove of 3.998 is left with a spring pass, which takes up to twice
+     * 0.010 off the pitch diameter. One of 36.130 has 0.110 for it.
+     */
+    @Test
+    void noSpringPassIsAdvisedBeforeThePitchDiameterIsKnown() {
+        Bench little = threadAndGroove(
+                "0", new Cutting(Optional.of(new Aim.Size(mm("4.005"))), Optional.of(mm("0.010")), Optional.empty()));
+        little.read(DEPTH, "3.998");
+        assertEquals(Optional.of(WIRES), little.finding(DEPTH).measuredFirst());
+        assertEquals(Optional.empty(), little.finding(DEPTH).proposal());
+        over(little, "36.130");
+        assertEquals(Optional.empty(), little.finding(DEPTH).measuredFirst());
+        assertEquals(
+                Proposal.Way.SPRING_PASS,
+                little.finding(DEPTH)
+                        .proposal()
+                        .orElseThrow()
+                        .way(little.finding(DEPTH).check().asSize().orElseThrow(), Optional.empty()));
     }
 
     /** The guard band belongs to the limit: 36.130 less 36.020 and 0.010 is 0.100, and half of it deep. */
@@ -156,6 +178,10 @@ class FlanksTest {
     }
 
     private static Bench threadAndGroove(String guardBand) {
+        return threadAndGroove(guardBand, Cutting.UNSAID);
+    }
+
+    private static Bench threadAndGroove(String guardBand, Cutting groove) {
         OverWiresCheck wires = new OverWiresCheck(
                 TRAPEZOIDAL,
                 Limits.between(mm("36.020"), mm("36.375")),
@@ -178,7 +204,7 @@ class FlanksTest {
                         true,
                         mm("0"),
                         with(GaugeKind.DEPTH_MICROMETER),
-                        Cutting.UNSAID,
+                        groove,
                         Optional.empty(),
                         new Contact.DepthOfThread(WIRES)));
     }
