@@ -29,10 +29,8 @@ final class StepList extends Region {
     private final IntConsumer goTo;
     private final List<StepRow> rows = new ArrayList<>();
     private final List<HoldBand> bands = new ArrayList<>();
+    private final RowsInSight inSight = new RowsInSight();
     private List<StepLine> lines = List.of();
-    private int first;
-    private int shown;
-    private int revealed = -1;
 
     StepList(PictureFrames pictures, Words words, IntConsumer goTo) {
         this.pictures = pictures;
@@ -48,11 +46,7 @@ final class StepList extends Region {
 
     void show(List<StepLine> now) {
         lines = now;
-        int inHand = inHand();
-        if (inHand != revealed) {
-            revealed = inHand;
-            shown = 0;
-        }
+        inSight.show(lines.size(), inHand());
         requestLayout();
     }
 
@@ -66,38 +60,24 @@ final class StepList extends Region {
     }
 
     private void turn(int way) {
-        first = within(first + way * Math.max(1, shown));
+        inSight.turn(way);
         requestLayout();
-    }
-
-    private int within(int place) {
-        return Math.max(0, Math.min(place, lines.size() - shown));
-    }
-
-    /** Stays where it is if the step in hand is to be seen there with what comes next. */
-    private void reveal(int number) {
-        boolean turned = shown != number;
-        shown = number;
-        int last = Math.min(revealed + 1, lines.size() - 1);
-        if (turned && (revealed < first || last >= first + shown)) {
-            first = revealed - Math.min(2, Math.max(0, shown - 2));
-        }
-        first = within(first);
     }
 
     @Override
     protected void layoutChildren() {
         Insets in = getInsets();
         layRows(in, getWidth() - in.getLeft() - in.getRight(), getHeight() - in.getTop() - in.getBottom());
-        earlier.setDisable(first == 0);
-        later.setDisable(first + shown >= lines.size());
+        earlier.setDisable(inSight.isAtTheFirst());
+        later.setDisable(inSight.isAtTheLast());
     }
 
     private void layRows(Insets in, double width, double height) {
         double least = leastRow();
         boolean keys = lines.size() * (least + GAP) - GAP > height;
         double room = keys ? height - ScreenSizes.PAGE_KEY - GAP : height;
-        reveal(Math.max(1, Math.min(lines.size(), (int) ((room + GAP) / (least + GAP)))));
+        inSight.fit((int) ((room + GAP) / (least + GAP)));
+        int shown = inSight.number();
         double high = Math.floor(Math.min(1.25 * least, (room - (shown - 1) * GAP) / shown));
         fill();
         for (int i = 0; i < shown; i++) {
@@ -132,13 +112,13 @@ final class StepList extends Region {
     }
 
     private void fill() {
-        for (int i = 0; i < Math.max(shown, rows.size()); i++) {
+        for (int i = 0; i < Math.max(inSight.number(), rows.size()); i++) {
             StepRow row = row(i);
-            boolean seen = i < shown;
+            boolean seen = i < inSight.number();
             row.key().setVisible(seen);
             bands.get(i).setVisible(false);
             if (seen) {
-                fill(row, bands.get(i), first + i, i + 1 < shown);
+                fill(row, bands.get(i), inSight.first() + i, i + 1 < inSight.number());
             }
         }
     }
@@ -147,7 +127,7 @@ final class StepList extends Region {
         StepLine line = lines.get(place);
         Optional<Hold> after = line.after().filter(hold -> between);
         Optional<Hold> before =
-                place == first ? Optional.empty() : lines.get(place - 1).after();
+                place == inSight.first() ? Optional.empty() : lines.get(place - 1).after();
         row.show(line, "", after.isPresent(), before.isPresent());
         after.ifPresent(hold -> {
             band.show(hold);
