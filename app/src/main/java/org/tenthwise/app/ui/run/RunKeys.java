@@ -2,7 +2,6 @@ package org.tenthwise.app.ui.run;
 
 import java.util.List;
 import java.util.function.Function;
-import javafx.beans.binding.Bindings;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -10,9 +9,6 @@ import javafx.scene.layout.VBox;
 import org.tenthwise.app.ui.keys.Deaf;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.run.RunScreenState.Allowed;
-import org.tenthwise.app.ui.run.RunScreenState.OtherWay;
-import org.tenthwise.app.ui.run.RunScreenState.Strike;
-import org.tenthwise.app.ui.run.RunScreenState.Undo;
 import org.tenthwise.app.ui.theme.ScreenSizes;
 import org.tenthwise.model.words.Words;
 
@@ -27,29 +23,8 @@ final class RunKeys {
     RunKeys(RunViewModel model, Words words) {
         Key again = new Key(Key.Kind.PLAIN, "", model::keepOrAgain);
         again.setId("again");
-        again.textProperty()
-                .bind(Bindings.createStringBinding(
-                        () -> model.keepableProperty()
-                                .get()
-                                .map(figure -> words.say("run.keep", figure.replace('-', '\u2212')))
-                                .or(() -> model.shownProperty()
-                                        .get()
-                                        .allowed()
-                                        .otherWay()
-                                        .map(OtherWay::label))
-                                .orElseGet(() -> words.say("run.read-again")),
-                        model.keepableProperty(),
-                        model.shownProperty()));
-        again.disableProperty()
-                .bind(Bindings.createBooleanBinding(
-                        () -> {
-                            Allowed allowed = model.shownProperty().get().allowed();
-                            return !allowed.again()
-                                    && allowed.otherWay().isEmpty()
-                                    && model.keepableProperty().get().isEmpty();
-                        },
-                        model.keepableProperty(),
-                        model.shownProperty()));
+        again.textProperty().bind(model.keepOrAgainKey().label());
+        again.disableProperty().bind(model.keepOrAgainKey().possible().map(possible -> !possible));
         model.keepableProperty().subscribe(figure -> {
             again.getStyleClass().removeAll("plain", "stop");
             again.getStyleClass().add(figure.isPresent() ? "stop" : "plain");
@@ -59,18 +34,12 @@ final class RunKeys {
         Key dispose = new Key(Key.Kind.PLAIN, words.say("run.sign-for"), model::dispose);
         allow(model, dispose, "sign-for", Allowed::dispose);
         Key strike = new Key(Key.Kind.PLAIN, "", model::undoOrStrike);
-        strike.textProperty().bind(model.shownProperty().map(shown -> shown.allowed()
-                .undo()
-                .map(Undo::label)
-                .or(() -> shown.allowed().strike().map(Strike::label))
-                .orElseGet(() -> words.say("run.strike"))));
+        strike.textProperty()
+                .bind(model.shownProperty()
+                        .map(shown -> shown.allowed().undoOrStrikeLabel().orElseGet(() -> words.say("run.strike"))));
         Deaf strikeDeaf = new Deaf(strike);
         strike.textProperty().subscribe(text -> strikeDeaf.forAMoment());
-        allow(
-                model,
-                strike,
-                "strike",
-                allowed -> allowed.strike().isPresent() || allowed.undo().isPresent());
+        allow(model, strike, "strike", allowed -> allowed.undoOrStrikeLabel().isPresent());
         Key note = new Key(Key.Kind.PLAIN, words.say("run.note"), model::note);
         note.setId("note");
         Key more = new Key(Key.Kind.PLAIN, words.say("run.more"), model::more);

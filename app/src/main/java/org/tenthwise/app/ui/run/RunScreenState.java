@@ -239,7 +239,13 @@ public record RunScreenState(
             boolean dispose,
             Optional<Strike> strike,
             Optional<OtherWay> otherWay,
-            Optional<Undo> undo) {}
+            Optional<Undo> undo) {
+
+        /** What the key says that takes back the answer given last, or else leads to striking out. */
+        Optional<String> undoOrStrikeLabel() {
+            return undo.map(Undo::label).or(() -> strike.map(Strike::label));
+        }
+    }
 
     /**
      * Something of a check can be struck out.

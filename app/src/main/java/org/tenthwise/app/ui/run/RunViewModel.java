@@ -10,7 +10,6 @@ import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
-import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableValue;
 import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.session.RunSession;
@@ -47,9 +46,10 @@ public final class RunViewModel implements Typing {
     private final RunPresenter showing;
     private final TypedFigures figures;
     private final Replies replies;
+    private final PadLines lines;
+    private final KeepOrAgain keepOrAgain;
     private final Settling committing;
     private final Settling replying;
-    private final Settling keepingOrAgain;
     private final Settling striking;
     private final JustFinished finished = new JustFinished();
     private boolean asking;
@@ -57,8 +57,6 @@ public final class RunViewModel implements Typing {
     private final ReadOnlyObjectWrapper<RunScreenState> shown;
     private final ReadOnlyObjectWrapper<Commit> commit = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyBooleanWrapper takesFigures = new ReadOnlyBooleanWrapper();
-    private final ReadOnlyStringWrapper prompt = new ReadOnlyStringWrapper("");
-    private final ReadOnlyStringWrapper figure = new ReadOnlyStringWrapper("");
 
     /**
      * @param start state of {@code session} when the screen is made
@@ -76,25 +74,20 @@ public final class RunViewModel implements Typing {
         this.figures =
                 new TypedFigures(session, tasks, navigator, words, clock, state::get, showing::saysNoMore, this::show);
         this.replies = new Replies(session, navigator, state::get, this::onwards, this::ask);
+        this.lines = new PadLines(shownProperty(), pad(), figures.objectionProperty(), words);
+        this.keepOrAgain = new KeepOrAgain(shownProperty(), keepableProperty(), words, clock);
         this.committing = new Settling(clock);
         this.replying = new Settling(clock, Settling.LONGER);
-        this.keepingOrAgain = new Settling(clock);
         this.striking = new Settling(clock);
         pad().unitProperty().bind(shown.map(now -> now.panel() instanceof PromptPanel.Pad pad ? pad.unit() : ""));
         commit.bind(Bindings.createObjectBinding(this::commitNow, shown, pad().stateProperty()));
         takesFigures.bind(Bindings.createBooleanBinding(
                 () -> state.get().asked().takesFigure() || state.get().figureBeginsNext(), state));
-        prompt.bind(Bindings.createStringBinding(
-                this::promptNow, shown, figures.objectionProperty(), pad().stateProperty(), pad().typedProperty()));
-        figure.bind(
-                Bindings.createStringBinding(this::figureNow, shown, pad().typedProperty(), pad().offeredProperty()));
         commit.subscribe(now -> committing.means(takes()));
         shown.subscribe(now -> committing.means(takes()));
         shown.subscribe(now -> replying.means(List.of(now.inHand().number(), now.panel())));
         shown.subscribe(now ->
                 striking.means(List.of(now.allowed().undo(), now.allowed().strike())));
-        shown.subscribe(now -> keepingOrAgain.means(keepsOrDoes()));
-        keepableProperty().subscribe(figure -> keepingOrAgain.means(keepsOrDoes()));
     }
 
     public ReadOnlyObjectProperty<State> stateProperty() {
@@ -125,12 +118,12 @@ public final class RunViewModel implements Typing {
 
     /** What is asked for, or why what was typed was not taken. */
     public ReadOnlyStringProperty promptProperty() {
-        return prompt.getReadOnlyProperty();
+        return lines.promptProperty();
     }
 
     /** The figure as typed; while nothing is, what is offered of it, or the one taken last where it is to be seen. */
     public ReadOnlyStringProperty figureProperty() {
-        return figure.getReadOnlyProperty();
+        return lines.figureProperty();
     }
 
     /** Looks again, after another screen had the session. */
@@ -181,28 +174,21 @@ public final class RunViewModel implements Typing {
         }
     }
 
-    /**
-     * Keeps the figure that is far off, on purpose. Where there is none, measures the step anew; where the pass is not
-     * begun and can be read in another way, or a cut signed for before all is read or told that was not offered, does
-     * that instead.
-     */
+    /** The key that keeps a figure far off, leads to another way, or measures anew: what it says and whether it acts. */
+    KeepOrAgain keepOrAgainKey() {
+        return keepOrAgain;
+    }
+
+    /** What that key does. */
     public void keepOrAgain() {
-        if (!keepingOrAgain.settled()) {
+        if (!keepOrAgain.isSettled()) {
             return;
         }
         if (keepableProperty().get().isPresent()) {
             figures.keep();
         } else if (!figures.areOnTheirWay()) {
-            shown.get().allowed().otherWay().ifPresentOrElse(way -> replies.act(way.meaning()), this::again);
+            keepOrAgain.otherWay().ifPresentOrElse(way -> replies.act(way.meaning()), this::again);
         }
-    }
-
-    /** The figure that key keeps, or the other way it turns to; that it measures anew is neither. */
-    private Optional<Object> keepsOrDoes() {
-        return keepableProperty()
-                .get()
-                .<Object>map(figure -> figure)
-                .or(() -> shown.get().allowed().otherWay().map(way -> way.meaning()));
     }
 
     /** The figure far off that can be kept on purpose; absent where none was refused. */
@@ -337,24 +323,5 @@ public final class RunViewModel implements Typing {
             case ENTERABLE -> Commit.of(Act.ENTER, words.say("run.enter"), "");
             case UNFINISHED, NO_FIGURE -> Commit.of(Act.WAIT, words.say("run.enter"), "");
         };
-    }
-
-    private String promptNow() {
-        String objection = figures.objectionProperty().get();
-        return objection.isEmpty()
-                ? pad().unfit()
-                        .map(why -> words.say("run.unfit", why))
-                        .orElseGet(() -> padShown().map(PromptPanel.Pad::prompt).orElse(""))
-                : objection;
-    }
-
-    private String figureNow() {
-        String typed = pad().typedProperty().get();
-        String standing = typed.isEmpty() ? pad().offeredProperty().get() : typed;
-        return standing.isEmpty() ? padShown().map(PromptPanel.Pad::last).orElse("") : standing;
-    }
-
-    private Optional<PromptPanel.Pad> padShown() {
-        return shown.get().panel() instanceof PromptPanel.Pad shownPad ? Optional.of(shownPad) : Optional.empty();
     }
 }
