@@ -18,19 +18,9 @@ public final class OneWireSum implements Sum {
     public static final Input<Length> MAJOR_DIAMETER = Input.positiveLength("major_diameter");
     public static final Output<Length> OVER_WIRES = Output.length("over_wires");
     public static final Output<Length> PITCH_DIAMETER = Output.length("pitch_diameter");
-    private static final SumDescription DESCRIPTION = SumDescription.named("one-wire")
-            .takes(DesignationInputs.FORM, WireInputs.DIAMETER)
-            .takesOneOf(DesignationInputs.PITCH, DesignationInputs.TPI)
-            .takes(DesignationInputs.STARTS, ThreadInputs.HALF_ANGLE, ThreadInputs.GROOVE_WIDTH, WireInputs.WIRE)
+    private static final SumDescription DESCRIPTION = WireInputs.givingAlike(WireInputs.named("one-wire")
             .takes(OVER_ONE_WIRE, MAJOR_DIAMETER, WireInputs.MINOR_DIAMETER)
-            .gives(
-                    OVER_WIRES,
-                    PITCH_DIAMETER,
-                    WireInputs.LEAD_ANGLE,
-                    WireInputs.BEST_WIRE,
-                    WireInputs.WIRE_LEAST,
-                    WireInputs.WIRE_GREATEST,
-                    WireInputs.ROOT_CLEARANCE);
+            .gives(OVER_WIRES, PITCH_DIAMETER));
 
     @Override
     public SumDescription description() {

@@ -25,22 +25,10 @@ public final class OverWiresSum implements Sum {
     public static final Output<Length> OVER_WIRES_FOUND = Output.length("over_wires");
     public static final Output<Length> SIMPLE = Output.length("simple");
     public static final Output<Length> CORRECTED = Output.length("corrected");
-    private static final SumDescription DESCRIPTION = SumDescription.named(NAME)
-            .takes(DesignationInputs.FORM, WireInputs.DIAMETER)
-            .takesOneOf(DesignationInputs.PITCH, DesignationInputs.TPI)
-            .takes(DesignationInputs.STARTS, ThreadInputs.HALF_ANGLE, ThreadInputs.GROOVE_WIDTH, WireInputs.WIRE)
+    private static final SumDescription DESCRIPTION = WireInputs.givingAlike(WireInputs.named(NAME)
             .takesOneOf(OVER_WIRES, PITCH_DIAMETER)
             .takes(WireInputs.MINOR_DIAMETER, WIRES)
-            .gives(
-                    PITCH_DIAMETER_FOUND,
-                    OVER_WIRES_FOUND,
-                    SIMPLE,
-                    CORRECTED,
-                    WireInputs.LEAD_ANGLE,
-                    WireInputs.BEST_WIRE,
-                    WireInputs.WIRE_LEAST,
-                    WireInputs.WIRE_GREATEST,
-                    WireInputs.ROOT_CLEARANCE);
+            .gives(PITCH_DIAMETER_FOUND, OVER_WIRES_FOUND, SIMPLE, CORRECTED));
 
     @Override
     public SumDescription description() {

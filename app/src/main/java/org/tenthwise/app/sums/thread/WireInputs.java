@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import org.tenthwise.app.sums.Input;
 import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.Quantity;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.model.quantity.Length;
 
 /** What the sums over wires are given and give alike. */
@@ -23,4 +24,17 @@ public final class WireInputs {
             Output.length("root_clearance").sometimes();
 
     private WireInputs() {}
+
+    /** Begins a sum that takes a thread by its form, pitch or threads per inch and a wire. */
+    static SumDescription named(String name) {
+        return SumDescription.named(name)
+                .takes(DesignationInputs.FORM, DIAMETER)
+                .takesOneOf(DesignationInputs.PITCH, DesignationInputs.TPI)
+                .takes(DesignationInputs.STARTS, ThreadInputs.HALF_ANGLE, ThreadInputs.GROOVE_WIDTH, WIRE);
+    }
+
+    /** The same sum, giving the lead angle, the wires that would do and the room at the root as well. */
+    static SumDescription givingAlike(SumDescription sum) {
+        return sum.gives(LEAD_ANGLE, BEST_WIRE, WIRE_LEAST, WIRE_GREATEST, ROOT_CLEARANCE);
+    }
 }

@@ -10,8 +10,8 @@ import org.tenthwise.app.ui.run.RunScreenState.OtherWay;
 import org.tenthwise.model.words.Words;
 
 /**
- * The key that keeps a figure that is far off, on purpose. Where there is none it leads to the other way the pass can go
- * on, and where there is none of these either it measures the check anew.
+ * The key that keeps a figure that is far off, on purpose. Where there is none it leads to the other way the pass can
+ * go on, and where there is none of these either it measures the check anew.
  */
 final class KeepOrAgain {
 

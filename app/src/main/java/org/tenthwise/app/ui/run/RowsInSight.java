@@ -24,7 +24,9 @@ final class RowsInSight {
         }
     }
 
-    /** As many rows find room; at least one and at most all. Stays where it is if the row in hand is to be seen there. */
+    /**
+     * As many rows find room; at least one and at most all. Stays where it is if the row in hand is to be seen there.
+     */
     void fit(int room) {
         int now = Math.max(1, Math.min(all, room));
         boolean seeks = sought || now != number;

@@ -174,7 +174,9 @@ public final class RunViewModel implements Typing {
         }
     }
 
-    /** The key that keeps a figure far off, leads to another way, or measures anew: what it says and whether it acts. */
+    /**
+     * The key that keeps a figure far off, leads to another way, or measures anew: what it says and whether it acts.
+     */
     KeepOrAgain keepOrAgainKey() {
         return keepOrAgain;
     }

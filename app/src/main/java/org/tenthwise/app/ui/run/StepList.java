@@ -126,8 +126,9 @@ final class StepList extends Region {
     private void fill(StepRow row, HoldBand band, int place, boolean between) {
         StepLine line = lines.get(place);
         Optional<Hold> after = line.after().filter(hold -> between);
-        Optional<Hold> before =
-                place == inSight.first() ? Optional.empty() : lines.get(place - 1).after();
+        Optional<Hold> before = place == inSight.first()
+                ? Optional.empty()
+                : lines.get(place - 1).after();
         row.show(line, "", after.isPresent(), before.isPresent());
         after.ifPresent(hold -> {
             band.show(hold);
