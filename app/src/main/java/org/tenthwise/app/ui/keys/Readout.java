@@ -24,6 +24,7 @@ public final class Readout extends VBox {
     private static final PseudoClass LONGER = PseudoClass.getPseudoClass("longer");
     private static final PseudoClass LONGEST = PseudoClass.getPseudoClass("longest");
     private static final PseudoClass WORDY = PseudoClass.getPseudoClass("wordy");
+    private static final PseudoClass WORDIEST = PseudoClass.getPseudoClass("wordiest");
     private static final int LONG = 7;
     private static final int VERY_LONG = 9;
     /** No figure is longer; what is may lose its beginning, so that the keys keep their places. */
@@ -32,6 +33,8 @@ public final class Readout extends VBox {
      * More than this wraps in large print: what is asked and the figure are then set smaller, so that both are whole.
      */
     private static final int ONE_LINE = 24;
+    /** More than this takes three lines in large print: the figure is then set smaller, clear of the keys. */
+    private static final int TWO_LINES = 44;
     /** An angle has marks in it, and a figure of another unit says so: a second unit beside it would be wrong. */
     private static final Predicate<String> HAS_ITS_UNIT =
             Pattern.compile("[°\\p{L}]").asPredicate();
@@ -82,7 +85,10 @@ public final class Readout extends VBox {
         prompt.setWrapText(true);
         prompt.setMinHeight(USE_PREF_SIZE);
         prompt.textProperty().bind(asked);
-        prompt.textProperty().subscribe(text -> pseudoClassStateChanged(WORDY, text.length() > ONE_LINE));
+        prompt.textProperty().subscribe(text -> {
+            pseudoClassStateChanged(WORDY, text.length() > ONE_LINE);
+            pseudoClassStateChanged(WORDIEST, text.length() > TWO_LINES);
+        });
         ObservableValue<Parts> parts =
                 Bindings.createObjectBinding(() -> Parts.of(figure.getValue(), offered.getValue()), figure, offered);
         Label sign = part("reading-sign", parts.map(Parts::sign));
