@@ -44,7 +44,10 @@ final class ColumnFigures {
         }
     }
 
-    /** In the air before the surface where there is room, otherwise in the metal. */
+    /**
+     * In the air before the surface where there is room, otherwise in the metal; beyond a limit that the size does not
+     * pass, never.
+     */
     private void figure(SizePicture.ReadingColumn column, Box box) {
         Label label = label(column);
         double height = drawing.height(label);
@@ -65,13 +68,18 @@ final class ColumnFigures {
                                 .map(off -> surface + side * off)),
                         overTheBreak)
                 .mapToObj(y -> new Point(box.centreX(), y));
-        free.place(drawing.width(label), height + 4, places.filter(place -> isInside(place, box, height)))
+        free.place(drawing.width(label), height + 4, places.filter(place -> isInside(place, box, height) && isOnTheSideOf(size, place)))
                 .ifPresent(at -> drawing.text(
                         label.onGround(), new Point(at.centreX(), at.centreY()), Anchor.CENTRE, under(at.centreY())));
     }
 
     private static boolean isInside(Point place, Box box, double height) {
         return place.y() - height / 2 - 2 >= box.top() && place.y() + height / 2 + 2 <= box.bottom();
+    }
+
+    private boolean isOnTheSideOf(Length size, Point place) {
+        return picture.limits().stream()
+                .noneMatch(limit -> size.compareTo(limit.size()) * (place.y() - scale.y(limit.size())) > 0);
     }
 
     private Role under(double y) {

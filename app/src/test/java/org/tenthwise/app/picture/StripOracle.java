@@ -31,6 +31,7 @@ final class StripOracle {
         faults.addAll(order());
         faults.addAll(reach());
         faults.addAll(importance());
+        faults.addAll(sides());
         return faults;
     }
 
@@ -104,5 +105,35 @@ final class StripOracle {
                                 .isPresent()
                 ? List.of("a caption stands where " + figure.orElseThrow() + " is missing")
                 : List.of();
+    }
+
+    /** A size in its column stands on the same side of each limit as its surface. */
+    private List<String> sides() {
+        List<Box> lines = pen.drawnIn(Role.INK).stream()
+                .filter(mark -> mark.width() > 2)
+                .map(mark -> mark.shape().bounds())
+                .filter(line -> line.height() < 0.01)
+                .sorted(Comparator.comparingDouble(Box::width).reversed())
+                .limit(picture.limits().size())
+                .sorted(Comparator.comparingDouble(Box::top))
+                .toList();
+        List<SizePicture.Sized> limits = Stream.of(picture.upper(), picture.lower())
+                .flatMap(Optional::stream)
+                .toList();
+        List<String> faults = new ArrayList<>();
+        for (int i = 0; i < Math.min(lines.size(), limits.size()); i++) {
+            Box line = lines.get(i);
+            SizePicture.Sized limit = limits.get(i);
+            picture.columns().stream()
+                    .filter(column -> !column.decides())
+                    .flatMap(column -> column.size().stream())
+                    .filter(size -> pen.lettered().stream()
+                            .filter(written -> written.text().equals(size.figures()))
+                            .map(RecordingPen.Lettered::box)
+                            .filter(box -> box.left() > line.left() && box.right() < line.right())
+                            .anyMatch(box -> size.size().compareTo(limit.size()) * (box.centreY() - line.top()) > 0))
+                    .forEach(size -> faults.add(size.figures() + " stands beyond " + limit.figures()));
+        }
+        return faults;
     }
 }
