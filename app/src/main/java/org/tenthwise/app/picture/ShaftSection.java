@@ -232,7 +232,7 @@ final class ShaftSection {
     }
 
     private void sizes() {
-        FreeRoom free = new FreeRoom(new Box(left + 2, middle - half, right + 40, middle + half));
+        FreeRoom free = new FreeRoom(new Box(left + 2, middle - half, right - 4, middle + half));
         SectionLabels labels = new SectionLabels(drawing, free);
         for (SectionPlaces.Station station : places.stations()) {
             List.of(station.first(), station.second())

@@ -46,6 +46,26 @@ class SizePictureTest {
                                         distance -> assertTrue(texts.contains(distance.figures()), texts::toString)));
     }
 
+    /** A plate over the free end would break the part open there. */
+    @ParameterizedTest(name = "{0} {1}")
+    @MethodSource("everySceneAndFrame")
+    void noDiameterLiesOnTheFreeEndOfAShaft(String scene, String size, SizePicture picture, Frame frame) {
+        RecordingPen pen = RecordingPen.of(picture, frame);
+        List<Box> ends = pen.drawnIn(Role.LINE).stream()
+                .filter(mark -> mark.width() > 2)
+                .map(mark -> mark.shape().bounds())
+                .filter(line -> line.width() < 0.01)
+                .toList();
+        assertEquals(
+                List.of(),
+                pen.lettered().stream()
+                        .filter(written -> written.text().startsWith("Ø"))
+                        .filter(written -> ends.stream()
+                                .anyMatch(end -> end.meets(written.box().grown(2))))
+                        .map(RecordingPen.Lettered::text)
+                        .toList());
+    }
+
     /** Before a cut one wants the size that the last one left, and sees what the cut did to it. */
     @ParameterizedTest(name = "{0} {1}")
     @MethodSource("everySceneInEveryRoom")
