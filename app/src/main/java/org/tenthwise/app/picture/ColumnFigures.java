@@ -68,7 +68,10 @@ final class ColumnFigures {
                                 .map(off -> surface + side * off)),
                         overTheBreak)
                 .mapToObj(y -> new Point(box.centreX(), y));
-        free.place(drawing.width(label), height + 4, places.filter(place -> isInside(place, box, height) && isOnTheSideOf(size, place)))
+        free.place(
+                        drawing.width(label),
+                        height + 4,
+                        places.filter(place -> isInside(place, box, height) && isOnTheSideOf(size, place)))
                 .ifPresent(at -> drawing.text(
                         label.onGround(), new Point(at.centreX(), at.centreY()), Anchor.CENTRE, under(at.centreY())));
     }

@@ -121,6 +121,28 @@ class BenchScreenTest extends ScreenTest {
                 : List.of();
     }
 
+    /** The unit stands beside the last figure, on the one line that several have on their key. */
+    @Test
+    void ofSeveralFiguresTheLastAreWholeOnTheirKey() {
+        List<String> faults = new ArrayList<>();
+        for (Display display : displays()) {
+            run(() -> {
+                Window window = window(display);
+                window.shell()
+                        .show(alone(
+                                window, BenchKind.NEXT_CUT, "upper=30.000 lower=29.979 sizes=30.050,30.046,30.049"));
+                settle(window.scene());
+                Labeled value = (Labeled) window.scene().lookup("#field-sizes .key-line");
+                String seen = value.getText();
+                if (!seen.endsWith("30.049 mm")
+                        || value.getHeight() > 2 * value.getFont().getSize()) {
+                    faults.add(display.name() + ": " + seen);
+                }
+            });
+        }
+        assertEquals(List.of(), faults);
+    }
+
     @Test
     void somethingToChooseHoldsEverywhere() {
         seen("bench", "choose", window -> alone(window, BenchKind.ZONE, "diameter=30 letter=JS"));

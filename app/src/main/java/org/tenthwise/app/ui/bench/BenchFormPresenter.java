@@ -24,7 +24,7 @@ import org.tenthwise.model.words.Words;
 /** Puts a bench sum as it is filled in into the words of its form. */
 final class BenchFormPresenter {
 
-    /** Most letters of a value on the key of its field. */
+    /** Most letters of what was typed in the other unit, on the key of its field. */
     private static final int LONGEST = 18;
 
     private final BenchForm sum;
@@ -74,17 +74,16 @@ final class BenchFormPresenter {
         String why = refusal(ask, outcome).orElse("");
         String full = noted.value(ask, filled);
         boolean empty = full.isEmpty();
-        String value = !empty
-                ? ask.several() ? shortened(full) : full
-                : words.say(ask.needed() ? "bench.empty" : "bench.may-be-empty");
+        String value = !empty ? full : words.say(ask.needed() ? "bench.empty" : "bench.may-be-empty");
         return new FieldShown(
                 ask.id(),
                 bench.name(ask),
                 value,
                 why.isEmpty() ? shortened(noted.typed(ask, filled)) : why,
-                words.spoken(bench.name(ask) + " " + (empty ? value : full), why),
+                words.spoken(bench.name(ask) + " " + value, why),
                 inHand,
                 empty,
+                ask.several(),
                 !why.isEmpty());
     }
 

@@ -35,6 +35,7 @@ public record BenchFormState(
      * @param value as typed or chosen, or that nothing is
      * @param remark why it is refused, or what was typed before the unit was changed; else empty
      * @param spoken all of it
+     * @param several whether figures are asked one after another
      */
     public record FieldShown(
             String id,
@@ -44,6 +45,7 @@ public record BenchFormState(
             String spoken,
             boolean inHand,
             boolean empty,
+            boolean several,
             boolean refused) {}
 
     /** What lies under the hand. */

@@ -12,6 +12,7 @@ import javafx.scene.layout.VBox;
 import org.tenthwise.app.ui.bench.BenchFormState.FieldShown;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.PagedRows;
+import org.tenthwise.app.ui.theme.Elided;
 import org.tenthwise.app.ui.theme.ScreenSizes;
 import org.tenthwise.model.words.Words;
 
@@ -52,9 +53,13 @@ final class FieldList extends StackPane {
     }
 
     private void show(FieldShown field) {
-        Row row = known.computeIfAbsent(field.id(), this::row);
+        Row row = known.computeIfAbsent(field.id(), id -> row(field));
         row.name().setText(field.name());
-        row.value().setText(field.value());
+        if (row.value() instanceof Elided last) {
+            last.show(field.value());
+        } else {
+            row.value().setText(field.value());
+        }
         row.remark().setText(field.remark());
         row.remark().setManaged(!field.remark().isEmpty());
         row.remark().setVisible(!field.remark().isEmpty());
@@ -64,14 +69,15 @@ final class FieldList extends StackPane {
         row.key().speak(field.spoken());
     }
 
-    private Row row(String id) {
+    /** Of several figures the last are seen, as many as there is room for. */
+    private Row row(FieldShown field) {
         Label name = label("key-word");
-        Label value = label("key-line");
+        Label value = field.several() ? Elided.toTheLast("key-line") : label("key-line");
         Label remark = label("key-remark");
         VBox both = new VBox(name, value, remark);
         both.setAlignment(Pos.CENTER_LEFT);
-        Key key = new Key(Key.Kind.PLAIN, both, () -> model.goTo(id));
-        key.setId("field-" + id);
+        Key key = new Key(Key.Kind.PLAIN, both, () -> model.goTo(field.id()));
+        key.setId("field-" + field.id());
         key.getStyleClass().addAll("row", "form-field");
         return new Row(key, name, value, remark);
     }

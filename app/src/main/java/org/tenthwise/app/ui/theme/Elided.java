@@ -2,6 +2,7 @@ package org.tenthwise.app.ui.theme;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
 import java.util.function.Predicate;
 import javafx.scene.control.Label;
 import javafx.scene.text.Text;
@@ -14,14 +15,25 @@ public final class Elided extends Label {
 
     private static final String CUT = "…";
 
+    private final BiFunction<String, Predicate<String>, String> cutting;
     private String whole = "";
 
     public Elided(String... styles) {
+        this(Elided::fitted, styles);
+    }
+
+    private Elided(BiFunction<String, Predicate<String>, String> cutting, String... styles) {
+        this.cutting = cutting;
         getStyleClass().addAll(styles);
         setMinWidth(0);
         setMaxWidth(Double.MAX_VALUE);
         widthProperty().subscribe(width -> fit());
         fontProperty().subscribe(font -> fit());
+    }
+
+    /** Of several figures, cut at their beginning: the last are seen. */
+    public static Elided toTheLast(String... styles) {
+        return new Elided(Elided::fittedToTheLast, styles);
     }
 
     public void show(String text) {
@@ -37,7 +49,7 @@ public final class Elided extends Label {
     }
 
     private void fit() {
-        setText(getWidth() <= 0 ? whole : fitted(whole, this::fits));
+        setText(getWidth() <= 0 ? whole : cutting.apply(whole, this::fits));
     }
 
     private boolean fits(String text) {
@@ -63,6 +75,17 @@ public final class Elided extends Label {
             }
             words.set(goes, CUT);
             shown = joined(words);
+        }
+        return shown;
+    }
+
+    /** @param fits whether there is room for a text */
+    static String fittedToTheLast(String text, Predicate<String> fits) {
+        String shown = text;
+        String left = text;
+        while (!fits.test(shown) && left.contains(" ")) {
+            left = left.substring(left.indexOf(' ') + 1);
+            shown = CUT + " " + left;
         }
         return shown;
     }

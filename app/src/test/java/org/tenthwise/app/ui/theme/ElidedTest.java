@@ -30,4 +30,16 @@ class ElidedTest {
     void aFigureIsKeptWholeOrLeftOut(String text, int room, String shown) {
         assertEquals(shown, Elided.fitted(text, cut -> cut.length() <= room));
     }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "30.050 30.046 30.049 mm | 23 | 30.050 30.046 30.049 mm",
+                "30.050 30.046 30.049 mm | 22 | … 30.046 30.049 mm",
+                "30.050 30.046 30.049 mm | 12 | … 30.049 mm",
+            })
+    void ofSeveralFiguresTheLastAreSeen(String text, int room, String shown) {
+        assertEquals(shown, Elided.fittedToTheLast(text, cut -> cut.length() <= room));
+    }
 }
