@@ -47,8 +47,10 @@ class FlanksTest {
     private final Bench bench = threadAndGroove("0");
 
     /**
-     * From a pitch diameter of 36.130 the whole 0.055 leaves 36.020, its limit. From 36.120 there is 0.100, half of it
-     * deep. From 36.070 just what the groove needs; from 36.068 a step of 0.001 less than that, so none.
+     * Half-way between the 0.025 that the groove needs and what the flanks let go deep. From a pitch diameter of 36.200
+     * they let 0.090: half-way 0.0575, more than the groove wants. From 36.130 they let 0.055, which would leave 36.020,
+     * the limit: half-way 0.040, and 36.050. From 36.120 they let 0.050: half-way 0.0375, down to a step of 0.001. From
+     * 36.070 just what the groove needs; from 36.068 a step less than that, so none.
      */
     @ParameterizedTest
     @CsvSource(
@@ -56,8 +58,8 @@ class FlanksTest {
                     """
         # pitch diameter, how, deeper by
         36.200, LEFT_INSIDE, 0.055
-        36.130, LEFT_INSIDE, 0.055
-        36.120, LEFT_INSIDE, 0.050
+        36.130, LEFT_INSIDE, 0.040
+        36.120, LEFT_INSIDE, 0.037
         36.070, LEFT_INSIDE, 0.025
         36.068, TAKEN_UNDER,
         36.020, TAKEN_UNDER,
@@ -92,13 +94,28 @@ class FlanksTest {
                         .way(little.finding(DEPTH).check().asSize().orElseThrow(), Optional.empty()));
     }
 
-    /** The guard band belongs to the limit: 36.130 less 36.020 and 0.010 is 0.100, and half of it deep. */
+    /**
+     * A groove of 3.990 needs 0.010, and flanks of 36.060 let 0.020: half-way is 0.015. A tool that cuts no less than
+     * 0.018 is given the 0.020.
+     */
+    @Test
+    void halfWayIsLeftWhereTheToolWouldRub() {
+        Bench coarse =
+                threadAndGroove("0", new Cutting(Optional.empty(), Optional.of(mm("0.018")), Optional.empty()));
+        over(coarse, "36.060").read(DEPTH, "3.990");
+        assertEquals(
+                Optional.of(length("0.020")), coarse.finding(DEPTH).proposal().flatMap(Proposal::change));
+        over("36.060").read(DEPTH, "3.990");
+        assertEquals(Optional.of(length("0.015")), offered());
+    }
+
+    /** The guard band belongs to the limit: 36.130 less 36.020 and 0.010 is 0.100, half of it deep: half-way 0.0375. */
     @Test
     void theGuardBandOfThePitchDiameterIsKept() {
         Bench guarded = threadAndGroove("0.010");
         over(guarded, "36.130").read(DEPTH, "3.975");
         assertEquals(
-                Optional.of(length("0.050")), guarded.finding(DEPTH).proposal().flatMap(Proposal::change));
+                Optional.of(length("0.037")), guarded.finding(DEPTH).proposal().flatMap(Proposal::change));
     }
 
     @Test
@@ -174,7 +191,7 @@ class FlanksTest {
                         2,
                         reading(new ScrewThread(ThreadForm.METRIC, length("20"), length("2.5"), 1), "1.443", "18.700"));
         assertEquals(Optional.of(new Flanks(2, Flanks.How.LEFT_INSIDE)), ((SizeFinding) root.finding(1)).flanks());
-        assertEquals(Optional.of(length("-0.500")), root.finding(1).proposal().flatMap(Proposal::change));
+        assertEquals(Optional.of(length("-0.350")), root.finding(1).proposal().flatMap(Proposal::change));
     }
 
     private static Bench threadAndGroove(String guardBand) {

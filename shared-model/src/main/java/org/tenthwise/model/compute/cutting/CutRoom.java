@@ -17,8 +17,10 @@ import org.tenthwise.model.tolerance.Limits;
  * @param least what must come off before the size with most metal is inside; zero or more
  * @param most what may come off before the size with least metal is outside, less than zero where it is already; absent
  *     where no limit bounds it
+ * @param other what another size that the tool cuts too lets come off; absent where none binds it
  */
-record CutRoom(Feature feature, Length middle, boolean pastSize, Length least, Optional<Length> most) {
+record CutRoom(
+        Feature feature, Length middle, boolean pastSize, Length least, Optional<Length> most, Optional<Length> other) {
 
     static CutRoom of(Feature feature, Limits limits, Length guardBand, List<Length> sizes) {
         Limit metalSide = feature.stillCutBeyond();
@@ -37,7 +39,8 @@ record CutRoom(Feature feature, Length middle, boolean pastSize, Length least, O
                 greatest.plus(smallest).half(),
                 toPastSize.filter(room -> room.signum() < 0).isPresent(),
                 least,
-                toPastSize.map(room -> room.minus(guardBand)));
+                toPastSize.map(room -> room.minus(guardBand)),
+                Optional.empty());
     }
 
     /** The same where something else lets no more than that come off. */
@@ -47,14 +50,15 @@ record CutRoom(Feature feature, Length middle, boolean pastSize, Length least, O
                 middle,
                 pastSize,
                 least,
-                Optional.of(most.filter(other::isAbove).orElse(other)));
+                Optional.of(most.filter(other::isAbove).orElse(other)),
+                Optional.of(other));
     }
 
     EvenCut cut(Length aim, Optional<Length> leastCut, Optional<Length> step) {
         if (pastSize) {
             return new EvenCut.NoCut(EvenCut.Reason.PAST_SIZE, Optional.of(Length.ZERO));
         }
-        Length cut = stepped(between(comesOff(feature, middle, aim)), step);
+        Length cut = stepped(between(comesOff(feature, middle, aim), leastCut, step), step);
         if (most.filter(cut::isAbove).isPresent()) {
             return new EvenCut.NoCut(EvenCut.Reason.UNEVEN, safe(step));
         }
@@ -65,12 +69,17 @@ record CutRoom(Feature feature, Length middle, boolean pastSize, Length least, O
     }
 
     /**
-     * The cut wanted as far as both bounds let it; the least one, which is then too much, where they leave nothing
-     * between them.
+     * The cut wanted as far as both bounds let it, and no further than half-way from what is needed to what the other
+     * size lets come off, where the tool cuts so little; the least one, which is then too much, where they leave
+     * nothing between them.
      */
-    private Length between(Length wanted) {
+    private Length between(Length wanted, Optional<Length> leastCut, Optional<Length> step) {
         Length bounded = most.filter(wanted::isAbove).orElse(wanted);
-        return bounded.isBelow(least) ? least : bounded;
+        Length shared = other.map(bound -> least.plus(bound).half())
+                .filter(bounded::isAbove)
+                .filter(half -> !feature.isTooLittle(stepped(half, step), leastCut))
+                .orElse(bounded);
+        return shared.isBelow(least) ? least : shared;
     }
 
     private Length stepped(Length cut, Optional<Length> step) {

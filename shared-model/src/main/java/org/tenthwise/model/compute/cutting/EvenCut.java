@@ -67,7 +67,8 @@ public sealed interface EvenCut {
 
     /**
      * The same where another size that the tool cuts too lets no more than {@code atMost} come off this one; a cut that
-     * would take more is uneven with it.
+     * would take more is uneven with it. The cut goes half-way at the most from l to there: one on the aim here would
+     * leave the other on its limit, for a tool that takes a hair more to scrap it.
      *
      * @param atMost on the size, less than zero where the other is past its limit already; absent where none binds it
      */
