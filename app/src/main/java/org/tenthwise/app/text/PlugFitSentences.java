@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.record.PlugFitFinding;
+import org.tenthwise.model.tolerance.Limit;
 import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Words;
 
@@ -69,9 +70,14 @@ final class PlugFitSentences extends FindingSentences {
                 .toList();
     }
 
+    /** No burr makes a plug too loose, and every cut makes it looser. */
     @Override
     Optional<List<String>> failed() {
-        return Optional.of(List.of(words.say("next.fail.plug")));
+        boolean tooLoose = finding.verdict()
+                .margin()
+                .filter(margin -> !margin.inside() && margin.limit() == Limit.UPPER)
+                .isPresent();
+        return Optional.of(List.of(words.say(tooLoose ? "next.fail.plug.too-loose" : "next.fail.plug")));
     }
 
     @Override

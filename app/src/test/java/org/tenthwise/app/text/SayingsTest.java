@@ -153,6 +153,17 @@ class SayingsTest {
                 new Advice(WORDS).next(sheet().line(14)));
     }
 
+    /** Bore 30.015, plug 29.930: 0.085, over the 0.035 that is allowed. No burr does that. */
+    @Test
+    void aPlugThatIsTooLooseIsMeasuredAgain() {
+        read(13, "0.015", "0.015", "0.015", "0.015");
+        read(14, "29.985", "29.930");
+        assertEquals(
+                "Stop cutting here: wipe bore and plug, and measure both again. If it stays so, it needs a "
+                        + "disposition.",
+                new Advice(WORDS).next(sheet().line(14)));
+    }
+
     @Test
     void anAnsweredStepSaysWhatWasAnswered() {
         add(new StepEvent.Answered(24, Question.GO_ENTERS, Answer.YES));

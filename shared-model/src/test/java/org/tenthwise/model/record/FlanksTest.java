@@ -48,9 +48,9 @@ class FlanksTest {
 
     /**
      * Half-way between the 0.025 that the groove needs and what the flanks let go deep. From a pitch diameter of 36.200
-     * they let 0.090: half-way 0.0575, more than the groove wants. From 36.130 they let 0.055, which would leave 36.020,
-     * the limit: half-way 0.040, and 36.050. From 36.120 they let 0.050: half-way 0.0375, down to a step of 0.001. From
-     * 36.070 just what the groove needs; from 36.068 a step less than that, so none.
+     * they let 0.090: half-way 0.0575, more than the groove wants. From 36.130 they let 0.055, which would leave
+     * 36.020, the limit: half-way 0.040, and 36.050. From 36.120 they let 0.050: half-way 0.0375, down to a step of
+     * 0.001. From 36.070 just what the groove needs; from 36.068 a step less than that, so none.
      */
     @ParameterizedTest
     @CsvSource(
@@ -100,8 +100,7 @@ class FlanksTest {
      */
     @Test
     void halfWayIsLeftWhereTheToolWouldRub() {
-        Bench coarse =
-                threadAndGroove("0", new Cutting(Optional.empty(), Optional.of(mm("0.018")), Optional.empty()));
+        Bench coarse = threadAndGroove("0", new Cutting(Optional.empty(), Optional.of(mm("0.018")), Optional.empty()));
         over(coarse, "36.060").read(DEPTH, "3.990");
         assertEquals(
                 Optional.of(length("0.020")), coarse.finding(DEPTH).proposal().flatMap(Proposal::change));
@@ -109,7 +108,7 @@ class FlanksTest {
         assertEquals(Optional.of(length("0.015")), offered());
     }
 
-    /** The guard band belongs to the limit: 36.130 less 36.020 and 0.010 is 0.100, half of it deep: half-way 0.0375. */
+    /** The guard band belongs to the limit: 36.130 less 36.020 and 0.010 is 0.100: 0.050 deep, half-way 0.0375. */
     @Test
     void theGuardBandOfThePitchDiameterIsKept() {
         Bench guarded = threadAndGroove("0.010");

@@ -189,10 +189,10 @@ final class PromptPresenter {
         };
     }
 
-    /** Nobody gives a part up on what was read once. */
+    /** Nobody gives a part up on what was read, tried or looked at once. */
     private Commit givenUp(State state) {
         boolean again = state.pass().why().filter(Why.MEASURED_AGAIN::equals).isPresent();
-        return state.inHand().check().isMeasured() && !again ? readAgain() : dispose();
+        return again ? dispose() : readAgain();
     }
 
     private Commit readAgain() {

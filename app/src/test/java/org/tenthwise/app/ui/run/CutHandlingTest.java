@@ -12,6 +12,7 @@ import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.run.RunScreenState.Act;
 import org.tenthwise.app.ui.run.RunScreenState.Meaning;
 import org.tenthwise.model.plan.Aim;
+import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.StepEvent.PassBegun.Why;
@@ -212,6 +213,24 @@ class CutHandlingTest extends RunAtHand {
         assertEquals(Act.READ_AGAIN, big(model));
         model.press();
         sends(model, "48.020\n47.983\n48.020\n48.020\n");
+        assertEquals(Act.DISPOSE, big(model));
+    }
+
+    /** The not-go ring goes too far; it is tried again before anybody signs for it. */
+    @Test
+    void whatALimitGaugeFailsIsTriedAgainBeforeItIsSignedFor() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).setBoreGauge().enter("0.012", "0.012", "0.011", "0.011");
+        Workshop.toTheThread(run.session);
+        run.session.goTo(24);
+        RunViewModel model = atOnce();
+        model.reply(new Meaning.Answered(Answer.YES));
+        model.reply(new Meaning.Answered(Answer.NO));
+        assertEquals(
+                VerdictKind.FAIL, run.session.state().line().finding().verdict().standing());
+        assertEquals(Act.READ_AGAIN, big(model));
+        model.press();
+        model.reply(new Meaning.Answered(Answer.YES));
+        model.reply(new Meaning.Answered(Answer.NO));
         assertEquals(Act.DISPOSE, big(model));
     }
 
