@@ -39,99 +39,48 @@ class OnwardsTest extends RunAtHand {
             places = [{ name = "0°", angle = 0 }, { name = "90°", angle = 90 }]
             gauge_kind = "caliper"
             gauge = "CA-1"
-
-            [[step]]
-            number = 2
-            operation = 10
-            kind = "look"
-            name = "Edges"
-            what = "Broken."
-
-            [[step]]
-            number = 3
-            operation = 10
-            kind = "depth"
-            name = "Shoulder"
-            method = "From the face."
-            lower = 11.80
-            upper = 12.20
-            places = [{ name = "anywhere" }]
-            gauge_kind = "caliper"
-            gauge = "CA-1"
-            hold = [3]
-
-            [[step]]
-            number = 4
-            operation = 10
-            kind = "look"
-            name = "Face"
-            what = "Clean."
-
-            [[step]]
-            number = 5
-            operation = 10
-            kind = "depth"
-            name = "Groove"
-            method = "From the face."
-            lower = 11.80
-            upper = 12.20
-            places = [{ name = "anywhere" }]
-            gauge_kind = "caliper"
-            gauge = "CA-1"
-
-            [[step]]
-            number = 6
-            operation = 10
-            kind = "depth"
-            name = "Recess"
-            method = "From the face."
-            lower = 11.80
-            upper = 12.20
-            places = [{ name = "anywhere" }]
-            gauge_kind = "caliper"
-            gauge = "CA-1"
-
-            [[step]]
-            number = 7
-            operation = 10
-            kind = "look"
-            name = "Part"
-            what = "Clean."
-            """);
-
-    private static final String RECESS =
             """
+                    + look(2, "Edges")
+                    + depth(3, "Shoulder", "11.80", "12.20")
+                    + "hold = [3]\n"
+                    + look(4, "Face")
+                    + depth(5, "Groove", "11.80", "12.20")
+                    + depth(6, "Recess", "11.80", "12.20")
+                    + look(7, "Part"));
+
+    private static final String GROOVE = depth(1, "Groove", "11.80", "12.20");
+    private static final String RECESS = GROOVE + depth(2, "Recess", "39.80", "40.20") + look(3, "Part");
+
+    private static String depth(int number, String name, String lower, String upper) {
+        return """
+
             [[step]]
-            number = 1
+            number = %d
             operation = 10
             kind = "depth"
-            name = "Groove"
+            name = "%s"
             method = "From the face."
-            lower = 11.80
-            upper = 12.20
+            lower = %s
+            upper = %s
             places = [{ name = "anywhere" }]
             gauge_kind = "caliper"
             gauge = "CA-1"
+            """
+                .formatted(number, name, lower, upper);
+    }
+
+    private static String look(int number, String name) {
+        return """
 
             [[step]]
-            number = 2
-            operation = 10
-            kind = "depth"
-            name = "Recess"
-            method = "From the face."
-            lower = 39.80
-            upper = 40.20
-            places = [{ name = "anywhere" }]
-            gauge_kind = "caliper"
-            gauge = "CA-1"
-
-            [[step]]
-            number = 3
+            number = %d
             operation = 10
             kind = "look"
-            name = "Part"
+            name = "%s"
             what = "Clean."
-            """;
+            """
+                .formatted(number, name);
+    }
 
     /** Its point takes 2.4 mm off: (8/2)/tan(118°/2), by hand. */
     private static String drilled(int number) {
@@ -149,15 +98,9 @@ class OnwardsTest extends RunAtHand {
             read_to = "point"
             gauge_kind = "depth-gauge"
             gauge = "DG-2"
-
-            [[step]]
-            number = %d
-            operation = 10
-            kind = "look"
-            name = "Part"
-            what = "Clean."
             """
-                .formatted(number, number + 1);
+                        .formatted(number)
+                + look(number + 1, "Part");
     }
 
     private RunViewModel model;
@@ -279,7 +222,7 @@ class OnwardsTest extends RunAtHand {
 
     @Test
     void aDrilledHoleThatAFigureOpenedStays() throws Exception {
-        beginARunOf(InventedPlans.inMillimetres(RECESS.substring(0, RECESS.indexOf("[[step]]", 1)) + drilled(2)));
+        beginARunOf(InventedPlans.inMillimetres(GROOVE + drilled(2)));
         model = atOnce();
         sends(model, "12.00\n");
         leftBy(() -> sends(model, "106.5\n"), 2);
