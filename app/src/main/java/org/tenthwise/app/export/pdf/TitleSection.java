@@ -1,5 +1,6 @@
 package org.tenthwise.app.export.pdf;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.picture.Point;
@@ -16,7 +17,9 @@ final class TitleSection {
     private static final double PART_WIDTH = 440;
     private static final double[] CELLS = {148, 92, 86, 186, 186};
     private static final double COUNTS_LEFT = 500;
-    private static final double COUNT_WIDTH = 84;
+    private static final double COUNTS_APART = 124;
+    private static final double COUNT_GAP = 12;
+    private static final double COUNT_SHAPE_ROOM = 22;
     private static final double SHAPE_ROOM = 24;
 
     private final RecordContext matter;
@@ -75,7 +78,9 @@ final class TitleSection {
         double top = flow.y();
         Optional<VerdictKind> shape = OutcomeWords.shape(matter.sheet());
         double indent = shape.isPresent() ? SHAPE_ROOM : 0;
-        double width = COUNTS_LEFT - PageFlow.LEFT - 16;
+        double secondCounts = Math.min(COUNTS_LEFT + COUNTS_APART, PageFlow.RIGHT - widestCount(1));
+        double firstCounts = Math.min(COUNTS_LEFT, secondCounts - COUNT_GAP - widestCount(0));
+        double width = firstCounts - PageFlow.LEFT - 16;
         shape.ifPresent(standing -> flow.shape(standing, 9, Style.HEADING, 8));
         flow.text(matter.sentences().outcome(matter.sheet()), Style.HEADING, PageFlow.LEFT + indent, width - indent);
         flow.down(2);
@@ -86,8 +91,7 @@ final class TitleSection {
                 width);
         double at = top;
         for (VerdictKind standing : VerdictKind.values()) {
-            double left = COUNTS_LEFT + standing.ordinal() % 2 * (COUNT_WIDTH + 40);
-            count(standing, left, at);
+            count(standing, standing.ordinal() % 2 == 0 ? firstCounts : secondCounts, at);
             at += standing.ordinal() % 2 == 1 ? 19 : 0;
         }
         flow.down(Math.max(0, top + 3 * 19 - flow.y()) + 8);
@@ -96,13 +100,20 @@ final class TitleSection {
 
     private void count(VerdictKind standing, double left, double top) {
         flow.leaf().add(drawing -> VerdictShape.draw(drawing, standing, new Point(left + 7, top + 9), 6.5));
-        flow.write(
-                matter.say(
-                        "record.count",
-                        matter.sheet().count(standing),
-                        matter.words().say("verdict", standing)),
-                Style.TEXT,
-                left + 22,
-                top + 1);
+        flow.write(counted(standing), Style.TEXT, left + COUNT_SHAPE_ROOM, top + 1);
+    }
+
+    private String counted(VerdictKind standing) {
+        return matter.say(
+                "record.count", matter.sheet().count(standing), matter.words().say("verdict", standing));
+    }
+
+    /** @param column 0 for the first, 1 for the second */
+    private double widestCount(int column) {
+        return Arrays.stream(VerdictKind.values())
+                .filter(standing -> standing.ordinal() % 2 == column)
+                .mapToDouble(standing -> COUNT_SHAPE_ROOM + flow.wrapping().width(counted(standing), Style.TEXT))
+                .max()
+                .orElse(0);
     }
 }

@@ -34,6 +34,9 @@ class RecordLanguagesTest {
         for (TestLanguage language : List.of(TestLanguage.MADE_UP, TestLanguage.GERMAN)) {
             for (RecordingPen page : PrintedPages.of(language.words(), scene.evidence())) {
                 faults.addAll(page.faults(Paper.A4.frame()));
+                page.lettered().stream()
+                        .filter(text -> text.box().right() > PageFlow.RIGHT + 0.5)
+                        .forEach(text -> faults.add(text.text() + " goes past the margin"));
                 for (String text : page.texts()) {
                     language.english(text, DATA).forEach(word -> faults.add(word + " is English in " + text));
                     language.broken(text, DATA).forEach(word -> faults.add(word + " is broken in " + text));
