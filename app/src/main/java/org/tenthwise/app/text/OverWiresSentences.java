@@ -101,9 +101,13 @@ final class OverWiresSentences extends OfSizeSentences {
                 .orElseGet(() -> words.say(how + ".none"));
     }
 
-    /** The root lets nothing come off the flanks. */
+    /** The root or the groove lets nothing come off the flanks. */
     @Override
     Optional<String> againstACut() {
+        return againstTheRoot().or(() -> finding.grooveOver().map(step -> words.say("next.cut.groove-over", step)));
+    }
+
+    private Optional<String> againstTheRoot() {
         Optional<String> under = finding.rootUnder().map(StepFigures.of(finding)::withUnit);
         return finding.rootStale()
                 ? finding.check().minorStep().map(step -> under.map(

@@ -232,9 +232,19 @@ final class Assessment {
                         pass,
                         overWires.minorStep().map(step -> sizes(step)).orElse(List.of()),
                         overWires.minorStep().flatMap(step -> leastSize(step)),
+                        grooves(overWires),
                         run);
             }
         });
+    }
+
+    /** The depths that the tool of a thread cuts too, by their readings alone: what may come off there is not used. */
+    private List<SizeFinding> grooves(OverWiresCheck wires) {
+        return wires.cutWith().stream()
+                .map(plan::step)
+                .map(groove -> SizeAssessment.of(
+                        plan, groove, groove.check().asSize().orElseThrow(), run.pass(groove), run, Optional.empty()))
+                .toList();
     }
 
     /** The lower limit of another step; absent where it measures no size, or has an upper one alone. */

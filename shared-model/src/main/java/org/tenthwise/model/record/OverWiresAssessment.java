@@ -2,6 +2,7 @@ package org.tenthwise.model.record;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.tenthwise.model.compute.temperature.AtTwenty;
 import org.tenthwise.model.compute.thread.LeadAngle;
@@ -35,6 +36,7 @@ final class OverWiresAssessment {
      *     plan if that is larger still. What was cut since is not taken off it there: a root thought too high never
      *     makes wires trusted
      * @param leastRoot the least that step allows; absent where it has no lower limit
+     * @param grooves what is found of the depths that the same tool cuts
      */
     static OverWiresFinding of(
             Plan plan,
@@ -43,6 +45,7 @@ final class OverWiresAssessment {
             Pass pass,
             List<Measured> roots,
             Optional<Length> leastRoot,
+            List<SizeFinding> grooves,
             Run run) {
         Optional<Length> measuredMinor = roots.stream().map(Measured::value).max(Length::compareTo);
         Optional<TemperatureEffect> warmth = TemperatureEffect.of(plan, step, pass);
@@ -84,9 +87,13 @@ final class OverWiresAssessment {
         Verdict verdict = untrusted && combined.verdict().standing() != VerdictKind.OPEN
                 ? Verdict.plain(VerdictKind.UNPROVEN)
                 : combined.verdict();
-        Optional<Proposal> proposal = settled && !untrusted && !spoilt
-                ? ProposalAssessment.of(check, measured, read, pass, run, Optional.empty())
+        Function<Optional<Length>, Optional<Proposal>> offered = atMost -> settled && !untrusted && !spoilt
+                ? ProposalAssessment.of(check, measured, read, pass, run, atMost)
                 : Optional.empty();
+        Optional<GrooveRoom> groove = GrooveRoom.least(grooves);
+        Optional<Proposal> proposal = offered.apply(groove.map(GrooveRoom::most));
+        Optional<Integer> grooveOver = groove.filter(any -> isShutBy(proposal, offered.apply(Optional.empty()), check))
+                .map(GrooveRoom::step);
         Optional<Length> next =
                 leastRoot.isEmpty() || roots.isEmpty() ? Optional.empty() : proposal.flatMap(of -> of.comesOff(check));
         RootCutSince cutSince = new RootCutSince(plan, step, check, run);
@@ -109,13 +116,21 @@ final class OverWiresAssessment {
                 combined.value(),
                 combined.deciding(),
                 combined.past(),
-                rootUnder.isPresent() || rootStale ? Optional.empty() : proposal,
+                rootUnder.isPresent() || rootStale || grooveOver.isPresent() ? Optional.empty() : proposal,
+                grooveOver,
                 rootUnder,
                 rootCutSince,
                 rootStale,
                 verdict,
                 missing,
                 warmth);
+    }
+
+    /** Whether a depth lets no cut be taken that could be taken without it. */
+    private static boolean isShutBy(Optional<Proposal> within, Optional<Proposal> free, OverWiresCheck check) {
+        boolean even = free.flatMap(Proposal::change).isPresent();
+        return free.flatMap(of -> of.comesOff(check)).isPresent()
+                && within.flatMap(of -> even ? of.change() : of.comesOff(check)).isEmpty();
     }
 
     /** The least room over the readings; absent before the first. */

@@ -22,6 +22,8 @@ import org.tenthwise.model.verdict.Verdict;
  * @param basicClearance the same over the basic root, where the plan gives no root: whether the wire rests on the one
  *     that was cut cannot be told then
  * @param rootAwaited whether another step is still to measure the root: until then no reading proves anything
+ * @param grooveOver the step whose depth would be over its upper limit by any cut that could be taken here; absent
+ *     where it would not. No cut is offered then
  * @param rootUnder how far the next cut would take the root under its own lower limit, after what was cut over wires
  *     since it was measured; absent where it would not. No cut is offered then
  * @param rootCutSince whether anything was cut over wires after the root was measured: what is known of it is of before
@@ -45,6 +47,7 @@ public record OverWiresFinding(
         Optional<Measured> deciding,
         Optional<Measured> past,
         Optional<Proposal> proposal,
+        Optional<Integer> grooveOver,
         Optional<Length> rootUnder,
         boolean rootCutSince,
         boolean rootStale,
@@ -92,6 +95,7 @@ public record OverWiresFinding(
                 deciding,
                 past,
                 proposed,
+                grooveOver,
                 rootUnder,
                 rootCutSince,
                 rootStale,
@@ -155,10 +159,10 @@ public record OverWiresFinding(
         return Optional.of(measured.raw().minus(measured.uncorrected()));
     }
 
-    /** The root lets none be taken. */
+    /** The root or the groove lets none be taken. */
     @Override
     public boolean forbidsCutting() {
-        return rootUnder.isPresent() || rootStale;
+        return rootUnder.isPresent() || rootStale || grooveOver.isPresent();
     }
 
     @Override

@@ -108,6 +108,35 @@ class FlanksTest {
         assertEquals(Optional.of(length("0.015")), offered());
     }
 
+    /**
+     * A pitch diameter of 36.400 wants 0.202 off to the middle, and needs 0.025. From a groove of 4.000 there are 0.060
+     * to its limit, so 0.120, half-way 0.072; from 4.047 0.013, half-way 0.025; from 4.048 0.012, so no cut.
+     */
+    @ParameterizedTest
+    @CsvSource(
+            textBlock =
+                    """
+        # groove, off, whose depth would be over
+        ,      0.202,
+        3.800, 0.202,
+        4.000, 0.072,
+        4.047, 0.025,
+        4.048, ,      2
+        4.070, ,      2
+        """)
+    void noCutOverWiresIsOfferedThatTakesTheGrooveOver(String groove, String off, Integer over) {
+        over("36.400");
+        if (groove != null) {
+            bench.read(DEPTH, groove);
+        }
+        OverWiresFinding found = (OverWiresFinding) bench.finding(WIRES);
+        assertEquals(
+                Optional.ofNullable(off).map(Bench::length).map(Length::negated),
+                found.proposal().flatMap(Proposal::change));
+        assertEquals(Optional.ofNullable(over), found.grooveOver());
+        assertEquals(over != null, found.forbidsCutting());
+    }
+
     /** The guard band belongs to the limit: 36.130 less 36.020 and 0.010 is 0.100: 0.050 deep, half-way 0.0375. */
     @Test
     void theGuardBandOfThePitchDiameterIsKept() {
