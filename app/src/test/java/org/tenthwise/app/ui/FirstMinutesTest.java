@@ -1,6 +1,8 @@
 package org.tenthwise.app.ui;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -8,6 +10,7 @@ import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.session.ShopBook;
+import org.tenthwise.model.run.SignedAs;
 
 /** A client that is opened the first time, by its keys. */
 class FirstMinutesTest extends ScreenTest {
@@ -57,6 +60,23 @@ class FirstMinutesTest extends ScreenTest {
     void aStoreWithARunIsNoNewShop() {
         workshop.setUp("014");
         run(() -> assertEquals(HOME, title(opened())));
+    }
+
+    /** No row before and none after: what is said where there is none still changes. */
+    @Test
+    void aShopIsNoNewOneAnyMoreOnceItsOnlyRunIsClosed() {
+        run(() -> {
+            Window window = opened();
+            press(window.scene(), "leave");
+            settle(window.scene());
+            assertNotNull(window.scene().lookup("#guide"));
+            Workshop.must(() -> workshop.setUp("014").close("Inspector 1", SignedAs.NOT_ACCEPTED));
+            press(window.scene(), "records");
+            press(window.scene(), "back");
+            settle(window.scene());
+            assertEquals(HOME, title(window));
+            assertNull(window.scene().lookup("#guide"));
+        });
     }
 
     @Test

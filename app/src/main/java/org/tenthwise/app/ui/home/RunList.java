@@ -59,6 +59,7 @@ final class RunList extends VBox {
         }));
         following.add(model.rowsProperty().subscribe(this::fill));
         following.add(model.lookedProperty().subscribe(this::fill));
+        following.add(model.lastProperty().subscribe(this::fill));
         following.add(model.foundByProperty().subscribe(this::fill));
     }
 
