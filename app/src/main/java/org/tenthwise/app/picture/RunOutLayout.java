@@ -20,9 +20,14 @@ final class RunOutLayout {
     private static final double LEGIBLE_UNDER_WORDS = 31;
     /** What stands around the ring may make it smaller down to this share; beyond, it gives way. */
     private static final double WORTH = 0.8;
+    /** The same of two rings, which have half the room each. */
+    private static final double WORTH_OF_TWO = 0.94;
 
     private static final double SMALLER = 0.96;
     private static final int RINGED = 10;
+    /** Of the radius of a ring: what it tells is told the better the larger it is. */
+    private static final int LARGEST_COUNTED = 1000;
+
     private static final double BESIDE_WORDS = 6;
 
     private final List<RunOutPicture> pictures;
@@ -35,8 +40,8 @@ final class RunOutLayout {
     }
 
     /**
-     * @return how much could be shown: rings with words round them before rings under words, before words alone, and of
-     *     words the more kinds
+     * @return how much could be shown: rings with words round them before rings under words, before words alone; of
+     *     words the more kinds, and of rings under as many the larger
      */
     int draw() {
         List<Map<RunOutPicture.Around, Double>> rings = IntStream.range(0, pictures.size())
@@ -72,11 +77,12 @@ final class RunOutLayout {
                 .forEach(around ->
                         largest(which, rooms.get(which), around).ifPresent(middle -> rings.put(around, middle)));
         double greatest = rings.entrySet().stream()
-                .filter(ring -> ring.getKey().loosening)
+                .filter(ring -> ring.getKey().loosening || pictures.size() > 1)
                 .map(Map.Entry::getValue)
                 .max(Double::compare)
                 .orElse(0.0);
-        rings.values().removeIf(middle -> middle < WORTH * greatest);
+        double worth = pictures.size() > 1 ? WORTH_OF_TWO : WORTH;
+        rings.values().removeIf(middle -> middle < worth * greatest);
         return rings;
     }
 
@@ -94,11 +100,15 @@ final class RunOutLayout {
         where.forEach(one -> one.words().draw(told));
         ringed.ifPresent(
                 kinds -> draw(where.stream().map(ByWords::ring).toList(), RunOutPicture.Around.NO_WORDS, rings(where)));
-        return ringed.isPresent() ? RINGED + told : told;
+        return ringed.isPresent() ? (RINGED + told) * LARGEST_COUNTED + (int) smallest(rings(where)) : told;
     }
 
     /** Words of a section, and the room they leave its ring. */
     private record ByWords(RunOutWords words, Drawing ring) {}
+
+    private static double smallest(List<Double> rings) {
+        return rings.stream().min(Double::compare).orElse(0.0);
+    }
 
     private List<Double> rings(List<ByWords> where) {
         return IntStream.range(0, pictures.size())

@@ -13,17 +13,22 @@ import java.util.stream.Stream;
  */
 final class RunOutMarks {
 
-    private static final double JAW = 24;
+    private static final double JAW = 22;
     /** Half the width of a jaw away from the work, and at the work. */
     private static final double WIDE = 29;
 
     private static final double NARROW = 21;
     private static final double JAW_GAP = 3;
     private static final double ARROW = 28;
+    /** How thick an arrow is. */
+    private static final double SHAFT = 8;
 
     private static final double GAP = 4;
     private static final double WAY = 9;
     private static final double TAP = 26;
+    /** Half of it across, of its length. */
+    private static final double TAP_WIDE = 0.34;
+
     private static final double NUMBER = 18;
     /** Four numbers stand clear of each other in a ring as wide as this. */
     private static final double LEAST_INNER = 28;
@@ -87,10 +92,22 @@ final class RunOutMarks {
 
     /** What these marks take outside the ring. */
     static double around(RunOutPicture picture, Frame frame) {
-        double scale = scale(frame);
-        double tap = picture.hints().tap().isPresent() ? GAP + TAP * scale : 0;
         boolean jawsStandFurtherOut = !gripping(picture).isEmpty();
-        return Math.max(tap, picture.hints().way().isEmpty() || jawsStandFurtherOut ? 0 : GAP + WAY * scale);
+        return picture.hints().way().isEmpty() || jawsStandFurtherOut ? 0 : GAP + WAY * scale(frame);
+    }
+
+    /**
+     * The greatest reach with which the arrow of the mallet stays within {@code across} and {@code down} of the centre.
+     */
+    static double greatestReach(RunOutPicture.Tap tap, Frame frame, double across, double down) {
+        double angle = Math.toRadians(tap.at().doubleValue());
+        double length = TAP * scale(frame);
+        double half = SHAFT / 2 + 1;
+        double sin = Math.abs(Math.sin(angle));
+        double cos = Math.abs(Math.cos(angle));
+        double greatest = Math.min(across, down);
+        greatest = Math.min(greatest, cos < 0.01 ? greatest : (down - half * sin) / cos - length);
+        return Math.min(greatest, sin < 0.01 ? greatest : (across - half * cos) / sin - length);
     }
 
     /** What they take inside it. */
@@ -158,23 +175,46 @@ final class RunOutMarks {
                 at.polar(-depth, degrees).polar(-narrow, degrees + 90));
     }
 
-    /** An arrow the way the jaw goes, and how far, beside the jaw. */
+    /**
+     * An arrow the way the jaw goes, and how far, beside the jaw; where a line has no room there, how far stands under
+     * the rest of it.
+     */
     private boolean move(RunOutPicture.Jaw jaw) {
-        Label label = Label.of(jaw.words(), 20, jaw.in().signum() > 0 ? Role.ACCENT : Role.INK)
-                .bold();
+        Role role = jaw.in().signum() > 0 ? Role.ACCENT : Role.INK;
+        List<String> apart = List.of(jaw.words().split(" "));
+        List<String> underArrow = apart.size() > 1 ? apart : List.of("", jaw.words());
+        return move(jaw, List.of(jaw.words()), role, false)
+                || move(jaw, underArrow, role, false)
+                || move(jaw, List.of(jaw.words()), role, true)
+                || move(jaw, underArrow, role, true);
+    }
+
+    /** @param anywhere not just beside the jaw, but where no other jaw is nearer */
+    private boolean move(RunOutPicture.Jaw jaw, List<String> lines, Role role, boolean anywhere) {
+        List<Label> labels =
+                lines.stream().map(line -> Label.of(line, 20, role).bold()).toList();
         double arrow = ARROW * scale;
-        double width = arrow + drawing.width(label) + 8;
-        double height = Math.max(arrow, drawing.lettered(24));
-        Optional<Box> found = room.place(width, height, beside(jaw, width, height))
-                .or(() -> room.nearest(width, height, middleOf(jaw), place -> isNearestTo(jaw, place)));
+        double line = drawing.lettered(LINE);
+        double first = Math.max(arrow, line);
+        double width =
+                Math.max(arrow + 6 + drawing.width(labels.get(0)), drawing.width(labels.get(labels.size() - 1))) + 2;
+        double height = first + (labels.size() - 1) * line;
+        Optional<Box> found = anywhere
+                ? room.nearest(width, height, middleOf(jaw), place -> isNearestTo(jaw, place))
+                : room.place(
+                        width, height, beside(jaw, width, height).stream().filter(place -> isNearestTo(jaw, place)));
         found.ifPresent(box -> {
-            Point middleOfArrow = new Point(box.left() + arrow / 2, box.centreY());
+            Point middleOfArrow = new Point(box.left() + arrow / 2, box.top() + first / 2);
             double towards = jaw.at().doubleValue() + (jaw.in().signum() > 0 ? 180 : 0);
             Point tip = middleOfArrow.polar(arrow / 2, towards);
             Point tail = middleOfArrow.polar(-arrow / 2, towards);
-            drawing.line(tail, tail.towards(tip, 0.6), new Stroke(8, List.of()), label.role());
-            drawing.head(tail, tip, arrow * 0.5, arrow * 0.62, label.role());
-            drawing.text(label, new Point(box.left() + arrow + 6, box.centreY()), Anchor.LEFT);
+            drawing.line(tail, tail.towards(tip, 0.6), new Stroke(SHAFT, List.of()), role);
+            drawing.head(tail, tip, arrow * 0.5, arrow * 0.62, role);
+            drawing.text(labels.get(0), middleOfArrow.plus(arrow / 2 + 6, 0), Anchor.LEFT);
+            for (int i = 1; i < labels.size(); i++) {
+                drawing.text(
+                        labels.get(i), new Point(box.left() + 1, box.top() + first + (i - 0.5) * line), Anchor.LEFT);
+            }
         });
         return found.isPresent();
     }
@@ -215,9 +255,9 @@ final class RunOutMarks {
         double length = TAP * scale;
         Point tail = centre.polar(reach + length, at);
         Point tip = centre.polar(reach, at);
-        drawing.line(tail, tail.towards(tip, 0.6), new Stroke(8, List.of()), Role.ACCENT);
+        drawing.line(tail, tail.towards(tip, 0.6), new Stroke(SHAFT, List.of()), Role.ACCENT);
         drawing.head(tail, tip, length * 0.55, length * 0.68, Role.ACCENT);
-        room.take(new Shape.Polyline(List.of(tail, tip), false).bounds().grown(length * 0.34));
+        room.take(new Shape.Polyline(List.of(tail, tip), false).bounds().grown(length * TAP_WIDE));
         Label label = Label.of(tap.words(), 20, Role.ACCENT).bold();
         return !inWords || placed(label, tail, place -> true);
     }

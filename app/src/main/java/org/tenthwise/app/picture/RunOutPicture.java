@@ -140,6 +140,11 @@ public record RunOutPicture(
         LetterSize.draw(drawing, own -> new RunOutLayout(List.of(this), List.of(own)).draw());
     }
 
+    /** The same where its movement is told elsewhere. */
+    RunOutPicture withoutMovement() {
+        return new RunOutPicture(limit, Optional.empty(), readings, sweep, fit, jaws, hints, notes, spoken);
+    }
+
     /** Everything read so far, as lengths. */
     List<Length> taken() {
         return Stream.concat(points().stream(), swept().stream()).toList();

@@ -57,14 +57,16 @@ final class RunOutRing {
     /** The greatest middle radius with which ring and jaws stay inside the room beside the table. */
     static double largest(RunOutPicture picture, Drawing drawing, RunOutPicture.Around around) {
         Box area = area(new RunOutTable(picture, drawing), drawing, around);
-        double reach = Math.min(
-                RunOutMarks.greatestReach(
-                        RunOutMarks.gripping(picture),
-                        drawing.frame(),
-                        area.width() / 2 - INSET,
-                        area.height() / 2 - INSET),
-                Math.min(area.width(), area.height()) / 2 - INSET - RunOutMarks.around(picture, drawing.frame()));
-        return (reach - EDGE) / (1 + LARGEST_SWING);
+        Frame frame = drawing.frame();
+        double across = area.width() / 2 - INSET;
+        double down = area.height() / 2 - INSET;
+        double jaws = RunOutMarks.greatestReach(RunOutMarks.gripping(picture), frame, across, down);
+        double tap = picture.hints()
+                .tap()
+                .map(at -> RunOutMarks.greatestReach(at, frame, across, down))
+                .orElse(jaws);
+        double rest = Math.min(across, down) - RunOutMarks.around(picture, frame);
+        return (Math.min(rest, Math.min(jaws, tap)) - EDGE) / (1 + LARGEST_SWING);
     }
 
     private double limit() {

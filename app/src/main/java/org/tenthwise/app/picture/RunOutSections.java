@@ -1,11 +1,12 @@
 package org.tenthwise.app.picture;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * Run-out in two sections: their rings side by side, the one nearer the jaws first, each under its name; nothing where
- * only the names would fit.
+ * Run-out in two sections: their rings side by side, the one nearer the jaws first, each under its name and what it
+ * runs out by; nothing where only the names would fit.
  *
  * @param sections one or two
  */
@@ -15,7 +16,7 @@ public record RunOutSections(List<SectionRing> sections, String spoken) implemen
     public record SectionRing(String name, RunOutPicture ring) {}
 
     private static final double HEADING = 20;
-    private static final double LINE = 27;
+    private static final double LINE = 26;
     private static final double GAP = 14;
 
     public RunOutSections {
@@ -51,26 +52,45 @@ public record RunOutSections(List<SectionRing> sections, String spoken) implemen
 
     /** Letters the names. @param next from the corner of one section to that of the next */
     private RunOutLayout layout(Drawing drawing, Frame each, Point next) {
+        boolean told = sections.stream().allMatch(section -> movementFits(section, drawing, each.width()));
         return new RunOutLayout(
-                sections.stream().map(SectionRing::ring).toList(),
+                sections.stream()
+                        .map(section -> told ? section.ring().withoutMovement() : section.ring())
+                        .toList(),
                 IntStream.range(0, sections.size())
-                        .mapToObj(i -> headed(
-                                sections.get(i),
-                                drawing,
-                                new Point(i * next.x(), i * next.y()),
-                                each.width(),
-                                each.height()))
+                        .mapToObj(i ->
+                                headed(sections.get(i), drawing, new Point(i * next.x(), i * next.y()), each, told))
                         .toList());
     }
 
-    /** Letters the name. @return the room under it */
-    private static Drawing headed(SectionRing section, Drawing drawing, Point corner, double width, double height) {
+    /** Whether what it runs out by stands at the right of its name. */
+    private static boolean movementFits(SectionRing section, Drawing drawing, double width) {
+        return movement(section)
+                .map(label -> drawing.width(name(section)) + drawing.lettered(GAP) + drawing.width(label) <= width)
+                .orElse(true);
+    }
+
+    private static Optional<Label> movement(SectionRing section) {
+        return section.ring().movement().map(found -> Label.of(found.words(), HEADING, Role.ACCENT)
+                .bold());
+    }
+
+    private static Label name(SectionRing section) {
+        return Label.of(section.name(), HEADING, Role.INK).bold();
+    }
+
+    /** Letters the name, and what it runs out by where that is {@code told} there. @return the room under it */
+    private static Drawing headed(SectionRing section, Drawing drawing, Point corner, Frame each, boolean told) {
         Frame whole = drawing.frame();
+        double width = each.width();
         double heading = drawing.lettered(LINE);
-        Label name = Label.of(section.name(), HEADING, Role.INK).bold();
+        Label name = name(section);
         Label fitting = name.sized(Math.min(HEADING, HEADING * width / drawing.width(name)));
         drawing.text(fitting, corner.plus(0, heading / 2), Anchor.LEFT);
-        Frame own = whole.sized(width, height - heading);
+        movement(section)
+                .filter(label -> told)
+                .ifPresent(label -> drawing.text(label, corner.plus(width, heading / 2), Anchor.RIGHT));
+        Frame own = whole.sized(width, each.height() - heading);
         return drawing.inset(corner.plus(0, heading), own);
     }
 }

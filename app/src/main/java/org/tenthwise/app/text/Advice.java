@@ -1,6 +1,5 @@
 package org.tenthwise.app.text;
 
-import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Register;
@@ -29,20 +28,20 @@ public final class Advice {
     }
 
     public String next(Line line) {
-        return String.join(" ", lines(line));
+        return toDo(line).inOne();
     }
 
     /** The same, a line a move. */
-    public List<String> lines(Line line) {
-        List<String> signed = signedAlone(line);
+    public ToDo toDo(Line line) {
+        ToDo signed = signedAlone(line);
         if (!signed.isEmpty()) {
             return signed;
         }
         return measureAnew(line)
-                .map(ended -> List.of(words.say(
+                .map(ended -> ToDo.of(words.say(
                         ended.by().event().takesMetal() ? "next.cut-since" : "next.rested-on-changed", ended.step())))
                 .orElseGet(() -> Plausible.spoils(line.finding())
-                        ? List.of(words.say("next.far-off"))
+                        ? ToDo.of(words.say("next.far-off"))
                         : nextOfSound(line, CutSoFar.last(line)));
     }
 
@@ -66,9 +65,9 @@ public final class Advice {
                 .orElse("");
     }
 
-    /** The same as lines: one or none. */
-    List<String> signedAlone(Line line) {
-        return inOne(signed(line));
+    /** The same as what there is to do. */
+    ToDo signedAlone(Line line) {
+        return ToDo.of(signed(line));
     }
 
     /** What was signed and by whom. */
@@ -85,22 +84,22 @@ public final class Advice {
                 .filter(ended -> empty && ended.why() == StepEvent.PassBegun.Why.RESTED_ON_CHANGED);
     }
 
-    private List<String> nextOfSound(Line line, Optional<CutSoFar> last) {
+    private ToDo nextOfSound(Line line, Optional<CutSoFar> last) {
         Finding finding = line.finding();
         FindingSentences said = FindingSentences.of(finding, words);
         return switch (finding.verdict().standing()) {
-            case PASS -> inOne(cutting.twice(finding, last));
+            case PASS -> ToDo.of(cutting.twice(finding, last));
             case OPEN ->
                 finding.proposal().isPresent() || finding.forbidsCutting()
-                        ? inOne(cutting.again(finding, last))
-                        : List.of();
-            case CUT_AGAIN -> inOne(cutting.again(finding, last));
+                        ? ToDo.of(cutting.again(finding, last))
+                        : ToDo.NOTHING;
+            case CUT_AGAIN -> ToDo.of(cutting.again(finding, last));
             case UNPROVEN ->
-                inOne(said.unproven()
+                ToDo.of(said.unproven()
                         .orElseGet(() -> finding.proposal().isPresent()
                                 ? cutting.unproven(finding, last)
                                 : words.say("next.unproven")));
-            case FAIL -> said.failed().orElseGet(() -> inOne(failed(line, last)));
+            case FAIL -> said.failed().orElseGet(() -> ToDo.of(failed(line, last)));
         };
     }
 
@@ -122,9 +121,5 @@ public final class Advice {
                         .isPresent()
                 ? "next.fail.drawing.again"
                 : "next.fail.drawing";
-    }
-
-    private static List<String> inOne(String said) {
-        return said.isEmpty() ? List.of() : List.of(said);
     }
 }

@@ -39,7 +39,7 @@ public final class BesideVerdict {
      * @param rest everything else
      * @param isToBeRead whether there is something to do, or to know, that nobody should go on without having read
      */
-    public record Split(List<String> next, List<String> shown, List<String> rest, boolean isToBeRead) {}
+    public record Split(ToDo next, List<String> shown, List<String> rest, boolean isToBeRead) {}
 
     /** @param closed whether the run is closed: then nothing is to be done any more but what was signed */
     public Split of(Sheet sheet, Line line, boolean closed) {
@@ -50,7 +50,7 @@ public final class BesideVerdict {
                 .toList();
         List<String> stays = sentences(all.stream().filter(Weighed::stays));
         List<String> others = sentences(all.stream().filter(said -> !said.stays()));
-        List<String> next = closed ? advice.signedAlone(line) : advice.lines(line);
+        ToDo next = closed ? advice.signedAlone(line) : advice.toDo(line);
         int more = next.isEmpty() && stays.isEmpty() ? Math.min(1, others.size()) : 0;
         List<String> shown = new ArrayList<>(stays);
         shown.addAll(others.subList(0, more));

@@ -135,7 +135,7 @@ abstract class FindingSentences {
     }
 
     /** What to do where it fails, a line a move; absent where that goes by the class of the step. */
-    Optional<List<String>> failed() {
+    Optional<ToDo> failed() {
         return Optional.empty();
     }
 

@@ -72,12 +72,12 @@ final class PlugFitSentences extends FindingSentences {
 
     /** No burr makes a plug too loose, and every cut makes it looser. */
     @Override
-    Optional<List<String>> failed() {
+    Optional<ToDo> failed() {
         boolean tooLoose = finding.verdict()
                 .margin()
                 .filter(margin -> !margin.inside() && margin.limit() == Limit.UPPER)
                 .isPresent();
-        return Optional.of(List.of(words.say(tooLoose ? "next.fail.plug.too-loose" : "next.fail.plug")));
+        return Optional.of(ToDo.of(words.say(tooLoose ? "next.fail.plug.too-loose" : "next.fail.plug")));
     }
 
     @Override

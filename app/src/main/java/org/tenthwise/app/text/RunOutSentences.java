@@ -34,7 +34,7 @@ final class RunOutSentences extends FindingSentences {
     }
 
     @Override
-    Optional<List<String>> failed() {
+    Optional<ToDo> failed() {
         return Optional.of(new TruingAdvice(words).of(finding));
     }
 

@@ -39,9 +39,9 @@ final class SizeSentences extends OfSizeSentences {
 
     /** Of an angle nobody can tell here whether metal is left to put it right. */
     @Override
-    Optional<List<String>> failed() {
+    Optional<ToDo> failed() {
         return finding.check().limits().unit().isOfAngle() && finding.step().stepClass() == StepClass.DRAWING
-                ? Optional.of(List.of(words.say("next.fail.angle")))
+                ? Optional.of(ToDo.of(words.say("next.fail.angle")))
                 : super.failed();
     }
 

@@ -25,9 +25,9 @@ final class TruingAdvice {
         this.jaws = new JawWords(words);
     }
 
-    /** A line a move, the name of its section before the first one there; what is not moved by, in one line. */
-    List<String> of(RunOutFinding finding) {
-        return finding.truingUp().map(advice -> of(finding, advice)).orElseGet(() -> List.of(unread(finding)));
+    /** A line a move, by sections; what is not moved by, in one line. */
+    ToDo of(RunOutFinding finding) {
+        return finding.truingUp().map(advice -> of(finding, advice)).orElseGet(() -> ToDo.of(unread(finding)));
     }
 
     /** Over the limit already, and no circle says which way. */
@@ -48,12 +48,12 @@ final class TruingAdvice {
         return finding.step().stepClass() == StepClass.DRAWING ? words.say("true-up.datum-first") + " " + said : said;
     }
 
-    private List<String> of(RunOutFinding finding, TruingUp advice) {
+    private ToDo of(RunOutFinding finding, TruingUp advice) {
         StepFigures figures = StepFigures.of(finding);
         return switch (advice.state()) {
-            case CONTRADICTION -> List.of(words.say("true-up.contradiction"));
-            case FORM -> List.of(words.say("true-up.form", figures.withUnit(advice.formLeft())));
-            case NOTHING_TO_MOVE -> List.of(words.say("true-up.nothing-to-move", figures.withUnit(advice.formLeft())));
+            case CONTRADICTION -> ToDo.of(words.say("true-up.contradiction"));
+            case FORM -> ToDo.of(words.say("true-up.form", figures.withUnit(advice.formLeft())));
+            case NOTHING_TO_MOVE -> ToDo.of(words.say("true-up.nothing-to-move", figures.withUnit(advice.formLeft())));
             case MOVE -> moves(finding, advice, figures);
         };
     }
@@ -62,42 +62,52 @@ final class TruingAdvice {
      * Towards which side, goes for a needle on the outside: inside a bore the needle is pressed in where the wall is
      * near the axis.
      */
-    private List<String> moves(RunOutFinding finding, TruingUp advice, StepFigures figures) {
-        List<String> said = new ArrayList<>();
+    private ToDo moves(RunOutFinding finding, TruingUp advice, StepFigures figures) {
+        List<String> first = new ArrayList<>();
         if (finding.step().stepClass() == StepClass.DRAWING) {
-            said.add(words.say("true-up.datum-first"));
+            first.add(words.say("true-up.datum-first"));
         }
         boolean jaws = advice.near().stream().anyMatch(Move.Jaw.class::isInstance);
-        said.add(words.say(jaws ? "true-up.one-at-a-time" : "true-up.locked-off"));
+        first.add(words.say(jaws ? "true-up.one-at-a-time" : "true-up.locked-off"));
         if (Stream.of(advice.near(), advice.far())
                 .flatMap(List::stream)
                 .anyMatch(move -> !(move instanceof Move.Plain))) {
-            said.add(words.say("true-up.in-a-bore"));
+            first.add(words.say("true-up.in-a-bore"));
         }
-        said.addAll(at(finding, finding.near(), advice.near(), figures));
+        List<String> near = at(finding, advice.near(), figures);
         if (jaws) {
-            said.add(words.say("true-up.all-tight"));
+            near.add(words.say("true-up.all-tight"));
         }
-        said.addAll(at(finding, finding.sections().get(finding.sections().size() - 1), advice.far(), figures));
-        said.add(
-                finding.sections().size() == 1
-                        ? words.say("true-up.sweep")
-                        : words.say(
-                                "true-up.sweep-both",
-                                finding.near().section().map(Section::name).orElseThrow()));
-        return said;
+        if (finding.sections().size() == 1) {
+            near.add(words.say("true-up.sweep"));
+            return new ToDo(first, List.of(new ToDo.OfSection("", near)));
+        }
+        List<String> far = at(finding, advice.far(), figures);
+        String nearer = finding.near().section().map(Section::name).orElseThrow();
+        String back = words.say("true-up.sweep-both", nearer);
+        (far.isEmpty() ? near : far).add(back);
+        return new ToDo(
+                first,
+                List.of(
+                        new ToDo.OfSection(named(nearer), near),
+                        new ToDo.OfSection(
+                                named(finding.sections()
+                                        .get(1)
+                                        .section()
+                                        .map(Section::name)
+                                        .orElseThrow()),
+                                far)));
     }
 
-    /** Under the name of the section, where there are two. */
-    private List<String> at(RunOutFinding finding, AtSection at, List<Move> moves, StepFigures figures) {
-        Optional<String> where = at.section()
-                .filter(section -> finding.sections().size() > 1)
-                .map(section -> words.say("true-up.at", RunOutSentences.capital(section.name())));
+    private String named(String section) {
+        return words.say("true-up.at", RunOutSentences.capital(section));
+    }
+
+    private List<String> at(RunOutFinding finding, List<Move> moves, StepFigures figures) {
         List<String> said = new ArrayList<>();
         for (int i = 0; i < moves.size(); i++) {
             boolean again = i > 0 && moves.get(i - 1).getClass() == moves.get(i).getClass();
-            String move = say(finding, moves.get(i), again, figures);
-            said.add(i > 0 || where.isEmpty() ? move : where.get() + " " + move);
+            said.add(say(finding, moves.get(i), again, figures));
         }
         return said;
     }

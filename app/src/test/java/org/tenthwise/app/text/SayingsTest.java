@@ -100,7 +100,7 @@ class SayingsTest {
         assertEquals("0.016 mm above the limit.", new Sentences(WORDS).distance(found));
         assertEquals(
                 "Drive off and unable to start. One jaw at a time. If the needle is in a bore, make "
-                        + "every move the other way. Near the jaws: Ease jaw 3 a little. Tighten jaw 1 until "
+                        + "every move the other way. Near the jaws: Ease jaw 3, tighten jaw 1 until "
                         + "the needle over it has dropped 0.018. Check that all jaws are tight. Back to near "
                         + "the jaws: sweep both again.",
                 new Advice(WORDS).next(sheet().line(4)));

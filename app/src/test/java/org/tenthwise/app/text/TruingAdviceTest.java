@@ -37,8 +37,8 @@ class TruingAdviceTest {
     void fourJawsOneAxisAfterTheOther() {
         assertEquals(
                 "Drive off and unable to start. One jaw at a time. If the needle is in a bore, make "
-                        + "every move the other way. Ease jaw 3 a little. Tighten jaw 1 until the needle over "
-                        + "it has dropped 0.016. Ease jaw 4 a little. Tighten jaw 2 until the needle over it "
+                        + "every move the other way. Ease jaw 3, tighten jaw 1 until the needle over "
+                        + "it has dropped 0.016. Ease jaw 4, tighten jaw 2 until the needle over it "
                         + "has dropped 0.008. Check that all jaws are tight. Sweep again.",
                 told(RunOutAtHand.one(Holding.FOUR_JAW).near(TOWARDS_ONE_AND_TWO)));
     }
@@ -48,7 +48,7 @@ class TruingAdviceTest {
     void twoSectionsTheJawsNearAndAMalletFarOut() {
         assertEquals(
                 "Drive off and unable to start. One jaw at a time. If the needle is in a bore, make "
-                        + "every move the other way. Near the jaws: Ease jaw 3 a little. Tighten jaw 1 until "
+                        + "every move the other way. Near the jaws: Ease jaw 3, tighten jaw 1 until "
                         + "the needle over it has dropped 0.016. Check that all jaws are tight. Far out: Soft "
                         + "mallet on the high side, half-way from jaw 1 to jaw 2, until the needle over it has "
                         + "dropped 0.050. Back to near the jaws: sweep both again.",
@@ -92,7 +92,7 @@ class TruingAdviceTest {
         assertEquals(
                 "Sweep the datum first. If it runs true, it is the part: get a disposition. If not: "
                         + "Drive off and unable to start. One jaw at a time. If the needle is in a bore, make "
-                        + "every move the other way. Ease jaw 3 a little. Tighten jaw 1 until the needle over "
+                        + "every move the other way. Ease jaw 3, tighten jaw 1 until the needle over "
                         + "it has dropped 0.016. Check that all jaws are tight. Sweep again.",
                 told(RunOutAtHand.ofTheDrawing(Holding.FOUR_JAW).near(TOWARDS_ONE)));
     }
@@ -159,7 +159,7 @@ class TruingAdviceTest {
     void aTurnReadOnACoarseIndicatorDoesNotContradictFinePoints() {
         assertEquals(
                 "Drive off and unable to start. One jaw at a time. If the needle is in a bore, make "
-                        + "every move the other way. Ease jaw 3 a little. Tighten jaw 1 until the needle over "
+                        + "every move the other way. Ease jaw 3, tighten jaw 1 until the needle over "
                         + "it has dropped 0.0145. Check that all jaws are tight. Sweep again.",
                 told(RunOutAtHand.one(Holding.FOUR_JAW)
                         .near("0.029", "0.0145", "0", "0.0145")
@@ -207,7 +207,7 @@ class TruingAdviceTest {
     void theNearSectionDoesNotWaitForTheFarOne() {
         assertEquals(
                 "Drive off and unable to start. One jaw at a time. If the needle is in a bore, make "
-                        + "every move the other way. Near the jaws: Ease jaw 3 a little. Tighten jaw 1 until "
+                        + "every move the other way. Near the jaws: Ease jaw 3, tighten jaw 1 until "
                         + "the needle over it has dropped 0.016. Check that all jaws are tight. Back to near "
                         + "the jaws: sweep both again.",
                 told(RunOutAtHand.twoByFour(Holding.FOUR_JAW).near(TOWARDS_ONE)));

@@ -3,6 +3,7 @@ package org.tenthwise.app.ui.run;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.picture.Picture;
+import org.tenthwise.app.text.ToDo;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.verdict.VerdictKind;
@@ -89,31 +90,25 @@ public record RunScreenState(
      * @param rest what can be looked up besides
      */
     public record Found(
-            VerdictKind standing,
-            String word,
-            String distance,
-            List<String> todo,
-            List<String> shown,
-            List<String> rest) {
+            VerdictKind standing, String word, String distance, ToDo todo, List<String> shown, List<String> rest) {
         /** In signs. */
         private static final int LONG = 180;
 
         private static final int MUCH = 90;
 
         public Found {
-            todo = List.copyOf(todo);
             shown = List.copyOf(shown);
             rest = List.copyOf(rest);
         }
 
         /** What to do, in one. */
         public String next() {
-            return String.join(" ", todo);
+            return todo.inOne();
         }
 
         /** How much there is to tell beside the verdict. */
         Extent extent() {
-            if (todo.size() > 1) {
+            if (todo.lines().size() > 1) {
                 return Extent.MOVES;
             }
             String shownToo = next() + String.join(" ", shown);

@@ -14,6 +14,7 @@ import javafx.scene.text.TextFlow;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.VerdictMark;
 import org.tenthwise.app.text.GaugeWords;
+import org.tenthwise.app.text.ToDo;
 import org.tenthwise.app.ui.picture.PictureView;
 import org.tenthwise.app.ui.run.RunScreenState.Extent;
 import org.tenthwise.app.ui.run.RunScreenState.Finished;
@@ -60,7 +61,6 @@ final class StepSheet {
     private final Text word = piece("verdict", "bold");
     private final Text distance = piece("verdict");
     private final Label next = label("next");
-    private final MoveLines moves;
     private final Label shown = label("body");
     private boolean besideHand;
     private boolean titleHere = true;
@@ -92,7 +92,6 @@ final class StepSheet {
         verdict.setAlignment(Pos.CENTER_LEFT);
         verdict.getStyleClass().add("verdict-line");
         verdict.setMinHeight(Region.USE_PREF_SIZE);
-        moves = new MoveLines(pictures.look());
         finished = new FinishedBand(pictures);
         verdictHere.getChildren().add(verdict);
         verdictHere.setMinHeight(Region.USE_PREF_SIZE);
@@ -136,7 +135,6 @@ final class StepSheet {
         (besideHand ? words : verdictHere).getChildren().add(verdict);
         (howBeside ? words : howHere).getChildren().add(how);
         how.getStyleClass().setAll(howBeside ? "how-beside" : "how-here");
-        pane.beside(extent == Extent.MOVES ? Optional.of(moves) : Optional.empty());
     }
 
     void show(InHand step, Found found, Optional<Picture> drawn, Optional<Finished> before) {
@@ -161,7 +159,7 @@ final class StepSheet {
         word.setText(found.word());
         distance.setText(found.distance().isEmpty() ? "" : " " + found.distance());
         next.setText(extent == Extent.MOVES ? "" : found.next());
-        moves.show(extent == Extent.MOVES ? found.todo() : List.of());
+        pane.moves(extent == Extent.MOVES ? found.todo() : ToDo.NOTHING);
         verdict.pseudoClassStateChanged(MOVES, extent == Extent.MOVES);
         next.pseudoClassStateChanged(LONG, isLong);
         shown.setText(String.join(" ", found.shown()));

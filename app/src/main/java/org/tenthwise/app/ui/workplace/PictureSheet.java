@@ -1,26 +1,20 @@
 package org.tenthwise.app.ui.workplace;
 
 import java.util.Optional;
-import javafx.geometry.Insets;
 import javafx.scene.Node;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.picture.Picture;
+import org.tenthwise.app.text.ToDo;
 import org.tenthwise.app.ui.picture.PictureView;
 import org.tenthwise.app.ui.theme.PictureFrames;
 
 /** The middle of a workplace: what it is about, the picture drawn from the numbers, and what comes of them. */
 public final class PictureSheet extends VBox {
 
-    /** Of the width. */
-    private static final double WORDS_BESIDE = 0.5;
-
-    private static final Insets OF_THE_PICTURE = new Insets(4, 12, 8, 16);
-
     private final PictureView picture;
-    private final HBox middle;
+    private final PictureAndMoves middle;
 
     /**
      * @param least the picture is as high as that at least, and takes what room there is
@@ -33,22 +27,15 @@ public final class PictureSheet extends VBox {
         top.setMinHeight(USE_PREF_SIZE);
         picture = pictures.empty();
         picture.setMinHeight(least);
-        middle = new HBox(picture);
-        HBox.setHgrow(picture, Priority.ALWAYS);
-        HBox.setMargin(picture, OF_THE_PICTURE);
+        middle = new PictureAndMoves(picture, pictures.look());
         VBox.setVgrow(middle, Priority.ALWAYS);
         below.getStyleClass().add("lined-above");
         getChildren().addAll(top, middle, below);
     }
 
-    /** Puts {@code words} beside the picture. */
-    public void beside(Optional<Region> words) {
-        middle.getChildren().removeIf(node -> node != picture);
-        words.ifPresent(region -> {
-            region.setMinWidth(USE_PREF_SIZE);
-            region.prefWidthProperty().bind(middle.widthProperty().multiply(WORDS_BESIDE));
-            middle.getChildren().add(region);
-        });
+    /** @param moves what to do at what the picture shows, to stand with it; nothing, and it has the room to itself */
+    public void moves(ToDo moves) {
+        middle.show(moves);
     }
 
     public void draw(Optional<Picture> drawn) {

@@ -68,7 +68,7 @@ class RunLayoutTest extends RunAtHand {
         run.session.turn().sweep(false);
         run.enter("0.000", "-0.011", "-0.028", "-0.038", "-0.038", "-0.026", "-0.011", "-0.001");
         run.enter("0.000", "-0.014", "-0.036", "-0.048", "-0.049", "-0.034", "-0.014", "-0.002");
-        look("out", new Floor(400, 240));
+        look("out", new Floor(290, 210));
         assertEquals(List.of(), faults);
     }
 

@@ -16,12 +16,12 @@ import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
-import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
 import org.tenthwise.app.picture.Palette;
 import org.tenthwise.app.picture.Role;
+import org.tenthwise.app.text.ToDo;
 import org.tenthwise.app.ui.picture.PictureView;
 
 /** A run screen as it is laid out, looked at in classes of fault. Lengths are of the reference size. */
@@ -87,7 +87,7 @@ final class SheetLooks {
     /** What must not be missed stands beside the verdict, all of it. */
     List<String> faultsOf(RunScreenState.Found said) {
         whole((Labeled) scene.lookup("#beside-verdict"), String.join(" ", said.shown()));
-        if (said.todo().size() == 1) {
+        if (said.todo().lines().size() == 1) {
             whole((Labeled) scene.lookup("#what-next"), said.next());
         } else if (!said.todo().isEmpty()) {
             eachMoveHasItsLine(said.todo());
@@ -95,23 +95,49 @@ final class SheetLooks {
         return found;
     }
 
-    /** Whole, and in no smaller letters than the usual ones. */
-    private void eachMoveHasItsLine(List<String> moves) {
-        Region lines = (Region) scene.lookup("#moves");
-        List<Label> labels =
-                lines.getChildrenUnmodifiable().stream().map(Label.class::cast).toList();
-        if (labels.size() != moves.size()) {
-            found.add("%d lines of %d moves".formatted(labels.size(), moves.size()));
+    /** Whole, in no smaller letters than the usual ones, and under its name or under its part of the picture. */
+    private void eachMoveHasItsLine(ToDo toDo) {
+        List<Label> labels = moves();
+        List<String> named = toDo.lines();
+        List<String> under = Stream.concat(
+                        toDo.first().stream(), toDo.sections().stream().flatMap(at -> at.lines().stream()))
+                .toList();
+        List<String> written = labels.stream().map(Label::getText).toList();
+        if (!written.equals(named) && !written.equals(under)) {
+            found.add("%s is written of %s".formatted(written, toDo));
             return;
         }
-        for (int i = 0; i < labels.size(); i++) {
-            whole(labels.get(i), moves.get(i));
-            if (!inside(box(labels.get(i)), box(lines))) {
-                found.add("\"%s\" leaves its place".formatted(moves.get(i)));
-            }
-            if (labels.get(i).getFont().getSize() < LEAST_LETTERS) {
+        for (Label label : labels) {
+            whole(label, label.getText());
+            if (label.getFont().getSize() < LEAST_LETTERS) {
                 found.add("\"%s\" is lettered %.1f"
-                        .formatted(moves.get(i), labels.get(i).getFont().getSize()));
+                        .formatted(label.getText(), label.getFont().getSize()));
+            }
+        }
+        if (!written.equals(named)) {
+            underItsRing(toDo, labels);
+        }
+    }
+
+    private List<Label> moves() {
+        return all(Label.class)
+                .filter(label -> label.getStyleClass().contains("move"))
+                .toList();
+    }
+
+    private void underItsRing(ToDo toDo, List<Label> labels) {
+        Bounds drawn = box(picture().orElseThrow());
+        double part = drawn.getWidth() / toDo.sections().size();
+        int next = toDo.first().size();
+        for (int i = 0; i < toDo.sections().size(); i++) {
+            double left = drawn.getMinX() + i * part;
+            for (String line : toDo.sections().get(i).lines()) {
+                Bounds box = box(labels.get(next++));
+                if (box.getMinY() < drawn.getMaxY()
+                        || box.getMinX() < left - SLACK
+                        || box.getMaxX() > left + part + SLACK) {
+                    found.add("\"%s\" does not stand under its ring: %s, %s".formatted(line, box, drawn));
+                }
             }
         }
     }
