@@ -104,7 +104,7 @@ class HoldWordsTest {
         lot("07:40", "Setter 1", Answer.NO);
         sign("07:45", 1, Disposition.CARRY_ON, "Setter 4");
         finish("07:52", "Setter 2", Answer.YES);
-        assertEquals("opened 07:52, Setter 2; signed for: 1", said("2026-11-25T09:00:00+01:00"));
+        assertEquals("opened 07:52, Setter 2; disposition: 1", said("2026-11-25T09:00:00+01:00"));
     }
 
     @Test

@@ -77,7 +77,7 @@ class RecordViewModelTest {
             return session.note("Cold start");
         });
         assertEquals(
-                "Signed: use as is, under concession. Key fitted. Inspector 1. Concession number: C-1. One "
+                "Disposition: use as is, under concession. Key fitted. Inspector 1. Concession number: C-1. One "
                         + "entry struck out. "
                         + "Doubt: Tip worn? (Setter 2). Note: Cold start (Setter 2).",
                 model((run, as) -> folder).rowsValue().getValue().get(12).after());
@@ -87,7 +87,7 @@ class RecordViewModelTest {
     void aRepairIsSaidForGoodWithItsNumberWhileItIsInForce() {
         Workshop.must(() -> session.dispose(Disposition.REPAIR, "Sleeved.", "Design office", "A-7"));
         assertEquals(
-                "Signed: repair. Sleeved. Design office. Approval number: A-7. Repaired: it counts among the "
+                "Disposition: repair. Sleeved. Design office. Approval number: A-7. Repaired: it counts among the "
                         + "concessions.",
                 model((run, as) -> folder).rowsValue().getValue().get(12).after());
         Workshop.must(() -> {

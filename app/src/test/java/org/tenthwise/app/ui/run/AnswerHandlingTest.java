@@ -149,7 +149,7 @@ class AnswerHandlingTest extends RunAtHand {
         run.setUpAndGoTo(ARun.OUTSIDE).enter("47.900");
         run.session.dispose(Disposition.SCRAP, "Past size", "Inspector 1", "N-1");
         run.session.close("Inspector 1", SignedAs.NOT_ACCEPTED);
-        assertEquals("Signed: scrap, Inspector 1.", next());
+        assertEquals("Disposition: scrap, Inspector 1.", next());
     }
 
     /** What one gauge reads off the other would be cut off the work as well. */

@@ -62,7 +62,7 @@ class TwoSectionsScreenTest extends RunAtHand {
     void onceItIsSignedForTheBigKeyGoesOn() throws Exception {
         run.session.dispose(Disposition.USE_AS_IS, "Turned true by the datum in operation 40", "Inspector 1", "C-12");
         assertEquals(
-                "Signed: use as is, under concession, Inspector 1. Sign",
+                "Disposition: use as is, under concession, Inspector 1. Sign",
                 atOnce().shownProperty().get().found().next() + " " + big());
     }
 
