@@ -22,8 +22,8 @@ public final class GuideViewModel {
 
     /** The pages, in their order. */
     public enum GuidePage {
-        PLANS,
         PART,
+        PLANS,
         KEYS,
         NAMES
     }
@@ -38,7 +38,7 @@ public final class GuideViewModel {
     private final Words words;
     private final Navigator navigator;
     private final Plan demo = DemoPart.SCREW_CARRIER.plan();
-    private final ReadOnlyObjectWrapper<GuidePage> page = new ReadOnlyObjectWrapper<>(GuidePage.PLANS);
+    private final ReadOnlyObjectWrapper<GuidePage> page = new ReadOnlyObjectWrapper<>(GuidePage.PART);
     private final ReadOnlyBooleanWrapper offered = new ReadOnlyBooleanWrapper(false);
     private final ReadOnlyObjectWrapper<List<String>> names = new ReadOnlyObjectWrapper<>(List.of());
 
@@ -90,7 +90,7 @@ public final class GuideViewModel {
     }
 
     public boolean isFirst() {
-        return page.get() == GuidePage.PLANS;
+        return page.get() == GuidePage.PART;
     }
 
     public boolean isLast() {

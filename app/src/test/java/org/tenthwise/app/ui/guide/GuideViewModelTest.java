@@ -58,8 +58,9 @@ class GuideViewModelTest {
     }
 
     @Test
-    void thePagesFollowOneAnotherAndTheLastLeadsBack() {
+    void thePagesFollowOneAnotherFromThePartToTryAndTheLastLeadsBack() {
         GuideViewModel model = model(Catalogue::ofDemoParts);
+        assertEquals(GuidePage.PART, model.pageProperty().get());
         model.goBack();
         for (GuidePage page : GuidePage.values()) {
             assertEquals(page, model.pageProperty().get());
