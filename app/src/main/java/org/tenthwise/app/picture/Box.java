@@ -30,6 +30,11 @@ public record Box(double left, double top, double right, double bottom) {
         return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
     }
 
+    /** Whether a point lies inside, not on an edge. */
+    boolean encloses(Point point) {
+        return left < point.x() && point.x() < right && top < point.y() && point.y() < bottom;
+    }
+
     public boolean holds(Box other) {
         return left <= other.left && top <= other.top && right >= other.right && bottom >= other.bottom;
     }

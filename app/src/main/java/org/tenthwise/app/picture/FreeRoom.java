@@ -13,6 +13,9 @@ final class FreeRoom {
     private static final double STEP = 6;
     private static final double ROUNDING = 0.01;
 
+    /** What is kept free on either side of a line. */
+    private static final double LINE = 3;
+
     private final Box frame;
     private final List<Box> taken = new ArrayList<>();
     private final List<Shape.Circle> round = new ArrayList<>();
@@ -78,10 +81,12 @@ final class FreeRoom {
             for (double y = frame.top() + height / 2; y <= frame.bottom() - height / 2; y += STEP) {
                 Point centre = new Point(x, y);
                 double distance = wanted.distanceTo(centre);
-                Box box = within(width, height, centre);
-                if (distance < least && isFree(box) && allowed.test(centre)) {
-                    least = distance;
-                    found = Optional.of(box);
+                if (distance < least) {
+                    Box box = within(width, height, centre);
+                    if (isFree(box) && allowed.test(centre)) {
+                        least = distance;
+                        found = Optional.of(box);
+                    }
                 }
             }
         }
@@ -91,7 +96,16 @@ final class FreeRoom {
 
     /** Whether a line crosses nothing that is taken as a box. */
     boolean isFree(Point from, Point to) {
-        return along(from, to).noneMatch(spot -> taken.stream().anyMatch(box -> box.meets(spot)));
+        int spots = spots(from, to);
+        for (Box box : taken) {
+            Box clear = box.grown(LINE);
+            for (int i = 0; i <= spots; i++) {
+                if (clear.encloses(spot(from, to, i, spots))) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 
     void take(Point from, Point to) {
@@ -99,10 +113,18 @@ final class FreeRoom {
     }
 
     private static Stream<Box> along(Point from, Point to) {
-        int spots = (int) Math.ceil(from.distanceTo(to) / STEP);
+        int spots = spots(from, to);
         return IntStream.rangeClosed(0, spots)
-                .mapToObj(i -> from.towards(to, spots == 0 ? 0 : (double) i / spots))
-                .map(spot -> new Box(spot.x(), spot.y(), spot.x(), spot.y()).grown(3));
+                .mapToObj(i -> spot(from, to, i, spots))
+                .map(spot -> new Box(spot.x(), spot.y(), spot.x(), spot.y()).grown(LINE));
+    }
+
+    private static int spots(Point from, Point to) {
+        return (int) Math.ceil(from.distanceTo(to) / STEP);
+    }
+
+    private static Point spot(Point from, Point to, int which, int spots) {
+        return from.towards(to, spots == 0 ? 0 : (double) which / spots);
     }
 
     private static boolean touches(Shape.Circle circle, Box box) {
