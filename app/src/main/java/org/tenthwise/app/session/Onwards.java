@@ -6,6 +6,7 @@ import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.PlainPass;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Run;
@@ -66,7 +67,7 @@ public final class Onwards {
     /**
      * Goes on by itself from a check that has just passed plainly to the next one of the plan, where that is answered
      * by a tap and no hold point lies between. What takes a figure is never gone on to: one that a gauge sends once too
-     * often would be read there.
+     * often would be read there. Nor is it left while a check before it is open, as one that its cut opened again.
      *
      * @param done what became of what was taken last
      * @param saysNoMore whether nothing is to be said of the check but its verdict
@@ -96,6 +97,9 @@ public final class Onwards {
     private static boolean follows(Step next, State state) {
         int here = state.inHand().number();
         return next.number() > here
+                && state.sheet().lines().stream()
+                        .filter(line -> line.step().number() < here)
+                        .allMatch(Line::settled)
                 && state.sheet().plan().steps().stream()
                         .filter(step -> step.number() >= here && step.number() < next.number())
                         .allMatch(step -> step.hold().isEmpty());

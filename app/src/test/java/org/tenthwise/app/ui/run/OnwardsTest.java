@@ -171,6 +171,16 @@ class OnwardsTest extends RunAtHand {
         leftBy(() -> sends(model, "70.02\n"), 1);
     }
 
+    /** It is what is to be done next. */
+    @Test
+    void whatFollowsAnOpenCheckStays() throws Exception {
+        beginARunOf(InventedPlans.inMillimetres(RECESS));
+        run.session.goTo(2);
+        model = atOnce();
+        leftBy(() -> sends(model, "40.01\n"), 2);
+        assertTrue(run.session.state().line().settled());
+    }
+
     @Test
     void noHoldPointIsPassedOver() {
         run.session.goTo(3);
