@@ -3,6 +3,8 @@ package org.tenthwise.app.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.record.OverWiresFinding;
 import org.tenthwise.model.words.Words;
@@ -118,9 +120,10 @@ final class OverWiresSentences extends OfSizeSentences {
 
     @Override
     Optional<String> withACut() {
-        return Optional.of(finding.check()
-                .minorStep()
-                .map(step -> words.say("next.cut.root-again", step))
-                .orElseGet(() -> words.say("next.cut.root")));
+        Stream<String> root = finding.check().minorStep().map(step -> words.say("next.cut.root-again", step)).stream();
+        Stream<String> grooves =
+                finding.check().cutWith().stream().map(depth -> words.say("next.cut.groove-with", depth));
+        String said = Stream.concat(root, grooves).collect(Collectors.joining(" "));
+        return Optional.of(said.isEmpty() ? words.say("next.cut.root") : said);
     }
 }

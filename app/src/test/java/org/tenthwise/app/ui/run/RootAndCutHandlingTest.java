@@ -34,6 +34,44 @@ class RootAndCutHandlingTest extends RunAtHand {
         run.enter("1.443", overWires);
     }
 
+    /** The depth of the groove is cut by the same tool, and nobody has read it. */
+    @Test
+    void withACutOverWiresTheDepthIsMeasuredBeforeAndAfter() throws Exception {
+        beginARunOf(
+                InventedPlans.inMillimetres(
+                        """
+                [[step]]
+                number = 1
+                operation = 10
+                kind = "thread-over-wires"
+                name = "M10 over wires"
+                method = "Three wires."
+                designation = "M10x1.5-6g"
+                wire = 0.895
+                minor_diameter = 8.3
+                places = ["middle"]
+                cut_again = "too big"
+                gauge = "MW-1"
+
+                [[step]]
+                number = 2
+                operation = 10
+                kind = "depth"
+                name = "Depth of thread"
+                method = "Depth micrometer."
+                lower = 0.85
+                upper = 0.95
+                places = ["middle"]
+                gauge_kind = "depth-micrometer"
+                wires_step = 1
+                """));
+        run.enter("0.895", "10.616");
+        run.session.machine(Register.DIAMETER, Aim.ByLimits.MIDDLE);
+        String next = atOnce().shownProperty().get().found().next();
+        assertTrue(
+                next.endsWith("The thread gets deeper with it: measure check 2 before this cut and after it."), next);
+    }
+
     private static Act big(RunViewModel model) {
         return model.commitProperty().get().act();
     }
