@@ -1,6 +1,8 @@
 package org.tenthwise.app.session;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.ThermalData;
 import org.tenthwise.model.quantity.Degrees;
@@ -22,25 +24,30 @@ final class Thermometer {
         return line.finding()
                 .warmth()
                 .flatMap(TemperatureEffect::wanted)
-                .map(body -> new Prompt.Temperature(body, suggested(body, run)));
+                .map(body -> new Prompt.Temperature(body, suggested(body, line, run)));
     }
 
     /**
-     * What was read last of {@code body} in the run and was not struck out, at whatever check; nothing from before work
-     * that warms.
+     * What was read last of {@code body} and was not struck out; nothing from before work that warms. The gauge lies
+     * where it lies: that may have been at any check. A part cools from check to check, and what the ledger is not told
+     * of warms it: of the part it is what the check in hand found in this pass or the one before.
      */
-    private static Optional<Degrees> suggested(MeasuredBody body, Run run) {
+    private static Optional<Degrees> suggested(MeasuredBody body, Line line, Run run) {
         long cut = run.entries().stream()
                 .filter(entry -> entry.event().takesMetal())
                 .mapToLong(Entry::seq)
                 .max()
                 .orElse(0);
-        return run.temperatures()
+        return (body == MeasuredBody.PART ? ofTheLastTwo(line.passes()) : run.temperatures())
                 .filter(taken -> taken.of() == body
                         && taken.struck().isEmpty()
                         && taken.entry().seq() > cut)
                 .reduce((earlier, later) -> later)
                 .map(Pass.Temperature::read);
+    }
+
+    private static Stream<Pass.Temperature> ofTheLastTwo(List<Pass> passes) {
+        return passes.stream().skip(Math.max(0, passes.size() - 2)).flatMap(pass -> pass.temperatures().stream());
     }
 
     static Optional<Objection> objection(String text, ThermalData climate) {

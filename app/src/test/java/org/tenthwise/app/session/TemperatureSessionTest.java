@@ -96,25 +96,53 @@ class TemperatureSessionTest extends RunBegun {
         assertEquals(VerdictKind.CUT_AGAIN, standing());
     }
 
+    /** Metal taken between two checks is not always entered, and a part cools. */
     @Test
-    void theNextCheckSuggestsWhatWasReadLastAndItMustBeConfirmed() throws Exception {
+    void theNextCheckSuggestsWhatWasReadLastOfTheGaugeAndNothingOfThePart() throws Exception {
         enter("24.5", "20.0", "30.010", "30.010");
         session.goTo(2);
         assertEquals(
-                new Prompt.Temperature(MeasuredBody.PART, Optional.of(Degrees.of("24.5", CELSIUS))),
+                new Prompt.Temperature(MeasuredBody.PART, Optional.empty()),
                 session.state().asked());
-        assertEquals(Optional.empty(), bore().warmth().orElseThrow().part());
-        enter("");
+        assertEquals(
+                Objection.Kind.NOT_A_NUMBER,
+                session.enter("").objection().orElseThrow().kind());
+        enter("23.5");
         assertEquals(
                 new Prompt.Temperature(MeasuredBody.GAUGE, Optional.of(Degrees.of("20.0", CELSIUS))),
                 session.state().asked());
-        enter("20.4");
+        assertEquals(Optional.empty(), bore().warmth().orElseThrow().gauge());
+        enter("");
         assertEquals(
-                Optional.of(Degrees.of("24.5", CELSIUS)),
+                Optional.of(Degrees.of("23.5", CELSIUS)),
                 bore().warmth().orElseThrow().part());
         assertEquals(
-                Optional.of(Degrees.of("20.4", CELSIUS)),
+                Optional.of(Degrees.of("20.0", CELSIUS)),
                 bore().warmth().orElseThrow().gauge());
+    }
+
+    @Test
+    void whatWasReadOfThePartAtAnotherCheckInBetweenIsNotSuggested() throws Exception {
+        enter("24.5", "20.0", "29.9");
+        session.goTo(2);
+        enter("23.5");
+        session.goTo(1);
+        session.again(StepEvent.PassBegun.Why.MEASURED_AGAIN);
+        assertEquals(
+                new Prompt.Temperature(MeasuredBody.PART, Optional.of(Degrees.of("24.5", CELSIUS))),
+                session.state().asked());
+    }
+
+    @Test
+    void whatWasReadOfThePartTwoRoundsBeforeIsNotSuggested() throws Exception {
+        enter("24", "21", "29.9");
+        session.again(StepEvent.PassBegun.Why.MEASURED_AGAIN);
+        session.readingsFirst(true);
+        enter("29.9", "29.9");
+        session.again(StepEvent.PassBegun.Why.MEASURED_AGAIN);
+        assertEquals(
+                new Prompt.Temperature(MeasuredBody.PART, Optional.empty()),
+                session.state().asked());
     }
 
     @Test
