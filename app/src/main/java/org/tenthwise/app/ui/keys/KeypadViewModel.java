@@ -184,10 +184,15 @@ public final class KeypadViewModel implements Typing {
         put("");
     }
 
-    /** The whole figure, with what was offered in front of it. */
+    /**
+     * The whole figure, with the whole units of a reading before that were offered in front of it. Those of a dial
+     * stay: nothing else stands on it. Nothing while no figure stands.
+     */
     public void clearWithOffer() {
-        clear();
-        offer(offer.withoutFront());
+        if (!keys.isEmpty()) {
+            clear();
+            offer(offer.withoutReading());
+        }
     }
 
     @Override

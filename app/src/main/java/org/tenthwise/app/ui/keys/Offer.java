@@ -72,6 +72,11 @@ public record Offer(String front, Set<String> wholes, int places, Optional<BigDe
         return new Offer("", wholes, places, Optional.empty());
     }
 
+    /** The same with nothing in front that is of a reading. */
+    Offer withoutReading() {
+        return before.isPresent() ? withoutFront() : this;
+    }
+
     /** @return the front, if it stands before what was typed */
     String frontOf(String keys) {
         return isAllDigits(digits(keys)) ? front : "";

@@ -162,8 +162,8 @@ final class TypedFigures implements Typing {
     /** By the key. Not in the middle of what a gauge types: the rest of it would be another figure. */
     void clearTyped() {
         if (!isInTheMiddleOfAGaugesFigure()) {
-            clear();
             pad.clearWithOffer();
+            clear();
         }
     }
 

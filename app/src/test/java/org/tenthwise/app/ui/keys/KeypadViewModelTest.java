@@ -171,6 +171,7 @@ class KeypadViewModelTest {
     }
 
     private static final Offer OFFER = new Offer("47.", Set.of("47", "48"), 3, Optional.of(new BigDecimal("47.991")));
+    private static final Offer DIAL = new Offer("0.", Set.of("0"), 3, Optional.empty());
 
     private void touch(String keys) {
         keys.chars().mapToObj(Character::toString).forEach(pad::touched);
@@ -239,6 +240,8 @@ class KeypadViewModelTest {
     @Test
     void theFigureIsClearedWithItsOfferOrWithout() {
         pad.offer(OFFER);
+        pad.clearWithOffer();
+        assertStands("47.", "");
         touch("99");
         pad.clear();
         assertStands("47.", "");
@@ -247,9 +250,26 @@ class KeypadViewModelTest {
         assertStands("", "");
     }
 
+    /** 039 behind a point that is gone would be 0.39. */
+    @Test
+    void whatIsOfferedOnADialStaysWhenItsFigureIsClearedAndGoesByThePoint() {
+        pad.offer(DIAL);
+        pad.clearWithOffer();
+        assertStands("0.", "");
+        pad.sign();
+        touch("38");
+        pad.clearWithOffer();
+        assertStands("0.", "");
+        touch("039");
+        assertStands("0.", "0.039");
+        pad.clearWithOffer();
+        touch("1.");
+        assertStands("", "1.");
+    }
+
     @Test
     void theSignStandsBeforeWhatIsOffered() {
-        pad.offer(new Offer("0.", Set.of("0"), 3, Optional.empty()));
+        pad.offer(DIAL);
         pad.sign();
         assertStands("0.", "-0.");
         assertEquals(KeypadViewModel.PadState.UNFINISHED, pad.stateProperty().get());

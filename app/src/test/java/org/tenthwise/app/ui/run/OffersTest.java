@@ -74,6 +74,17 @@ class OffersTest extends RunAtHand {
     }
 
     @Test
+    void aFigureOnADialThatIsClearedIsTypedAnewBehindItsPoint() throws Exception {
+        RunViewModel model = atARunOut();
+        Finger.presses(model, "C");
+        assertShown("0.", model, "");
+        Finger.presses(model, "-8C");
+        assertShown("0.", model, "");
+        Finger.presses(model, "011\n");
+        assertEquals(List.of("0.011"), readings());
+    }
+
+    @Test
     void aDialThatHasGoneRoundIsTypedWhole() throws Exception {
         RunViewModel model = atARunOut();
         assertShown("1.004", model, "1.004");
