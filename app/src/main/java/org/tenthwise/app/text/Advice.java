@@ -91,13 +91,13 @@ public final class Advice {
             case PASS -> ToDo.of(cutting.twice(finding, last));
             case OPEN ->
                 finding.proposal().isPresent() || finding.forbidsCutting()
-                        ? ToDo.of(cutting.again(finding, last))
+                        ? ToDo.of(cutting.again(line, last))
                         : ToDo.NOTHING;
-            case CUT_AGAIN -> ToDo.of(cutting.again(finding, last));
+            case CUT_AGAIN -> ToDo.of(cutting.again(line, last));
             case UNPROVEN ->
                 ToDo.of(said.unproven()
                         .orElseGet(() -> finding.proposal().isPresent()
-                                ? cutting.unproven(finding, last)
+                                ? cutting.unproven(line, last)
                                 : words.say("next.unproven")));
             case FAIL -> said.failed().orElseGet(() -> ToDo.of(failed(line, last)));
         };

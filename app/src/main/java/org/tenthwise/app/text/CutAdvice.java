@@ -10,8 +10,11 @@ import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.Proposal;
 import org.tenthwise.model.record.TemperatureEffect;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Words;
 
 /**
@@ -27,14 +30,15 @@ final class CutAdvice {
     }
 
     /** Metal is left beyond the limit. */
-    String again(Finding finding, Optional<CutSoFar> last) {
-        return moreThanThereWas(finding, last).orElseGet(() -> toCut(finding, last));
+    String again(Line line, Optional<CutSoFar> last) {
+        return moreThanThereWas(line.finding(), last).orElseGet(() -> toCut(line, last));
     }
 
-    private String toCut(Finding finding, Optional<CutSoFar> last) {
+    private String toCut(Line line, Optional<CutSoFar> last) {
+        Finding finding = line.finding();
         return FindingSentences.of(finding, words)
                 .againstACut()
-                .or(() -> finding.proposal().map(proposal -> String.join(" ", cut(finding, proposal, last))))
+                .or(() -> finding.proposal().map(proposal -> String.join(" ", cut(line, proposal, last))))
                 .orElseGet(() -> stillToRead(finding));
     }
 
@@ -42,8 +46,8 @@ final class CutAdvice {
      * Too near the limit to be proven, on the side where metal is left; a light cut is spoken of only where one can be
      * taken.
      */
-    String unproven(Finding finding, Optional<CutSoFar> last) {
-        return moreThanThereWas(finding, last).orElseGet(() -> light(finding, last));
+    String unproven(Line line, Optional<CutSoFar> last) {
+        return moreThanThereWas(line.finding(), last).orElseGet(() -> light(line, last));
     }
 
     /** After a cut that is said to have left more metal no amount is told: one of the readings it rests on is wrong. */
@@ -65,11 +69,12 @@ final class CutAdvice {
                 .orElse("");
     }
 
-    private String light(Finding finding, Optional<CutSoFar> last) {
+    private String light(Line line, Optional<CutSoFar> last) {
+        Finding finding = line.finding();
         Proposal proposal = finding.proposal().orElseThrow();
         List<String> said = new ArrayList<>(
                 List.of(words.say(proposal.change().isPresent() ? "next.cut.unproven" : "next.cut.unproven-as-it-is")));
-        said.addAll(cut(finding, proposal, last));
+        said.addAll(cut(line, proposal, last));
         boolean signingIsSaid =
                 proposal.cut() instanceof EvenCut.NoCut && way(finding, proposal, last) != Proposal.Way.AT_MOST;
         said.add(words.say(signingIsSaid ? "next.cut.or-measure-alone" : "next.cut.or-measure"));
@@ -84,13 +89,15 @@ final class CutAdvice {
         return finding.check().asSize().orElseThrow();
     }
 
-    private List<String> cut(Finding finding, Proposal proposal, Optional<CutSoFar> last) {
+    private List<String> cut(Line line, Proposal proposal, Optional<CutSoFar> last) {
+        Finding finding = line.finding();
         StepFigures figures = StepFigures.of(finding);
         List<String> said = new ArrayList<>();
         last.ifPresent(cut -> said.addAll(soFar(cut, proposal.register(), figures)));
         if (proposal.cut() instanceof EvenCut.NoCut refused) {
             said.addAll(refused(finding, proposal, refused, last, figures));
         } else {
+            said.addAll(unevenReadOnce(line, figures));
             said.addAll(notTwice(last));
             said.add(offered(finding, proposal, figures));
             FindingSentences.of(finding, words).withACut().ifPresent(said::add);
@@ -100,6 +107,33 @@ final class CutAdvice {
             said.add(words.say("next.cut.on-these", CutOnTheseWords.places(proposal.unread())));
         }
         return said;
+    }
+
+    /**
+     * One even cut would bring them in, yet they lie further apart than half the tolerance: one misread place is likelier
+     * than a wall like that, and would scrap the others. Read again and still so, it is the wall. Common practice.
+     */
+    private List<String> unevenReadOnce(Line line, StepFigures figures) {
+        Finding finding = line.finding();
+        boolean again = line.pass()
+                .why()
+                .filter(StepEvent.PassBegun.Why.MEASURED_AGAIN::equals)
+                .isPresent();
+        Length by = apart(finding);
+        return !again
+                        && !size(finding).isOne()
+                        && size(finding)
+                                .limits()
+                                .width()
+                                .filter(width -> by.isAbove(width.half()))
+                                .isPresent()
+                ? List.of(words.say("next.cut.uneven-read-again", figures.plain(by), unit(figures)))
+                : List.of();
+    }
+
+    private static Length apart(Finding finding) {
+        List<Length> sizes = finding.measured().stream().map(Measured::value).toList();
+        return Length.greatest(sizes).minus(Length.least(sizes));
     }
 
     private String offered(Finding finding, Proposal proposal, StepFigures figures) {
@@ -143,9 +177,7 @@ final class CutAdvice {
     /** One size alone, of one place or made of all by the drawing, is missed only by the steps of the register. */
     private List<String> noEvenCut(
             Finding finding, Proposal proposal, EvenCut.NoCut refused, Optional<CutSoFar> last, StepFigures figures) {
-        List<Length> sizes =
-                finding.measured().stream().map(measured -> measured.value()).toList();
-        Length by = Length.greatest(sizes).minus(Length.least(sizes));
+        Length by = apart(finding);
         boolean uneven = !size(finding).isOne() && by.signum() > 0;
         List<String> said = new ArrayList<>(List.of(
                 uneven

@@ -1,6 +1,7 @@
 package org.tenthwise.app.text;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
@@ -59,6 +60,24 @@ class CutAdviceTest extends WorkBeingCut {
         counts(register);
         read(sizes);
         assertEquals(said, advice(size, 2));
+    }
+
+    /**
+     * A fourth place of 61.93 beside three of 62.02 is likelier misread than cut so: 0.09 is more than half of 0.10,
+     * 0.05 is not. Read again and still so, it is the shoulder.
+     */
+    @Test
+    void beforeAnEvenCutOverPlacesFarApartTheyAreReadAgain() {
+        String shoulder = "DEPTH 61.95 62.05 0";
+        read("62.02 62.01 62.02 61.93");
+        assertEquals("Uneven by 0.09 mm: read again before the cut. Go 0.025 mm deeper.", advice(shoulder, 4));
+        events.add(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.MEASURED_AGAIN));
+        read("62.02 62.01 62.02 61.93");
+        assertEquals("Go 0.025 mm deeper.", advice(shoulder, 4));
+        events.add(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT));
+        read("61.98 61.97 61.98 61.93");
+        assertTrue(advice(shoulder, 4).contains("Go 0.045 mm deeper."), advice(shoulder, 4));
+        assertFalse(advice(shoulder, 4).contains("Uneven"));
     }
 
     /** Their mean, 29.990, needs 0.013 to 0.016; steps of 0.003 in radii are 0.006, 0.012, 0.018 on diameter. */
