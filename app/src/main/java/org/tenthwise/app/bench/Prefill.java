@@ -45,6 +45,7 @@ import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.OverWiresFinding;
 import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.PlugFitFinding;
+import org.tenthwise.model.record.ReadOtherwise;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.thread.ThreadDesignation;
@@ -163,6 +164,7 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
                 || Plausible.spoils(finding)
                 || finding.flanks().isPresent()
                 || CutSoFar.contradicted(state.line())
+                || ReadOtherwise.of(state.line(), state.sheet().run()).isPresent()
                 || state.sheet().run().closed().isPresent();
     }
 

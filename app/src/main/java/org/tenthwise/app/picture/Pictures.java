@@ -17,6 +17,7 @@ import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.OverWiresFinding;
 import org.tenthwise.model.record.PlugFitFinding;
+import org.tenthwise.model.record.ReadOtherwise;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.record.SizeFinding;
@@ -37,12 +38,14 @@ public final class Pictures {
 
     /**
      * The picture of a characteristic as it stands; once it is signed for or the run is closed with no cut and no move
-     * on it, as nobody acts by it any more. One that only asks is shown where it sits on the part; absent where the
-     * plan has no outline either.
+     * on it, as nobody acts by it any more, and without a cut where an earlier round has the size otherwise. One that
+     * only asks is shown where it sits on the part; absent where the plan has no outline either.
      */
     public Optional<Picture> of(Sheet sheet, Line line) {
         Plan plan = sheet.plan();
-        boolean advised = sheet.run().closed().isEmpty() && line.disposed().isEmpty();
+        boolean advised = sheet.run().closed().isEmpty()
+                && line.disposed().isEmpty()
+                && ReadOtherwise.of(line, sheet.run()).isEmpty();
         Finding finding = line.finding();
         return finding.match(new Finding.Cases<>() {
             @Override

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.ReadOtherwise;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.run.Run;
@@ -50,13 +51,21 @@ public final class BesideVerdict {
                 .toList();
         List<String> stays = sentences(all.stream().filter(Weighed::stays));
         List<String> others = sentences(all.stream().filter(said -> !said.stays()));
-        ToDo next = closed ? advice.signedAlone(line) : advice.toDo(line);
+        ToDo next = closed ? advice.signedAlone(line) : toDo(sheet.run(), line);
         int more = next.isEmpty() && stays.isEmpty() ? Math.min(1, others.size()) : 0;
         List<String> shown = new ArrayList<>(stays);
         shown.addAll(others.subList(0, more));
         List<String> rest = new ArrayList<>(others.subList(more, others.size()));
         rest.addAll(how(sheet, line));
         return new Split(next, shown, rest, !next.isEmpty() || all.stream().anyMatch(Weighed::isToBeRead));
+    }
+
+    /** No cut while the readings contradict each other: reading again comes first, and that is said already. */
+    private ToDo toDo(Run run, Line line) {
+        boolean cutOnWrong = line.disposed().isEmpty()
+                && line.finding().proposal().isPresent()
+                && ReadOtherwise.of(line, run).isPresent();
+        return cutOnWrong ? ToDo.NOTHING : advice.toDo(line);
     }
 
     private static List<String> sentences(Stream<Weighed> said) {
@@ -74,7 +83,8 @@ public final class BesideVerdict {
     }
 
     /**
-     * What was signed here and lapsed, what was doubted last, and how much was struck out or went with a wrong setting.
+     * What was signed here and lapsed, what was read otherwise before, what was doubted last, and how much was struck
+     * out or went with a wrong setting.
      */
     private List<Weighed> traces(Run run, Line line) {
         List<Weighed> traces = new ArrayList<>();
@@ -86,6 +96,7 @@ public final class BesideVerdict {
                 .isPresent()) {
             traces.add(Weighed.stays(words.say("run.lapsed")));
         }
+        traces.add(Weighed.stays(sentences.readOtherwise(run, line)));
         traces.add(Weighed.stays(sentences.repaired(line)));
         traces.add(Weighed.stays(new Course(words).doubt(run, line.step())));
         traces.removeIf(said -> said.sentence().isEmpty());

@@ -110,8 +110,9 @@ final class CutAdvice {
     }
 
     /**
-     * One even cut would bring them in, yet they lie further apart than half the tolerance: one misread place is likelier
-     * than a wall like that, and would scrap the others. Read again and still so, it is the wall. Common practice.
+     * One even cut would bring them in, yet they lie further apart than half the tolerance: one misread place is
+     * likelier than a wall like that, and would scrap the others. Read again and still so, it is the wall. Common
+     * practice.
      */
     private List<String> unevenReadOnce(Line line, StepFigures figures) {
         Finding finding = line.finding();

@@ -8,9 +8,11 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.ReadOtherwise;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Run;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Verdict;
@@ -173,6 +175,17 @@ public final class Sentences {
                         signed.disposition().changesTheWork() ? "signed.done" : "signed.lapsed",
                         words.say("disposition", signed.disposition()),
                         signed.signedBy()))
+                .orElse("");
+    }
+
+    /** What an earlier round has otherwise, with nothing done to the work since; empty where none does. */
+    public String readOtherwise(Run run, Line line) {
+        return ReadOtherwise.of(line, run)
+                .map(ReadOtherwise::before)
+                .map(before -> words.say(
+                        "size.read-before",
+                        StepFigures.of(line.finding()).size(before),
+                        before.slot().place().name()))
                 .orElse("");
     }
 

@@ -17,6 +17,7 @@ import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.PassStory;
+import org.tenthwise.model.record.ReadOtherwise;
 import org.tenthwise.model.record.Taken;
 import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Entry;
@@ -66,6 +67,10 @@ final class Facts {
                             facts, "record.fact.gauge", matter.say("record.gauge-wanted", matter.kind(means.kind()))));
         }
         add(facts, "record.fact.uncertainty", matter.sentences().uncertainty(step));
+        add(
+                facts,
+                "record.fact.found",
+                matter.sentences().readOtherwise(matter.sheet().run(), line));
         new Remarks(matter.words()).of(line.finding()).forEach(remark -> add(facts, "record.fact.found", remark));
         new Heat(matter.words())
                 .figures(line.finding())
@@ -90,11 +95,16 @@ final class Facts {
         return facts;
     }
 
-    /** What is to be done about a finding; nothing where it is held or signed for, nor once the run is closed. */
+    /**
+     * What is to be done about a finding; nothing where it is held or signed for, nor once the run is closed, nor a cut
+     * where an earlier round has the size otherwise.
+     */
     private String next(Line line) {
         boolean over = line.held()
                 || line.disposed().isPresent()
-                || matter.sheet().run().closed().isPresent();
+                || matter.sheet().run().closed().isPresent()
+                || line.finding().proposal().isPresent()
+                        && ReadOtherwise.of(line, matter.sheet().run()).isPresent();
         return over ? "" : new Advice(matter.words()).next(line);
     }
 

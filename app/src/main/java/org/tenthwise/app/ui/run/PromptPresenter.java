@@ -21,6 +21,7 @@ import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.Proposal;
+import org.tenthwise.model.record.ReadOtherwise;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.run.StepEvent.PassBegun.Why;
 import org.tenthwise.model.verdict.VerdictKind;
@@ -152,7 +153,7 @@ final class PromptPresenter {
         }
         boolean toCut = standing == VerdictKind.CUT_AGAIN
                 || standing == VerdictKind.UNPROVEN && finding.proposal().isPresent();
-        if (toCut && state.mayCut() && CutSoFar.contradicted(state.line())) {
+        if (toCut && state.mayCut() && isContradicted(state)) {
             return readAgain();
         }
         if (cutAgainstTheThread(state)) {
@@ -177,6 +178,12 @@ final class PromptPresenter {
             return goTo(finding.step().check().restsOn().get(0), state);
         }
         return Commit.of(Act.WAIT, words.say(state.asked().takesFigure() ? "run.enter" : "run.next"), "");
+    }
+
+    /** By the last cut, or by an earlier round: no cut goes by readings of which one is wrong. */
+    private static boolean isContradicted(State state) {
+        return CutSoFar.contradicted(state.line())
+                || ReadOtherwise.of(state.line(), state.sheet().run()).isPresent();
     }
 
     /** What is advised is what the key takes as done; where nothing may come off, it is read again, then signed for. */

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.ui.Workshop;
+import org.tenthwise.app.ui.run.RunScreenState.Act;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.StepEvent.PassBegun.Why;
@@ -100,6 +101,35 @@ class WhatStaysInSightTest extends RunAtHand {
         run.session.flagDoubt("Ring not wiped?");
         assertEquals(List.of("Doubt: “Ring not wiped?”."), found().shown());
         assertFalse(found().rest().stream().anyMatch(said -> said.contains("proven")), found()::toString);
+    }
+
+    /** 0.023 larger at once, where two readings of an uncertainty of 0.0035 may differ by 0.007. */
+    @Test
+    void aBoreReadAgainThatIsAnotherSizeIsNotProvenButReadBefore() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).setBoreGauge().enter("0.011", "0.011", "0.011", "-0.013");
+        assertEquals(
+                List.of("Read before: 29.987 (at 38, 90°). No cut is entered since, so one of the two is wrong."
+                        + " Check the gauge, read again, and strike out what was wrong."),
+                again("0.010"));
+        assertEquals("", found().next());
+        assertFalse(found().rest().stream().anyMatch(said -> said.contains("proven")), found()::toString);
+        assertFalse(new RunPresenter(words).saysNoMore(run.session.state()));
+    }
+
+    /** Of a journal that was in size already it would take off 0.050. */
+    @Test
+    void byReadingsThatContradictEachOtherNoCutIsAdvised() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE)
+                .session
+                .machine(org.tenthwise.model.plan.Register.DIAMETER, org.tenthwise.model.plan.Aim.ByLimits.MIDDLE);
+        run.enter("47.990", "47.990", "47.990", "47.990");
+        run.session.again(Why.MEASURED_AGAIN);
+        run.enter("48.040", "48.040", "48.040", "48.040");
+        stays("Read before: 47.990 (");
+        assertEquals("", found().next());
+        assertEquals(
+                Act.READ_AGAIN,
+                new RunPresenter(words).of(run.session.state()).first().act());
     }
 
     private List<String> atTheBore(String last) throws Exception {
