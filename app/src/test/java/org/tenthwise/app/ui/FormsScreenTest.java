@@ -1,10 +1,13 @@
 package org.tenthwise.app.ui;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
+import javafx.scene.control.Label;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -12,6 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
+import org.tenthwise.app.text.OutcomeWords;
 import org.tenthwise.app.text.TestLanguage;
 import org.tenthwise.app.ui.about.AboutFacts;
 import org.tenthwise.app.ui.about.AboutView;
@@ -41,6 +45,7 @@ import org.tenthwise.app.ui.sign.SignViewModel;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.run.SignedAs;
 
 /** Every form in its states, on every display. */
@@ -326,6 +331,45 @@ class FormsScreenTest extends ScreenTest {
                 seenAtOnce("matter-13", window -> sign(window, session, false, presses));
             }
         }
+    }
+
+    /** Nothing is left to be listed then, and what the signature comes to is said all the same. */
+    @Test
+    void whatARunComesToOfWhichAllPassedIsSaidBeforeItIsSigned() {
+        RunSession session = workshop.begin(
+                InventedPlans.inMillimetres(
+                        """
+                        [[step]]
+                        number = 1
+                        operation = 10
+                        kind = "width"
+                        name = "Slot"
+                        method = "In the middle."
+                        lower = 12.000
+                        upper = 12.043
+                        places = ["middle"]
+                        gauge_kind = "inside-micrometer"
+                        gauge = "IM-1"
+                        """),
+                "015",
+                "AB-7731",
+                "Lathe 4",
+                "Setter 2");
+        Workshop.must(() -> session.enter("12.021"));
+        seenAtOnce("will-be", window -> sign(window, session, false, 0));
+        run(() -> {
+            Window window = window(Display.DAY);
+            window.shell().show(sign(window, session, false, 0));
+            settle(window.scene());
+            OutcomeWords said = new OutcomeWords(words);
+            assertEquals(
+                    List.of(
+                            words.say("sign.will-be", words.sentence(words.say("outcome", Outcome.CONFORMS))),
+                            said.counts(session.state().sheet())),
+                    Stream.of("#will-be", "#passed")
+                            .map(id -> ((Label) window.scene().lookup(id)).getText())
+                            .toList());
+        });
     }
 
     private Screen sign(Window window, RunSession session, boolean closed, int presses) {

@@ -37,18 +37,17 @@ public final class SignView extends FormView {
         PagedRows rows = new PagedRows(words, 0);
         rows.setMinHeight(0);
         about(rows);
-        owns(model.mattersValue().subscribe(matters -> rows.show(rows(matters, model, words, pictures))));
+        owns(model.inHand().stateProperty().subscribe(state -> rows.show(rows(model, words, pictures))));
     }
 
     /**
      * What it will be called, what did not pass, the weightiest first, and who signed so far: a page at a time where
      * room is short.
      */
-    private static List<Region> rows(
-            List<OpenIssue> matters, SignViewModel model, Words words, PictureFrames pictures) {
+    private static List<Region> rows(SignViewModel model, Words words, PictureFrames pictures) {
         return Stream.of(
                         Stream.of(said("will-be", model.willBeValue(), "body", "bold")),
-                        matters.stream().map(matter -> row(matter, words, pictures)),
+                        model.mattersValue().getValue().stream().map(matter -> row(matter, words, pictures)),
                         Stream.of(
                                 said("signed", model.signedValue(), "body"),
                                 said("passed", model.passedValue(), "body", "second")))
