@@ -62,7 +62,10 @@ enum CsvColumn {
     REGISTER,
     PASS,
     PASS_BEGUN_FOR,
-    /** {@code yes} for the pass the verdict on the characteristic rests on, {@code replaced} for one before it. */
+    /**
+     * {@code yes} for the pass the verdict on the characteristic rests on, {@code replaced} for one before it. A
+     * reading that was struck out stands in such a pass and counts for nothing: {@link #STRUCK_OUT} says so.
+     */
     PASS_COUNTS,
     ENTRY,
     PLACE,
