@@ -59,6 +59,16 @@ class WalkPlanTest extends Walking {
         }
     }
 
+    /** Wires on the root are told once, with how deep they lie, and then what to do. */
+    @Test
+    void thatAWireTouchesTheRootIsSaidOnce() {
+        String thread = walk("WB-118", "WB-118-fail").out().get(21);
+        assertTrue(
+                thread.contains("The wire touches the root, 0.0039 in too deep. The reading proves nothing. Use wires"),
+                thread);
+        assertEquals(2, thread.split("touches the root", -1).length, thread);
+    }
+
     @Test
     void everyCharacteristicIsALineWithVerdictAndDistance() throws Exception {
         List<String> said = walk("LG-2207", "LG-2207-pass").out();
