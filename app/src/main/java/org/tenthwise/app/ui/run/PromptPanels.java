@@ -226,9 +226,13 @@ final class PromptPanels implements Prompt.Cases<PromptPanel> {
         return asRead
                 ? typed
                 : words.say(
-                        "run.typed-is",
+                        isBroughtToTwenty(measured) ? "run.typed-at-20" : "run.typed-is",
                         typed,
                         StepFigures.of(state.line().finding()).size(measured));
+    }
+
+    private static boolean isBroughtToTwenty(Measured measured) {
+        return measured.forTemperature().filter(by -> by.signum() != 0).isPresent();
     }
 
     private String corrected(Measured measured) {

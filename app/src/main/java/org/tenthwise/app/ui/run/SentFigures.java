@@ -183,7 +183,7 @@ final class SentFigures {
             untaken.tell(figure, left, objections.say(why));
         } else {
             typed.giveBack(figure, why);
-            why.noSum().map(words::say).ifPresent(untaken::tellWhyNoSum);
+            why.noSum().map(words::say).map(words::sentence).ifPresent(untaken::tellWhyNoSum);
         }
     }
 

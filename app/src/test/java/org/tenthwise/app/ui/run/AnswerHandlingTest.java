@@ -12,6 +12,7 @@ import javafx.scene.Node;
 import javafx.scene.Scene;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.session.Prompt;
+import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Disposition;
@@ -65,6 +66,29 @@ class AnswerHandlingTest extends RunAtHand {
                         .map(taken -> taken.read().toString())
                         .toList());
         assertTrue(run.session.state().asked() instanceof Prompt.Reading);
+    }
+
+    /** The reading and the size at 20 °C are two figures, so nothing stands between them that says they are one. */
+    @Test
+    void theReadingBeforeIsToldAsReadAndAtTwentyDegrees() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).setOnMaster().enter("30", "20", "0.015");
+        // 30.015 / (1 + 16.2e-6 · 10) = 30.0101, by hand
+        run(() -> assertEquals("Last: 0.015, at 20 °C 30.010", text(opened().scene(), "comes-to")));
+    }
+
+    @Test
+    void atTwentyDegreesTheFigureOfTheDialIsTheSize() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).setBoreGauge().enter("0.015");
+        run(() -> assertEquals("Last: 0.015 = 30.015", text(opened().scene(), "comes-to")));
+    }
+
+    @Test
+    void whyATemperatureIsNoneIsAWholeSentence() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).setOnMaster();
+        run(() -> type(opened().scene(), "48151\n"));
+        assertEquals(
+                List.of("48151 °C is not a temperature at which a size is measured."),
+                ways.told.stream().map(Notice::words).toList());
     }
 
     @Test
