@@ -72,7 +72,7 @@ public record RecordRow(
         said.removeIf(String::isEmpty);
         long passes = line.passes().stream().filter(pass -> !pass.isEmpty()).count();
         if (passes > 1) {
-            said.add(words.say("sheet.passes", passes));
+            said.add(words.say(line.step().check().isMeasured() ? "sheet.passes" : "sheet.passes-answered", passes));
         }
         long struck = line.passes().stream().flatMap(Pass::struckOut).count();
         if (struck > 0) {

@@ -21,8 +21,10 @@ import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.ui.Watch;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.shell.Notice;
+import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Message;
 
 class RecordViewModelTest {
@@ -98,6 +100,19 @@ class RecordViewModelTest {
                 "Signed by Design office: repair. Measured or changed since. Repaired: it counts among the "
                         + "concessions. Measured in 2 rounds.",
                 model((run, as) -> folder).rowsValue().getValue().get(12).after());
+    }
+
+    /** What was only answered was not measured. */
+    @Test
+    void aCheckThatIsAnsweredAgainIsSaidToBeChecked() {
+        Workshop.must(() -> {
+            session.goTo(1);
+            session.again(StepEvent.PassBegun.Why.MEASURED_AGAIN);
+            return session.answer(Answer.YES);
+        });
+        assertEquals(
+                "Checked in 2 rounds.",
+                model((run, as) -> folder).rowsValue().getValue().get(0).after());
     }
 
     @Test
