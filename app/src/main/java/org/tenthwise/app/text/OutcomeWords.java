@@ -68,7 +68,9 @@ public final class OutcomeWords {
         return as == SignedAs.OTHER ? words.say("signed.other", by, meaning) : words.say(words.key("signed", as), by);
     }
 
-    /** What keeps it from conforming, so that with what passed it adds up to all. */
+    /**
+     * What keeps it from conforming, so that with what passed it adds up to all; of a run put away only what was found.
+     */
     private List<String> left(Sheet sheet) {
         List<String> left = new ArrayList<>();
         if (sheet.outcome() == Outcome.CONFORMS || sheet.outcome() == Outcome.CONFORMS_WITH_CONCESSIONS) {
@@ -90,7 +92,9 @@ public final class OutcomeWords {
         count(counted, "outcome.out", out, all);
         count(counted, "outcome.uncut", uncut, all);
         count(counted, "outcome.conceded", sheet.concessions(), all);
-        unsettled(counted, sheet, all);
+        if (sheet.putAway().isEmpty()) {
+            unsettled(counted, sheet, all);
+        }
         left.addAll(counted);
         return left;
     }

@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.app.history.RunShelf;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.text.OutcomeWords;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.checklists.catalogue.DemoPart;
@@ -283,8 +284,12 @@ class RunListViewModelTest {
         records.list(RunShelf.PUT_AWAY);
         RunRow row = records.rowsProperty().get().get(0);
         assertEquals("Put away", row.place());
-        assertEquals("Put away, neither closed nor accepted", row.where());
+        assertEquals("Neither closed nor accepted", row.where());
         assertEquals(Optional.empty(), row.standing());
+        assertEquals(
+                "Put away by Setter 3 (Started twice), neither closed nor accepted.",
+                new OutcomeWords(workshop.words).outcome(session.state().sheet()),
+                "what is left to measure on it matters to nobody");
         records.goOn(row);
         assertEquals(List.of("record " + session.id()), workshop.asked);
         Workshop.must(() -> session.shelf().takeUp());
