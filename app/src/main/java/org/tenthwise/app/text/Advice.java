@@ -3,6 +3,7 @@ package org.tenthwise.app.text;
 import java.util.Optional;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Register;
+import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Finding;
@@ -28,11 +29,15 @@ public final class Advice {
     }
 
     public String next(Line line) {
-        return toDo(line).inOne();
+        return toDo(line, Optional.empty()).inOne();
     }
 
-    /** The same, a line a move. */
-    public ToDo toDo(Line line) {
+    /**
+     * The same, a line a move.
+     *
+     * @param asked the reading that is asked for next; absent where none is, or nobody is asked
+     */
+    public ToDo toDo(Line line, Optional<Slot> asked) {
         ToDo signed = signedAlone(line);
         if (!signed.isEmpty()) {
             return signed;
@@ -42,7 +47,7 @@ public final class Advice {
                         ended.by().event().takesMetal() ? "next.cut-since" : "next.rested-on-changed", ended.step())))
                 .orElseGet(() -> Plausible.spoils(line.finding())
                         ? ToDo.of(words.say("next.far-off"))
-                        : nextOfSound(line, CutSoFar.last(line)));
+                        : nextOfSound(line, CutSoFar.last(line), asked));
     }
 
     /** Whether it tells too what the last cut took off. */
@@ -84,7 +89,7 @@ public final class Advice {
                 .filter(ended -> empty && ended.why() == StepEvent.PassBegun.Why.RESTED_ON_CHANGED);
     }
 
-    private ToDo nextOfSound(Line line, Optional<CutSoFar> last) {
+    private ToDo nextOfSound(Line line, Optional<CutSoFar> last, Optional<Slot> asked) {
         Finding finding = line.finding();
         FindingSentences said = FindingSentences.of(finding, words);
         return switch (finding.verdict().standing()) {
@@ -99,7 +104,11 @@ public final class Advice {
                         .orElseGet(() -> finding.proposal().isPresent()
                                 ? cutting.unproven(line, last)
                                 : words.say("next.unproven")));
-            case FAIL -> said.failed().orElseGet(() -> ToDo.of(failed(line, last)));
+            case FAIL ->
+                finding.asTurn()
+                        .map(turn -> new TruingAdvice(words).of(turn, asked))
+                        .or(said::failed)
+                        .orElseGet(() -> ToDo.of(failed(line, last)));
         };
     }
 

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Line;
@@ -42,8 +43,16 @@ public final class BesideVerdict {
      */
     public record Split(ToDo next, List<String> shown, List<String> rest, boolean isToBeRead) {}
 
-    /** @param closed whether the run is closed: then nothing is to be done any more but what was signed */
+    /** The same where nobody is asked for a reading. */
     public Split of(Sheet sheet, Line line, boolean closed) {
+        return of(sheet, line, closed, Optional.empty());
+    }
+
+    /**
+     * @param closed whether the run is closed: then nothing is to be done any more but what was signed
+     * @param asked the reading that is asked for next; absent where none is
+     */
+    public Split of(Sheet sheet, Line line, boolean closed, Optional<Slot> asked) {
         String distance = sentences.distance(line.finding());
         List<Weighed> all = said(sheet.run(), line).stream()
                 .filter(said -> !said.sentence().isEmpty() && !said.sentence().equals(distance))
@@ -51,7 +60,7 @@ public final class BesideVerdict {
                 .toList();
         List<String> stays = sentences(all.stream().filter(Weighed::stays));
         List<String> others = sentences(all.stream().filter(said -> !said.stays()));
-        ToDo next = closed ? advice.signedAlone(line) : toDo(sheet.run(), line);
+        ToDo next = closed ? advice.signedAlone(line) : toDo(sheet.run(), line, asked);
         int more = next.isEmpty() && stays.isEmpty() ? Math.min(1, others.size()) : 0;
         List<String> shown = new ArrayList<>(stays);
         shown.addAll(others.subList(0, more));
@@ -61,11 +70,11 @@ public final class BesideVerdict {
     }
 
     /** No cut while the readings contradict each other: reading again comes first, and that is said already. */
-    private ToDo toDo(Run run, Line line) {
+    private ToDo toDo(Run run, Line line, Optional<Slot> asked) {
         boolean cutOnWrong = line.disposed().isEmpty()
                 && line.finding().proposal().isPresent()
                 && ReadOtherwise.of(line, run).isPresent();
-        return cutOnWrong ? ToDo.NOTHING : advice.toDo(line);
+        return cutOnWrong ? ToDo.NOTHING : advice.toDo(line, asked);
     }
 
     private static List<String> sentences(Stream<Weighed> said) {

@@ -34,11 +34,6 @@ final class RunOutSentences extends FindingSentences {
     }
 
     @Override
-    Optional<ToDo> failed() {
-        return Optional.of(new TruingAdvice(words).of(finding));
-    }
-
-    @Override
     Optional<String> unproven() {
         return Optional.of(words.say("next.whole-turn"));
     }

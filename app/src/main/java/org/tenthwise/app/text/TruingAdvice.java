@@ -3,12 +3,15 @@ package org.tenthwise.app.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.tenthwise.model.compute.roundness.Eccentricity;
 import org.tenthwise.model.compute.roundness.Move;
 import org.tenthwise.model.compute.roundness.TruingUp;
 import org.tenthwise.model.plan.Holding;
 import org.tenthwise.model.plan.Section;
+import org.tenthwise.model.plan.SectionSlots;
+import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.record.AtSection;
 import org.tenthwise.model.record.RunOutFinding;
@@ -25,27 +28,45 @@ final class TruingAdvice {
         this.jaws = new JawWords(words);
     }
 
-    /** A line a move, by sections; what is not moved by, in one line. */
-    ToDo of(RunOutFinding finding) {
-        return finding.truingUp().map(advice -> of(finding, advice)).orElseGet(() -> ToDo.of(unread(finding)));
+    /**
+     * A line a move, by sections; what is not moved by, in one line.
+     *
+     * @param asked what is read next, where that is known; otherwise the first of what is still to be read is taken for
+     *     it
+     */
+    ToDo of(RunOutFinding finding, Optional<Slot> asked) {
+        return finding.truingUp()
+                .map(advice -> of(finding, advice))
+                .orElseGet(() -> ToDo.of(readOn(
+                        finding, asked.or(() -> finding.stillToRead().stream().findFirst()))));
     }
 
-    /** Over the limit already, and no circle says which way. */
-    private String unread(RunOutFinding finding) {
-        Optional<AtSection> unread = finding.sections().stream()
-                .filter(at -> at.fit().isEmpty() && at.refusal().isEmpty())
-                .findFirst();
-        boolean noneRead = finding.sections().size() > 1
-                && finding.sections().stream().allMatch(at -> at.byAngle().isEmpty());
-        String said = unread.map(at -> words.say(
-                        at.byAngle().isEmpty() ? "true-up.by-angles" : "true-up.other-angles",
-                        noneRead
-                                ? words.say(
-                                        "true-up.where.first",
-                                        at.section().orElseThrow().name())
-                                : at(at)))
-                .orElseGet(() -> words.say("true-up.plain"));
+    /** Over the limit already, and not everything is read that tells which way: nothing is moved yet. */
+    private String readOn(RunOutFinding finding, Optional<Slot> asked) {
+        String said = asked.map(slot -> next(finding, slot)).orElseGet(() -> words.say("true-up.plain"));
         return finding.step().stepClass() == StepClass.DRAWING ? words.say("true-up.datum-first") + " " + said : said;
+    }
+
+    private String next(RunOutFinding finding, Slot asked) {
+        List<SectionSlots> slots = finding.check().bySection();
+        int which = IntStream.range(0, slots.size())
+                .filter(i -> slots.get(i).slots().anyMatch(asked::equals))
+                .findFirst()
+                .orElseThrow();
+        AtSection at = finding.sections().get(which);
+        if (slots.get(which).sweep().contains(asked)) {
+            return words.say("true-up.turn", at(at));
+        }
+        boolean noneRead = finding.sections().size() > 1
+                && finding.sections().stream()
+                        .allMatch(section -> section.byAngle().isEmpty());
+        return words.say(
+                at.byAngle().isEmpty() ? "true-up.by-angles" : "true-up.other-angles",
+                noneRead
+                        ? words.say(
+                                "true-up.where.first",
+                                at.section().orElseThrow().name())
+                        : at(at));
     }
 
     private ToDo of(RunOutFinding finding, TruingUp advice) {

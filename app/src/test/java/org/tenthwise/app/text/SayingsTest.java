@@ -96,7 +96,9 @@ class SayingsTest {
     /** Four readings of a pure run-out towards jaw 1: by the half difference of opposites the jaw goes in by 0.018. */
     @Test
     void aRunOutSaysWhichJawGoesInAndWhatTheIndicatorShows() {
-        Finding found = read(4, "0.036", "0.031", "0.018", "0.005", "0.000", "0.005", "0.018", "0.031");
+        String[] towardsOne = {"0.036", "0.031", "0.018", "0.005", "0.000", "0.005", "0.018", "0.031"};
+        Finding found =
+                read(4, Stream.of(towardsOne, towardsOne).flatMap(Stream::of).toArray(String[]::new));
         assertEquals("0.016 mm above the limit.", new Sentences(WORDS).distance(found));
         assertEquals(
                 "Drive off and unable to start. One jaw at a time. If the needle is in a bore, make "

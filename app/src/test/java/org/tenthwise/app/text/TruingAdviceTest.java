@@ -184,10 +184,10 @@ class TruingAdviceTest {
                 "Next: read the other places. They show which way to move it.",
                 told(RunOutAtHand.one(Holding.FOUR_JAW).near("0.030", "0.000")));
         assertEquals(
-                "Next: read by angle, far out. That shows which way to move it.",
+                "Next: sweep a full turn, near the jaws.",
                 told(RunOutAtHand.twoByFour(Holding.FOUR_JAW).near(INSIDE).farSwept("0.030", "0.000")));
         assertEquals(
-                "Next: read by angle, near the jaws. That shows which way to move it.",
+                "Next: sweep a full turn, far out.",
                 told(RunOutAtHand.twoByFour(Holding.FOUR_JAW)
                         .nearSwept("0.030", "0.000")
                         .far(TOWARDS_ONE)));
@@ -202,15 +202,29 @@ class TruingAdviceTest {
                 told(RunOutAtHand.ofTheDrawing(Holding.UNSAID).nearSwept("0.024", "0.000")));
     }
 
-    /** The far section is not read yet: the near one is over, and is told of alone. */
-    @Test
-    void theNearSectionDoesNotWaitForTheFarOne() {
+    /** A jaw that is moved now leaves the near section read before the move and the far one after it. */
+    @ParameterizedTest
+    @EnumSource(Holding.class)
+    void nothingIsMovedBeforeTheFarSectionIsReadToo(Holding holding) {
         assertEquals(
-                "Drive off and unable to start. One jaw at a time. If the needle is in a bore, make "
-                        + "every move the other way. Near the jaws: Ease jaw 3, tighten jaw 1 until "
-                        + "the needle over it has dropped 0.016. Check that all jaws are tight. Back to near "
-                        + "the jaws: sweep both again.",
-                told(RunOutAtHand.twoByFour(Holding.FOUR_JAW).near(TOWARDS_ONE)));
+                "Next: read by angle, far out. That shows which way to move it.",
+                told(RunOutAtHand.twoByFour(holding).near(TOWARDS_ONE)));
+        assertEquals(
+                "Next: read the other places, far out. They show which way to move it.",
+                told(RunOutAtHand.twoByFour(holding).near(TOWARDS_ONE).far("0.046", "0.040", "-0.046")));
+    }
+
+    @Test
+    void aTurnThatWasBegunIsSweptAtEverySectionFirst() {
+        assertEquals(
+                "Next: sweep a full turn, far out.",
+                told(RunOutAtHand.twoByFour(Holding.FOUR_JAW).nearSwept("0.030", "0.000")));
+        assertEquals(
+                "Next: sweep a full turn, far out.",
+                told(RunOutAtHand.twoByFour(Holding.FOUR_JAW)
+                        .near(TOWARDS_ONE)
+                        .far(TOWARDS_ONE)
+                        .nearSwept("0.032", "0.000")));
     }
 
     @Test

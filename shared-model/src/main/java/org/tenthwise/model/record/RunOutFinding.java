@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.tenthwise.model.compute.roundness.ShiftAndTilt;
 import org.tenthwise.model.compute.roundness.TruingUp;
 import org.tenthwise.model.plan.RunOutCheck;
+import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.verdict.Verdict;
@@ -103,10 +104,23 @@ public record RunOutFinding(
 
     /**
      * What to do about it. Absent where nothing is over; where a figure is far off; and where there is no circle at the
-     * section nearest to the jaws. While there is none at the far one, only of the near one, if that is over.
+     * section nearest to the jaws. While anything is still to be read, only that nothing is to be moved, for form or
+     * for a contradiction at the near section: a jaw moved between two readings leaves those before it of no use.
      */
     public Optional<TruingUp> truingUp() {
         return TruingUpAssessment.of(this);
+    }
+
+    /**
+     * What is to be read before the work is moved, in the order of the hand: the rest of the full turns where one was
+     * begun, and the rest of the readings by angle, section by section.
+     */
+    public List<Slot> stillToRead() {
+        List<Slot> read = measured().stream().map(Measured::slot).toList();
+        Stream<Slot> turns = check.bySection().stream().filter(at -> swept()).flatMap(at -> at.sweep().stream());
+        return Stream.concat(turns, check.bySection().stream().flatMap(at -> at.byAngle().stream()))
+                .filter(slot -> !read.contains(slot))
+                .toList();
     }
 
     /** Whether a full turn was begun or swept at any section. */

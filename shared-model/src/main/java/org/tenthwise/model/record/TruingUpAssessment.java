@@ -33,7 +33,13 @@ final class TruingUpAssessment {
                                 .map(AtSection::byAngle)
                                 .flatMap(List::stream)),
                         near,
-                        far));
+                        far))
+                .filter(advice -> finding.stillToRead().isEmpty() || isSettled(advice));
+    }
+
+    /** Whether no further reading makes it move anything. */
+    private static boolean isSettled(TruingUp advice) {
+        return advice.state() == TruingUp.Case.FORM || advice.state() == TruingUp.Case.CONTRADICTION;
     }
 
     private static Optional<Indicated> indicated(AtSection at) {

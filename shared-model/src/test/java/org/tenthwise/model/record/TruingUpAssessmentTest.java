@@ -108,13 +108,35 @@ class TruingUpAssessmentTest {
         assertEquals(SECOND_JAW_BY_0_030, near(byAngle(bench, "", "0", "0.030", "0", "-0.030")));
     }
 
+    /** A jaw moved in between would leave readings of before and of after beside each other. */
     @Test
-    void theNearSectionIsTruedBeforeAnythingIsReadByAngleFarOut() {
+    void nothingIsMovedWhileTheFarSectionIsStillToBeRead() {
         Bench bench = byAngle(
-                sweep(sweep(twoSections(), "", "0.060", "0"), "far:", "0.040", "0"), "", "0", "0.030", "0", "-0.030");
-        TruingUp advice = advice(bench).orElseThrow();
-        assertEquals(SECOND_JAW_BY_0_030, advice.near());
-        assertEquals(List.of(), advice.far());
+                sweep(sweep(twoSections(), "", "0.060", "0"), "far:", "0.060", "0"), "", "0", "0.030", "0", "-0.030");
+        assertEquals(Optional.empty(), advice(bench));
+        byAngle(bench, "far:", "0", "0.030", "0");
+        assertEquals(Optional.empty(), advice(bench));
+        byAngle(bench, "far:", "0", "0.030", "0", "-0.030");
+        assertEquals(SECOND_JAW_BY_0_030, near(bench));
+    }
+
+    @Test
+    void thatNothingIsToBeMovedIsToldAtOnce() {
+        Bench bench = sweep(sweep(twoSections(), "", "0.060", "0"), "far:", "0.040", "0");
+        TruingUp oval =
+                advice(byAngle(bench, "", "0.030", "-0.030", "0.030", "-0.030")).orElseThrow();
+        assertEquals(TruingUp.Case.FORM, oval.state());
+        assertEquals(List.of(), oval.near());
+    }
+
+    @Test
+    void nothingIsMovedWhileATurnThatWasBegunIsStillToBeSwept() {
+        Bench bench = byAngle(twoSections(), "", "0", "0.030", "0", "-0.030");
+        byAngle(bench, "far:", "0", "0.030", "0", "-0.030");
+        assertEquals(SECOND_JAW_BY_0_030, near(bench));
+        sweep(bench, "", "0.060", "0");
+        assertEquals(Optional.empty(), advice(bench));
+        assertEquals(SECOND_JAW_BY_0_030, near(sweep(bench, "far:", "0.060", "0")));
     }
 
     /**

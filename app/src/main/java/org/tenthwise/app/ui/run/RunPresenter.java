@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.app.picture.Pictures;
+import org.tenthwise.app.session.Prompt;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.story.StepStory;
 import org.tenthwise.app.text.BesideVerdict;
@@ -72,7 +73,11 @@ final class RunPresenter {
 
     private BesideVerdict.Split beside(State state) {
         return new BesideVerdict(words)
-                .of(state.sheet(), state.line(), state.asked().isClosed());
+                .of(
+                        state.sheet(),
+                        state.line(),
+                        state.asked().isClosed(),
+                        state.asked().asReading().map(Prompt.Reading::slot));
     }
 
     private Heads heads(State state) {

@@ -1,6 +1,8 @@
 package org.tenthwise.app.ui.run;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -155,6 +157,74 @@ class TwoSectionsScreenTest extends RunAtHand {
             });
         }
         assertEquals(List.of(), without);
+    }
+
+    /** A jaw moved between two readings mixes before and after: the moves come with the last one, and not sooner. */
+    @Test
+    void noMoveStandsBesideAReadingThatIsStillAsked() throws Exception {
+        beginARunOf(RunOutAtHand.two(Holding.FOUR_JAW).plan());
+        run.session.turn().sweep(false);
+        run.enter("0.038", "0.024", "0.018", "0.006", "-0.002", "0.002", "0.010", "0.026");
+        assertEquals("Next: read by angle, far out. That shows which way to move it.", next());
+        assertFalse(tellsAMove(), next());
+        run.enter("0.030", "0.050", "0.045", "0.015", "-0.025", "-0.051", "-0.045");
+        assertEquals("Next: read the other places, far out. They show which way to move it.", next());
+        assertFalse(tellsAMove(), next());
+        run.enter("-0.017");
+        assertTrue(next().contains("tighten jaw 1"), next());
+        assertTrue(tellsAMove());
+        run.session.strikeOut(
+                run.session.state().pass().standing().get("3.1").entry().seq(), "Gauge slipped");
+        assertEquals("Next: read the other places, near the jaws. They show which way to move it.", next());
+        assertFalse(tellsAMove(), next());
+    }
+
+    @Test
+    void ofOneSectionTheMovesComeWithTheLastReadingToo() throws Exception {
+        beginARunOf(RunOutAtHand.one(Holding.FOUR_JAW).plan());
+        run.enter("0.032", "0.000", "0.032", "0.024", "0.000");
+        assertEquals("Next: read the other places. They show which way to move it.", next());
+        assertFalse(tellsAMove(), next());
+        run.enter("0.008");
+        assertTrue(tellsAMove());
+        run.session.strikeOut(
+                run.session.state().pass().standing().get("highest").entry().seq(), "Gauge slipped");
+        assertEquals("Next: sweep a full turn.", next());
+        assertFalse(tellsAMove(), next());
+    }
+
+    /** What is asked on the pad and what the verdict says to do next are one thing, whichever way was chosen. */
+    @Test
+    void whatIsToBeReadNextIsWhatThePadAsksFor() throws Exception {
+        beginARunOf(RunOutAtHand.two(Holding.FOUR_JAW).plan());
+        run.enter("0.040", "-0.004");
+        assertEquals("3 of 4: highest over a slow turn, far out", asked());
+        assertEquals("Next: sweep a full turn, far out.", next());
+        run.session.turn().sweep(false);
+        assertEquals(
+                "Next: read by angle at both sections, near the jaws first. That shows which way to move it.", next());
+        run.session.turn().sweep(true);
+        run.enter("0.050", "-0.052");
+        assertEquals(
+                "Next: read by angle at both sections, near the jaws first. That shows which way to move it.", next());
+    }
+
+    private String next() {
+        return atOnce().shownProperty().get().found().next();
+    }
+
+    private String asked() {
+        return ((RunScreenState.PromptPanel.Pad) atOnce().shownProperty().get().panel()).prompt();
+    }
+
+    /** In words or in the picture. */
+    private boolean tellsAMove() {
+        Picture drawn = atOnce().shownProperty().get().picture().orElseThrow();
+        List<String> texts = RecordingPen.of(drawn, Frame.screen(652, 452, 1)).texts();
+        return next().contains("until the needle")
+                || texts.stream()
+                        .anyMatch(
+                                text -> text.equals("loosen") || text.startsWith("in ") || text.startsWith("mallet "));
     }
 
     /** Where the figures stand at the jaws, no list beside the ring tells them again. */
