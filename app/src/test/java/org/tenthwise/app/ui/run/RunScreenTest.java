@@ -177,6 +177,12 @@ class RunScreenTest extends RunAtHand {
     }
 
     @Test
+    void theReadingBeforeAtTwentyDegreesHoldsEverywhere() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).setOnMaster().enter("22.8", "20.5", "0.015");
+        seen("last-at-twenty-degrees");
+    }
+
+    @Test
     void aBoreReadBeforeItsTemperaturesHoldsEverywhere() throws Exception {
         run.setUpAndGoTo(ARun.BORE).setOnMaster();
         run.session.readingsFirst(true);
