@@ -26,6 +26,9 @@ public final class Readout extends VBox {
     private static final PseudoClass WORDY = PseudoClass.getPseudoClass("wordy");
     private static final PseudoClass WORDIEST = PseudoClass.getPseudoClass("wordiest");
     private static final int LONG = 7;
+    /** More of it below the figure is set smaller in large print. */
+    private static final int LONG_LINE = 25;
+
     private static final int VERY_LONG = 9;
     /** No figure is longer; what is may lose its beginning, so that the keys keep their places. */
     private static final int LONGEST_FIGURE = 13;
@@ -123,6 +126,7 @@ public final class Readout extends VBox {
         line.setId("comes-to");
         line.getStyleClass().addAll("body", "second");
         line.setWrapText(true);
+        line.textProperty().subscribe(text -> line.pseudoClassStateChanged(LONGER, text.length() > LONG_LINE));
         line.textProperty().bind(comesTo);
         setSpacing(2);
         getChildren().addAll(prompt, row, line);

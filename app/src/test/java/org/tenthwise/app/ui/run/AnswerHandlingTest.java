@@ -12,6 +12,7 @@ import javafx.scene.Node;
 import javafx.scene.Scene;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.session.Prompt;
+import org.tenthwise.app.ui.Display;
 import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Register;
@@ -74,6 +75,18 @@ class AnswerHandlingTest extends RunAtHand {
         run.setUpAndGoTo(ARun.BORE).setOnMaster().enter("30", "20", "0.015");
         // 30.015 / (1 + 16.2e-6 · 10) = 30.0101, by hand
         run(() -> assertEquals("Last: 0.015, at 20 °C 30.010", text(opened().scene(), "comes-to")));
+    }
+
+    /** What does not fit below the figure is not shown at all. */
+    @Test
+    void bothFiguresOfTheReadingBeforeFitInLargePrint() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).setOnMaster().enter("22.8", "20.5", "0.015");
+        run(() -> {
+            Window window = window(Display.LARGE);
+            window.shell().show(screen(window));
+            settle(window.scene());
+            assertTrue(window.scene().lookup("#comes-to").isVisible());
+        });
     }
 
     @Test
