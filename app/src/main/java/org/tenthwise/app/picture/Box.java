@@ -39,6 +39,16 @@ public record Box(double left, double top, double right, double bottom) {
         return left <= other.left && top <= other.top && right >= other.right && bottom >= other.bottom;
     }
 
+    Point centre() {
+        return new Point(centreX(), centreY());
+    }
+
+    /** To its nearest point; zero inside. */
+    double distanceTo(Point point) {
+        return point.distanceTo(
+                new Point(Math.min(Math.max(point.x(), left), right), Math.min(Math.max(point.y(), top), bottom)));
+    }
+
     /** The part of this box that lies in {@code other}, which it meets. */
     Box within(Box other) {
         return new Box(

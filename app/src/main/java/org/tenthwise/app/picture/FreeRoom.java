@@ -55,8 +55,14 @@ final class FreeRoom {
 
     /** The first of the places, pushed into the frame, that is free; it is then taken. */
     Optional<Box> place(double width, double height, Stream<Point> centres) {
+        return place(width, height, centres, box -> true);
+    }
+
+    /** The same, of the places that are {@code allowed} where they lie in the frame. */
+    Optional<Box> place(double width, double height, Stream<Point> centres, Predicate<Box> allowed) {
         Optional<Box> found = centres.map(centre -> within(width, height, centre))
                 .filter(this::isFree)
+                .filter(allowed)
                 .findFirst();
         found.ifPresent(this::take);
         return found;
@@ -70,11 +76,11 @@ final class FreeRoom {
 
     /** The free place nearest to {@code wanted}; it is then taken. Absent where the sheet is full. */
     Optional<Box> nearest(double width, double height, Point wanted) {
-        return nearest(width, height, wanted, centre -> true);
+        return nearest(width, height, wanted, box -> true);
     }
 
-    /** The same, of the places whose centre is {@code allowed}. */
-    Optional<Box> nearest(double width, double height, Point wanted, Predicate<Point> allowed) {
+    /** The same, of the places that are {@code allowed}. */
+    Optional<Box> nearest(double width, double height, Point wanted, Predicate<Box> allowed) {
         Optional<Box> found = Optional.empty();
         double least = Double.POSITIVE_INFINITY;
         for (double x = frame.left() + width / 2; x <= frame.right() - width / 2; x += STEP) {
@@ -83,7 +89,7 @@ final class FreeRoom {
                 double distance = wanted.distanceTo(centre);
                 if (distance < least) {
                     Box box = within(width, height, centre);
-                    if (isFree(box) && allowed.test(centre)) {
+                    if (isFree(box) && allowed.test(box)) {
                         least = distance;
                         found = Optional.of(box);
                     }
@@ -128,8 +134,6 @@ final class FreeRoom {
     }
 
     private static boolean touches(Shape.Circle circle, Box box) {
-        double x = Math.min(Math.max(circle.centre().x(), box.left()), box.right());
-        double y = Math.min(Math.max(circle.centre().y(), box.top()), box.bottom());
-        return circle.centre().distanceTo(new Point(x, y)) < circle.radius();
+        return box.distanceTo(circle.centre()) < circle.radius();
     }
 }

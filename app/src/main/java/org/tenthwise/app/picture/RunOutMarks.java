@@ -189,7 +189,11 @@ final class RunOutMarks {
                 || move(jaw, underArrow, role, true);
     }
 
-    /** @param anywhere not just beside the jaw, but where no other jaw is nearer */
+    /**
+     * Only where no other jaw is nearer to any of the words: a word read at the wrong jaw moves it.
+     *
+     * @param anywhere not just beside the jaw
+     */
     private boolean move(RunOutPicture.Jaw jaw, List<String> lines, Role role, boolean anywhere) {
         List<Label> labels =
                 lines.stream().map(line -> Label.of(line, 20, role).bold()).toList();
@@ -199,10 +203,13 @@ final class RunOutMarks {
         double width =
                 Math.max(arrow + 6 + drawing.width(labels.get(0)), drawing.width(labels.get(labels.size() - 1))) + 2;
         double height = first + (labels.size() - 1) * line;
+        Predicate<Box> isItsOwn = box -> IntStream.range(0, labels.size())
+                .filter(i -> !lines.get(i).isEmpty())
+                .mapToObj(i -> word(box, labels.get(i), i))
+                .allMatch(word -> isNearestTo(jaw, word));
         Optional<Box> found = anywhere
-                ? room.nearest(width, height, middleOf(jaw), place -> isNearestTo(jaw, place))
-                : room.place(
-                        width, height, beside(jaw, width, height).stream().filter(place -> isNearestTo(jaw, place)));
+                ? room.nearest(width, height, middleOf(jaw), isItsOwn)
+                : room.place(width, height, beside(jaw, width, height).stream(), isItsOwn);
         found.ifPresent(box -> {
             Point middleOfArrow = new Point(box.left() + arrow / 2, box.top() + first / 2);
             double towards = jaw.at().doubleValue() + (jaw.in().signum() > 0 ? 180 : 0);
@@ -210,18 +217,32 @@ final class RunOutMarks {
             Point tail = middleOfArrow.polar(-arrow / 2, towards);
             drawing.line(tail, tail.towards(tip, 0.6), new Stroke(SHAFT, List.of()), role);
             drawing.head(tail, tip, arrow * 0.5, arrow * 0.62, role);
-            drawing.text(labels.get(0), middleOfArrow.plus(arrow / 2 + 6, 0), Anchor.LEFT);
-            for (int i = 1; i < labels.size(); i++) {
-                drawing.text(
-                        labels.get(i), new Point(box.left() + 1, box.top() + first + (i - 0.5) * line), Anchor.LEFT);
+            for (int i = 0; i < labels.size(); i++) {
+                Box word = word(box, labels.get(i), i);
+                drawing.text(labels.get(i), new Point(word.left(), word.centreY()), Anchor.LEFT);
             }
         });
         return found.isPresent();
     }
 
-    private boolean isNearestTo(RunOutPicture.Jaw jaw, Point place) {
-        double distance = place.distanceTo(middleOf(jaw));
-        return picture.jaws().stream().noneMatch(other -> place.distanceTo(middleOf(other)) < distance);
+    /** Where in the room of a move a line of its words stands: the first beside the arrow, the others under it. */
+    private Box word(Box move, Label label, int which) {
+        double arrow = ARROW * scale;
+        double line = drawing.lettered(LINE);
+        double first = Math.max(arrow, line);
+        double left = move.left() + (which == 0 ? arrow + 6 : 1);
+        double middle = move.top() + (which == 0 ? first / 2 : first + (which - 0.5) * line);
+        double half = drawing.lettered(label.size()) * TextMetrics.CAPITAL / 2;
+        return new Box(left, middle - half, left + drawing.width(label), middle + half);
+    }
+
+    /** Both by its middle and by the end that reaches furthest. */
+    private boolean isNearestTo(RunOutPicture.Jaw jaw, Box word) {
+        Point own = middleOf(jaw);
+        return picture.jaws().stream()
+                .map(this::middleOf)
+                .noneMatch(other -> word.distanceTo(other) < word.distanceTo(own)
+                        || word.centre().distanceTo(other) < word.centre().distanceTo(own));
     }
 
     private List<Point> beside(RunOutPicture.Jaw jaw, double width, double height) {
@@ -259,7 +280,7 @@ final class RunOutMarks {
         drawing.head(tail, tip, length * 0.55, length * 0.68, Role.ACCENT);
         room.take(new Shape.Polyline(List.of(tail, tip), false).bounds().grown(length * TAP_WIDE));
         Label label = Label.of(tap.words(), 20, Role.ACCENT).bold();
-        return !inWords || placed(label, tail, place -> true);
+        return !inWords || placed(label, tail, box -> true);
     }
 
     /** A bow with a head, as far as jaws leave room for it. */
@@ -284,11 +305,11 @@ final class RunOutMarks {
         if (inWords) {
             Label label = Label.of(way.words(), WORDS, Role.INK2);
             Point middle = centre.polar(radius + drawing.lettered(LINE), (from + to) / 2);
-            placed(label, middle, place -> place.distanceTo(middle) < drawing.width(label));
+            placed(label, middle, box -> box.centre().distanceTo(middle) < drawing.width(label));
         }
     }
 
-    private boolean placed(Label label, Point wanted, Predicate<Point> allowed) {
+    private boolean placed(Label label, Point wanted, Predicate<Box> allowed) {
         return room.nearest(drawing.width(label), drawing.lettered(LINE), wanted, allowed)
                 .map(box -> drawing.text(label, box))
                 .isPresent();

@@ -203,7 +203,7 @@ final class RunOutRing {
                 && !isAtReading(leaderEnd(place));
         Optional<Box> found = room.place(
                         width, height, corners(width, height, true).stream().filter(leads))
-                .or(() -> room.nearest(width, height, centre, leads));
+                .or(() -> room.nearest(width, height, centre, box -> leads.test(box.centre())));
         found.ifPresent(box -> {
             Point at = new Point(box.centreX(), box.centreY());
             drawing.text(label, at, Anchor.CENTRE);

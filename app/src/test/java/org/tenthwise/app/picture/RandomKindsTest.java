@@ -1,6 +1,7 @@
 package org.tenthwise.app.picture;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -45,6 +46,30 @@ class RandomKindsTest {
             });
         });
         assertNoFaults();
+    }
+
+    /** Of four jaws, in every room; where a word finds no place at its own jaw, it is left to the advice. */
+    @Test
+    void aWordOfAMoveStandsNearestToItsOwnJaw() {
+        List<String> worded = new ArrayList<>();
+        LongStream.range(0, HOW_MANY / 5).forEach(seed -> {
+            Random random = new Random(seed);
+            RunOutAtHand read = seed % 3 == 0
+                    ? RunOutAtHand.one(Holding.FOUR_JAW).near(turn(random, 4, 0.06))
+                    : RunOutAtHand.two(Holding.FOUR_JAW)
+                            .near(turn(random, 8, 0.06))
+                            .far(turn(random, 8, 0.06));
+            Picture picture = new Pictures(Words.of(Locale.ENGLISH))
+                    .of(read.sheet(), read.line())
+                    .orElseThrow();
+            ROOMS.forEach(room -> {
+                RecordingPen pen = RecordingPen.of(picture, room.getValue());
+                report(seed, room.getKey(), pen, OwnJaw.strayed(picture, pen));
+                pen.texts().stream().filter("loosen"::equals).forEach(worded::add);
+            });
+        });
+        assertNoFaults();
+        assertTrue(worded.size() > HOW_MANY, () -> worded.size() + " words looked at");
     }
 
     @Test

@@ -69,7 +69,9 @@ class RunOutPictureTest {
                         texts.contains(movement.words())
                                 || texts.containsAll(List.of(movement.words().split(" "))),
                         texts::toString));
+        boolean roomForLoosening = frame.textScale() == 1;
         picture.jaws().stream()
+                .filter(jaw -> roomForLoosening || jaw.in().signum() > 0)
                 .map(RunOutPicture.Jaw::words)
                 .filter(words -> !words.isEmpty())
                 .forEach(words -> assertTrue(

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.DemoPlans;
 import org.tenthwise.app.picture.Frame;
+import org.tenthwise.app.picture.OwnJaw;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.RecordingPen;
 import org.tenthwise.app.picture.Role;
@@ -157,6 +158,26 @@ class TwoSectionsScreenTest extends RunAtHand {
             });
         }
         assertEquals(List.of(), without);
+    }
+
+    @Test
+    void noWordOfAMoveStandsNearerToAnotherJaw() throws Exception {
+        bothOver();
+        List<String> strayed = new ArrayList<>();
+        for (Display display : displays()) {
+            run(() -> {
+                Window window = window(display);
+                window.shell().show(screen(window));
+                settle(window.scene());
+                PictureView shown = new SheetLooks(window.scene()).picture().orElseThrow();
+                Frame room = Frame.screen(
+                        shown.getWidth(), shown.getHeight(), display.look().largeText() ? 1.5 : 1);
+                Picture drawn = atOnce().shownProperty().get().picture().orElseThrow();
+                OwnJaw.strayed(drawn, RecordingPen.of(drawn, room))
+                        .forEach(word -> strayed.add(display.name() + ": " + word));
+            });
+        }
+        assertEquals(List.of(), strayed);
     }
 
     /** A jaw moved between two readings mixes before and after: the moves come with the last one, and not sooner. */
