@@ -38,8 +38,7 @@ final class BenchHand {
         options.setPrefHeight(ScreenSizes.LEAST_LIST);
         Key next = lead("next");
         Keypad keypad = new Keypad(model, model::sign, words, next);
-        Key clear =
-                keypad.clearsBeside(next, pad(Hand.Pad::figure).map(figure -> !figure.isEmpty()), words, model::clear);
+        Key clear = keypad.clears(pad(Hand.Pad::figure).map(figure -> !figure.isEmpty()), words, model::clear);
         Readout readout = new Readout(
                 pad(Hand.Pad::asked), pad(Hand.Pad::figure), pad(Hand.Pad::unit), pad(Hand.Pad::line), words);
         readout.setPrefHeight(ScreenSizes.READOUT);

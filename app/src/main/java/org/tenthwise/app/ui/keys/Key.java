@@ -134,14 +134,6 @@ public final class Key extends Button {
                 .orElse(0);
     }
 
-    /** Draws a sign instead of the word and the line while {@code when}; for a key with both. */
-    public void showSign(Icon icon, ObservableValue<Boolean> when) {
-        content.filter(TwoLines.class::isInstance)
-                .map(TwoLines.class::cast)
-                .orElseThrow()
-                .showSign(icon, when);
-    }
-
     /** Whether the key stands for what is chosen now. */
     public void showChosen(boolean chosen) {
         pseudoClassStateChanged(CHOSEN, chosen);

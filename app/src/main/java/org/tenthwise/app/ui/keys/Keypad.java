@@ -1,15 +1,28 @@
 package org.tenthwise.app.ui.keys;
 
+import javafx.beans.binding.Bindings;
+import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import org.tenthwise.app.ui.theme.Icon;
+import org.tenthwise.app.ui.theme.ScreenSizes;
 import org.tenthwise.model.words.Words;
 
-/** The number pad: ten figures, point, sign, take-back, and beside that the commit key it is given. */
+/**
+ * The number pad: ten figures, point, sign, and in its lowest row take-back, clear and the commit key it is given.
+ * Every key has its place always: a finger that goes there by habit meets no other.
+ */
 public final class Keypad extends GridPane {
+
+    private static final int ACROSS = 3;
+
+    private final BooleanProperty taken = new SimpleBooleanProperty(true);
+    private final HBox lowest = new HBox(ScreenSizes.GAP);
 
     /** The pad of a view model that takes figures at any time. */
     public Keypad(KeypadViewModel model, Words words, Key commit) {
@@ -25,20 +38,20 @@ public final class Keypad extends GridPane {
      * @param typed is handed figures, point and take-back
      * @param sign turns the sign, or puts the next mark of an angle
      * @param signs what stands on the key for that
-     * @param commit a key of {@link Key.Kind#COMMIT}; takes two places of the lowest row
+     * @param commit a key of {@link Key.Kind#COMMIT}; takes about half of the lowest row
      */
     public Keypad(Typing typed, Runnable sign, ObservableValue<String> signs, Words words, Key commit) {
         getStyleClass().add("keypad");
-        setHgap(8);
-        setVgap(8);
-        for (int column = 0; column < 3; column++) {
+        setHgap(ScreenSizes.GAP);
+        setVgap(ScreenSizes.GAP);
+        for (int column = 0; column < ACROSS; column++) {
             ColumnConstraints width = new ColumnConstraints();
             width.setHgrow(Priority.ALWAYS);
             width.setFillWidth(true);
             getColumnConstraints().add(width);
         }
         for (int digit = 1; digit <= 9; digit++) {
-            add(digit(typed, words, digit), (digit - 1) % 3, 2 - (digit - 1) / 3);
+            addFigure(digit(typed, words, digit), (digit - 1) % ACROSS, 2 - (digit - 1) / ACROSS);
         }
         Key signKey = new Key(Key.Kind.PLAIN, "", sign);
         signs.subscribe(shown -> {
@@ -51,46 +64,48 @@ public final class Keypad extends GridPane {
         point.setId("point");
         signKey.getStyleClass().add("digit");
         point.getStyleClass().add("digit");
-        add(signKey, 0, 3);
-        add(digit(typed, words, 0), 1, 3);
-        add(point, 2, 3);
+        addFigure(signKey, 0, 3);
+        addFigure(digit(typed, words, 0), 1, 3);
+        addFigure(point, 2, 3);
         Key takeBack = new Key(Key.Kind.PLAIN, Icon.TAKE_BACK, words.say("keypad.take-back"), typed::takeBack);
         takeBack.setId("take-back");
-        add(takeBack, 0, 4);
-        add(commit, 1, 4, 2, 1);
+        takeBack.disableProperty().bind(taken.not());
+        addLowest(takeBack);
+        addLowest(commit);
+        add(lowest, 0, 4, ACROSS, 1);
+    }
+
+    private void addFigure(Key key, int column, int row) {
+        key.disableProperty().bind(taken.not());
+        add(key, column, row);
+    }
+
+    private void addLowest(Key key) {
+        key.getStyleClass().add("lowest");
+        HBox.setHgrow(key, Priority.ALWAYS);
+        lowest.getChildren().add(key);
     }
 
     /**
-     * A key takes the whole figure away while one stands. It lies beside take-back, and the commit key, then drawn as a
-     * sign, keeps the corner; all others keep their places.
+     * The key that takes the whole figure away, between take-back and the commit key; pale while none stands.
      *
-     * @param commit the one this pad was given
      * @param stands whether a figure stands
      */
-    public Key clearsBeside(Key commit, ObservableValue<Boolean> stands, Words words, Runnable clear) {
+    public Key clears(ObservableValue<Boolean> stands, Words words, Runnable clear) {
         Key key = new Key(Key.Kind.PLAIN, words.say("keypad.clear.sign"), clear);
         key.speak(words.say("keypad.clear"));
         key.setId("clear");
         key.getStyleClass().add("digit");
-        Deaf deaf = new Deaf(key);
-        add(key, 1, 4);
-        commit.showSign(Icon.ENTER, stands);
-        stands.subscribe(now -> {
-            setColumnIndex(commit, now ? 2 : 1);
-            setColumnSpan(commit, now ? 1 : 2);
-            key.setVisible(now);
-            if (now) {
-                deaf.forAMoment();
-            }
-        });
+        key.disableProperty()
+                .bind(Bindings.createBooleanBinding(() -> !taken.get() || !stands.getValue(), taken, stands));
+        addLowest(key);
+        lowest.getChildren().get(1).toFront();
         return key;
     }
 
     /** Whether the figures, the point and the sign can be pressed; the commit key is not touched. */
-    public void takeFigures(boolean taken) {
-        getChildren().stream()
-                .filter(node -> node instanceof Key key && !key.getStyleClass().contains("commit"))
-                .forEach(node -> node.setDisable(!taken));
+    public void takeFigures(boolean now) {
+        taken.set(now);
     }
 
     private static Key digit(Typing typed, Words words, int digit) {

@@ -36,7 +36,10 @@ public final class Readout extends VBox {
      * More than this wraps in large print: what is asked and the figure are then set smaller, so that both are whole.
      */
     private static final int ONE_LINE = 24;
-    /** More than this takes three lines in large print: the figure is then set smaller, clear of the keys. */
+    /**
+     * More than this takes three lines in large print, two in small: the figure is then set smaller, clear of the keys
+     * and with room for the line below.
+     */
     private static final int TWO_LINES = 44;
     /** An angle has marks in it, and a figure of another unit says so: a second unit beside it would be wrong. */
     private static final Predicate<String> HAS_ITS_UNIT =

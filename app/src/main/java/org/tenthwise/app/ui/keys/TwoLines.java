@@ -2,11 +2,9 @@ package org.tenthwise.app.ui.keys;
 
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
-import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.ui.theme.Elided;
-import org.tenthwise.app.ui.theme.Icon;
 
 /** A word and a smaller line under it, which gives way where it is empty or there is no room for it. */
 final class TwoLines extends VBox {
@@ -30,17 +28,6 @@ final class TwoLines extends VBox {
         Elided shown = new Elided("key-line");
         line.subscribe(shown::show);
         return new TwoLines(word, shown);
-    }
-
-    void showSign(Icon icon, ObservableValue<Boolean> when) {
-        Node drawn = icon.drawn();
-        when.subscribe(now -> {
-            if (now) {
-                getChildren().setAll(drawn);
-            } else {
-                getChildren().setAll(word, line);
-            }
-        });
     }
 
     @Override

@@ -32,7 +32,7 @@ final class RunHand {
         Key commit = commit("commit");
         Key answered = commit("commit-answered");
         Keypad keypad = new Keypad(model, model::sign, model.pad().signKeyProperty(), words, commit);
-        Key clear = keypad.clearsBeside(commit, model.figureStandsProperty(), words, model::clear);
+        Key clear = keypad.clears(model.figureStandsProperty(), words, model::clear);
         keypadDeaf = new Deaf(keypad);
         model.takesFiguresProperty().subscribe(keypad::takeFigures);
         Readout readout = new Readout(

@@ -11,7 +11,6 @@ public enum Icon {
     EARLIER("M 8 26 L 24 11 L 40 26"),
     LATER("M 8 11 L 24 26 L 40 11"),
     TAKE_BACK("M 14 3 L 46 3 L 46 33 L 14 33 L 1 18 Z M 25 12 L 37 24 M 37 12 L 25 24"),
-    ENTER("M 42 5 L 42 21 L 8 21 M 18 11 L 8 21 L 18 31"),
     SHIFT("M 24 4 L 38 18 L 31 18 L 31 31 L 17 31 L 17 18 L 10 18 Z");
 
     private final String path;

@@ -64,6 +64,7 @@ class BlocksScreenTest extends ScreenTest {
                 new ReadOnlyStringWrapper("30.000 master: bore 30.013"),
                 words);
         Keypad keypad = new Keypad(model, words, commit);
+        keypad.clears(model.typedProperty().map(typed -> !typed.isEmpty()), words, model::clear);
         keypad.setMinWidth(window.look().largeTextProperty().get() ? 400 : 352);
         VBox column = new VBox(8, readout, keypad);
         readout.maxWidthProperty().bind(keypad.widthProperty());

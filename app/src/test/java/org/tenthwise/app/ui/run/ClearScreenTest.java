@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -21,6 +22,8 @@ import org.tenthwise.app.ui.Display;
 class ClearScreenTest extends RunAtHand {
 
     private static final double DECIDING = 96;
+    private static final double LEAST = 76;
+    private static final Set<String> SMALL = Set.of("take-back", "clear");
 
     @BeforeEach
     void atTheOutside() throws Exception {
@@ -37,26 +40,32 @@ class ClearScreenTest extends RunAtHand {
         seen("run", "figure-refused", this::screen, window -> type(window.scene(), "47991\n"));
     }
 
+    /** A finger that goes to it by habit presses nothing else where no figure stands. */
     @Test
-    void theKeyIsThereWhileAFigureStandsAndNoOtherMoves() {
-        for (Display display : List.of(Display.DAY, Display.UPRIGHT)) {
+    void theKeyHasItsPlaceAlwaysAndNoOtherMoves() {
+        for (Display display : Display.ALL) {
             run(() -> {
                 Window window = window(display);
                 window.shell().show(screen(window));
                 Scene scene = window.scene();
                 settle(scene);
-                assertFalse(shown(scene.lookup("#clear")));
+                assertTrue(scene.lookup("#clear").isDisabled());
                 Map<String, Bounds> before = places(scene);
                 press(scene, "digit-4");
                 settle(scene);
+                assertFalse(scene.lookup("#clear").isDisabled());
                 assertEquals(before, places(scene), display.name());
-                for (String key : List.of("clear", "commit", "take-back")) {
+                before.forEach((key, place) -> {
+                    double least = SMALL.contains(key) ? LEAST : DECIDING;
                     Bounds bounds = scene.lookup("#" + key).getLayoutBounds();
-                    assertTrue(bounds.getWidth() >= DECIDING && bounds.getHeight() >= DECIDING, key + bounds);
-                }
+                    assertTrue(shown(scene.lookup("#" + key)), key);
+                    assertTrue(bounds.getWidth() >= least && bounds.getHeight() >= DECIDING, key + bounds);
+                    before.forEach((other, there) -> assertTrue(other.equals(key) || !there.intersects(place), key));
+                });
                 press(scene, "clear");
                 settle(scene);
-                assertFalse(shown(scene.lookup("#clear")));
+                assertTrue(scene.lookup("#clear").isDisabled());
+                assertEquals(before, places(scene), display.name());
                 assertEquals("", text(scene, "reading"));
             });
         }
@@ -65,7 +74,7 @@ class ClearScreenTest extends RunAtHand {
     private static Map<String, Bounds> places(Scene scene) {
         return Stream.concat(
                         IntStream.range(0, 10).mapToObj(digit -> "digit-" + digit),
-                        Stream.of("sign", "point", "take-back"))
+                        Stream.of("sign", "point", "take-back", "clear", "commit"))
                 .collect(Collectors.toMap(Function.identity(), key -> place(scene.lookup("#" + key))));
     }
 

@@ -60,6 +60,23 @@ class RunLayoutTest extends RunAtHand {
         assertEquals(List.of(), faults);
     }
 
+    /** What is asked takes two lines. */
+    @Test
+    void theFigureOfATurnTakenLastIsToBeSeen() throws Exception {
+        run.session.answer(Answer.YES);
+        run.session.goTo(ARun.RUN_OUT);
+        run.enter("0.002");
+        seen("run", "run-out-half-read", this::screen, window -> {
+            settle(window.scene());
+            if (!window.look().largeTextProperty().get()
+                    && !shown(window.scene().lookup("#comes-to"))) {
+                faults.add("last on " + window.scene().getWidth() + " × "
+                        + window.scene().getHeight());
+            }
+        });
+        assertEquals(List.of(), faults);
+    }
+
     @Test
     void aRunOutKeepsItsMovesWhole() throws Exception {
         run.session.answer(Answer.YES);
