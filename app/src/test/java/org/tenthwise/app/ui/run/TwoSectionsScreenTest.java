@@ -139,24 +139,15 @@ class TwoSectionsScreenTest extends RunAtHand {
     void withTheAdviceOnBothSectionsTheirRingsAreDrawnLarge() throws Exception {
         bothOver();
         List<String> without = new ArrayList<>();
-        for (Display display : displays()) {
-            run(() -> {
-                Window window = window(display);
-                window.shell().show(screen(window));
-                settle(window.scene());
-                PictureView shown = new SheetLooks(window.scene()).picture().orElseThrow();
-                Frame room = Frame.screen(
-                        shown.getWidth(), shown.getHeight(), display.look().largeText() ? 1.5 : 1);
-                Picture drawn = atOnce().shownProperty().get().picture().orElseThrow();
-                List<Double> across = RecordingPen.of(drawn, room).drawnIn(Role.ZONE).stream()
-                        .map(ring -> ring.shape().bounds().width())
-                        .toList();
-                double least = display.equals(Display.DAY) ? REFERENCE_ACROSS : LEAST_ACROSS;
-                if (across.size() != 2 || across.stream().anyMatch(width -> width < least)) {
-                    without.add("%s: %s in %s".formatted(display.name(), across, room));
-                }
-            });
-        }
+        onEveryDisplay((display, drawn, room) -> {
+            List<Double> across = RecordingPen.of(drawn, room).drawnIn(Role.ZONE).stream()
+                    .map(ring -> ring.shape().bounds().width())
+                    .toList();
+            double least = display.equals(Display.DAY) ? REFERENCE_ACROSS : LEAST_ACROSS;
+            if (across.size() != 2 || across.stream().anyMatch(width -> width < least)) {
+                without.add("%s: %s in %s".formatted(display.name(), across, room));
+            }
+        });
         assertEquals(List.of(), without);
     }
 
@@ -164,19 +155,8 @@ class TwoSectionsScreenTest extends RunAtHand {
     void noWordOfAMoveStandsNearerToAnotherJaw() throws Exception {
         bothOver();
         List<String> strayed = new ArrayList<>();
-        for (Display display : displays()) {
-            run(() -> {
-                Window window = window(display);
-                window.shell().show(screen(window));
-                settle(window.scene());
-                PictureView shown = new SheetLooks(window.scene()).picture().orElseThrow();
-                Frame room = Frame.screen(
-                        shown.getWidth(), shown.getHeight(), display.look().largeText() ? 1.5 : 1);
-                Picture drawn = atOnce().shownProperty().get().picture().orElseThrow();
-                OwnJaw.strayed(drawn, RecordingPen.of(drawn, room))
-                        .forEach(word -> strayed.add(display.name() + ": " + word));
-            });
-        }
+        onEveryDisplay((display, drawn, room) -> OwnJaw.strayed(drawn, RecordingPen.of(drawn, room))
+                .forEach(word -> strayed.add(display.name() + ": " + word)));
         assertEquals(List.of(), strayed);
     }
 
@@ -265,6 +245,26 @@ class TwoSectionsScreenTest extends RunAtHand {
             assertEquals(
                     0, texts.stream().filter(text -> text.startsWith("jaw ")).count(), texts::toString);
         });
+    }
+
+    /** What is looked for in the picture of the step, as a display shows it. */
+    private interface DrawnOn {
+
+        void look(Display display, Picture drawn, Frame room);
+    }
+
+    private void onEveryDisplay(DrawnOn shown) {
+        for (Display display : displays()) {
+            run(() -> {
+                Window window = window(display);
+                window.shell().show(screen(window));
+                settle(window.scene());
+                PictureView view = new SheetLooks(window.scene()).picture().orElseThrow();
+                Frame room = Frame.screen(
+                        view.getWidth(), view.getHeight(), display.look().largeText() ? 1.5 : 1);
+                shown.look(display, atOnce().shownProperty().get().picture().orElseThrow(), room);
+            });
+        }
     }
 
     private void bothOver() throws Exception {
