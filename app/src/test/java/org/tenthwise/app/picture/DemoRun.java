@@ -10,6 +10,7 @@ import org.tenthwise.checklists.rules.ReadingsFile;
 import org.tenthwise.checklists.rules.SampleReader;
 import org.tenthwise.checklists.rules.SampleReading;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.PlanBuilder;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
@@ -46,20 +47,7 @@ public record DemoRun(Plan plan, Sheet sheet) {
 
     /** The picture of a step where the plan knows nothing of the shape of the part. */
     Picture withoutOutline(int step) {
-        Plan bare = new Plan(
-                plan.part(),
-                plan.issue(),
-                plan.name(),
-                plan.material(),
-                plan.drawing(),
-                plan.unit(),
-                plan.remark(),
-                plan.operations(),
-                plan.steps(),
-                Optional.empty(),
-                plan.source(),
-                plan.climate(),
-                plan.lotAsked());
+        Plan bare = new PlanBuilder(plan).outline(Optional.empty()).build();
         return new DemoRun(bare, Sheet.of(bare, sheet.run())).picture(step);
     }
 }

@@ -11,14 +11,15 @@ import org.tenthwise.model.plan.Holding;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.PlanBuilder;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.Section;
 import org.tenthwise.model.plan.SectionSlots;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.plan.StepBuilder;
 import org.tenthwise.model.plan.StepClass;
-import org.tenthwise.model.plan.TemperatureAsked;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Line;
@@ -52,18 +53,8 @@ public final class RunOutAtHand {
                 BigDecimal.ZERO,
                 sections,
                 new Check.Means(GaugeKind.DIAL_INDICATOR, Optional.of("IN-1"), Optional.empty()));
-        this.step = new Step(
-                1,
-                10,
-                "Run-out",
-                "",
-                "",
-                Optional.empty(),
-                List.of(),
-                Optional.empty(),
-                check,
-                TemperatureAsked.NEVER,
-                stepClass);
+        this.step =
+                new StepBuilder(1, 10, "Run-out", check).stepClass(stepClass).build();
         add(new Event.Begun(new PartId("X-1", "A"), "1", "", "", new PlanSource("", "")));
     }
 
@@ -124,19 +115,10 @@ public final class RunOutAtHand {
     }
 
     public Plan plan() {
-        return new Plan(
-                new PartId("X-1", "A"),
-                "1",
-                "Trial",
-                "",
-                "",
-                Unit.MILLIMETRE,
-                "",
-                List.of(new Operation(10, "All")),
-                List.of(step),
-                Optional.empty(),
-                new PlanSource("", ""),
-                Optional.empty());
+        return new PlanBuilder(
+                        new PartId("X-1", "A"), Unit.MILLIMETRE, List.of(new Operation(10, "All")), List.of(step))
+                .name("Trial")
+                .build();
     }
 
     public Sheet sheet() {

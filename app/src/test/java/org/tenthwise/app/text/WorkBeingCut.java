@@ -18,11 +18,11 @@ import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.Plan;
-import org.tenthwise.model.plan.PlanSource;
+import org.tenthwise.model.plan.PlanBuilder;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.Step;
-import org.tenthwise.model.plan.TemperatureAsked;
+import org.tenthwise.model.plan.StepBuilder;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Line;
@@ -67,32 +67,11 @@ abstract class WorkBeingCut {
     }
 
     Line line(SizeCheck check, Optional<Clamping> clamping) {
-        Step step = new Step(
-                1,
-                10,
-                "Size",
-                "",
-                "",
-                Optional.empty(),
-                List.of(),
-                Optional.empty(),
-                check,
-                TemperatureAsked.NEVER,
-                check.usualClass(),
-                clamping);
-        Plan plan = new Plan(
-                new PartId("X-1", "A"),
-                "1",
-                "Trial",
-                "",
-                "",
-                Unit.MILLIMETRE,
-                "",
-                List.of(new Operation(10, "All")),
-                List.of(step),
-                Optional.empty(),
-                new PlanSource("", ""),
-                Optional.empty());
+        Step step = new StepBuilder(1, 10, "Size", check).clamping(clamping).build();
+        Plan plan = new PlanBuilder(
+                        new PartId("X-1", "A"), Unit.MILLIMETRE, List.of(new Operation(10, "All")), List.of(step))
+                .name("Trial")
+                .build();
         List<Event> all = Stream.concat(
                         Stream.of(new Event.Begun(plan.part(), "1", "", "Lathe 4", plan.source())), events.stream())
                 .toList();

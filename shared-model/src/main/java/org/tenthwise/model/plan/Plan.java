@@ -52,39 +52,6 @@ public record Plan(
         }
     }
 
-    /** A plan that does not ask for the lot. */
-    public Plan(
-            PartId part,
-            String issue,
-            String name,
-            String material,
-            String drawing,
-            Unit unit,
-            String remark,
-            List<Operation> operations,
-            List<Step> steps,
-            Optional<Outline> outline,
-            PlanSource source,
-            Optional<ThermalData> climate) {
-        this(part, issue, name, material, drawing, unit, remark, operations, steps, outline, source, climate, false);
-    }
-
-    /** A plan that says nothing of heat. */
-    public Plan(
-            PartId part,
-            String issue,
-            String name,
-            String material,
-            String drawing,
-            Unit unit,
-            String remark,
-            List<Operation> operations,
-            List<Step> steps,
-            Optional<Outline> outline,
-            PlanSource source) {
-        this(part, issue, name, material, drawing, unit, remark, operations, steps, outline, source, Optional.empty());
-    }
-
     /** What figures of {@code step} are written in: the unit of its limits, or that of the plan where it has none. */
     public Unit unit(Step step) {
         return step.limits().map(Limits::unit).orElse(unit);

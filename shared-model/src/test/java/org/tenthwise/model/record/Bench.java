@@ -21,10 +21,12 @@ import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.PlanBuilder;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.plan.StepBuilder;
 import org.tenthwise.model.plan.TemperatureAsked;
 import org.tenthwise.model.plan.ThermalData;
 import org.tenthwise.model.quantity.Celsius;
@@ -78,33 +80,18 @@ final class Bench {
 
     Bench step(Check check, Integer... hold) {
         int number = steps.size() + 1;
-        steps.add(new Step(
-                number,
-                10,
-                "Step " + number,
-                "",
-                "",
-                Optional.empty(),
-                List.of(hold),
-                Optional.empty(),
-                check,
-                climate.isPresent() ? TemperatureAsked.WHERE_IT_MATTERS : TemperatureAsked.NEVER));
+        steps.add(new StepBuilder(number, 10, "Step " + number, check)
+                .hold(List.of(hold))
+                .temperatureAsked(climate.isPresent() ? TemperatureAsked.WHERE_IT_MATTERS : TemperatureAsked.NEVER)
+                .build());
         return this;
     }
 
     Bench step(Check check, TemperatureAsked temperatureAsked) {
         int number = steps.size() + 1;
-        steps.add(new Step(
-                number,
-                10,
-                "Step " + number,
-                "",
-                "",
-                Optional.empty(),
-                List.of(),
-                Optional.empty(),
-                check,
-                temperatureAsked));
+        steps.add(new StepBuilder(number, 10, "Step " + number, check)
+                .temperatureAsked(temperatureAsked)
+                .build());
         return this;
     }
 
@@ -141,19 +128,10 @@ final class Bench {
     }
 
     Sheet sheet() {
-        Plan plan = new Plan(
-                new PartId("X-1", "A"),
-                "1",
-                "Trial",
-                "",
-                "",
-                Unit.MILLIMETRE,
-                "",
-                List.of(new Operation(10, "All")),
-                steps,
-                Optional.empty(),
-                new PlanSource("", ""),
-                climate);
+        Plan plan = new PlanBuilder(new PartId("X-1", "A"), Unit.MILLIMETRE, List.of(new Operation(10, "All")), steps)
+                .name("Trial")
+                .climate(climate)
+                .build();
         return Sheet.of(plan, new Run(entries));
     }
 

@@ -25,11 +25,12 @@ import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Plan;
-import org.tenthwise.model.plan.PlanSource;
+import org.tenthwise.model.plan.PlanBuilder;
 import org.tenthwise.model.plan.PlugFeel;
 import org.tenthwise.model.plan.PlugFitCheck;
 import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.plan.StepBuilder;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
@@ -125,23 +126,17 @@ class UnaskedReadingTest {
 
     /** The bore is step 1 of the plan, the check asked about step 2. */
     private static Optional<Plausible.Expected> opening(Check check, Optional<Setting> setting) {
-        Plan plan = new Plan(
-                new PartId("X-1", "A"),
-                "1",
-                "Trial",
-                "",
-                "",
-                Unit.MILLIMETRE,
-                "",
-                List.of(new Operation(10, "All")),
-                List.of(step(1, BORE), step(2, check)),
-                Optional.empty(),
-                new PlanSource("", ""),
-                Optional.empty());
+        Plan plan = new PlanBuilder(
+                        new PartId("X-1", "A"),
+                        Unit.MILLIMETRE,
+                        List.of(new Operation(10, "All")),
+                        List.of(step(1, BORE), step(2, check)))
+                .name("Trial")
+                .build();
         return Plausible.opening(plan, check, setting);
     }
 
     private static Step step(int number, Check check) {
-        return new Step(number, 10, "Step " + number, "", "", Optional.empty(), List.of(), Optional.empty(), check);
+        return new StepBuilder(number, 10, "Step " + number, check).build();
     }
 }

@@ -19,6 +19,7 @@ import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.plan.StepBuilder;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 
@@ -26,8 +27,7 @@ import org.tenthwise.model.quantity.Written;
 class SettingsOfARunTest {
 
     private static final int BORE = 2;
-    private static final Step STEP = new Step(
-            BORE, 10, "Bore", "", "", Optional.empty(), List.of(), Optional.empty(), new AskedCheck.Confirm("bored"));
+    private static final Step STEP = new StepBuilder(BORE, 10, "Bore", new AskedCheck.Confirm("bored")).build();
     private static final Setting WITH_FIRST = Setting.onMaster(
             new Gauge("BG-1", GaugeKind.BORE_GAUGE, Optional.of(ReadingDirection.FALLS_WITH_SIZE)),
             "R-20",
@@ -70,16 +70,7 @@ class SettingsOfARunTest {
     }
 
     private static Step thread(Optional<String> gauge) {
-        return new Step(
-                BORE + 2,
-                10,
-                "Thread",
-                "",
-                "",
-                Optional.empty(),
-                List.of(),
-                Optional.empty(),
-                new AskedCheck.GoNotGo("goes in", "does not", gauge));
+        return new StepBuilder(BORE + 2, 10, "Thread", new AskedCheck.GoNotGo("goes in", "does not", gauge)).build();
     }
 
     @Test

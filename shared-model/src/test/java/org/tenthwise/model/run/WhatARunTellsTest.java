@@ -20,13 +20,13 @@ import org.tenthwise.model.plan.AskedCheck;
 import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.plan.StepBuilder;
 import org.tenthwise.model.quantity.Degrees;
 
 /** What a run says of itself: what it is, in whose hands, who measured, how warm it was, what was done last. */
 class WhatARunTellsTest {
 
-    private static final Step STEP = new Step(
-            1, 10, "Bore", "", "", Optional.empty(), List.of(), Optional.empty(), new AskedCheck.Confirm("bored"));
+    private static final Step STEP = new StepBuilder(1, 10, "Bore", new AskedCheck.Confirm("bored")).build();
 
     private final Happened happened = new Happened();
 

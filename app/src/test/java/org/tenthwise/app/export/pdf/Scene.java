@@ -21,10 +21,12 @@ import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.PlanBuilder;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.PlugFitCheck;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.plan.StepBuilder;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -194,30 +196,23 @@ public enum Scene {
                         .isEmpty())
                 .toList();
         IntStream.rangeClosed(1, 40)
-                .forEach(number -> steps.add(new Step(
-                        number * 101,
-                        10,
-                        SIXTY,
-                        SIXTY + " " + SIXTY,
-                        ANY_SIGN,
-                        Optional.empty(),
-                        number % 7 == 0 ? List.of(number * 101 - 101) : List.of(),
-                        Optional.empty(),
-                        checks.get(number % checks.size()))));
+                .forEach(
+                        number -> steps.add(new StepBuilder(number * 101, 10, SIXTY, checks.get(number % checks.size()))
+                                .drawing(SIXTY + " " + SIXTY)
+                                .method(ANY_SIGN)
+                                .hold(number % 7 == 0 ? List.of(number * 101 - 101) : List.of())
+                                .build()));
         PlanSource source = demo.source();
         String unbroken = "X".repeat(60);
-        Plan plan = new Plan(
-                new PartId(unbroken, "AB"),
-                SIXTY,
-                SIXTY,
-                SIXTY,
-                unbroken,
-                Unit.MILLIMETRE,
-                demo.remark() + " " + SIXTY + " " + SIXTY,
-                List.of(new Operation(10, SIXTY)),
-                steps,
-                Optional.empty(),
-                source);
+        Plan plan = new PlanBuilder(
+                        new PartId(unbroken, "AB"), Unit.MILLIMETRE, List.of(new Operation(10, SIXTY)), steps)
+                .issue(SIXTY)
+                .name(SIXTY)
+                .material(SIXTY)
+                .drawing(unbroken)
+                .remark(demo.remark() + " " + SIXTY + " " + SIXTY)
+                .source(source)
+                .build();
         return new Records.Walk(plan, unbroken)
                 .add(new Event.Begun(plan.part(), unbroken, unbroken, SIXTY, source))
                 .add(new StepEvent.NoteMade(101, ANY_SIGN))
