@@ -16,6 +16,7 @@ import org.tenthwise.app.sums.decision.RiskSum;
 import org.tenthwise.app.sums.decision.RoundingMethodSum;
 import org.tenthwise.app.sums.decision.UncertaintySum;
 import org.tenthwise.app.sums.fit.FitSum;
+import org.tenthwise.app.sums.fit.GeneralToleranceSum;
 import org.tenthwise.app.sums.fit.InchFitSum;
 import org.tenthwise.app.sums.fit.LimitsSum;
 import org.tenthwise.app.sums.fit.StandardToleranceSum;
@@ -61,6 +62,7 @@ public final class Handbook {
                 new FitSum(),
                 new InchFitSum(),
                 new StandardToleranceSum(),
+                new GeneralToleranceSum(),
                 new FromMasterSum(),
                 new ZeroDriftSum(),
                 new RunOutByAngleSum(),
