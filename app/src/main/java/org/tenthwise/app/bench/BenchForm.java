@@ -102,7 +102,7 @@ public interface BenchForm {
     private static SumValue lengths(FormField field, FormValues filled) {
         List<SumValue> figures = filled.figures(field.id()).stream()
                 .<SumValue>map(figure -> new SumValue.Text(
-                        figure.text(), Optional.of(figure.unit()).filter(unit -> unit != filled.unit())))
+                        figure.text(), Optional.of(figure.unit()).filter(unit -> !unit.equals(filled.unit()))))
                 .toList();
         return field.several() || figures.size() != 1 ? new SumValue.Many(figures) : figures.get(0);
     }

@@ -59,7 +59,7 @@ public final class BenchNote {
             return "";
         }
         return words.list(filled.figures(field.id()).stream()
-                .filter(figure -> figure.unit() != filled.unit())
+                .filter(figure -> !figure.unit().equals(filled.unit()))
                 .map(figure -> words.say(
                         "bench.typed",
                         figure.text().replace('-', '\u2212'),

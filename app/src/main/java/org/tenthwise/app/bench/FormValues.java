@@ -34,7 +34,7 @@ public record FormValues(Unit unit, Map<String, String> texts, Map<String, List<
 
         /** What is read of it in {@code other}. */
         public String in(Unit other) {
-            return unit == other
+            return unit.equals(other)
                     ? text
                     : length().map(exact -> AnswerFormat.typed(exact, other, new BigDecimal(text)))
                             .orElse(text);
@@ -172,7 +172,7 @@ public record FormValues(Unit unit, Map<String, String> texts, Map<String, List<
 
     /** As it is written, if that is in {@code unit}. */
     static String typed(Written length, Unit unit) {
-        return length.unit() == unit ? length.text() : typed(length.length(), unit);
+        return length.unit().equals(unit) ? length.text() : typed(length.length(), unit);
     }
 
     /** A length as it would be typed, to as many places as can be. */

@@ -2,6 +2,7 @@ package org.tenthwise.app.export;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
@@ -10,6 +11,12 @@ import org.tenthwise.model.record.Measured;
 
 /** A size that was worked out, as files that programs read have it. */
 final class WorkedOut {
+
+    /** A millimetre to the nanometre sums are rounded to; an inch to the eighth place, which is finer, as a degree. */
+    private static final Map<Unit, Integer> PLACES =
+            Map.of(Unit.MILLIMETRE, 6, Unit.INCH, 8, Unit.DEGREE, 8, Unit.MINUTE_OF_ARC, 6, Unit.SECOND_OF_ARC, 4);
+
+    private static final int PLACES_OF_A_SCALE = 6;
 
     private WorkedOut() {}
 
@@ -20,7 +27,7 @@ final class WorkedOut {
      */
     static String figure(Length length, Unit unit, int known) {
         BigDecimal figure = length.in(unit);
-        int most = Math.max(known, places(unit));
+        int most = Math.max(known, PLACES.getOrDefault(unit, PLACES_OF_A_SCALE));
         if (figure.scale() > most) {
             figure = figure.setScale(most, RoundingMode.HALF_UP).stripTrailingZeros();
         }
@@ -40,14 +47,5 @@ final class WorkedOut {
                 .mapToInt(written -> Decimals.among(written, unit))
                 .max()
                 .orElseThrow();
-    }
-
-    /** A millimetre to the nanometre sums are rounded to; an inch to the eighth place, which is finer, as a degree. */
-    private static int places(Unit unit) {
-        return switch (unit) {
-            case MILLIMETRE, MINUTE_OF_ARC -> 6;
-            case INCH, DEGREE -> 8;
-            case SECOND_OF_ARC -> 4;
-        };
     }
 }

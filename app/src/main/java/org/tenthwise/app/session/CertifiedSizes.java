@@ -46,7 +46,7 @@ final class CertifiedSizes {
                 .flatMap(CertifiedSizes::size)
                 .map(size -> new Known(size, Optional.empty()))
                 .or(() -> before.computeIfAbsent(sought, this::inRunsBefore))
-                .filter(known -> known.size().unit() == unit);
+                .filter(known -> known.size().unit().equals(unit));
     }
 
     /** What was found in other runs is looked up again. */

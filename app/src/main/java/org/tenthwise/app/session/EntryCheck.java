@@ -2,6 +2,7 @@ package org.tenthwise.app.session;
 
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.model.compute.comparison.FromMaster;
@@ -26,6 +27,12 @@ import org.tenthwise.model.verdict.VerdictKind;
 
 /** What is said against a typed figure before it is kept. Nothing that no sum can be done with gets into the ledger. */
 final class EntryCheck {
+
+    /** The places a gauge shows. */
+    private static final Map<Unit, Integer> SHOWN =
+            Map.of(Unit.MILLIMETRE, 3, Unit.INCH, 4, Unit.DEGREE, 2, Unit.MINUTE_OF_ARC, 0, Unit.SECOND_OF_ARC, 0);
+
+    private static final int SHOWN_ON_A_SCALE = 2;
 
     private final Plan plan;
 
@@ -73,13 +80,7 @@ final class EntryCheck {
 
     /** To the places a gauge shows. */
     private static String about(Length length, Unit unit) {
-        int places =
-                switch (unit) {
-                    case MILLIMETRE -> 3;
-                    case INCH -> 4;
-                    case DEGREE -> 2;
-                    case MINUTE_OF_ARC, SECOND_OF_ARC -> 0;
-                };
+        int places = SHOWN.getOrDefault(unit, SHOWN_ON_A_SCALE);
         return marked(unit.text(length.in(unit).setScale(places, RoundingMode.HALF_UP)), unit);
     }
 

@@ -99,7 +99,7 @@ final class FigureVerbs {
         private Taken written(String figure, Taker taker) {
             QuantityKind kind = book.plan().unit(state.inHand()).kind();
             return Written.typed(figure, unit)
-                    .filter(written -> written.unit().kind() == kind)
+                    .filter(written -> written.unit().kind().equals(kind))
                     .<Taken>map(written -> () -> taker.take(written))
                     .orElse(() -> session.replied(Optional.of(new Objection(Objection.Kind.NOT_A_NUMBER, figure))));
         }

@@ -95,7 +95,8 @@ public record State(
     public boolean figureBeginsNext() {
         return asked.isNothing()
                 && line().settled()
-                && next.filter(step -> !step.check().slots().isEmpty() && kind(step) == kind(inHand))
+                && next.filter(step ->
+                                !step.check().slots().isEmpty() && kind(step).equals(kind(inHand)))
                         .isPresent();
     }
 

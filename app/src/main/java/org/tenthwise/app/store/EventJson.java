@@ -22,27 +22,41 @@ final class EventJson {
     /** What it takes to read a figure in degrees, or of a gauge that reads them. */
     static final int FORMAT_OF_ANGLES = 4;
 
+    /** What it takes to read a figure of a scale. */
+    static final int FORMAT_OF_SCALES = 7;
+
+    private static final String UNIT = "unit";
+    private static final String SCALE = "scale";
+
     private EventJson() {}
 
     static int format(Written written) {
-        return written.unit().isOfAngle() ? FORMAT_OF_ANGLES : 1;
+        return format(written.unit().kind());
+    }
+
+    private static int format(QuantityKind of) {
+        return of.isScale() ? FORMAT_OF_SCALES : of.equals(QuantityKind.ANGLE) ? FORMAT_OF_ANGLES : 1;
     }
 
     static int format(Gauge gauge) {
-        return gauge.kind().reads() == QuantityKind.ANGLE ? FORMAT_OF_ANGLES : 1;
+        return format(gauge.kind().reads());
     }
 
     static void write(Written written, ObjectNode to) {
         to.put("figure", written.text());
-        to.put("unit", written.unit().symbol());
+        to.put(written.unit().isOfScale() ? SCALE : UNIT, written.unit().symbol());
     }
 
     static Written written(JsonFields from) throws UnreadableEntry {
         String figure = from.text("figure");
-        String symbol = from.text("unit");
+        Optional<String> scale = from.textIfAny(SCALE);
+        Unit unit = scale.isPresent() ? Unit.named(scale.get()) : unit(from.text(UNIT));
         from.end();
-        Unit unit = Unit.ofSymbol(symbol).orElseThrow(() -> new UnreadableEntry(Message.of("entry.no-unit", symbol)));
         return new Written(figure, unit);
+    }
+
+    private static Unit unit(String symbol) throws UnreadableEntry {
+        return Unit.ofSymbol(symbol).orElseThrow(() -> new UnreadableEntry(Message.of("entry.no-unit", symbol)));
     }
 
     static void write(Degrees read, ObjectNode to) {

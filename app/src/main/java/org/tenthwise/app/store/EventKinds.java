@@ -126,7 +126,7 @@ final class EventKinds {
      * The newest format of an entry this release reads: it rises with each kind, and with each word or field of one.
      */
     static final int NEWEST_FORMAT = Math.max(
-            EventJson.FORMAT_OF_ANGLES,
+            EventJson.FORMAT_OF_SCALES,
             ALL.stream().mapToInt(EventKind::format).max().orElseThrow());
 
     private static final Map<String, EventKind<?>> BY_NAME =

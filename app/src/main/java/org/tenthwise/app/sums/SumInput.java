@@ -39,7 +39,7 @@ public record SumInput(Optional<Unit> unit, Map<String, SumValue> values) {
     private static Unit unit(SumValue written) {
         String text = InputReading.text(UNIT, written, "unit");
         return Unit.ofSymbol(text)
-                .filter(known -> !known.isOfAngle())
+                .filter(Unit::isOfLength)
                 .orElseThrow(() -> new CannotAnswer(UNIT, "unknown", Quoted.of(text)));
     }
 

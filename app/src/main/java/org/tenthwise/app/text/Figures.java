@@ -56,7 +56,7 @@ public final class Figures {
 
     /** A reading as it was typed, among figures of {@code unit}: one in the other unit says so. */
     public static String read(Written typed, Unit unit) {
-        return typed.unit() == unit ? written(typed) : withUnit(typed);
+        return typed.unit().equals(unit) ? written(typed) : withUnit(typed);
     }
 
     /** A figure in that unit. */

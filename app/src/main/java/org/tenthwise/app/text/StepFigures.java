@@ -114,7 +114,9 @@ public final class StepFigures {
     /** What an indicator showed, which is no size: as it was typed, or the same in the unit of the limits. */
     public String indicated(Measured measured) {
         Written typed = measured.reading().typed();
-        return typed.unit() == unit() ? Figures.written(typed) : like(measured).plain(typed.length());
+        return typed.unit().equals(unit())
+                ? Figures.written(typed)
+                : like(measured).plain(typed.length());
     }
 
     /**

@@ -153,13 +153,13 @@ class JsonRecordTest {
     /** 0.000014406 mm are 0.000000567165354… in. */
     @ParameterizedTest
     @CsvSource({
-        "0.0144060000,MILLIMETRE,3,0.014406",
-        "0.014406,INCH,4,0.00056717",
-        "30,MILLIMETRE,3,30.000",
-        "30.0100,MILLIMETRE,2,30.01",
-        "25.4,INCH,4,1.0000",
-        "30.012345678901,MILLIMETRE,3,30.012346",
-        "30.0000004,MILLIMETRE,3,30.000"
+        "0.0144060000,mm,3,0.014406",
+        "0.014406,in,4,0.00056717",
+        "30,mm,3,30.000",
+        "30.0100,mm,2,30.01",
+        "25.4,in,4,1.0000",
+        "30.012345678901,mm,3,30.012346",
+        "30.0000004,mm,3,30.000"
     })
     void aSizeWorkedOutHasThePlacesItIsKnownTo(String millimetres, Unit unit, int known, String figure) {
         assertEquals(figure, WorkedOut.figure(Length.of(millimetres, Unit.MILLIMETRE), unit, known));

@@ -19,12 +19,7 @@ class StripScaleTest {
      * last of the limit.
      */
     @ParameterizedTest
-    @CsvSource({
-        "0.0005,0.0005,INCH",
-        "0.0005,0.0005000001,INCH",
-        "0.005,0.005,MILLIMETRE",
-        "35.000,35.000,MILLIMETRE",
-        "0.02,0.0199999,MILLIMETRE"
+    @CsvSource({"0.0005,0.0005,in", "0.0005,0.0005000001,in", "0.005,0.005,mm", "35.000,35.000,mm", "0.02,0.0199999,mm"
     })
     void besideOneLimitNoTickIsFinerThanItsFiguresCanTellApart(String limit, String size, Unit unit) {
         SizePicture.Sized judged = new SizePicture.Sized(Length.of(size, unit), size);
@@ -49,12 +44,12 @@ class StripScaleTest {
     /** The window is 1.64 tolerances on 300; a line takes 8 of them, and one of 0°03′20″ nobody can count. */
     @ParameterizedTest
     @CsvSource({
-        "1770,1830,MINUTE_OF_ARC,5",
-        "1500,2100,MINUTE_OF_ARC,30",
-        "600,1800,MINUTE_OF_ARC,60",
-        "107940,108060,SECOND_OF_ARC,10",
-        "214800,217200,SECOND_OF_ARC,120",
-        "29.5,30.5,DEGREE,0.05"
+        "1770,1830,° ′,5",
+        "1500,2100,° ′,30",
+        "600,1800,° ′,60",
+        "107940,108060,° ′ ″,10",
+        "214800,217200,° ′ ″,120",
+        "29.5,30.5,°,0.05"
     })
     void theTicksOfAnAngleAreMinutesAndSecondsAsTheyAreCounted(
             BigDecimal lower, BigDecimal upper, Unit unit, BigDecimal step) {

@@ -112,7 +112,7 @@ class AngleSessionTest extends RunBegun {
 
     /** An inch or a millimetre is no angle, whatever is pressed to switch between them. */
     @ParameterizedTest
-    @ValueSource(strings = {"INCH", "MILLIMETRE"})
+    @ValueSource(strings = {"in", "mm"})
     void aLengthIsNotTakenForAnAngle(Unit unit) throws Exception {
         assertEquals(Objection.Kind.NOT_A_NUMBER, refused(session.enter("50", unit)));
         assertEquals(Objection.Kind.NOT_A_NUMBER, refused(session.keep("50", unit)));

@@ -263,7 +263,9 @@ class EntryTextTest {
                 IntStream.rangeClosed(EventKinds.FORMAT_UNSAID + 1, EventKinds.NEWEST_FORMAT)
                         .boxed()
                         .toList(),
-                Stream.concat(EventKinds.ALL.stream().map(EventKind::format), Stream.of(EventJson.FORMAT_OF_ANGLES))
+                Stream.concat(
+                                EventKinds.ALL.stream().map(EventKind::format),
+                                Stream.of(EventJson.FORMAT_OF_ANGLES, EventJson.FORMAT_OF_SCALES))
                         .filter(format -> format > EventKinds.FORMAT_UNSAID)
                         .sorted()
                         .toList());

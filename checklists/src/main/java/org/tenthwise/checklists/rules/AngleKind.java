@@ -92,9 +92,10 @@ final class AngleKind implements StepKind {
         return Stream.of(Limit.values()).flatMap(which -> limits.at(which).stream());
     }
 
-    /** Units of angle stand from the coarsest to the finest. */
     private static Unit finest(Stream<Written> angles) {
-        return angles.map(Written::unit).max(Comparator.naturalOrder()).orElseThrow();
+        return angles.map(Written::unit)
+                .max(Comparator.comparing(Unit.DEGREE.ofSameKind()::indexOf))
+                .orElseThrow();
     }
 
     /** Both limits alike, however the plan has them. */

@@ -50,7 +50,7 @@ final class DesignationRules {
     static Optional<Limits> limits(TableKeys keys, ThreadDesignation designation, Unit unit) {
         String standard = designation.thread().form().limitsStandard();
         return keys.sensible(DESIGNATION, () -> ThreadLimits.of(designation)).flatMap(found -> {
-            if (found.unit() != unit) {
+            if (!found.unit().equals(unit)) {
                 keys.problem(DESIGNATION, "plan.thread.other-unit", standard, found.unit(), unit);
                 return Optional.empty();
             }

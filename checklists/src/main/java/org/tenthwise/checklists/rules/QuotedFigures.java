@@ -35,7 +35,7 @@ final class QuotedFigures {
 
     /** The unit a table names for its figures; that of the step where it names none. */
     static Unit unit(TableKeys keys, Unit ofTheStep) {
-        return keys.ifAny("unit", key -> keys.word(key, Unit.of(ofTheStep.kind()), Unit::symbol))
+        return keys.ifAny("unit", key -> keys.word(key, ofTheStep.ofSameKind(), Unit::symbol))
                 .orElse(ofTheStep);
     }
 

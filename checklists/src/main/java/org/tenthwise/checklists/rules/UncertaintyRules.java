@@ -43,7 +43,7 @@ final class UncertaintyRules {
                 Optional<Uncertainty> named = keys.word(key, List.copyOf(known.keySet()), name -> name)
                         .flatMap(known::get);
                 Optional<Uncertainty> fitting =
-                        named.filter(of -> of.expanded().unit().kind() == reads);
+                        named.filter(of -> of.expanded().unit().kind().equals(reads));
                 if (named.isPresent() && fitting.isEmpty()) {
                     keys.problem(key, "plan.uncertainty.other-kind", named.get().name(), reads);
                 }

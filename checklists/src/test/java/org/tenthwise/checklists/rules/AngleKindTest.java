@@ -35,15 +35,15 @@ class AngleKindTest {
             textBlock =
                     """
             # as the plan has it; lower; upper; unit: sums by hand
-            lower = 29.50; upper = 30.5                        | 29.50     | 30.5      | DEGREE
-            lower = "29°30'"; upper = "30°30'"                 | 29°30′    | 30°30′    | MINUTE_OF_ARC
-            lower = "29°30'"; upper = 31                       | 29°30′    | 31°00′    | MINUTE_OF_ARC
-            lower = "29.50°"; upper = "30°0'30"                | 29°30′00″ | 30°0′30″  | SECOND_OF_ARC
-            nominal = 30; plus_minus = 0.5                     | 29.5      | 30.5      | DEGREE
-            nominal = 30.00; plus_minus = 0.50                 | 29.50     | 30.50     | DEGREE
-            nominal = "30°"; plus_minus = "0°30'"              | 29°30′    | 30°30′    | MINUTE_OF_ARC
-            nominal = "90°"; plus_minus = "0°00'20"            | 89°59′40″ | 90°00′20″ | SECOND_OF_ARC
-            nominal = 1.5; plus_minus = "0°10'"                | 1°20′     | 1°40′     | MINUTE_OF_ARC
+            lower = 29.50; upper = 30.5                        | 29.50     | 30.5      | °
+            lower = "29°30'"; upper = "30°30'"                 | 29°30′    | 30°30′    | ° ′
+            lower = "29°30'"; upper = 31                       | 29°30′    | 31°00′    | ° ′
+            lower = "29.50°"; upper = "30°0'30"                | 29°30′00″ | 30°0′30″  | ° ′ ″
+            nominal = 30; plus_minus = 0.5                     | 29.5      | 30.5      | °
+            nominal = 30.00; plus_minus = 0.50                 | 29.50     | 30.50     | °
+            nominal = "30°"; plus_minus = "0°30'"              | 29°30′    | 30°30′    | ° ′
+            nominal = "90°"; plus_minus = "0°00'20"            | 89°59′40″ | 90°00′20″ | ° ′ ″
+            nominal = 1.5; plus_minus = "0°10'"                | 1°20′     | 1°40′     | ° ′
             """)
     void limitsAreWrittenInOneUnitAndNothingIsRounded(String keys, String lower, String upper, Unit unit) {
         AngleCheck angle = angle(keys.replace("; ", "\n"));

@@ -8,13 +8,14 @@ import java.util.Comparator;
 import org.tenthwise.model.words.Refused;
 
 /**
- * A length or an angle, held exactly, in millimetres or in seconds of arc. One of each is never added or compared.
+ * A length, an angle or a figure of a scale, held exactly, in millimetres, in seconds of arc or in the unit of the
+ * scale. Two of different kinds are never added or compared.
  *
  * <p>25.40 mm, 25.4 mm and 1 in are the same value and are {@code equals}, and so are 29.5° and 29°30′. How many places
  * were written is a fact about the {@link Written} figure and is kept there. There is no way in from a {@code double}:
  * sums that need roots or angles go through {@link Nanometres}.
  *
- * @param base in millimetres or seconds of arc, any sign; trailing zeros are dropped
+ * @param base in millimetres, seconds of arc or the unit of a scale, any sign; trailing zeros are dropped
  */
 public record Length(BigDecimal base, QuantityKind kind) implements Comparable<Length> {
 
@@ -41,12 +42,12 @@ public record Length(BigDecimal base, QuantityKind kind) implements Comparable<L
         return of(new BigDecimal(figure), unit);
     }
 
-    /** @throws IllegalArgumentException if one is a length and the other an angle */
+    /** @throws IllegalArgumentException if they are of two kinds */
     public Length plus(Length other) {
         return with(base.add(other.sameKind(kind).base));
     }
 
-    /** @throws IllegalArgumentException if one is a length and the other an angle */
+    /** @throws IllegalArgumentException if they are of two kinds */
     public Length minus(Length other) {
         return with(base.subtract(other.sameKind(kind).base));
     }
@@ -68,7 +69,7 @@ public record Length(BigDecimal base, QuantityKind kind) implements Comparable<L
         return times(new BigDecimal("0.5"));
     }
 
-    /** This divided by {@code divisor}, to 1e-12 mm or seconds of arc, half-even. */
+    /** This divided by {@code divisor}, to 1e-12 of the unit it is held in, half-even. */
     public Length dividedBy(BigDecimal divisor) {
         return with(base.divide(divisor, PLACES_OF_A_QUOTIENT, RoundingMode.HALF_EVEN));
     }
@@ -82,7 +83,7 @@ public record Length(BigDecimal base, QuantityKind kind) implements Comparable<L
         return with(BigDecimal.ZERO);
     }
 
-    /** @throws IllegalArgumentException for an angle */
+    /** @throws IllegalArgumentException for an angle or a scale */
     public BigDecimal millimetres() {
         return sameKind(QuantityKind.LENGTH).base;
     }
@@ -94,10 +95,10 @@ public record Length(BigDecimal base, QuantityKind kind) implements Comparable<L
     /**
      * This, as one that is of the kind wanted.
      *
-     * @throws IllegalArgumentException if it is of the other
+     * @throws IllegalArgumentException if it is of another
      */
     public Length sameKind(QuantityKind wanted) {
-        if (kind != wanted) {
+        if (!kind.equals(wanted)) {
             throw new IllegalArgumentException("%s is no %s".formatted(this, wanted));
         }
         return this;
@@ -112,10 +113,11 @@ public record Length(BigDecimal base, QuantityKind kind) implements Comparable<L
     }
 
     /**
-     * The figure in {@code unit}. Exact in millimetres and seconds of arc, and in any other unit for whatever was
-     * written in it; where it has no end there, it comes out to 1e-12, half-even. Trailing zeros are dropped.
+     * The figure in {@code unit}. Exact in millimetres, seconds of arc and the unit of a scale, and in any other unit
+     * for whatever was written in it; where it has no end there, it comes out to 1e-12, half-even. Trailing zeros are
+     * dropped.
      *
-     * @throws IllegalArgumentException for a length in a unit of angle, and the other way round
+     * @throws IllegalArgumentException in a unit of another kind
      */
     public BigDecimal in(Unit unit) {
         sameKind(unit.kind());
@@ -139,9 +141,9 @@ public record Length(BigDecimal base, QuantityKind kind) implements Comparable<L
     }
 
     /**
-     * √(a² + b²), to 1e-12 mm or seconds of arc, half-even.
+     * √(a² + b²), to 1e-12 of the unit it is held in, half-even.
      *
-     * @throws IllegalArgumentException if one is a length and the other an angle
+     * @throws IllegalArgumentException if they are of two kinds
      */
     public static Length rootOfSquares(Length a, Length b) {
         BigDecimal other = b.sameKind(a.kind).base;
@@ -159,7 +161,7 @@ public record Length(BigDecimal base, QuantityKind kind) implements Comparable<L
         return lengths.stream().min(Comparator.naturalOrder()).orElseThrow();
     }
 
-    /** @throws IllegalArgumentException if one is a length and the other an angle */
+    /** @throws IllegalArgumentException if they are of two kinds */
     @Override
     public int compareTo(Length other) {
         return base.compareTo(other.sameKind(kind).base);
@@ -167,6 +169,6 @@ public record Length(BigDecimal base, QuantityKind kind) implements Comparable<L
 
     @Override
     public String toString() {
-        return base.toPlainString() + (kind == QuantityKind.LENGTH ? " mm" : "″");
+        return base.toPlainString() + (kind.isScale() ? " " + kind : kind.equals(QuantityKind.LENGTH) ? " mm" : "″");
     }
 }

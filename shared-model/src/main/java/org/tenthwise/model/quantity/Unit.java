@@ -1,28 +1,37 @@
 package org.tenthwise.model.quantity;
 
 import java.math.BigDecimal;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import org.tenthwise.model.words.Refused;
 
 /**
  * The unit a drawing, a gauge or a record is written in. An angle is written in decimals of a degree, in degrees and
  * minutes, or in degrees, minutes and seconds; the unit of its figure is the last of these, so that a figure is one
- * exact decimal: 29°30′ is 1770 minutes.
+ * exact decimal: 29°30′ is 1770 minutes. What is neither a length nor an angle is counted on a scale of any name: µm of
+ * roughness, HRC, N·m, bar.
  */
-public enum Unit {
-    MILLIMETRE("mm", QuantityKind.LENGTH, "1"),
+public final class Unit {
+
+    public static final Unit MILLIMETRE = new Unit("mm", QuantityKind.LENGTH, "1");
 
     /** 25.4 mm exactly, by definition (international yard and pound agreement, 1959). */
-    INCH("in", QuantityKind.LENGTH, "25.4"),
+    public static final Unit INCH = new Unit("in", QuantityKind.LENGTH, "25.4");
 
     /** 3600 seconds of arc; ISO 80000-3, from memory. */
-    DEGREE("°", QuantityKind.ANGLE, "3600"),
+    public static final Unit DEGREE = new Unit("°", QuantityKind.ANGLE, "3600");
 
-    MINUTE_OF_ARC("° ′", QuantityKind.ANGLE, "60"),
+    public static final Unit MINUTE_OF_ARC = new Unit("° ′", QuantityKind.ANGLE, "60");
 
-    SECOND_OF_ARC("° ′ ″", QuantityKind.ANGLE, "1");
+    public static final Unit SECOND_OF_ARC = new Unit("° ′ ″", QuantityKind.ANGLE, "1");
+
+    /** Of lengths and of angles; those of angles from the coarsest to the finest. */
+    private static final List<Unit> KNOWN = List.of(MILLIMETRE, INCH, DEGREE, MINUTE_OF_ARC, SECOND_OF_ARC);
+
+    /** The name of a scale: what stands behind a figure on a drawing, one word, no figure itself. */
+    private static final Pattern NAME_OF_A_SCALE = Pattern.compile("[^\\s\\d+\\-.,][^\\s]{0,15}");
 
     /** A degree is 3600 seconds. */
     private static final int MOST_PLACES_BETWEEN = 4;
@@ -31,10 +40,25 @@ public enum Unit {
     private final QuantityKind kind;
     private final BigDecimal size;
 
-    Unit(String symbol, QuantityKind kind, String size) {
+    private Unit(String symbol, QuantityKind kind, String size) {
         this.symbol = symbol;
         this.kind = kind;
         this.size = new BigDecimal(size);
+    }
+
+    /**
+     * The unit with that name: one of lengths or angles, or else that of a scale.
+     *
+     * @param name as it stands behind a figure; of a scale one word of at most 16 letters that begins with no digit
+     * @throws IllegalArgumentException if no unit can be called so
+     */
+    public static Unit named(String name) {
+        return ofSymbol(name).orElseGet(() -> {
+            if (!NAME_OF_A_SCALE.matcher(name).matches()) {
+                throw new Refused("model.unit.name", name);
+            }
+            return new Unit(name, QuantityKind.ofScale(name), "1");
+        });
     }
 
     /** How the unit is named on screens, in plans and in records: {@code mm}, {@code in}, or the marks of an angle. */
@@ -47,10 +71,18 @@ public enum Unit {
     }
 
     public boolean isOfAngle() {
-        return kind == QuantityKind.ANGLE;
+        return kind.equals(QuantityKind.ANGLE);
     }
 
-    /** In millimetres, or in seconds of arc. */
+    public boolean isOfScale() {
+        return kind.isScale();
+    }
+
+    public boolean isOfLength() {
+        return kind.equals(QuantityKind.LENGTH);
+    }
+
+    /** In millimetres, or in seconds of arc; a scale in itself. */
     BigDecimal size() {
         return size;
     }
@@ -69,7 +101,7 @@ public enum Unit {
 
     /** Whether figures are written with degrees before them. */
     public boolean hasMarksInside() {
-        return this == MINUTE_OF_ARC || this == SECOND_OF_ARC;
+        return equals(MINUTE_OF_ARC) || equals(SECOND_OF_ARC);
     }
 
     /**
@@ -82,13 +114,33 @@ public enum Unit {
                 .orElseThrow();
     }
 
-    public static List<Unit> of(QuantityKind kind) {
-        return Arrays.stream(values()).filter(unit -> unit.kind == kind).toList();
+    /** The units that figures of the same kind can be in; those of angles from the coarsest to the finest. */
+    public List<Unit> ofSameKind() {
+        return isOfScale() ? List.of(this) : of(kind);
     }
 
+    /** The units of lengths, or of angles. */
+    public static List<Unit> of(QuantityKind kind) {
+        return KNOWN.stream().filter(unit -> unit.kind.equals(kind)).toList();
+    }
+
+    /** The unit of lengths or of angles with that symbol. */
     public static Optional<Unit> ofSymbol(String symbol) {
-        return Arrays.stream(values())
-                .filter(unit -> unit.symbol.equals(symbol))
-                .findFirst();
+        return KNOWN.stream().filter(unit -> unit.symbol.equals(symbol)).findFirst();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Unit unit && unit.symbol.equals(symbol);
+    }
+
+    @Override
+    public int hashCode() {
+        return symbol.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return symbol;
     }
 }

@@ -6,8 +6,8 @@ import java.util.regex.Pattern;
 import org.tenthwise.model.words.Refused;
 
 /**
- * A length or an angle as it was written: on a drawing, in a plan, or typed from a gauge. {@code 35.010} stays
- * {@code 35.010}.
+ * A length, an angle or a figure of a scale as it was written: on a drawing, in a plan, or typed from a gauge.
+ * {@code 35.010} stays {@code 35.010}.
  *
  * @param text a plain decimal: optional sign, digits, at most one point with digits after it; in minutes and seconds of
  *     arc with degrees and marks
@@ -63,7 +63,7 @@ public record Written(String text, Unit unit) {
 
     /** The same in a finer unit of its kind. */
     public Written in(Unit finer) {
-        return unit == finer ? this : of(length().in(finer), finer);
+        return unit.equals(finer) ? this : of(length().in(finer), finer);
     }
 
     @Override

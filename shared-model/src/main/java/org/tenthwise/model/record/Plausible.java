@@ -315,7 +315,8 @@ public final class Plausible {
 
     /** Nothing that was ever cut has a size of zero or less, and no two faces stand at more than half a turn. */
     private static boolean isImpossible(Check check, Measured read) {
-        boolean over = read.value().kind() == HALF_TURN.kind() && read.value().isAbove(HALF_TURN);
+        boolean over =
+                read.value().kind().equals(HALF_TURN.kind()) && read.value().isAbove(HALF_TURN);
         return check.asTurn().isEmpty() && (over || read.value().signum() <= 0);
     }
 

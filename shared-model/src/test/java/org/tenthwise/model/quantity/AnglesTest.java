@@ -24,15 +24,15 @@ class AnglesTest {
             textBlock =
                     """
             # typed,          stays,            unit,          seconds of arc by hand
-            29.5°,            29.5,             DEGREE,        106200
-            30,               30,               DEGREE,        108000
-            29°30',           29°30′,           MINUTE_OF_ARC, 106200
-            29°30,            29°30′,           MINUTE_OF_ARC, 106200
-            29° 30′,          29°30′,           MINUTE_OF_ARC, 106200
-            29°5.5',          29°5.5′,          MINUTE_OF_ARC, 104730
-            '29°59''59.5"',   29°59′59.5″,      SECOND_OF_ARC, 107999.5
-            29°00′01,         29°00′01″,        SECOND_OF_ARC, 104401
-            -0°30',           -0°30′,           MINUTE_OF_ARC, -1800
+            29.5°,            29.5,             °,             106200
+            30,               30,               °,             108000
+            29°30',           29°30′,           ° ′,           106200
+            29°30,            29°30′,           ° ′,           106200
+            29° 30′,          29°30′,           ° ′,           106200
+            29°5.5',          29°5.5′,          ° ′,           104730
+            '29°59''59.5"',   29°59′59.5″,      ° ′ ″,         107999.5
+            29°00′01,         29°00′01″,        ° ′ ″,         104401
+            -0°30',           -0°30′,           ° ′,           -1800
             """)
     void anAngleStaysAsItWasTypedAndIsExactInSeconds(String typed, String stays, Unit unit, String seconds) {
         Written written = Written.typed(typed, Unit.MINUTE_OF_ARC).orElseThrow();
@@ -74,13 +74,13 @@ class AnglesTest {
 
     @ParameterizedTest
     @CsvSource({
-        "1770,MINUTE_OF_ARC,29°30′",
-        "1745.50,MINUTE_OF_ARC,29°05.50′",
-        "-5,MINUTE_OF_ARC,-0°05′",
-        "1.8E+3,MINUTE_OF_ARC,30°00′",
-        "107999.5,SECOND_OF_ARC,29°59′59.5″",
-        "3600,SECOND_OF_ARC,1°00′00″",
-        "29.50,DEGREE,29.50"
+        "1770,° ′,29°30′",
+        "1745.50,° ′,29°05.50′",
+        "-5,° ′,-0°05′",
+        "1.8E+3,° ′,30°00′",
+        "107999.5,° ′ ″,29°59′59.5″",
+        "3600,° ′ ″,1°00′00″",
+        "29.50,°,29.50"
     })
     void aFigureIsWrittenWithItsMarks(BigDecimal figure, Unit unit, String text) {
         assertEquals(text, unit.text(figure));
@@ -123,14 +123,7 @@ class AnglesTest {
 
     /** log10 of 25.4 is 1.4, of 60 it is 1.8, of 3600 it is 3.6; arithmetic. */
     @ParameterizedTest
-    @CsvSource({
-        "INCH,MILLIMETRE,2",
-        "MILLIMETRE,INCH,-1",
-        "DEGREE,MINUTE_OF_ARC,2",
-        "DEGREE,SECOND_OF_ARC,4",
-        "MINUTE_OF_ARC,DEGREE,-1",
-        "SECOND_OF_ARC,SECOND_OF_ARC,0"
-    })
+    @CsvSource({"in,mm,2", "mm,in,-1", "°,° ′,2", "°,° ′ ″,4", "° ′,°,-1", "° ′ ″,° ′ ″,0"})
     void aCoarserUnitNeedsMorePlaces(Unit unit, Unit other, int places) {
         assertEquals(places, unit.placesMoreThan(other));
     }

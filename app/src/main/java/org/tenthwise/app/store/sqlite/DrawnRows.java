@@ -154,7 +154,7 @@ final class DrawnRows {
     }
 
     private static Unit unit(String symbol) {
-        return Unit.ofSymbol(symbol).orElseThrow();
+        return Unit.named(symbol);
     }
 
     /** @param unit of the limits, or of the reading, which is of the same kind */

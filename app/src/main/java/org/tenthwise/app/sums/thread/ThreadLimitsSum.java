@@ -102,7 +102,7 @@ public final class ThreadLimitsSum implements Sum {
 
         void put(Output<Length> output, Optional<Length> length) {
             length.ifPresent(found -> {
-                if (unit == limits.unit()) {
+                if (unit.equals(limits.unit())) {
                     answer.put(output, found, limits.places());
                 } else {
                     answer.put(output, found);

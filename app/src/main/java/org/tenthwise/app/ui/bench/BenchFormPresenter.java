@@ -119,7 +119,9 @@ final class BenchFormPresenter {
 
     /** What a figure typed before the unit was changed is now. */
     private static Optional<String> inTheOther(FormField ask, FormValues filled, Figure figure) {
-        return ask.quantity() == Quantity.LENGTH && !ask.named() && figure.unit() != filled.unit()
+        return ask.quantity() == Quantity.LENGTH
+                        && !ask.named()
+                        && !figure.unit().equals(filled.unit())
                 ? figure.length()
                         .map(length ->
                                 figure.in(filled.unit()) + " " + filled.unit().symbol())

@@ -13,7 +13,11 @@ public record PartRow(Plan plan, String number, String name, String about, Strin
                 plan,
                 plan.part().number(),
                 plan.name(),
-                words.say("home.about", plan.part().revision(), words.say("home.unit", plan.unit()), plan.material()),
+                words.say(
+                        "home.about",
+                        plan.part().revision(),
+                        words.say("home.unit." + plan.unit().symbol()),
+                        plan.material()),
                 words.say("home.checks", plan.steps().size(), holds));
     }
 }

@@ -99,7 +99,7 @@ final class Offers {
     }
 
     private static boolean isOfLength(State state, Step step) {
-        return !state.sheet().plan().unit(step).isOfAngle();
+        return state.sheet().plan().unit(step).isOfLength();
     }
 
     /** Whether its figures stand less than one unit from zero wherever a size inside the limits puts them. */
@@ -141,7 +141,7 @@ final class Offers {
                 .filter(taken -> taken.step() == state.inHand().number() && last.seq() > before)
                 .filter(taken -> !Plausible.spoils(state.line().finding()))
                 .map(StepEvent.ReadingTaken::typed)
-                .filter(typed -> typed.unit() == state.sheet().plan().unit(state.inHand()))
+                .filter(typed -> typed.unit().equals(state.sheet().plan().unit(state.inHand())))
                 .map(Written::figure)
                 .filter(figure -> figure.signum() > 0 && figure.scale() > 0);
     }
@@ -177,7 +177,7 @@ final class Offers {
                 .filter(entry -> sheet.run().struck(entry.seq()).isEmpty() && isReadWithTheGaugeOf(sheet, step, entry))
                 .flatMap(entry -> entry.event().as(StepEvent.ReadingTaken.class).stream())
                 .map(StepEvent.ReadingTaken::typed)
-                .filter(typed -> typed.unit() == sheet.plan().unit(step))
+                .filter(typed -> typed.unit().equals(sheet.plan().unit(step)))
                 .findFirst();
     }
 

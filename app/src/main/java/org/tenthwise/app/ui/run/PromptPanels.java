@@ -222,7 +222,8 @@ final class PromptPanels implements Prompt.Cases<PromptPanel> {
 
     private String comesTo(Measured measured) {
         String typed = Figures.read(measured.reading().typed(), unit);
-        boolean asRead = measured.isAsRead() && measured.reading().typed().unit() == unit;
+        boolean asRead =
+                measured.isAsRead() && measured.reading().typed().unit().equals(unit);
         return asRead
                 ? typed
                 : words.say(
