@@ -282,8 +282,8 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
     private static Optional<FormValues> zone(State state) {
         Matcher zone = origin(state)
                 .map(NAMED::matcher)
-                .orElseGet(() -> ON_A_DIAMETER.matcher(
-                        state.inHand().drawing() + " " + state.inHand().name()));
+                .orElseGet(() -> ON_A_DIAMETER.matcher(state.inHand().drawing().requirement() + " "
+                        + state.inHand().name()));
         return zone.find() && ZoneFields.isKnown(zone.group(2), zone.group(3))
                 ? Optional.of(FormValues.nothing(Unit.MILLIMETRE)
                         .with(ZoneInputs.DIAMETER, zone.group(1))

@@ -98,7 +98,7 @@ final class CsvRows {
         row.text(RUN, evidence.sheet().run().id());
         row.text(PART_NAME, plan.name());
         row.text(MATERIAL, plan.material());
-        row.text(DRAWING, plan.drawing());
+        row.text(DRAWING, plan.drawing().title());
         row.text(OUTCOME, Word.of(evidence.sheet().outcome()));
         row.text(
                 SIGNATURES,
@@ -145,7 +145,7 @@ final class CsvRows {
                 .orElseGet(run::copy);
         row.number(NUMBER, step.number());
         row.text(CHARACTERISTIC, step.name());
-        row.text(REQUIREMENT, step.drawing());
+        row.text(REQUIREMENT, step.drawing().requirement());
         row.text(CHECK, step.check().key());
         row.text(CLASS, Word.of(step.stepClass()));
         step.clamping().ifPresent(clamping -> row.text(CLAMPING, clamping.key()));

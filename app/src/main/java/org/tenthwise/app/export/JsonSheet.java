@@ -43,7 +43,7 @@ final class JsonSheet {
                 .put("revision", plan.part().revision())
                 .put("name", plan.name())
                 .put("material", plan.material())
-                .put("drawing", plan.drawing())
+                .put("drawing", plan.drawing().title())
                 .put("serial", begun.serial())
                 .put("lot", begun.lot());
         if (begun.noLot()) {
@@ -99,8 +99,8 @@ final class JsonSheet {
     private static void write(Run run, Line line, Unit unit, ObjectNode to) {
         to.put("number", line.step().number());
         to.put("name", line.step().name());
-        if (!line.step().drawing().isEmpty()) {
-            to.put("requirement", line.step().drawing());
+        if (!line.step().drawing().requirement().isEmpty()) {
+            to.put("requirement", line.step().drawing().requirement());
         }
         to.put("operation", line.step().operation());
         to.put("check", line.step().check().key());

@@ -196,12 +196,14 @@ class CsvRecordTest {
         for (CSVRecord row : rows(Records.whole(PART, SAMPLE))) {
             Plan plan = PART.plan();
             assertEquals(
-                    List.of(plan.name(), plan.material(), plan.drawing()),
+                    List.of(plan.name(), plan.material(), plan.drawing().title()),
                     List.of(row.get("part-name"), row.get("material"), row.get("drawing")));
             assertEquals(
                     row.get("number").isEmpty()
                             ? ""
-                            : plan.step(Integer.parseInt(row.get("number"))).drawing(),
+                            : plan.step(Integer.parseInt(row.get("number")))
+                                    .drawing()
+                                    .requirement(),
                     row.get("requirement"));
         }
     }

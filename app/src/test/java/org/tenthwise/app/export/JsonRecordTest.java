@@ -88,7 +88,9 @@ class JsonRecordTest {
                         12, Disposition.USE_AS_IS, "Agreed.", "Design office", Optional.of("C-117")));
         Evidence evidence = walk.evidence();
         JsonNode depth = tree(evidence).at("/result/characteristics/11");
-        assertEquals(PART.plan().step(12).drawing(), depth.path("requirement").textValue());
+        assertEquals(
+                PART.plan().step(12).drawing().requirement(),
+                depth.path("requirement").textValue());
         assertSigned(evidence, depth.path("disposition"), evidence.entries().size() - 1, "C-117");
         assertSigned(
                 evidence,

@@ -1,7 +1,13 @@
 package org.tenthwise.checklists.rules;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import org.tenthwise.checklists.format.RawList;
+import org.tenthwise.checklists.format.RawValue;
+import org.tenthwise.model.plan.DrawingInForce;
 import org.tenthwise.model.plan.PartId;
+import org.tenthwise.model.plan.Signs;
 import org.tenthwise.model.quantity.QuantityKind;
 import org.tenthwise.model.quantity.Unit;
 
@@ -10,6 +16,9 @@ final class HeaderRules {
 
     private static final String FORMAT = "format";
     private static final int THIS_FORMAT = 1;
+    private static final String NUMBER = "drawing_number";
+    private static final String SHEETS = "sheets";
+    private static final String CHANGES = "changes";
 
     private HeaderRules() {}
 
@@ -19,7 +28,8 @@ final class HeaderRules {
             Optional<String> issue,
             Optional<String> name,
             Optional<String> material,
-            Optional<String> drawing,
+            Optional<DrawingInForce> drawing,
+            Optional<String> route,
             Optional<Unit> unit,
             String remark,
             boolean lotAsked) {}
@@ -48,9 +58,36 @@ final class HeaderRules {
                 keys.text("issue"),
                 keys.text("name"),
                 keys.text("material"),
-                keys.text("drawing"),
+                drawing(keys),
+                keys.ifAny("route", keys::text),
                 keys.word("unit", Unit.of(QuantityKind.LENGTH), Unit::symbol),
                 keys.ifAny("remark", keys::prose).orElse(""),
                 keys.ifAny("lot", keys::truth).orElse(false));
+    }
+
+    /** A drawing has a title; where it says none, it goes by its number. */
+    private static Optional<DrawingInForce> drawing(TableKeys keys) {
+        Optional<String> number = keys.ifAny(NUMBER, keys::text);
+        Optional<String> revision = keys.ifAny("drawing_revision", keys::text);
+        Optional<Integer> sheets = keys.ifAny(SHEETS, keys::whole);
+        sheets.filter(many -> many < 1).ifPresent(many -> keys.problem(SHEETS, "plan.sheets", many));
+        List<String> changes =
+                keys.ifAny(CHANGES, key -> Optional.of(changes(keys))).orElse(List.of());
+        Optional<String> title = keys.has("drawing") || !keys.has(NUMBER) ? keys.text("drawing") : number;
+        return title.map(words -> new DrawingInForce(words, number, revision, sheets, changes));
+    }
+
+    private static List<String> changes(TableKeys keys) {
+        List<String> changes = new ArrayList<>();
+        for (RawValue item : keys.list(CHANGES).map(RawList::items).orElse(List.of())) {
+            if (item instanceof RawValue.Text text && !text.text().isBlank()) {
+                String change = text.text().strip();
+                Signs.hiddenIn(change).ifPresent(sign -> keys.problem(item.spot(), "plan.key.hidden", CHANGES, sign));
+                changes.add(change);
+            } else {
+                keys.problem(item.spot(), "plan.changes.written", item.what());
+            }
+        }
+        return changes;
     }
 }

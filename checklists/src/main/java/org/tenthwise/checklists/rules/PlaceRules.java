@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.tenthwise.checklists.format.RawList;
 import org.tenthwise.checklists.format.RawTable;
 import org.tenthwise.checklists.format.RawValue;
@@ -32,6 +33,9 @@ final class PlaceRules {
 
     /** Empty where a problem was noted. */
     List<Place> read() {
+        if (!keys.has(PLACES) && OnDrawingRules.several(keys).isPresent()) {
+            return oneEach(OnDrawingRules.several(keys).get());
+        }
         List<Place> places = new ArrayList<>();
         Map<String, String> names = new HashMap<>();
         for (RawValue item : keys.list(PLACES).map(RawList::items).orElse(List.of())) {
@@ -42,6 +46,14 @@ final class PlaceRules {
             });
         }
         return places;
+    }
+
+    /** Of several alike, with nothing said of where: each is read once, and goes by its number. */
+    private static List<Place> oneEach(int count) {
+        return IntStream.rangeClosed(1, count)
+                .mapToObj(String::valueOf)
+                .map(Place::named)
+                .toList();
     }
 
     /** Two names that only capitals tell apart are one name to whoever reads them at the machine. */

@@ -74,6 +74,7 @@ public final class PlanReader {
                 header.name().orElseThrow(),
                 header.material().orElseThrow(),
                 header.drawing().orElseThrow(),
+                header.route(),
                 unit,
                 header.remark(),
                 operations.operations(),

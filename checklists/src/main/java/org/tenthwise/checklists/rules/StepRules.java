@@ -10,6 +10,7 @@ import org.tenthwise.checklists.format.RawValue;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Clamping;
 import org.tenthwise.model.plan.Mark;
+import org.tenthwise.model.plan.OnDrawing;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.plan.TemperatureAsked;
@@ -25,6 +26,7 @@ final class StepRules {
     private final StepKinds kinds = new StepKinds();
     private final PlanSoFar soFar;
     private final StepOrder order;
+    private final BalloonRules balloons = new BalloonRules();
     private final boolean temperaturesPlannedFor;
 
     /** @param temperaturesPlannedFor whether the file has a table about temperature, sound or not */
@@ -46,6 +48,7 @@ final class StepRules {
                     .orElse(unnamed);
             step(keys, number, holds).ifPresent(steps::add);
         }
+        balloons.finish();
         return steps.stream().map(step -> cutWith(step, steps)).toList();
     }
 
@@ -65,7 +68,7 @@ final class StepRules {
         Optional<String> kindName = keys.text("kind");
         Optional<StepKind> kind = kindName.flatMap(kinds::named);
         Optional<String> name = keys.text("name");
-        Optional<String> drawing = keys.ifAny("drawing", keys::prose);
+        OnDrawing drawing = OnDrawingRules.read(keys);
         Optional<String> method = kind.map(StepKind::needsMethod).orElse(false)
                 ? keys.prose("method")
                 : keys.ifAny("method", keys::prose);
@@ -81,10 +84,17 @@ final class StepRules {
         Optional<StepClass> stepClass =
                 keys.ifAny("class", key -> keys.word(key, List.of(StepClass.values()), Word::of));
         Optional<Check> check = kind.get().read(keys, soFar);
+        if (check.map(of -> stepClass.orElse(of.usualClass()))
+                .filter(StepClass.DRAWING::equals)
+                .isPresent()) {
+            drawing.balloon()
+                    .ifPresent(balloon -> number.ifPresent(n -> balloons.judge(keys, n, balloon, drawing.instances())));
+        }
         TemperatureAsked temperatureAsked = kind.get().feelsHeat()
                 ? TemperatureRules.read(keys, temperaturesPlannedFor, check)
                 : TemperatureAsked.NEVER;
         Optional<Clamping> clamping = kind.get().needsMethod() ? clamping(keys, kindName.get()) : Optional.empty();
+        check.ifPresent(of -> OnDrawingRules.judge(keys, drawing.instances(), of));
         keys.finish();
         number.ifPresent(n ->
                 soFar.add(n, new PlanSoFar.Known(kindName.get(), keys.spot().line(), check)));
@@ -92,7 +102,7 @@ final class StepRules {
                         n,
                         operation.orElseThrow(),
                         name.orElseThrow(),
-                        drawing.orElse(""),
+                        drawing,
                         method.orElse(""),
                         caution,
                         hold.orElse(List.of()),

@@ -168,11 +168,23 @@ final class TableKeys {
     }
 
     Optional<Integer> whole(String key) {
-        return any(key).flatMap(value -> value instanceof RawValue.Number number
-                        && number.figure().scale() == 0
-                        && number.figure().precision() <= 9
+        return any(key).flatMap(value -> value instanceof RawValue.Number number && isWhole(number)
                 ? Optional.of(number.figure().intValueExact())
                 : wrong(key, value, "plan.key.whole"));
+    }
+
+    /** The whole number under {@code key}, if one stands there; nothing is noted, nor the key as asked for. */
+    Optional<Integer> wholeIfSound(String key) {
+        return Optional.ofNullable(table.values().get(key))
+                .filter(RawValue.Number.class::isInstance)
+                .map(RawValue.Number.class::cast)
+                .filter(TableKeys::isWhole)
+                .map(number -> number.figure().intValueExact());
+    }
+
+    /** What stands on a drawing as a number: text, or a whole number without quotes. */
+    Optional<String> mark(String key) {
+        return wholeIfSound(key).map(String::valueOf).or(() -> text(key));
     }
 
     Optional<Boolean> truth(String key) {
@@ -289,6 +301,10 @@ final class TableKeys {
     private <T> Optional<T> wrong(String key, RawValue value, String what) {
         problem(key, what, key, value.what());
         return Optional.empty();
+    }
+
+    private static boolean isWhole(RawValue.Number number) {
+        return number.figure().scale() == 0 && number.figure().precision() <= 9;
     }
 
     static List<Message> quoted(Collection<?> words) {

@@ -40,7 +40,12 @@ class PlanReaderTest {
         assertEquals(new PartId("T-1", "A"), plan.part());
         assertEquals(
                 List.of("1", "Test piece", "steel", "T-1 sheet 2", ""),
-                List.of(plan.issue(), plan.name(), plan.material(), plan.drawing(), plan.remark()));
+                List.of(
+                        plan.issue(),
+                        plan.name(),
+                        plan.material(),
+                        plan.drawing().title(),
+                        plan.remark()));
         assertEquals(Unit.INCH, plan.unit());
         assertEquals(Optional.empty(), plan.outline());
         assertEquals("Turn", plan.operation(10).name());

@@ -15,6 +15,8 @@ import org.tenthwise.model.tolerance.Limits;
  * @param name what the shop calls the part
  * @param material designation and condition
  * @param drawing drawing the limits were taken from
+ * @param route number of the route or planning sheet the part is made by, with its issue; absent if the plan does not
+ *     say
  * @param unit what lengths are written in
  * @param remark a sentence for every screen and record of the part; empty if there is none
  * @param operations in the order they are done; not empty
@@ -28,7 +30,8 @@ public record Plan(
         String issue,
         String name,
         String material,
-        String drawing,
+        DrawingInForce drawing,
+        Optional<String> route,
         Unit unit,
         String remark,
         List<Operation> operations,
@@ -50,6 +53,21 @@ public record Plan(
                 throw new IllegalArgumentException("Step %d stands in the plan twice".formatted(step.number()));
             }
         }
+    }
+
+    /** Whether any step says which balloon of the drawing it is of. */
+    public boolean isBallooned() {
+        return steps.stream().anyMatch(step -> step.drawing().balloon().isPresent());
+    }
+
+    /**
+     * The balloon of the drawing that {@code step} is of. In a plan that names no balloon at all it is the number of
+     * the step; in one that does, it is absent for a step that names none.
+     */
+    public Optional<BalloonNumber> balloon(Step step) {
+        return step.drawing()
+                .balloon()
+                .or(() -> isBallooned() ? Optional.empty() : Optional.of(BalloonNumber.of(step.number())));
     }
 
     /** What figures of {@code step} are written in: the unit of its limits, or that of the plan where it has none. */

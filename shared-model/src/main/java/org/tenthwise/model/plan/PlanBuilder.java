@@ -14,7 +14,8 @@ public final class PlanBuilder {
     private String issue = "1";
     private String name = "";
     private String material = "";
-    private String drawing = "";
+    private DrawingInForce drawing = DrawingInForce.titled("");
+    private Optional<String> route = Optional.empty();
     private String remark = "";
     private Optional<Outline> outline = Optional.empty();
     private PlanSource source = new PlanSource("", "");
@@ -36,6 +37,7 @@ public final class PlanBuilder {
         this.name = plan.name();
         this.material = plan.material();
         this.drawing = plan.drawing();
+        this.route = plan.route();
         this.remark = plan.remark();
         this.outline = plan.outline();
         this.source = plan.source();
@@ -58,8 +60,13 @@ public final class PlanBuilder {
         return this;
     }
 
-    public PlanBuilder drawing(String words) {
-        this.drawing = words;
+    public PlanBuilder drawing(DrawingInForce madeFrom) {
+        this.drawing = madeFrom;
+        return this;
+    }
+
+    public PlanBuilder route(Optional<String> number) {
+        this.route = number;
         return this;
     }
 
@@ -95,6 +102,7 @@ public final class PlanBuilder {
                 name,
                 material,
                 drawing,
+                route,
                 unit,
                 remark,
                 operations,

@@ -7,10 +7,10 @@ import org.tenthwise.model.tolerance.Limits;
 /**
  * One step of a plan.
  *
- * @param number balloon number of the characteristic; unique in the plan
+ * @param number its place in the order of work; unique in the plan. What stands in the balloon of the drawing is apart
  * @param operation number of the operation it belongs to
  * @param name short, for lists: what is checked
- * @param drawing words of the drawing; empty if the drawing says nothing
+ * @param drawing what the drawing says of it, and where
  * @param method how and where to measure, for the person at the machine
  * @param caution what can hurt here; absent if nothing but the usual
  * @param hold hold point: nothing after this step is open until the steps named here have passed or are conceded; empty
@@ -24,7 +24,7 @@ public record Step(
         int number,
         int operation,
         String name,
-        String drawing,
+        OnDrawing drawing,
         String method,
         Optional<String> caution,
         List<Integer> hold,

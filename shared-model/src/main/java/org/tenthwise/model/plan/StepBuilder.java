@@ -9,7 +9,7 @@ public final class StepBuilder {
     private final int number;
     private final int operation;
     private final String name;
-    private String drawing = "";
+    private OnDrawing drawing = OnDrawing.NOTHING;
     private String method = "";
     private Optional<String> caution = Optional.empty();
     private List<Integer> hold = List.of();
@@ -41,8 +41,8 @@ public final class StepBuilder {
         this.clamping = step.clamping();
     }
 
-    public StepBuilder drawing(String words) {
-        this.drawing = words;
+    public StepBuilder drawing(OnDrawing said) {
+        this.drawing = said;
         return this;
     }
 

@@ -39,7 +39,7 @@ final class Facts {
     List<Fact> of(Line line) {
         Step step = line.step();
         List<Fact> facts = new ArrayList<>();
-        add(facts, "record.fact.drawing", step.drawing());
+        add(facts, "record.fact.drawing", step.drawing().requirement());
         add(facts, "record.fact.asked", matter.sentences().asked(line.finding()));
         add(facts, "record.fact.limits", matter.sentences().limits(step));
         add(facts, "record.fact.limits-from", matter.sentences().limitsFrom(step));

@@ -56,7 +56,7 @@ final class TitleSection {
                 .cell(matter.say("record.cell.serial"), begun.serial())
                 .cell(matter.say("record.cell.lot"), matter.sentences().lot(begun))
                 .cell(matter.say("record.cell.material"), plan.material())
-                .cell(matter.say("record.cell.drawing"), plan.drawing())
+                .cell(matter.say("record.cell.drawing"), plan.drawing().title())
                 .end();
         new CellGrid(flow, CELLS)
                 .cell(matter.say("record.cell.plan"), matter.say("record.plan-issue", matter.part(), plan.issue()))

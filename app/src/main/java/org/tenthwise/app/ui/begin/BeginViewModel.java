@@ -84,7 +84,7 @@ public final class BeginViewModel {
                 plan.steps().stream().filter(step -> !step.hold().isEmpty()).count();
         return List.of(
                 words.say("begin.material", plan.material()),
-                words.say("begin.plan", plan.issue(), plan.drawing()),
+                words.say("begin.plan", plan.issue(), plan.drawing().title()),
                 words.say("home.checks", plan.steps().size(), holds));
     }
 

@@ -106,7 +106,7 @@ final class RunPresenter {
     private StepLine step(State state, Line line, Optional<Line> following) {
         Step step = line.step();
         String value = sentences.listed(line.finding());
-        String under = value.isEmpty() ? step.drawing() : value;
+        String under = value.isEmpty() ? step.drawing().requirement() : value;
         String spoken =
                 words.say("run.step-spoken", step.number(), step.name(), under, sentences.standing(line.finding()));
         return new StepLine(
@@ -136,7 +136,9 @@ final class RunPresenter {
         String drawing = step.limits()
                 .flatMap(Limits::origin)
                 .map(origin -> worked(step, origin))
-                .orElseGet(() -> step.drawing().isEmpty() ? sentences.limits(step) : step.drawing());
+                .orElseGet(() -> step.drawing().requirement().isEmpty()
+                        ? sentences.limits(step)
+                        : step.drawing().requirement());
         boolean byAngle = step.check().asTurn().isPresent() && PromptPresenter.byAngle(state.asked());
         return new InHand(
                 step.number(),
@@ -157,9 +159,9 @@ final class RunPresenter {
 
     /** Limits nobody wrote out. */
     private String worked(Step step, Origin origin) {
-        return step.drawing().isEmpty()
+        return step.drawing().requirement().isEmpty()
                 ? words.say("run.worked-limits", sentences.limits(step), origin.designation())
-                : words.say("run.worked-limits.drawn", step.drawing(), sentences.limits(step));
+                : words.say("run.worked-limits.drawn", step.drawing().requirement(), sentences.limits(step));
     }
 
     private Found found(State state) {

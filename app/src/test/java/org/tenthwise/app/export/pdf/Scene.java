@@ -16,7 +16,9 @@ import org.tenthwise.checklists.rules.ReadingsFile;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Contact;
+import org.tenthwise.model.plan.DrawingInForce;
 import org.tenthwise.model.plan.MeasuredBody;
+import org.tenthwise.model.plan.OnDrawing;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.PartId;
@@ -198,7 +200,7 @@ public enum Scene {
         IntStream.rangeClosed(1, 40)
                 .forEach(
                         number -> steps.add(new StepBuilder(number * 101, 10, SIXTY, checks.get(number % checks.size()))
-                                .drawing(SIXTY + " " + SIXTY)
+                                .drawing(OnDrawing.words(SIXTY + " " + SIXTY))
                                 .method(ANY_SIGN)
                                 .hold(number % 7 == 0 ? List.of(number * 101 - 101) : List.of())
                                 .build()));
@@ -209,7 +211,7 @@ public enum Scene {
                 .issue(SIXTY)
                 .name(SIXTY)
                 .material(SIXTY)
-                .drawing(unbroken)
+                .drawing(DrawingInForce.titled(unbroken))
                 .remark(demo.remark() + " " + SIXTY + " " + SIXTY)
                 .source(source)
                 .build();
