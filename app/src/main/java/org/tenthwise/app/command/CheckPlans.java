@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.tenthwise.checklists.rules.PlanProblem;
 import org.tenthwise.checklists.rules.PlanReading;
+import org.tenthwise.checklists.rules.PlanRemarks;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.words.Message;
 import picocli.CommandLine.Command;
@@ -13,7 +14,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Judges plan files: every problem of every file, each with its place. */
+/** Judges plan files: every problem of every file, each with its place, and what is worth a second look. */
 @Command(name = "check", customSynopsis = "tenthwise check PLAN...")
 final class CheckPlans implements Callable<Integer> {
 
@@ -59,6 +60,8 @@ final class CheckPlans implements Callable<Integer> {
                             plan.part().revision(),
                             plan.issue(),
                             plan.steps().size()));
+            PlanRemarks.of(plan)
+                    .forEach(remark -> to.println(with.words().say("command.check.remark", named.name(), remark)));
             return true;
         }
         lines(named, ((PlanReading.Bad) reading).problems())

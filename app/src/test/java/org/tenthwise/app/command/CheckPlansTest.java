@@ -7,12 +7,27 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.InventedPlans;
 import org.tenthwise.checklists.catalogue.DemoPart;
 
 class CheckPlansTest {
+
+    private static final String LOOK =
+            """
+            [[step]]
+            number = %d
+            operation = 10
+            kind = "look"
+            name = "Edges"
+            what = "Edges broken."
+            %s
+
+            """;
 
     @TempDir
     private Path folder;
@@ -29,6 +44,28 @@ class CheckPlansTest {
         Typed typed = Typed.line("check", good);
         assertEquals(0, typed.exit());
         assertEquals(List.of(good + ": no errors: LG-2207 rev C, issue 9, 35 checks"), typed.out());
+    }
+
+    @Test
+    void balloonsMissingInTheRowAndChecksWithoutOneAreRemarks() throws Exception {
+        Path ballooned = Files.writeString(
+                folder.resolve("ballooned.toml"),
+                InventedPlans.text(
+                        "mm",
+                        Stream.of("12", "13", "15", "19", "")
+                                .map(balloon -> LOOK.formatted(
+                                        balloon.isEmpty() ? 20 : Integer.parseInt(balloon),
+                                        balloon.isEmpty() ? "" : "balloon = " + balloon))
+                                .collect(Collectors.joining())));
+        Typed typed = Typed.line("check", ballooned);
+        assertEquals(0, typed.exit());
+        assertEquals(
+                List.of(
+                        ballooned + ": no errors: T-1 rev A, issue 1, 5 checks",
+                        ballooned + ": to look at: balloon 14 is missing in the row",
+                        ballooned + ": to look at: balloons 16 to 18 are missing in the row",
+                        ballooned + ": to look at: check 20 is of the drawing and without a balloon"),
+                typed.out());
     }
 
     @Test

@@ -1,6 +1,8 @@
 package org.tenthwise.model.plan;
 
 import java.util.Comparator;
+import java.util.Optional;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -15,6 +17,7 @@ public record BalloonNumber(String text) implements Comparable<BalloonNumber> {
 
     private static final Pattern WRITTEN = Pattern.compile("[\\p{L}\\d][\\p{L}\\d./()-]{0," + (LONGEST - 1) + "}");
     private static final Pattern RUN = Pattern.compile("\\d+|\\D+");
+    private static final Pattern FIGURES = Pattern.compile("\\d+");
     private static final Comparator<String> BY_RUNS = BalloonNumber::compareRuns;
 
     /** Whether it can stand in a balloon: letters, figures and {@code . / ( ) -}, {@value #LONGEST} of them at most. */
@@ -30,6 +33,20 @@ public record BalloonNumber(String text) implements Comparable<BalloonNumber> {
     /** Whether both are the same balloon of the drawing, written with capitals or without. */
     public boolean isSame(BalloonNumber other) {
         return text.equalsIgnoreCase(other.text);
+    }
+
+    /** What stands before its figures: empty for {@code 12A}, {@code A} for {@code A12}. */
+    public String row() {
+        return text.substring(0, figures().map(MatchResult::start).orElse(text.length()));
+    }
+
+    /** Its place in the row: 12 for {@code 12}, {@code 12A} and {@code 12.1}; absent for letters alone. */
+    public Optional<Integer> inRow() {
+        return figures().map(MatchResult::group).map(Integer::valueOf);
+    }
+
+    private Optional<MatchResult> figures() {
+        return FIGURES.matcher(text).results().findFirst();
     }
 
     @Override

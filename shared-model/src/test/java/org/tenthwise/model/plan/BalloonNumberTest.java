@@ -10,6 +10,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
@@ -73,6 +74,22 @@ class BalloonNumberTest {
                 .ofMaxLength(BalloonNumber.LONGEST)
                 .filter(BalloonNumber::canBe)
                 .map(BalloonNumber::new);
+    }
+
+    private static List<String> gaps(String... balloons) {
+        return BalloonGap.in(Stream.of(balloons).map(BalloonNumber::new).toList()).stream()
+                .map(gap -> gap.row() + gap.first() + (gap.isOne() ? "" : "-" + gap.last()))
+                .toList();
+    }
+
+    @Test
+    void whatIsMissingInTheRowIsNamed() {
+        assertEquals(List.of("14"), gaps("12", "13", "15"));
+        assertEquals(List.of(), gaps("3", "1", "2.1", "2.2", "4a"));
+        assertEquals(List.of("5-7", "9"), gaps("10", "8", "4"));
+        assertEquals(List.of("A2", "b3"), gaps("A1", "a3", "b2", "B4"));
+        assertEquals(List.of(), gaps("A", "B", "D"));
+        assertEquals(List.of(), gaps());
     }
 
     @Test
