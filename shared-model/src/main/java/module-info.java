@@ -20,6 +20,7 @@ module org.tenthwise.model {
     exports org.tenthwise.model.compute.comparison;
     exports org.tenthwise.model.compute.cutting;
     exports org.tenthwise.model.compute.drilling;
+    exports org.tenthwise.model.compute.expression;
     exports org.tenthwise.model.compute.fit;
     exports org.tenthwise.model.compute.form;
     exports org.tenthwise.model.compute.roundness;
