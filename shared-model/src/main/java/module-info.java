@@ -19,10 +19,15 @@ module org.tenthwise.model {
     exports org.tenthwise.model.record;
     exports org.tenthwise.model.compute.comparison;
     exports org.tenthwise.model.compute.cutting;
+    exports org.tenthwise.model.compute.dovetail;
     exports org.tenthwise.model.compute.drilling;
     exports org.tenthwise.model.compute.expression;
     exports org.tenthwise.model.compute.fit;
     exports org.tenthwise.model.compute.form;
+    exports org.tenthwise.model.compute.gear;
+    exports org.tenthwise.model.compute.keyway;
+    exports org.tenthwise.model.compute.polygon;
+    exports org.tenthwise.model.compute.radius;
     exports org.tenthwise.model.compute.roundness;
     exports org.tenthwise.model.compute.statistics;
     exports org.tenthwise.model.compute.temperature;

@@ -6,6 +6,8 @@ import org.tenthwise.model.words.Word;
 public enum Topic {
     THREADS,
     WIRES,
+    PROFILES,
+    TEETH,
     CUTTING,
     LIMITS,
     RUNOUT,

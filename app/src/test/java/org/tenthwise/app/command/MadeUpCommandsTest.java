@@ -19,7 +19,8 @@ class MadeUpCommandsTest extends Walking {
             + "compute reference help version store plans backup-to backups out readings run as part serial gauge "
             + "language LANGUAGE en de person from to characteristic head sums topic totals COMMAND "
             + "PLAN FILE DIR FORMAT DAY HASH PATH NAME "
-            + "QUESTIONS ANSWERS pdf csv json threads wires cutting limits runout decision temperature statistics "
+            + "QUESTIONS ANSWERS pdf csv json threads wires profiles teeth cutting limits runout decision temperature "
+            + "statistics "
             + "id calc from-master unit master reading sense";
 
     @ParameterizedTest

@@ -89,8 +89,8 @@ class ShowReferenceTest {
     @Test
     void aTopicThatIsNotThereIsRefusedWithThoseThatAre() {
         assertEquals(
-                "There is no topic \"thread\". Use one of: threads, wires, cutting, limits, runout, decision, "
-                        + "temperature, "
+                "There is no topic \"thread\". Use one of: threads, wires, profiles, teeth, cutting, limits, runout, "
+                        + "decision, temperature, "
                         + "statistics.",
                 Typed.line("reference", "--topic", "thread").trouble());
     }

@@ -27,6 +27,13 @@ import org.tenthwise.app.sums.gauge.OffCentreSum;
 import org.tenthwise.app.sums.gauge.RockingSum;
 import org.tenthwise.app.sums.gauge.RunOutByAngleSum;
 import org.tenthwise.app.sums.gauge.ZeroDriftSum;
+import org.tenthwise.app.sums.gear.ChordalSum;
+import org.tenthwise.app.sums.gear.OverPinsSum;
+import org.tenthwise.app.sums.gear.SpanSum;
+import org.tenthwise.app.sums.profile.AcrossCornersSum;
+import org.tenthwise.app.sums.profile.DovetailSum;
+import org.tenthwise.app.sums.profile.KeyseatSum;
+import org.tenthwise.app.sums.profile.RadiusSum;
 import org.tenthwise.app.sums.statistics.CapabilitySum;
 import org.tenthwise.app.sums.statistics.ChartConstantsSum;
 import org.tenthwise.app.sums.statistics.GaugeStudySum;
@@ -73,6 +80,13 @@ public final class Handbook {
                 new AtTwentySum(),
                 new TemperatureMattersSum(),
                 new ExpansionSum(),
+                new RadiusSum(),
+                new DovetailSum(),
+                new KeyseatSum(),
+                new AcrossCornersSum(),
+                new OverPinsSum(),
+                new SpanSum(),
+                new ChordalSum(),
                 new JudgeSum(),
                 new RiskSum(),
                 new UncertaintySum(),

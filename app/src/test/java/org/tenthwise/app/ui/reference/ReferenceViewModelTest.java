@@ -68,6 +68,8 @@ class ReferenceViewModelTest {
                 List.of(
                         "threads",
                         "wires",
+                        "profiles",
+                        "teeth",
                         "cutting",
                         "limits",
                         "runout",

@@ -1,0 +1,2 @@
+/** Dovetails measured by pins in their corners. */
+package org.tenthwise.model.compute.dovetail;

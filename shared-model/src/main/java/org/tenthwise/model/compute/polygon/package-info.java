@@ -1,0 +1,2 @@
+/** Flats and corners. */
+package org.tenthwise.model.compute.polygon;

@@ -1,0 +1,2 @@
+/** Radii from what a hand gauge reads of an arc. */
+package org.tenthwise.model.compute.radius;
