@@ -21,6 +21,7 @@ module org.tenthwise.model {
     exports org.tenthwise.model.compute.cutting;
     exports org.tenthwise.model.compute.dovetail;
     exports org.tenthwise.model.compute.drilling;
+    exports org.tenthwise.model.compute.eccentric;
     exports org.tenthwise.model.compute.expression;
     exports org.tenthwise.model.compute.fit;
     exports org.tenthwise.model.compute.form;
@@ -28,8 +29,10 @@ module org.tenthwise.model {
     exports org.tenthwise.model.compute.keyway;
     exports org.tenthwise.model.compute.polygon;
     exports org.tenthwise.model.compute.radius;
+    exports org.tenthwise.model.compute.position;
     exports org.tenthwise.model.compute.roundness;
     exports org.tenthwise.model.compute.statistics;
+    exports org.tenthwise.model.compute.taper;
     exports org.tenthwise.model.compute.temperature;
     exports org.tenthwise.model.compute.thread;
     exports org.tenthwise.model.compute.thread.limits;

@@ -11,6 +11,8 @@ public enum Topic {
     CUTTING,
     LIMITS,
     RUNOUT,
+    POSITION,
+    TAPER,
     DECISION,
     TEMPERATURE,
     STATISTICS;

@@ -76,6 +76,12 @@ public record Input<T>(
         return of(key, Quantity.LENGTH, true, InputReading::lengths);
     }
 
+    /** One or more; one may stand without a list. */
+    public static Input<List<Length>> lengthOrLengths(String key) {
+        return Input.<List<Length>>of(key, Quantity.LENGTH, true, InputReading::lengthOrLengths)
+                .bounded(Message.of("guide.one-or-several"));
+    }
+
     public static Input<BigDecimal> figure(String key) {
         return of(key, Quantity.FIGURE, false, InputReading::figure);
     }

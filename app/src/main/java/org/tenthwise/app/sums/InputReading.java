@@ -103,6 +103,10 @@ final class InputReading {
                 .toList();
     }
 
+    static List<Length> lengthOrLengths(SumInput given, Input<?> input) {
+        return given.value(input) instanceof SumValue.Text ? List.of(length(given, input)) : lengths(given, input);
+    }
+
     static List<List<List<BigDecimal>>> groups(SumInput given, Input<?> input) {
         List<List<List<BigDecimal>>> parts = new ArrayList<>();
         for (SumValue part : group(input, place(input), given.value(input))) {

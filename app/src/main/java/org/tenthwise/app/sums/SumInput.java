@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -78,10 +79,46 @@ public record SumInput(Optional<Unit> unit, Map<String, SumValue> values) {
         return has(input) ? Optional.of(get(input)) : Optional.empty();
     }
 
+    /**
+     * Which of {@code these} is given.
+     *
+     * @throws CannotAnswer if none of them is, or more than one
+     */
+    public Input<?> oneOf(Input<?>... these) {
+        List<Input<?>> there =
+                Stream.of(these).<Input<?>>map(input -> input).filter(this::has).toList();
+        if (there.isEmpty()) {
+            throw new CannotAnswer(these[0], Message.of("given.one-of.none", List.of(these)));
+        }
+        if (there.size() > 1) {
+            throw new CannotAnswer(
+                    there.get(1),
+                    Message.of("given.one-of.two", there.get(0), said(there.get(0)), there.get(1), said(there.get(1))));
+        }
+        return there.get(0);
+    }
+
+    /**
+     * A refusal of each of {@code these} that is given, as it says nothing without {@code other}.
+     *
+     * @throws CannotAnswer if one is
+     */
+    public void refuseWithout(Input<?> other, Input<?>... these) {
+        Stream.of(these).filter(any -> has(any) && !has(other)).findFirst().ifPresent(any -> {
+            throw new CannotAnswer(any, Message.of("given.one-of.alone", any, said(any), other));
+        });
+    }
+
     /** The figure or the word given as {@code input}, as it was typed; with its unit where that is its own. */
     public String text(Input<?> input) {
         String typed = InputReading.text(input, value(input), "word");
         return value(input) instanceof SumValue.Text text ? text.said() : typed;
+    }
+
+    private Message said(Input<?> input) {
+        return value(input) instanceof SumValue.Text typed
+                ? Message.of("as-said", typed.said())
+                : Message.of("given.found.list");
     }
 
     /** The length given as {@code input}, in the unit it was typed in. */

@@ -69,6 +69,8 @@ class PublishedCasesTest {
         "CUTTING, 12, 2",
         "LIMITS, 850, 1500",
         "RUNOUT, 40, 15",
+        "POSITION, 29, 25",
+        "TAPER, 45, 41",
         "DECISION, 40, 5",
         "TEMPERATURE, 40, 25",
         "STATISTICS, 240, 110"

@@ -30,6 +30,10 @@ import org.tenthwise.app.sums.gauge.ZeroDriftSum;
 import org.tenthwise.app.sums.gear.ChordalSum;
 import org.tenthwise.app.sums.gear.OverPinsSum;
 import org.tenthwise.app.sums.gear.SpanSum;
+import org.tenthwise.app.sums.position.BoltCircleSum;
+import org.tenthwise.app.sums.position.CentreDistanceSum;
+import org.tenthwise.app.sums.position.JawPackingSum;
+import org.tenthwise.app.sums.position.PositionSum;
 import org.tenthwise.app.sums.profile.AcrossCornersSum;
 import org.tenthwise.app.sums.profile.DovetailSum;
 import org.tenthwise.app.sums.profile.KeyseatSum;
@@ -44,6 +48,10 @@ import org.tenthwise.app.sums.statistics.ToleranceIntervalSum;
 import org.tenthwise.app.sums.statistics.TrendSum;
 import org.tenthwise.app.sums.statistics.TypeOneSum;
 import org.tenthwise.app.sums.statistics.ZeroRejectsSum;
+import org.tenthwise.app.sums.taper.SineBarSum;
+import org.tenthwise.app.sums.taper.TailstockSum;
+import org.tenthwise.app.sums.taper.TaperBallsSum;
+import org.tenthwise.app.sums.taper.TaperSum;
 import org.tenthwise.app.sums.temperature.AtTwentySum;
 import org.tenthwise.app.sums.temperature.ExpansionSum;
 import org.tenthwise.app.sums.temperature.TemperatureMattersSum;
@@ -77,6 +85,14 @@ public final class Handbook {
                 new LobesSum(),
                 new RockingSum(),
                 new OffCentreSum(),
+                new PositionSum(),
+                new BoltCircleSum(),
+                new CentreDistanceSum(),
+                new TaperSum(),
+                new TaperBallsSum(),
+                new SineBarSum(),
+                new TailstockSum(),
+                new JawPackingSum(),
                 new AtTwentySum(),
                 new TemperatureMattersSum(),
                 new ExpansionSum(),

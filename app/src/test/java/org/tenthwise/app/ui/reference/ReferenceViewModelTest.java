@@ -73,6 +73,8 @@ class ReferenceViewModelTest {
                         "cutting",
                         "limits",
                         "runout",
+                        "position",
+                        "taper",
                         "decision",
                         "temperature",
                         "statistics",

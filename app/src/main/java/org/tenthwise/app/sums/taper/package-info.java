@@ -1,0 +1,5 @@
+/**
+ * Angles and tapers: sine bar, conversions, rollers, balls, tailstock. One class a sum; each reads what is given, asks
+ * the model and writes the answer down.
+ */
+package org.tenthwise.app.sums.taper;
