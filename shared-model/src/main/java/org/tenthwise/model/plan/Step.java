@@ -38,6 +38,11 @@ public record Step(
         hold = List.copyOf(hold);
     }
 
+    /** Whether it is a characteristic: a requirement of the drawing. */
+    public boolean isOfDrawing() {
+        return stepClass == StepClass.DRAWING;
+    }
+
     /** The limits it is judged against; absent for one that only asks. */
     public Optional<Limits> limits() {
         return check.judgedAgainst();

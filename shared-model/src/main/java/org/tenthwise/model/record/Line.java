@@ -3,7 +3,6 @@ package org.tenthwise.model.record;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.plan.Step;
-import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Pass;
@@ -81,7 +80,7 @@ public record Line(
 
     /** Whether it is a characteristic: a requirement of the drawing. */
     public boolean isOfDrawing() {
-        return step.stepClass() == StepClass.DRAWING;
+        return step.isOfDrawing();
     }
 
     /** Used as it is, by concession; only a characteristic can be. */

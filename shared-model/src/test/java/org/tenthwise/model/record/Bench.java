@@ -16,6 +16,7 @@ import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Holding;
 import org.tenthwise.model.plan.MeasuredBody;
+import org.tenthwise.model.plan.OnDrawing;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.PartId;
@@ -27,6 +28,7 @@ import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.StepBuilder;
+import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.plan.TemperatureAsked;
 import org.tenthwise.model.plan.ThermalData;
 import org.tenthwise.model.quantity.Celsius;
@@ -92,6 +94,18 @@ final class Bench {
         steps.add(new StepBuilder(number, 10, "Step " + number, check)
                 .temperatureAsked(temperatureAsked)
                 .build());
+        return this;
+    }
+
+    /** What the drawing says of the step put down last, and what that step is to the drawing. */
+    Bench drawn(OnDrawing drawing, StepClass stepClass) {
+        int last = steps.size() - 1;
+        steps.set(
+                last,
+                new StepBuilder(steps.get(last))
+                        .drawing(drawing)
+                        .stepClass(stepClass)
+                        .build());
         return this;
     }
 

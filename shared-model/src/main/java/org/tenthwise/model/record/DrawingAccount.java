@@ -1,0 +1,62 @@
+package org.tenthwise.model.record;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.tenthwise.model.plan.BalloonGap;
+import org.tenthwise.model.plan.BalloonNumber;
+import org.tenthwise.model.plan.OnDrawing;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Step;
+
+/**
+ * The drawing accounted for: a line for each of its requirements, with what became of it or that it is open.
+ *
+ * @param lines in the order of the drawing's numbers; at the end, in the order of work, those that have none
+ * @param gaps numbers missing in the row, of which nothing is known
+ */
+public record DrawingAccount(List<AccountLine> lines, List<BalloonGap> gaps) {
+
+    /** Without a number it stands behind all that have one. */
+    private static final Comparator<AccountLine> ORDER = Comparator.<AccountLine, Boolean>comparing(
+                    line -> line.balloon().isEmpty())
+            .thenComparing((one, other) -> one.balloon()
+                    .flatMap(here -> other.balloon().map(here::compareTo))
+                    .orElse(0));
+
+    public DrawingAccount {
+        lines = List.copyOf(lines);
+        gaps = List.copyOf(gaps);
+    }
+
+    public static DrawingAccount of(Sheet sheet) {
+        Plan plan = sheet.plan();
+        List<AccountLine> lines = Stream.concat(
+                        sheet.characteristics().stream()
+                                .flatMap(line -> InstancesFound.of(plan.balloon(line.step()), line).stream()),
+                        unanswered(plan))
+                .sorted(ORDER)
+                .toList();
+        List<BalloonNumber> balloons = lines.stream()
+                .map(AccountLine::balloon)
+                .flatMap(Optional::stream)
+                .toList();
+        return new DrawingAccount(lines, plan.isBallooned() ? BalloonGap.in(balloons) : List.of());
+    }
+
+    /** Balloons that are named by checks on the way alone, each once. */
+    private static Stream<AccountLine> unanswered(Plan plan) {
+        TreeMap<BalloonNumber, OnDrawing> named =
+                new TreeMap<>(Comparator.comparing(BalloonNumber::text, String.CASE_INSENSITIVE_ORDER));
+        plan.steps().stream().filter(step -> !step.isOfDrawing()).forEach(step -> step.drawing()
+                .balloon()
+                .ifPresent(balloon -> named.putIfAbsent(balloon, step.drawing())));
+        plan.steps().stream()
+                .filter(Step::isOfDrawing)
+                .forEach(step -> step.drawing().balloon().ifPresent(named::remove));
+        return named.entrySet().stream()
+                .map(entry -> new AccountLine.Unanswered(Optional.of(entry.getKey()), entry.getValue()));
+    }
+}
