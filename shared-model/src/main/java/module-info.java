@@ -30,6 +30,7 @@ module org.tenthwise.model {
     exports org.tenthwise.model.compute.polygon;
     exports org.tenthwise.model.compute.radius;
     exports org.tenthwise.model.compute.position;
+    exports org.tenthwise.model.compute.roughness;
     exports org.tenthwise.model.compute.roundness;
     exports org.tenthwise.model.compute.statistics;
     exports org.tenthwise.model.compute.taper;

@@ -13,6 +13,7 @@ public enum Topic {
     RUNOUT,
     POSITION,
     TAPER,
+    ROUGHNESS,
     DECISION,
     TEMPERATURE,
     STATISTICS;

@@ -90,8 +90,7 @@ class ShowReferenceTest {
     void aTopicThatIsNotThereIsRefusedWithThoseThatAre() {
         assertEquals(
                 "There is no topic \"thread\". Use one of: threads, wires, profiles, teeth, cutting, limits, runout, "
-                        + "decision, temperature, "
-                        + "statistics.",
+                        + "position, taper, roughness, decision, temperature, statistics.",
                 Typed.line("reference", "--topic", "thread").trouble());
     }
 }

@@ -71,6 +71,7 @@ class PublishedCasesTest {
         "RUNOUT, 40, 15",
         "POSITION, 29, 25",
         "TAPER, 45, 41",
+        "ROUGHNESS, 33, 20",
         "DECISION, 40, 5",
         "TEMPERATURE, 40, 25",
         "STATISTICS, 240, 110"

@@ -38,6 +38,8 @@ import org.tenthwise.app.sums.profile.AcrossCornersSum;
 import org.tenthwise.app.sums.profile.DovetailSum;
 import org.tenthwise.app.sums.profile.KeyseatSum;
 import org.tenthwise.app.sums.profile.RadiusSum;
+import org.tenthwise.app.sums.roughness.RoughnessSettingsSum;
+import org.tenthwise.app.sums.roughness.RoughnessSum;
 import org.tenthwise.app.sums.statistics.CapabilitySum;
 import org.tenthwise.app.sums.statistics.ChartConstantsSum;
 import org.tenthwise.app.sums.statistics.GaugeStudySum;
@@ -93,6 +95,8 @@ public final class Handbook {
                 new SineBarSum(),
                 new TailstockSum(),
                 new JawPackingSum(),
+                new RoughnessSettingsSum(),
+                new RoughnessSum(),
                 new AtTwentySum(),
                 new TemperatureMattersSum(),
                 new ExpansionSum(),
