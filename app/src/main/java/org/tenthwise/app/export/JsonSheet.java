@@ -43,9 +43,9 @@ final class JsonSheet {
                 .put("revision", plan.part().revision())
                 .put("name", plan.name())
                 .put("material", plan.material())
-                .put("drawing", plan.drawing().title())
-                .put("serial", begun.serial())
-                .put("lot", begun.lot());
+                .put("drawing", plan.drawing().title());
+        JsonDrawing.head(plan, part);
+        part.put("serial", begun.serial()).put("lot", begun.lot());
         if (begun.noLot()) {
             part.put("no-lot", true);
         }
@@ -66,6 +66,9 @@ final class JsonSheet {
         ArrayNode signatures = result.putArray("signatures");
         List<Signature> all = sheet.run().signatures();
         all.forEach(signature -> write(signature, signature.standsAgainst(all), signatures.addObject()));
+        if (plan.isBallooned()) {
+            JsonDrawing.account(sheet, result.putArray("account"));
+        }
         ArrayNode characteristics = result.putArray("characteristics");
         sheet.lines().forEach(line -> write(sheet.run(), line, plan.unit(line.step()), characteristics.addObject()));
         notes(sheet.run(), result.putArray("notes"));
@@ -99,9 +102,7 @@ final class JsonSheet {
     private static void write(Run run, Line line, Unit unit, ObjectNode to) {
         to.put("number", line.step().number());
         to.put("name", line.step().name());
-        if (!line.step().drawing().requirement().isEmpty()) {
-            to.put("requirement", line.step().drawing().requirement());
-        }
+        JsonDrawing.of(line.step().drawing(), to);
         to.put("operation", line.step().operation());
         to.put("check", line.step().check().key());
         to.put("class", Word.of(line.step().stepClass()));
