@@ -10,6 +10,8 @@ public enum Topic {
     TEETH,
     CUTTING,
     LIMITS,
+    CHAIN,
+    GAUGING,
     RUNOUT,
     POSITION,
     TAPER,
