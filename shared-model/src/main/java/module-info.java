@@ -11,6 +11,7 @@ module org.tenthwise.model {
     exports org.tenthwise.model.words;
     exports org.tenthwise.model.quantity;
     exports org.tenthwise.model.tolerance;
+    exports org.tenthwise.model.callout;
     exports org.tenthwise.model.gauge;
     exports org.tenthwise.model.thread;
     exports org.tenthwise.model.plan;
