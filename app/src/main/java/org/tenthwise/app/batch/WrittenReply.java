@@ -71,11 +71,17 @@ final class WrittenReply {
         }
     }
 
-    private interface Fields {
+    /** What goes into a line. */
+    interface Fields {
         void write(JsonGenerator to) throws IOException;
     }
 
-    private static byte[] line(Fields fields) {
+    /** What is said, in English and by keys. */
+    static String said(Message why) {
+        return WORDS.say(why);
+    }
+
+    static byte[] line(Fields fields) {
         ByteArrayOutputStream line = new ByteArrayOutputStream(512);
         try (JsonGenerator to = JSON.createGenerator(line)) {
             to.writeStartObject();

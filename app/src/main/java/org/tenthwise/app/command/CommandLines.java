@@ -36,6 +36,7 @@ public final class CommandLines {
         line.addSubcommand(new RestoreStore(with));
         line.addSubcommand(new SalvageStore(with));
         line.addSubcommand(new Compute(with));
+        line.addSubcommand(new ReadCallouts(with));
         line.addSubcommand(new ShowReference(with));
         help(line, with);
         line.getSubcommands().values().forEach(command -> help(command, with));

@@ -15,6 +15,7 @@ final class HelpTexts extends ResourceBundle {
     private static final String STEM = "command.help.";
     private static final String LINE = "{\"id\":\"a\",\"calc\":\"from-master\",\"unit\":\"in\",\"master\":\"2.000\","
             + "\"reading\":\"0.007\",\"sense\":-1}";
+    private static final String GENERAL = "ISO 2768-m, .X ±.1 .XX ±.01 .XXX ±.005 ANGLES ±1°";
 
     private final Words words;
     private final Set<String> keys;
@@ -33,7 +34,8 @@ final class HelpTexts extends ResourceBundle {
                                 "topics",
                                 Stream.of(Topic.values()).map(Topic::word).toList())
                         .with("folder", ShowDemo.FOLDER)
-                        .with("example", LINE))
+                        .with("example", LINE)
+                        .with("general", GENERAL))
                 : null;
     }
 

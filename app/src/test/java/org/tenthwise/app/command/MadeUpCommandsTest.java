@@ -16,11 +16,12 @@ class MadeUpCommandsTest extends Walking {
 
     /** What is typed, and what stands for a value in the guide of the commands: so in every language. */
     private static final String AS_TYPED = "tenthwise demo check walk export history verify backup restore salvage "
-            + "compute reference help version store plans backup-to backups out readings run as part serial gauge "
+            + "compute callout unit general reference help version store plans backup-to backups out readings run as "
+            + "part serial gauge "
             + "language LANGUAGE en de person from to characteristic head sums topic totals COMMAND "
-            + "PLAN FILE DIR FORMAT DAY HASH PATH NAME "
-            + "QUESTIONS ANSWERS pdf csv json threads wires profiles teeth cutting limits runout decision temperature "
-            + "statistics "
+            + "PLAN FILE TEXT ISO XXX ANGLES DIR FORMAT DAY HASH PATH NAME "
+            + "QUESTIONS ANSWERS pdf csv json threads wires profiles teeth cutting limits chain gauging runout "
+            + "position taper roughness decision temperature statistics "
             + "id calc from-master unit master reading sense";
 
     @ParameterizedTest
@@ -37,6 +38,7 @@ class MadeUpCommandsTest extends Walking {
                 "restore",
                 "salvage",
                 "compute",
+                "callout",
                 "reference"
             })
     void helpIsOfTheLanguage(String command) {

@@ -60,10 +60,15 @@ record Typed(int exit, List<String> out, List<String> err, List<String> opened) 
 
     /** Types the batch command, with {@code in} on standard input and {@code to} behind standard output. */
     static Typed piped(InputStream in, OutputStream to, String... options) {
+        return piped("compute", in, to, options);
+    }
+
+    /** The same for any command that reads standard input. */
+    static Typed piped(String command, InputStream in, OutputStream to, String... options) {
         return line(
                 new Asked(false, new ArrayList<>(), Optional.empty()),
                 new Streams(in, to),
-                Stream.concat(Stream.of("compute"), Stream.of(options)).toArray());
+                Stream.concat(Stream.of(command), Stream.of(options)).toArray());
     }
 
     private static Typed line(Asked client, Object... words) {
