@@ -3,6 +3,7 @@ package org.tenthwise.checklists.editing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -62,6 +63,25 @@ public final class PlanText {
         return places(name).stream().map(tables::get).toList();
     }
 
+    /**
+     * Which table of {@code [[name]]} a line of the text is in, a comment right above it being of the table; absent for
+     * a line that is in none.
+     *
+     * @param line from 1
+     */
+    public OptionalInt at(String name, int line) {
+        int index = 0;
+        long before = 0;
+        for (TableText table : tables) {
+            before += table.text().chars().filter(sign -> sign == '\n').count();
+            if (before >= line) {
+                return table.isOf(name) ? OptionalInt.of(index) : OptionalInt.empty();
+            }
+            index += table.isOf(name) ? 1 : 0;
+        }
+        return index > 0 && tables.get(tables.size() - 1).isOf(name) ? OptionalInt.of(index - 1) : OptionalInt.empty();
+    }
+
     /** The table {@code [name]}. */
     public Optional<TableText> table(String name) {
         return tables.stream().filter(table -> table.isNamed(name)).findFirst();
@@ -87,10 +107,20 @@ public final class PlanText {
         int place = places.isEmpty()
                 ? tables.size()
                 : index < places.size() ? places.get(index) : places.get(places.size() - 1) + 1;
+        return insertedAt(place, table);
+    }
+
+    private PlanText insertedAt(int place, TableText table) {
         List<TableText> more = new ArrayList<>(tables);
         more.set(place - 1, more.get(place - 1).ended());
         more.add(place, table);
         return new PlanText(more);
+    }
+
+    /** With one more table behind the others of {@code [[name]]}, or right after the head where there are none. */
+    public PlanText withOneMore(String name, TableText table) {
+        List<Integer> places = places(name);
+        return insertedAt(places.isEmpty() ? 1 : places.get(places.size() - 1) + 1, table);
     }
 
     /** With the table at {@code from} of {@code [[name]]} at {@code to}, the others in their order. */

@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.tenthwise.checklists.format.RawValue;
+import org.tenthwise.checklists.format.TomlReading;
+import org.tenthwise.checklists.format.TomlText;
 
 /**
  * One table of a plan file as it is written, the head among them; a step with the tables inside it. Nothing of it
@@ -45,6 +48,16 @@ public final class TableText {
                 .filter(pair -> pair.key().equals(key))
                 .map(Pair::value)
                 .findFirst();
+    }
+
+    /** What the text under a key says; absent where the key is not there, or holds something else. */
+    public Optional<String> says(String key) {
+        return value(key)
+                .map(written -> new TomlText().read("it = " + written))
+                .filter(TomlReading.Readable.class::isInstance)
+                .map(read -> ((TomlReading.Readable) read).top().values().get("it"))
+                .filter(RawValue.Text.class::isInstance)
+                .map(text -> ((RawValue.Text) text).text());
     }
 
     /**

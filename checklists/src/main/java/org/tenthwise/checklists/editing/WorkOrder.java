@@ -4,9 +4,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import org.tenthwise.model.plan.AskedCheck;
+import org.tenthwise.model.plan.StepClass;
+import org.tenthwise.model.words.Word;
 
 /**
  * Numbers the steps of a plan by the order they stand in. Where the number on the drawing was told by the place in the
@@ -27,12 +29,9 @@ public final class WorkOrder {
     private static final Pattern WHOLE = Pattern.compile("(?<=^|[\\[,=\\s])\\d{1,9}(?=$|[\\s,\\]}#])");
 
     private final PlanText plan;
-    private final Set<Integer> ofTheDrawing;
 
-    /** @param ofTheDrawing numbers of the steps that are characteristics of the drawing, as the plan has them */
-    public WorkOrder(PlanText plan, Set<Integer> ofTheDrawing) {
+    public WorkOrder(PlanText plan) {
         this.plan = plan;
-        this.ofTheDrawing = Set.copyOf(ofTheDrawing);
     }
 
     /**
@@ -53,8 +52,7 @@ public final class WorkOrder {
         for (int at = 0; at < steps.size(); at++) {
             int place = at + 1;
             Optional<Integer> before = old.get(at);
-            boolean writesBalloon =
-                    !balloonsTold && before.filter(ofTheDrawing::contains).isPresent();
+            boolean writesBalloon = !balloonsTold && before.isPresent() && isOfTheDrawing(steps.get(at));
             numbered = numbered.with(STEP, at, step -> {
                 TableText placed = naming(step, now).withAfter(List.of(), NUMBER, TomlValue.number(place));
                 return writesBalloon
@@ -63,6 +61,13 @@ public final class WorkOrder {
             });
         }
         return numbered;
+    }
+
+    /** Where the plan is silent a confirmation is set-up, and everything else of the drawing. */
+    private static boolean isOfTheDrawing(TableText step) {
+        return step.value("class")
+                .map(told -> told.equals(TomlValue.text(Word.of(StepClass.DRAWING))))
+                .orElseGet(() -> !step.value("kind").equals(Optional.of(TomlValue.text(AskedCheck.Confirm.KEY))));
     }
 
     private static boolean rise(List<Optional<Integer>> numbers) {

@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -24,6 +22,7 @@ class WorkOrderTest {
             """
             [[step]]
             number = 4
+            kind = "confirm"
             hold = [ 4, 7 ] # both
 
             [[step]]
@@ -46,13 +45,12 @@ class WorkOrderTest {
 
     @Test
     void numbersThatRiseStayAsTheyAre() {
-        assertEquals(
-                WRITTEN, new WorkOrder(of(WRITTEN), Set.of(4, 7, 9)).numbered().text());
+        assertEquals(WRITTEN, new WorkOrder(of(WRITTEN)).numbered().text());
     }
 
     @Test
     void whatNamesAStepNamesItByItsNewNumber() {
-        PlanText moved = new WorkOrder(of(WRITTEN).moved("step", 2, 0), Set.of()).numbered();
+        PlanText moved = new WorkOrder(of(WRITTEN).moved("step", 2, 0)).numbered();
         assertEquals(List.of(Optional.of("1"), Optional.of("2"), Optional.of("3")), values(moved, "number"));
         assertEquals("[ 2, 3 ]", values(moved, "hold").get(1).orElseThrow());
         assertEquals("2", values(moved, "bore_step").get(2).orElseThrow());
@@ -63,14 +61,14 @@ class WorkOrderTest {
 
     @Test
     void theNumberOnTheDrawingIsWrittenOutBeforeThePlaceChanges() {
-        PlanText moved = new WorkOrder(of(WRITTEN).moved("step", 2, 0), Set.of(7, 9)).numbered();
+        PlanText moved = new WorkOrder(of(WRITTEN).moved("step", 2, 0)).numbered();
         assertEquals(List.of(Optional.of("\"9\""), Optional.empty(), Optional.of("\"7\"")), values(moved, "balloon"));
     }
 
     @Test
     void balloonsThePlanHasAreLeftAlone() {
         PlanText told = of(WRITTEN).with("step", 0, step -> step.with("balloon", "\"12A\""));
-        PlanText moved = new WorkOrder(told.moved("step", 2, 0), Set.of(4, 7, 9)).numbered();
+        PlanText moved = new WorkOrder(told.moved("step", 2, 0)).numbered();
         assertEquals(List.of(Optional.empty(), Optional.of("\"12A\""), Optional.empty()), values(moved, "balloon"));
     }
 
@@ -78,7 +76,7 @@ class WorkOrderTest {
     void aCopyWithoutANumberTakesNoReferenceAway() {
         PlanText copied =
                 of(WRITTEN).inserted("step", 1, of(WRITTEN).list("step").get(0).without("number"));
-        PlanText numbered = new WorkOrder(copied, Set.of()).numbered();
+        PlanText numbered = new WorkOrder(copied).numbered();
         assertEquals("1", values(numbered, "bore_step").get(2).orElseThrow());
         assertEquals("{ d4 = 1, e = 3 }", values(numbered, "names").get(3).orElseThrow());
     }
@@ -88,17 +86,9 @@ class WorkOrderTest {
     @EnumSource(DemoPart.class)
     void aPlanOtherwiseNumberedIsTheSamePlan(DemoPart part) {
         Plan plan = part.plan();
-        Set<Integer> ofTheDrawing = plan.steps().stream()
-                .filter(step -> step.stepClass() == StepClass.DRAWING)
-                .map(Step::number)
-                .collect(Collectors.toSet());
         PlanText text = of(plan.source().text());
-        PlanText first = new WorkOrder(
-                        text.inserted(
-                                "step",
-                                0,
-                                text.list("step").get(0).without("number").without("hold")),
-                        ofTheDrawing)
+        PlanText first = new WorkOrder(text.inserted(
+                        "step", 0, text.list("step").get(0).without("number").without("hold")))
                 .numbered();
         Plan longer = read(first);
         assertEquals(plan.steps().size() + 1, longer.steps().size());

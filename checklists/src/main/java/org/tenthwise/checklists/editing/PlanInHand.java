@@ -1,0 +1,152 @@
+package org.tenthwise.checklists.editing;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
+import org.tenthwise.checklists.rules.PlanProblem;
+import org.tenthwise.checklists.rules.PlanReader;
+import org.tenthwise.checklists.rules.PlanReading;
+import org.tenthwise.model.plan.Plan;
+
+/**
+ * A plan being made or changed: its text, what is still open in it, and the way back. Steps are known by their place in
+ * the order of work, from 0; their numbers follow it.
+ */
+public final class PlanInHand {
+
+    private static final String STEP = "step";
+    private static final String NUMBER = "number";
+    private static final String INSTANCE = "instance";
+    /** What cannot be true of a copy: its place in the order, its number on the drawing, and what waits for it. */
+    private static final List<String> NOT_COPIED = List.of(NUMBER, "balloon", INSTANCE, "hold");
+
+    private final PlanReader reader = new PlanReader();
+    private final Deque<PlanText> before = new ArrayDeque<>();
+    private PlanText text;
+    private PlanReading reading;
+
+    public PlanInHand(PlanText text) {
+        this.text = text;
+        this.reading = reader.read(text.text());
+    }
+
+    /**
+     * Something that keeps the text from being a plan.
+     *
+     * @param step place of the step it is about; absent where it is about the head or another table
+     */
+    public record OpenPoint(OptionalInt step, PlanProblem problem) {}
+
+    public PlanText text() {
+        return text;
+    }
+
+    /** What the text comes to; absent while anything is open. */
+    public Optional<Plan> plan() {
+        return reading instanceof PlanReading.Good good ? Optional.of(good.plan()) : Optional.empty();
+    }
+
+    /** What is still open, in the order of the text. */
+    public List<OpenPoint> open() {
+        return reading instanceof PlanReading.Bad bad
+                ? bad.problems().stream()
+                        .map(problem -> new OpenPoint(text.at(STEP, problem.line()), problem))
+                        .toList()
+                : List.of();
+    }
+
+    public List<TableText> steps() {
+        return text.list(STEP);
+    }
+
+    /** Changes anything; nothing is kept of a change that changes nothing. */
+    public void change(UnaryOperator<PlanText> change) {
+        PlanText changed = new WorkOrder(change.apply(text)).numbered();
+        if (!changed.text().equals(text.text())) {
+            before.push(text);
+            take(changed);
+        }
+    }
+
+    public void changeStep(int place, UnaryOperator<TableText> change) {
+        change(plan -> plan.with(STEP, place, change));
+    }
+
+    /** @param step without a number; it gets that of its place */
+    public void add(int place, TableText step) {
+        change(plan -> plan.inserted(STEP, place, step.without(NUMBER)));
+    }
+
+    /** Puts a copy right behind a step, without its number on the drawing: two may not answer one. */
+    public void copy(int place) {
+        add(place + 1, copied(place));
+    }
+
+    private TableText copied(int place) {
+        TableText copy = steps().get(place).withoutLead();
+        for (String key : NOT_COPIED) {
+            copy = copy.without(key);
+        }
+        return copy;
+    }
+
+    /**
+     * Makes a step that looks after several alike into one for each of them.
+     *
+     * @param count how many there are
+     */
+    public void split(int place, int count) {
+        TableText copy = copied(place);
+        Optional<String> balloon = steps().get(place).value("balloon");
+        change(plan -> {
+            PlanText split = plan.with(STEP, place, step -> step.with(INSTANCE, TomlValue.number(1)));
+            for (int instance = 2; instance <= count; instance++) {
+                TableText one = copy.with(INSTANCE, TomlValue.number(instance));
+                split = split.inserted(
+                        STEP,
+                        place + instance - 1,
+                        balloon.map(number -> one.with("balloon", number)).orElse(one));
+            }
+            return split;
+        });
+    }
+
+    public void remove(int place) {
+        change(plan -> plan.without(STEP, place));
+    }
+
+    /** @param to its place once it was moved */
+    public void move(int place, int to) {
+        change(plan -> plan.moved(STEP, place, to));
+    }
+
+    public boolean canUndo() {
+        return !before.isEmpty();
+    }
+
+    public void undo() {
+        if (canUndo()) {
+            take(before.pop());
+        }
+    }
+
+    /** Places of the steps about which something is open. */
+    public List<Integer> openSteps() {
+        List<Integer> places = new ArrayList<>();
+        open().forEach(point -> point.step().ifPresent(places::add));
+        return IntStream.range(0, steps().size())
+                .boxed()
+                .filter(places::contains)
+                .toList();
+    }
+
+    private void take(PlanText other) {
+        text = other;
+        reading = reader.read(other.text());
+    }
+}
