@@ -40,6 +40,7 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.AskedFinding;
 import org.tenthwise.model.record.CutSoFar;
+import org.tenthwise.model.record.DocumentFinding;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.OverWiresFinding;
@@ -112,6 +113,11 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
             public Optional<BenchKind> overWires(OverWiresFinding wires) {
                 filled.put(BenchKind.THREAD_LIMITS, threadLimits(state, wires.check(), empty));
                 return fills(BenchKind.WIRES, Prefill.wires(state, wires.check(), empty));
+            }
+
+            @Override
+            public Optional<BenchKind> document(DocumentFinding document) {
+                return Optional.empty();
             }
 
             private Optional<BenchKind> fills(BenchKind kind, FormValues with) {

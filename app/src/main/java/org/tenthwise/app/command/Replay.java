@@ -16,6 +16,7 @@ import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.run.Document;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.StepEvent;
@@ -252,6 +253,13 @@ final class Replay {
         @Override
         public Deed answered(StepEvent.Answered answered) {
             return () -> answer(answered);
+        }
+
+        @Override
+        public Deed documentGiven(StepEvent.DocumentGiven given) {
+            Document document = given.document();
+            return () -> taken(session.documents()
+                    .give(document.number(), document.dated(), document.says(), document.by(), document.figures()));
         }
 
         @Override

@@ -132,6 +132,11 @@ final class Presses implements Event.Cases<Presses.Press> {
     }
 
     @Override
+    public Press documentGiven(StepEvent.DocumentGiven event) {
+        return () -> {};
+    }
+
+    @Override
     public Press passBegun(StepEvent.PassBegun event) {
         return () -> passBegun(event.why());
     }

@@ -14,11 +14,6 @@ enum CsvColumn {
     PART_NAME,
     MATERIAL,
     DRAWING,
-    /** Number and revision of the drawing, and the changes in force; the planning sheet the part is made by. */
-    DRAWING_NUMBER,
-    DRAWING_REVISION,
-    CHANGES,
-    ROUTE,
     OUTCOME,
     SIGNATURES,
     REMARK,
@@ -28,14 +23,6 @@ enum CsvColumn {
      */
     NUMBER,
     CHARACTERISTIC,
-    /** On the drawing; where the plan names no balloon, that of a characteristic is its number. */
-    BALLOON,
-    SHEET,
-    DRAWING_ZONE,
-    DESIGNATOR,
-    /** How often it is there, and which of them this is where it is one. */
-    COUNT,
-    INSTANCE,
     REQUIREMENT,
     CHECK,
     CLASS,
@@ -108,6 +95,20 @@ enum CsvColumn {
     PLACE_VERDICT,
     QUESTION,
     ANSWER,
+    /**
+     * Where a characteristic is proven elsewhere, and what the drawing or the order names of a material, a process or a
+     * test.
+     */
+    WHERE,
+    SPECIFICATION,
+    FORM,
+    CODE,
+    SUPPLIER,
+    /** A document in a row of its own, each of its figures in one as a reading of that instance. */
+    DOCUMENT,
+    DATED,
+    SAYS,
+    SAID_BY,
     /**
      * In a row of its own, behind the readings of its characteristic; for the whole run without a number, at the end.
      */

@@ -2,14 +2,18 @@ package org.tenthwise.app.export;
 
 import static org.tenthwise.app.export.CsvColumn.*;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.TemperatureScale;
+import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.PassStory;
 import org.tenthwise.model.record.Taken;
+import org.tenthwise.model.run.Document;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.words.Word;
@@ -76,6 +80,29 @@ final class CsvTaken {
         row.text(ANSWER, Word.of(taken.what().answer()));
         row.text(TAKEN_AGAIN, again(taken));
         return entry(row, taken);
+    }
+
+    /** A document has a row of its own, or one for each figure it gives. */
+    static List<CsvRow> document(CsvRow row, Taken<Pass.Giving> taken) {
+        Document document = taken.what().document();
+        row.text(DOCUMENT, document.number());
+        row.text(DATED, document.dated().toString());
+        row.text(SAYS, Word.of(document.says()));
+        row.text(SAID_BY, document.by());
+        row.text(TAKEN_AGAIN, again(taken));
+        entry(row, taken);
+        if (document.figures().isEmpty()) {
+            return List.of(row);
+        }
+        List<CsvRow> rows = new ArrayList<>();
+        for (Written figure : document.figures()) {
+            CsvRow one = row.copy();
+            one.number(REPEAT, rows.size() + 1);
+            one.figure(READING, figure);
+            one.text(READING_UNIT, figure.unit().symbol());
+            rows.add(one);
+        }
+        return rows;
     }
 
     private static String again(Taken<?> taken) {

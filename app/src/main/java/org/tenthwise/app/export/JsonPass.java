@@ -18,6 +18,7 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.AskedFinding;
 import org.tenthwise.model.record.CutSoFar;
+import org.tenthwise.model.record.DocumentFinding;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.OverWiresFinding;
 import org.tenthwise.model.record.PassStory;
@@ -27,6 +28,7 @@ import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.record.Taken;
 import org.tenthwise.model.record.TemperatureEffect;
+import org.tenthwise.model.run.Document;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.words.Word;
@@ -59,6 +61,32 @@ final class JsonPass {
             answer.put("counts", taken.counts());
             taken.setting().ifPresent(setting -> write(setting, answer.putObject("gauge")));
             struck(taken.struck(), answer);
+        });
+        documents(to);
+    }
+
+    /** Nothing where no document was entered. */
+    private void documents(ObjectNode to) {
+        if (story.documents().isEmpty()) {
+            return;
+        }
+        ArrayNode documents = to.putArray("documents");
+        story.documents().forEach(taken -> {
+            Document document = taken.what().document();
+            ObjectNode written = documents.addObject();
+            write(taken.entry(), written);
+            written.put("number", document.number())
+                    .put("dated", document.dated().toString())
+                    .put("says", Word.of(document.says()))
+                    .put("said-by", document.by());
+            if (!document.figures().isEmpty()) {
+                ArrayNode figures = written.putArray("figures");
+                document.figures().forEach(figure -> figures.addObject()
+                        .put("figure", figure.text())
+                        .put("unit", figure.unit().symbol()));
+            }
+            written.put("counts", taken.counts());
+            struck(taken.struck(), written);
         });
     }
 
@@ -169,6 +197,11 @@ final class JsonPass {
             wires.rootClearance().ifPresent(room -> put("root-clearance", room, to));
             wires.basicClearance().ifPresent(room -> put("basic-root-clearance", room, to));
             return to.put("wire-on-root", wires.bottoms());
+        }
+
+        @Override
+        public ObjectNode document(DocumentFinding document) {
+            return to;
         }
     }
 

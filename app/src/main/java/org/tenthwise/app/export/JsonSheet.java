@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.DocumentCheck;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Specified;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.record.Line;
@@ -43,9 +45,9 @@ final class JsonSheet {
                 .put("revision", plan.part().revision())
                 .put("name", plan.name())
                 .put("material", plan.material())
-                .put("drawing", plan.drawing().title());
-        JsonDrawing.head(plan, part);
-        part.put("serial", begun.serial()).put("lot", begun.lot());
+                .put("drawing", plan.drawing().title())
+                .put("serial", begun.serial())
+                .put("lot", begun.lot());
         if (begun.noLot()) {
             part.put("no-lot", true);
         }
@@ -66,9 +68,6 @@ final class JsonSheet {
         ArrayNode signatures = result.putArray("signatures");
         List<Signature> all = sheet.run().signatures();
         all.forEach(signature -> write(signature, signature.standsAgainst(all), signatures.addObject()));
-        if (plan.isBallooned()) {
-            JsonDrawing.account(sheet, result.putArray("account"));
-        }
         ArrayNode characteristics = result.putArray("characteristics");
         sheet.lines().forEach(line -> write(sheet.run(), line, plan.unit(line.step()), characteristics.addObject()));
         notes(sheet.run(), result.putArray("notes"));
@@ -102,10 +101,15 @@ final class JsonSheet {
     private static void write(Run run, Line line, Unit unit, ObjectNode to) {
         to.put("number", line.step().number());
         to.put("name", line.step().name());
-        JsonDrawing.of(line.step().drawing(), to);
-        to.put("operation", line.step().operation());
+        if (!line.step().drawing().requirement().isEmpty()) {
+            to.put("requirement", line.step().drawing().requirement());
+        }
+        if (line.step().check().isInOrder()) {
+            to.put("operation", line.step().operation());
+        }
         to.put("check", line.step().check().key());
         to.put("class", Word.of(line.step().stepClass()));
+        line.step().check().asDocument().ifPresent(document -> write(document, to));
         line.step().clamping().ifPresent(clamping -> to.put("clamping", clamping.key()));
         line.step().check().asTurn().ifPresent(turn -> JsonRunOut.write(turn, to));
         line.step().limits().ifPresent(limits -> write(limits, to));
@@ -137,6 +141,23 @@ final class JsonSheet {
         Unit own = line.step().limits().map(Limits::unit).orElse(unit);
         ArrayNode passes = to.putArray("passes");
         PassStory.of(run, line).forEach(story -> new JsonPass(story, own).write(passes.addObject()));
+    }
+
+    /** Where it is proven, and what the drawing or the order names of it. */
+    private static void write(DocumentCheck document, ObjectNode to) {
+        Specified specified = document.specified();
+        put("asked", document.what(), to);
+        put("where", document.where(), to);
+        put("specification", specified.specification(), to);
+        put("form", specified.form(), to);
+        put("code", specified.code(), to);
+        put("supplier", specified.supplier(), to);
+    }
+
+    private static void put(String key, String text, ObjectNode to) {
+        if (!text.isEmpty()) {
+            to.put(key, text);
+        }
     }
 
     /** What was signed and does not hold any more; nothing where there is none. */

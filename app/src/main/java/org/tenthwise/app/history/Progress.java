@@ -27,14 +27,14 @@ public final class Progress {
                 .orElse(sheet.plan().steps().get(0));
     }
 
-    /** The next step after {@code here}, going round, that is neither settled nor held. */
+    /** The next step of the order of work after {@code here}, going round, that is neither settled nor held. */
     public static Optional<Step> next(Sheet sheet, Step here) {
         Predicate<Line> isHere = line -> line.step().number() == here.number();
         List<Line> lines = sheet.lines();
         return Stream.concat(
                         lines.stream().dropWhile(isHere.negate()).skip(1),
                         lines.stream().takeWhile(isHere.negate()))
-                .filter(line -> !line.settled() && !line.held())
+                .filter(line -> line.step().check().isInOrder() && !line.settled() && !line.held())
                 .map(Line::step)
                 .findFirst();
     }

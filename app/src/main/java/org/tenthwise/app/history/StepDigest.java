@@ -52,7 +52,10 @@ final class StepDigest {
         return passes.stream()
                 .flatMap(story -> Stream.concat(
                         story.readings().stream().map(read -> Map.entry(read.entry(), Optional.<GaugeMark>empty())),
-                        story.answers().stream().map(answer -> Map.entry(answer.entry(), mark(answer)))))
+                        Stream.concat(
+                                story.answers().stream().map(answer -> Map.entry(answer.entry(), mark(answer))),
+                                story.documents().stream()
+                                        .map(given -> Map.entry(given.entry(), Optional.<GaugeMark>empty())))))
                 .max(Comparator.comparing(found -> found.getKey().seq()))
                 .map(last ->
                         new StepSummary.Found(last.getKey().by(), last.getKey().at(), last.getValue()));

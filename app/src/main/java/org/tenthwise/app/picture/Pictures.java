@@ -13,6 +13,7 @@ import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.AskedFinding;
+import org.tenthwise.model.record.DocumentFinding;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.OverWiresFinding;
@@ -72,6 +73,11 @@ public final class Pictures {
             public Optional<Picture> overWires(OverWiresFinding wires) {
                 return Optional.of(new OverWiresPictureFactory(words).picture(line, wires, advised, spoken(finding)));
             }
+
+            @Override
+            public Optional<Picture> document(DocumentFinding document) {
+                return part(plan, line.step());
+            }
         });
     }
 
@@ -89,12 +95,11 @@ public final class Pictures {
                         OutlinePicture.small(outline, Optional.empty(), words.say("picture.part", plan.name())));
     }
 
-    /** The half section with the balloon of every characteristic that has a place on it; absent without an outline. */
+    /** The half section with every characteristic that has a place on it numbered; absent without an outline. */
     public Optional<Picture> numbered(Plan plan) {
         List<OutlinePicture.Numbered> numbers = plan.steps().stream()
-                .flatMap(step -> plan.balloon(step).stream().flatMap(balloon -> step.mark().stream()
-                        .map(mark -> new OutlinePicture.Numbered(balloon.text(), mark))))
-                .distinct()
+                .flatMap(step -> step.mark().stream()
+                        .map(mark -> new OutlinePicture.Numbered(String.valueOf(step.number()), mark)))
                 .toList();
         return plan.outline()
                 .map(outline -> new OutlinePicture(

@@ -10,12 +10,9 @@ public enum Topic {
     TEETH,
     CUTTING,
     LIMITS,
-    CHAIN,
-    GAUGING,
     RUNOUT,
     POSITION,
     TAPER,
-    ROUGHNESS,
     DECISION,
     TEMPERATURE,
     STATISTICS;

@@ -29,6 +29,10 @@ final class NextPrompt {
         if (register.isPresent()) {
             return register.get();
         }
+        if (step.check().asDocument().isPresent()
+                && sheet.line(step.number()).finding().missing() > 0) {
+            return new Prompt.ForDocument();
+        }
         if (reading.isEmpty() && question.isEmpty() && temperature.isEmpty()) {
             return gauge.asked(step)
                     .filter(any -> sheet.run().gauges().chosen(step.number()).isPresent())

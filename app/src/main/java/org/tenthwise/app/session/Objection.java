@@ -52,6 +52,12 @@ public record Objection(Kind kind, String detail, String expected, Optional<Mess
         NOT_TO_BE_ACCEPTED,
         /** A characteristic cannot be carried on with; what is not of the drawing can only be that, or be put right. */
         NOT_FOR_THIS_CLASS,
+        /** A paper that says something is entered already: it is struck out first, with a reason. */
+        DOCUMENT_THERE,
+        /** The day on a paper is still to come. */
+        DATED_AHEAD,
+        /** Figures of a paper that nothing can be judged by: no limits, of another kind, too few or too many. */
+        FIGURES_UNLIKE,
         /** A sign that nobody sees stands in a name; the detail says which. */
         HIDDEN_SIGN
     }

@@ -106,6 +106,6 @@ public final class Onwards {
     }
 
     private static boolean isAnsweredByATap(Prompt asked) {
-        return !asked.takesFigure() && !asked.isNothing();
+        return !asked.takesFigure() && !asked.isNothing() && !asked.asksDocument();
     }
 }

@@ -69,6 +69,11 @@ public sealed interface Prompt {
         return Optional.empty();
     }
 
+    /** Whether it asks for a paper. */
+    default boolean asksDocument() {
+        return false;
+    }
+
     /** Whether it asks for a temperature. */
     default boolean asksTemperature() {
         return false;
@@ -122,6 +127,8 @@ public sealed interface Prompt {
         R whichRegister(WhichRegister prompt);
 
         R answering(Answering prompt);
+
+        R forDocument(ForDocument prompt);
 
         R nothing(Nothing prompt);
 
@@ -291,6 +298,19 @@ public sealed interface Prompt {
         @Override
         public Optional<Question> asQuestion() {
             return Optional.of(question);
+        }
+    }
+
+    /** What a paper says. */
+    record ForDocument() implements Prompt {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.forDocument(this);
+        }
+
+        @Override
+        public boolean asksDocument() {
+            return true;
         }
     }
 

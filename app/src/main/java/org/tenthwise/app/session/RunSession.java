@@ -108,6 +108,11 @@ public final class RunSession {
         return new AnswerVerbs(this);
     }
 
+    /** What can be done with papers that prove the step in hand. */
+    public DocumentVerbs documents() {
+        return new DocumentVerbs(this, book);
+    }
+
     /** What can be done with the temperatures of the pass in hand. */
     public TemperatureVerbs temperatures() {
         return new TemperatureVerbs(this);
@@ -203,7 +208,7 @@ public final class RunSession {
     public Reply strikeOut(long entry, String reason) throws CouldNotSave {
         return keptUnless(
                 Objection.where(reason.isBlank(), Objection.Kind.BLANK)
-                        .or(this::closed)
+                        .or(() -> Shut.entry(sheet(), entry))
                         .or(() -> EntryCheck.strikingOut(sheet().run(), entry)),
                 () -> new Event.StruckOut(entry, reason.strip()));
     }

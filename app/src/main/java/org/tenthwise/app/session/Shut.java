@@ -11,13 +11,37 @@ final class Shut {
 
     /** The run has entries of a newer release, is closed, or is put away. */
     static Optional<Objection> run(Sheet sheet) {
-        return Objection.where(!sheet.run().unknown().isEmpty(), Objection.Kind.NEWER)
+        return newer(sheet)
                 .or(() -> Objection.where(sheet.run().closed().isPresent(), Objection.Kind.CLOSED))
-                .or(() -> Objection.where(sheet.putAway().isPresent(), Objection.Kind.PUT_AWAY));
+                .or(() -> away(sheet));
     }
 
-    /** The run is shut, or a hold point keeps the step so. */
+    /**
+     * The run is shut, or a hold point keeps the step so. A closed run is not shut to what is proven elsewhere: those
+     * papers come when the work at the machine is long signed for.
+     */
     static Optional<Objection> step(Sheet sheet, Step step) {
-        return run(sheet).or(() -> Objection.where(sheet.line(step.number()).held(), Objection.Kind.HELD));
+        return step.check().isInOrder()
+                ? run(sheet).or(() -> Objection.where(sheet.line(step.number()).held(), Objection.Kind.HELD))
+                : newer(sheet).or(() -> away(sheet));
+    }
+
+    /** The same for an entry that is to be struck out. */
+    static Optional<Objection> entry(Sheet sheet, long entry) {
+        boolean elsewhere = sheet.run()
+                .entry(entry)
+                .flatMap(sheet.run()::step)
+                .map(sheet.plan()::step)
+                .filter(step -> !step.check().isInOrder())
+                .isPresent();
+        return elsewhere ? newer(sheet).or(() -> away(sheet)) : run(sheet);
+    }
+
+    private static Optional<Objection> newer(Sheet sheet) {
+        return Objection.where(!sheet.run().unknown().isEmpty(), Objection.Kind.NEWER);
+    }
+
+    private static Optional<Objection> away(Sheet sheet) {
+        return Objection.where(sheet.putAway().isPresent(), Objection.Kind.PUT_AWAY);
     }
 }

@@ -1,6 +1,11 @@
 package org.tenthwise.app.store;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
@@ -13,6 +18,7 @@ import org.tenthwise.model.quantity.QuantityKind;
 import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.run.Document;
 import org.tenthwise.model.words.Message;
 import org.tenthwise.model.words.Word;
 
@@ -57,6 +63,40 @@ final class EventJson {
 
     private static Unit unit(String symbol) throws UnreadableEntry {
         return Unit.ofSymbol(symbol).orElseThrow(() -> new UnreadableEntry(Message.of("entry.no-unit", symbol)));
+    }
+
+    static void write(Document document, ObjectNode to) {
+        if (!document.number().isEmpty()) {
+            to.put("number", document.number());
+        }
+        to.put("dated", document.dated().toString())
+                .put("says", Word.of(document.says()))
+                .put("by", document.by());
+        if (!document.figures().isEmpty()) {
+            ArrayNode figures = to.putArray("figures");
+            document.figures().forEach(figure -> write(figure, figures.addObject()));
+        }
+    }
+
+    static Document document(JsonFields from) throws UnreadableEntry {
+        List<Written> figures = new ArrayList<>();
+        for (JsonFields figure : from.objectsIfAny("figures")) {
+            figures.add(written(figure));
+        }
+        return new Document(
+                from.textIfAny("number").orElse(""),
+                day(from.text("dated")),
+                from.word("says", Document.Says.class),
+                from.text("by"),
+                figures);
+    }
+
+    private static LocalDate day(String text) throws UnreadableEntry {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeParseException e) {
+            throw new UnreadableEntry(Message.of("entry.no-day", text), e);
+        }
     }
 
     static void write(Degrees read, ObjectNode to) {

@@ -111,6 +111,7 @@ final class EventKinds {
             StepEventKinds.TEMPERATURE_TAKEN,
             STRUCK_OUT,
             StepEventKinds.ANSWERED,
+            StepEventKinds.DOCUMENT_GIVEN,
             StepEventKinds.PASS_BEGUN,
             StepEventKinds.DOUBT_FLAGGED,
             StepEventKinds.NOTE_MADE,
@@ -182,6 +183,11 @@ final class EventKinds {
         @Override
         public EventKind<?> answered(StepEvent.Answered event) {
             return StepEventKinds.ANSWERED;
+        }
+
+        @Override
+        public EventKind<?> documentGiven(StepEvent.DocumentGiven event) {
+            return StepEventKinds.DOCUMENT_GIVEN;
         }
 
         @Override

@@ -2,6 +2,8 @@ package org.tenthwise.app.store;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.words.Message;
 import org.tenthwise.model.words.Word;
@@ -68,6 +70,21 @@ final class JsonFields {
 
     Optional<JsonFields> objectIfAny(String key) throws UnreadableEntry {
         return object.has(key) ? Optional.of(object(key)) : Optional.empty();
+    }
+
+    /** The objects of a list, in their order; none where there is no such list. */
+    List<JsonFields> objectsIfAny(String key) throws UnreadableEntry {
+        if (!object.has(key)) {
+            return List.of();
+        }
+        List<JsonFields> objects = new ArrayList<>();
+        for (JsonNode item : value(key)) {
+            if (!(item instanceof ObjectNode inner)) {
+                throw new UnreadableEntry(Message.of("entry.not-an-object", key));
+            }
+            objects.add(new JsonFields(inner));
+        }
+        return objects;
     }
 
     <E extends Enum<E>> E word(String key, Class<E> type) throws UnreadableEntry {

@@ -70,6 +70,17 @@ final class StepEventKinds {
             from -> new StepEvent.Answered(
                     from.step("step"), from.word("question", Question.class), from.word("answer", Answer.class)));
 
+    static final EventKind<StepEvent.DocumentGiven> DOCUMENT_GIVEN = new EventKind<>(
+            "document-given",
+            8,
+            given -> given.document().figures().stream()
+                    .mapToInt(EventJson::format)
+                    .max()
+                    .orElse(1),
+            StepEvent.DocumentGiven.class,
+            (given, to) -> EventJson.write(given.document(), to.put("step", given.step())),
+            from -> new StepEvent.DocumentGiven(from.step("step"), EventJson.document(from)));
+
     static final EventKind<StepEvent.PassBegun> PASS_BEGUN = new EventKind<>(
             "pass-begun",
             1,

@@ -25,6 +25,7 @@ final class HoldChapters {
         int here = state.inHand().number();
         List<Step> steps = state.sheet().plan().steps();
         Optional<Step> before = steps.stream()
+                .filter(any -> state.inHand().check().isInOrder())
                 .takeWhile(step -> step.number() != here)
                 .filter(HoldChapters::isOne)
                 .reduce((earlier, later) -> later);

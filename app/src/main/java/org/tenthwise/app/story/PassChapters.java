@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.app.text.CutsTold;
+import org.tenthwise.app.text.DocumentWords;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.JawWords;
 import org.tenthwise.app.text.Sentences;
@@ -114,7 +115,11 @@ final class PassChapters {
                                 words.say(
                                         words.key("answered", given.what().question()),
                                         given.what().answer()))));
-        return Stream.of(readings, temperatures, answers)
+        Stream<Map.Entry<Long, StoryLine>> documents = story.documents().stream()
+                .map(given -> Map.entry(
+                        given.entry().seq(),
+                        line(given, new DocumentWords(words).whole(given.what().document()))));
+        return Stream.of(readings, temperatures, answers, documents)
                 .flatMap(lines -> lines)
                 .sorted(Comparator.comparing(Map.Entry::getKey))
                 .map(Map.Entry::getValue);

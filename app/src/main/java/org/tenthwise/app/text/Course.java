@@ -107,6 +107,11 @@ public final class Course {
         }
 
         @Override
+        public Optional<String> documentGiven(StepEvent.DocumentGiven given) {
+            return Optional.empty();
+        }
+
+        @Override
         public Optional<String> passBegun(StepEvent.PassBegun pass) {
             return Optional.of(words.say(words.key("record.course.pass", pass.why()), step(pass.step())));
         }

@@ -3,6 +3,7 @@ package org.tenthwise.app.text;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.record.AskedFinding;
+import org.tenthwise.model.record.DocumentFinding;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.OverWiresFinding;
 import org.tenthwise.model.record.Plausible;
@@ -50,6 +51,11 @@ abstract class FindingSentences {
             @Override
             public FindingSentences overWires(OverWiresFinding wires) {
                 return new OverWiresSentences(wires, words);
+            }
+
+            @Override
+            public FindingSentences document(DocumentFinding document) {
+                return new DocumentSentences(document, words);
             }
         });
     }

@@ -3,6 +3,7 @@ package org.tenthwise.app.store;
 import static org.tenthwise.model.quantity.TemperatureScale.CELSIUS;
 import static org.tenthwise.model.quantity.TemperatureScale.FAHRENHEIT;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.gauge.Gauge;
@@ -20,6 +21,7 @@ import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Disposition;
+import org.tenthwise.model.run.Document;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
@@ -138,6 +140,33 @@ record Example(String kind, Event event, String json) {
                         new StepEvent.Answered(6, Question.PLUG_FEELS, Answer.WITH_DRAG),
                         """
                         {"step":6,"question":"plug-feels","answer":"with-drag"}"""),
+                new Example(
+                        "document-given",
+                        new StepEvent.DocumentGiven(
+                                41,
+                                new Document(
+                                        "CM-118",
+                                        LocalDate.parse("2026-11-20"),
+                                        Document.Says.FIGURES,
+                                        "Measuring room",
+                                        List.of(
+                                                new Written("12.503", Unit.MILLIMETRE),
+                                                new Written("0.4921", Unit.INCH)))),
+                        """
+                        {"step":41,"number":"CM-118","dated":"2026-11-20","says":"figures","by":"Measuring room",\
+                        "figures":[{"figure":"12.503","unit":"mm"},{"figure":"0.4921","unit":"in"}]}"""),
+                new Example(
+                        "document-given",
+                        new StepEvent.DocumentGiven(
+                                42,
+                                new Document(
+                                        "",
+                                        LocalDate.parse("2026-11-20"),
+                                        Document.Says.NOT_YET,
+                                        "Heat treatment",
+                                        List.of())),
+                        """
+                        {"step":42,"dated":"2026-11-20","says":"not-yet","by":"Heat treatment"}"""),
                 new Example(
                         "pass-begun",
                         new StepEvent.PassBegun(3, StepEvent.PassBegun.Why.MEASURED_AGAIN),

@@ -15,6 +15,7 @@ import org.tenthwise.model.quantity.Unit;
 final class HeaderRules {
 
     private static final String FORMAT = "format";
+    private static final String MATERIAL = "material";
     private static final int THIS_FORMAT = 1;
     private static final String NUMBER = "drawing_number";
     private static final String SHEETS = "sheets";
@@ -50,6 +51,19 @@ final class HeaderRules {
         return true;
     }
 
+    /** One text, or what the tables of materials name. */
+    private static Optional<String> material(TableKeys keys) {
+        if (!keys.has(MATERIAL) || keys.isText(MATERIAL)) {
+            return keys.text(MATERIAL);
+        }
+        List<String> names = keys.tables(MATERIAL).stream()
+                .map(table -> table.values().get("name"))
+                .filter(RawValue.Text.class::isInstance)
+                .map(name -> ((RawValue.Text) name).text())
+                .toList();
+        return names.isEmpty() ? Optional.of("") : Optional.of(String.join("; ", names));
+    }
+
     static Header read(TableKeys keys) {
         Optional<String> number = keys.text("part");
         Optional<String> revision = keys.text("revision");
@@ -57,7 +71,7 @@ final class HeaderRules {
                 number.flatMap(n -> revision.map(r -> new PartId(n, r))),
                 keys.text("issue"),
                 keys.text("name"),
-                keys.text("material"),
+                material(keys),
                 drawing(keys),
                 keys.ifAny("route", keys::text),
                 keys.word("unit", Unit.of(QuantityKind.LENGTH), Unit::symbol),

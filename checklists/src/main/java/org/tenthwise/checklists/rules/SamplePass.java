@@ -61,6 +61,9 @@ final class SamplePass {
                 readings(pass, check.slots());
             }
         });
+        if (check.asDocument().isPresent()) {
+            new SampleDocument(plan, step).readIn(pass, events);
+        }
         if (!check.questions().isEmpty()) {
             pass.ifAny(ANSWERS, pass::list).ifPresent(list -> answers(list.items(), check.questions()));
         }

@@ -54,7 +54,7 @@ public final class SampleReader {
         SampleGauges gauges = SampleGauges.read(keys);
         events.addAll(gauges.known());
         steps(keys, plan, gauges, events);
-        SampleSignatures.read(keys).forEach(events::add);
+        SampleSignatures.read(keys, plan).forEach(events::add);
         Expectations expected = Expectations.read(keys, plan);
         keys.finish();
         return keys.built(() -> new ReadingsFile(
@@ -93,10 +93,10 @@ public final class SampleReader {
                 int own = number.orElseThrow();
                 if (!seen.add(own)) {
                     keys.problem(NUMBER, "readings.step.twice");
-                } else if (own < furthest) {
+                } else if (own < furthest && step.get().check().isInOrder()) {
                     keys.problem(NUMBER, "readings.step.order", furthest);
                 }
-                furthest = Math.max(furthest, own);
+                furthest = step.get().check().isInOrder() ? Math.max(furthest, own) : furthest;
                 new SampleStep(keys, step.get(), plan).read(gauges, events);
             }
         }

@@ -1,22 +1,28 @@
 package org.tenthwise.checklists.rules;
 
-import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.tenthwise.checklists.format.RawTable;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.run.StepEvent;
 
 /**
  * The signatures of a readings file: {@code [close]}, which is one, and {@code [[signature]]} before it, after it or
- * without it.
+ * without it; and among them the papers that came when all else was done, {@code [[document]]}.
  */
 final class SampleSignatures {
 
     private static final String CLOSE = "close";
     private static final String SIGNATURE = "signature";
+    private static final String STEP = "step";
     private static final List<SignedAs> MEANINGS = Stream.of(SignedAs.values())
             .filter(meaning -> meaning != SignedAs.OTHER)
             .toList();
@@ -24,17 +30,36 @@ final class SampleSignatures {
     private SampleSignatures() {}
 
     /** In the order they stand in the file. */
-    static List<Event> read(TableKeys sample) {
-        Optional<RawTable> close = sample.ifAny(CLOSE, sample::table);
-        List<RawTable> all = new ArrayList<>(sample.has(SIGNATURE) ? sample.tables(SIGNATURE) : List.of());
-        close.ifPresent(all::add);
-        return all.stream()
-                .sorted(Comparator.comparingInt(table -> table.spot().line()))
-                .map(table -> close.filter(closing -> closing == table).isPresent()
-                        ? closed(sample.inside(CLOSE, table))
-                        : signed(sample.inside(SIGNATURE, table)))
-                .flatMap(Optional::stream)
+    static List<Event> read(TableKeys sample, Plan plan) {
+        Map<RawTable, Function<RawTable, Optional<? extends Event>>> all = new IdentityHashMap<>();
+        sample.ifAny(CLOSE, sample::table).ifPresent(table -> all.put(table, of -> closed(sample.inside(CLOSE, of))));
+        tables(sample, SIGNATURE).forEach(table -> all.put(table, of -> signed(sample.inside(SIGNATURE, of))));
+        tables(sample, SampleDocument.DOCUMENT)
+                .forEach(table -> all.put(table, of -> given(sample.inside(SampleDocument.DOCUMENT, of), plan)));
+        return all.entrySet().stream()
+                .sorted(Comparator.comparingInt(entry -> entry.getKey().spot().line()))
+                .<Event>flatMap(entry -> entry.getValue().apply(entry.getKey()).stream())
                 .toList();
+    }
+
+    private static List<RawTable> tables(TableKeys sample, String key) {
+        return sample.ifAny(key, any -> Optional.of(sample.tables(any))).orElse(List.of());
+    }
+
+    /** A paper that came when all else was done. */
+    private static Optional<? extends Event> given(TableKeys keys, Plan plan) {
+        Optional<Step> step = keys.whole(STEP).flatMap(number -> plan.steps().stream()
+                .filter(known ->
+                        known.number() == number && known.check().asDocument().isPresent())
+                .findFirst());
+        if (step.isEmpty() && keys.has(STEP)) {
+            keys.problem(STEP, "readings.document.step");
+        }
+        Optional<StepEvent.DocumentGiven> given = step.flatMap(of -> new SampleDocument(plan, of).read(keys));
+        if (step.isPresent()) {
+            keys.finish();
+        }
+        return given;
     }
 
     private static Optional<Event> closed(TableKeys keys) {

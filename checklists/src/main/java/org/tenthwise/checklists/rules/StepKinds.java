@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.AngleCheck;
 import org.tenthwise.model.plan.AskedCheck;
+import org.tenthwise.model.plan.DocumentCheck;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.PlugFitCheck;
@@ -43,6 +44,7 @@ final class StepKinds {
         kinds.put(PlugFitCheck.KEY, new PlugFitKind());
         kinds.put(OverWiresCheck.KEY, new OverWiresKind());
         kinds.put(AskedCheck.GoNotGo.KEY, new GoNotGoKind());
+        kinds.put(DocumentCheck.KEY, new DocumentKind());
     }
 
     List<String> names() {

@@ -1,10 +1,12 @@
 package org.tenthwise.checklists.rules;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.tenthwise.checklists.format.RawTable;
 import org.tenthwise.checklists.format.RawValue;
 import org.tenthwise.model.plan.Check;
@@ -36,10 +38,12 @@ final class StepRules {
         this.order = new StepOrder(soFar);
     }
 
-    /** Those that are sound, in the order of the file. */
+    /** Those that are sound: the order of work by number, notes among it, and behind it what papers prove. */
     List<Step> read(TableKeys plan) {
         List<RawTable> tables = plan.tables("step");
-        HoldRules holds = new HoldRules(numbers(tables));
+        List<RawTable> notes = plan.has(ProvenRules.NOTE) ? plan.tables(ProvenRules.NOTE) : List.of();
+        HoldRules holds = new HoldRules(
+                numbers(Stream.concat(tables.stream(), notes.stream()).toList()));
         List<Step> steps = new ArrayList<>();
         for (RawTable table : tables) {
             TableKeys unnamed = plan.inside(Message.of("plan.in.check-unnumbered"), table);
@@ -48,8 +52,14 @@ final class StepRules {
                     .orElse(unnamed);
             step(keys, number, holds).ifPresent(steps::add);
         }
+        ProvenRules others = new ProvenRules(plan, soFar, balloons);
+        List<Step> all = Stream.concat(
+                        Stream.concat(steps.stream().map(step -> cutWith(step, steps)), others.notes(steps).stream())
+                                .sorted(Comparator.comparing(Step::number)),
+                        others.proven().stream())
+                .toList();
         balloons.finish();
-        return steps.stream().map(step -> cutWith(step, steps)).toList();
+        return all;
     }
 
     /** A thread over wires is read before the depth of its groove: only now is it known which step that is. */

@@ -15,7 +15,7 @@ import org.tenthwise.model.tolerance.Limits;
  * <p>What all kinds can be asked is a method here; what is done with each kind in its own way is a {@link Cases}, so
  * that a new kind does not compile until every one of them names it.
  */
-public sealed interface Check permits AskedCheck, RunOutCheck, CheckOfDimension, PlugFitCheck {
+public sealed interface Check permits AskedCheck, RunOutCheck, CheckOfDimension, PlugFitCheck, DocumentCheck {
 
     /** The word plans and files for programs have for the kind; a size goes by its feature. */
     String key();
@@ -92,6 +92,16 @@ public sealed interface Check permits AskedCheck, RunOutCheck, CheckOfDimension,
         return StepClass.DRAWING;
     }
 
+    /** Whether it is asked in its turn; what is proven elsewhere is answered whenever its paper is there. */
+    default boolean isInOrder() {
+        return true;
+    }
+
+    /** It as what a paper proves; absent for what none does. */
+    default Optional<DocumentCheck> asDocument() {
+        return Optional.empty();
+    }
+
     /** It as a dimension of the drawing read at places; absent for what is none. */
     default Optional<CheckOfDimension> asDimension() {
         return Optional.empty();
@@ -120,6 +130,8 @@ public sealed interface Check permits AskedCheck, RunOutCheck, CheckOfDimension,
         R plugFit(PlugFitCheck check);
 
         R overWires(OverWiresCheck check);
+
+        R document(DocumentCheck check);
     }
 
     /**

@@ -34,6 +34,11 @@ public record Instances(int count, Optional<Integer> one, Report report) {
         }
     }
 
+    /** How many of them a step looks after. */
+    public int lookedAfter() {
+        return areSeveral() ? count : 1;
+    }
+
     /** Whether a step looks after several alike. */
     public boolean areSeveral() {
         return count > 1 && one.isEmpty();

@@ -15,6 +15,7 @@ import org.tenthwise.model.plan.AskedCheck;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.Contact;
+import org.tenthwise.model.plan.DocumentCheck;
 import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlugFitCheck;
@@ -88,7 +89,7 @@ final class Assessment {
         Set<Integer> waitingFor = new LinkedHashSet<>();
         List<Line> waiting = new ArrayList<>();
         for (Line line : lines) {
-            waiting.add(line.waitingFor(List.copyOf(waitingFor)));
+            waiting.add(line.waitingFor(line.step().check().isInOrder() ? List.copyOf(waitingFor) : List.of()));
             if (line.settled()) {
                 settled.add(line.step().number());
             }
@@ -234,6 +235,11 @@ final class Assessment {
                         overWires.minorStep().flatMap(step -> leastSize(step)),
                         grooves(overWires),
                         run);
+            }
+
+            @Override
+            public Finding document(DocumentCheck document) {
+                return DocumentAssessment.of(step, document, pass);
             }
         });
     }

@@ -14,7 +14,8 @@ import org.tenthwise.model.verdict.Verdict;
  * <p>What all kinds can be asked is a method here; what is done with each kind in its own way is a {@link Cases}, so
  * that a new kind does not compile until every one of them names it.
  */
-public sealed interface Finding permits AskedFinding, RunOutFinding, SizeFinding, PlugFitFinding, OverWiresFinding {
+public sealed interface Finding
+        permits AskedFinding, RunOutFinding, SizeFinding, PlugFitFinding, OverWiresFinding, DocumentFinding {
 
     Step step();
 
@@ -115,5 +116,7 @@ public sealed interface Finding permits AskedFinding, RunOutFinding, SizeFinding
         R plugFit(PlugFitFinding finding);
 
         R overWires(OverWiresFinding finding);
+
+        R document(DocumentFinding finding);
     }
 }

@@ -19,7 +19,7 @@ import org.tenthwise.model.verdict.VerdictKind;
  * @param found absent for an earlier pass in which nothing was taken
  * @param register how what the cuts took off is counted; absent where the machine's register is not known, and for what
  *     it does not count
- * @param readings in the order they were taken, as temperatures and answers
+ * @param readings in the order they were taken, as temperatures, answers and papers
  */
 public record PassStory(
         Line line,
@@ -28,7 +28,8 @@ public record PassStory(
         Optional<Register> register,
         List<Taken<Pass.Reading>> readings,
         List<Taken<Pass.Temperature>> temperatures,
-        List<Taken<Pass.Answering>> answers) {
+        List<Taken<Pass.Answering>> answers,
+        List<Taken<Pass.Giving>> documents) {
 
     /** The passes of {@code line} in their order, the one in hand last. */
     public static List<PassStory> of(Run run, Line line) {
@@ -66,6 +67,14 @@ public record PassStory(
                                 run.gauges().settingBefore(answering.entry(), step),
                                 answering.struck(),
                                 pass.answering(answering.question().today()).equals(Optional.of(answering))))
+                        .toList(),
+                pass.documents().stream()
+                        .map(giving -> new Taken<>(
+                                giving.entry(),
+                                giving,
+                                Optional.empty(),
+                                giving.struck(),
+                                pass.giving().equals(Optional.of(giving))))
                         .toList());
     }
 

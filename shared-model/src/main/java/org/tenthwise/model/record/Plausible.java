@@ -12,6 +12,7 @@ import org.tenthwise.model.plan.AskedCheck;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.Contact;
+import org.tenthwise.model.plan.DocumentCheck;
 import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlugFitCheck;
@@ -134,6 +135,11 @@ public final class Plausible {
             public Optional<Length> overWires(OverWiresCheck wires) {
                 return wires.limitsOfASize().flatMap(Limits::width);
             }
+
+            @Override
+            public Optional<Length> document(DocumentCheck document) {
+                return Optional.empty();
+            }
         });
     }
 
@@ -176,6 +182,11 @@ public final class Plausible {
         @Override
         public Optional<Expected> overWires(OverWiresCheck wires) {
             return Optional.of(Plausible.overWires(wires, setting));
+        }
+
+        @Override
+        public Optional<Expected> document(DocumentCheck document) {
+            return Optional.empty();
         }
     }
 

@@ -81,10 +81,10 @@ public record Sheet(Plan plan, Run run, List<Line> lines) {
         return of(wanted).stream().filter(Line::carriedOn).count();
     }
 
-    /** The first step that is neither settled nor held. */
+    /** The first step of the order of work that is neither settled nor held. */
     public Optional<Step> firstOpen() {
         return lines.stream()
-                .filter(line -> !line.settled() && !line.held())
+                .filter(line -> line.step().check().isInOrder() && !line.settled() && !line.held())
                 .map(Line::step)
                 .findFirst();
     }

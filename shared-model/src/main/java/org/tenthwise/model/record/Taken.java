@@ -6,7 +6,7 @@ import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Pass;
 
 /**
- * Something taken in a pass: a reading, a temperature or an answer.
+ * Something taken in a pass: a reading, a temperature, an answer or a paper.
  *
  * @param setting of the gauge it was taken with; absent where there is none, or none was set
  * @param struck absent where it was not struck out

@@ -83,6 +83,8 @@ public sealed interface Event
 
         R answered(StepEvent.Answered event);
 
+        R documentGiven(StepEvent.DocumentGiven event);
+
         R passBegun(StepEvent.PassBegun event);
 
         R doubtFlagged(StepEvent.DoubtFlagged event);

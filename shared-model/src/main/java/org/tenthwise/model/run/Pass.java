@@ -14,8 +14,8 @@ import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Written;
 
 /**
- * The readings, temperatures and answers of a step that belong together: all were found on the work as it was between
- * two changes.
+ * The readings, temperatures, answers and papers of a step that belong together: all were found on the work as it was
+ * between two changes.
  *
  * @param number 1 for the first pass
  * @param why absent for the first pass
@@ -30,6 +30,7 @@ public record Pass(
         List<Reading> readings,
         List<Answering> answers,
         List<Temperature> temperatures,
+        List<Giving> documents,
         Optional<Entry> onThese) {
 
     /** A reading with the entry that holds it, and what it was read with. */
@@ -41,6 +42,9 @@ public record Pass(
 
     /** A temperature with the entry that holds it. */
     public record Temperature(Entry entry, MeasuredBody of, Degrees read, Optional<Struck> struck) {}
+
+    /** A paper with the entry that holds it. */
+    public record Giving(Entry entry, Document document, Optional<Struck> struck) {}
 
     /** Why and by whom an entry was struck out. */
     public record Struck(Entry entry, String reason) {}
@@ -55,8 +59,8 @@ public record Pass(
     public record Ended(Entry by, StepEvent.PassBegun.Why why, int step) {}
 
     /** Of a step at which nothing was taken yet. */
-    public static final Pass NOTHING =
-            new Pass(1, Optional.empty(), Optional.empty(), List.of(), List.of(), List.of(), Optional.empty());
+    public static final Pass NOTHING = new Pass(
+            1, Optional.empty(), Optional.empty(), List.of(), List.of(), List.of(), List.of(), Optional.empty());
 
     /**
      * The readings that count, one a slot: the latest, unless it was struck out. One that was replaced never comes
@@ -103,12 +107,19 @@ public record Pass(
                 .filter(last -> last.struck().isEmpty());
     }
 
+    /** The paper that counts: the latest, unless it was struck out. One that was replaced never comes back. */
+    public Optional<Giving> giving() {
+        return documents.stream().reduce((earlier, later) -> later).filter(last -> last.struck()
+                .isEmpty());
+    }
+
     /** What was struck out, in no order. */
     public Stream<Struck> struckOut() {
         return Stream.of(
                         readings.stream().map(Reading::struck),
                         answers.stream().map(Answering::struck),
-                        temperatures.stream().map(Temperature::struck))
+                        temperatures.stream().map(Temperature::struck),
+                        documents.stream().map(Giving::struck))
                 .flatMap(Function.identity())
                 .flatMap(Optional::stream);
     }
@@ -119,6 +130,6 @@ public record Pass(
     }
 
     public boolean isEmpty() {
-        return readings.isEmpty() && answers.isEmpty() && temperatures.isEmpty();
+        return readings.isEmpty() && answers.isEmpty() && temperatures.isEmpty() && documents.isEmpty();
     }
 }

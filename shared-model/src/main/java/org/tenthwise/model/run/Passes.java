@@ -29,6 +29,7 @@ final class Passes {
     private final List<Reading> readings = new ArrayList<>();
     private final List<Answering> answers = new ArrayList<>();
     private final List<Temperature> temperatures = new ArrayList<>();
+    private final List<Pass.Giving> documents = new ArrayList<>();
     private Optional<Why> why = Optional.empty();
     private Optional<Entry> onThese = Optional.empty();
     private Optional<Setting> setting = Optional.empty();
@@ -76,6 +77,8 @@ final class Passes {
             answers.add(new Answering(entry, answered.question(), answered.answer(), gone.or(() -> with)));
         } else if (event instanceof StepEvent.TemperatureTaken taken && taken.step() == step) {
             temperatures.add(new Temperature(entry, taken.of(), taken.read(), gone));
+        } else if (event instanceof StepEvent.DocumentGiven given && given.step() == step) {
+            documents.add(new Pass.Giving(entry, given.document(), gone));
         } else if (event instanceof StepEvent.PassBegun pass && pass.step() == step) {
             end(entry, pass.why(), step);
         } else {
@@ -97,7 +100,7 @@ final class Passes {
 
     private void endByItself(Entry entry) {
         Optional<Integer> changed = changes.step(entry);
-        boolean empty = readings.isEmpty() && answers.isEmpty() && temperatures.isEmpty();
+        boolean empty = readings.isEmpty() && answers.isEmpty() && temperatures.isEmpty() && documents.isEmpty();
         if (empty || changed.isEmpty()) {
             return;
         }
@@ -114,6 +117,7 @@ final class Passes {
         readings.clear();
         answers.clear();
         temperatures.clear();
+        documents.clear();
         onThese = Optional.empty();
         why = Optional.of(next);
     }
@@ -126,6 +130,7 @@ final class Passes {
                 List.copyOf(readings),
                 List.copyOf(answers),
                 List.copyOf(temperatures),
+                List.copyOf(documents),
                 onThese);
     }
 }

@@ -211,10 +211,12 @@ public final class Run {
         return Signature.of(entries);
     }
 
-    /** Whether {@code person} read anything in this run. */
+    /** Whether {@code person} read anything in this run; who enters a paper has measured nothing. */
     public boolean wasReadBy(String person) {
         return entries.stream()
-                .anyMatch(entry -> entry.event() instanceof StepEvent.TakenInPass && Person.isSame(entry.by(), person));
+                .anyMatch(entry -> entry.event() instanceof StepEvent.TakenInPass
+                        && !(entry.event() instanceof StepEvent.DocumentGiven)
+                        && Person.isSame(entry.by(), person));
     }
 
     /** Who has the run in hand: who began it, or the last it was handed over to. */

@@ -28,7 +28,10 @@ public record Signature(
         List<Signature> signatures = new ArrayList<>();
         for (Entry entry : entries) {
             if (changesAFinding(entry.event())) {
-                signatures.replaceAll(signature -> signature.lapsed() ? signature : signature.lapsing(Lapse.CHANGED));
+                boolean paper = isOfAPaper(entry.event(), entries);
+                signatures.replaceAll(signature -> signature.lapsed() || paper && !signature.decides()
+                        ? signature
+                        : signature.lapsing(Lapse.CHANGED));
             }
             read(entry).ifPresent(later -> {
                 signatures.replaceAll(
@@ -80,6 +83,18 @@ public record Signature(
                 ? Optional.of(
                         new Signature(entry, closed.signedBy(), closed.as(), closed.meaning(), true, Optional.empty()))
                 : Optional.empty();
+    }
+
+    /**
+     * Whether a paper was entered or struck out: nothing that was made or measured here is another by it, but what the
+     * part comes to may be.
+     */
+    private static boolean isOfAPaper(Event event, List<Entry> entries) {
+        return event instanceof StepEvent.DocumentGiven
+                || event instanceof Event.StruckOut out
+                        && entries.stream()
+                                .anyMatch(entry ->
+                                        entry.seq() == out.entry() && entry.event() instanceof StepEvent.DocumentGiven);
     }
 
     private static boolean changesAFinding(Event event) {

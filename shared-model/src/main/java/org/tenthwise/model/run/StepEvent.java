@@ -117,6 +117,17 @@ public sealed interface StepEvent extends Event {
         }
     }
 
+    /**
+     * What a paper says of a step was entered. A later one in the same pass takes its place, as that of one which was
+     * not there yet.
+     */
+    record DocumentGiven(int step, Document document) implements TakenInPass {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.documentGiven(this);
+        }
+    }
+
     /** The work was cut, moved or mended and is measured anew; the readings so far stay as an earlier pass. */
     record PassBegun(int step, Why why) implements StepEvent {
 

@@ -15,6 +15,7 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Holding;
+import org.tenthwise.model.plan.Instances;
 import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.OnDrawing;
 import org.tenthwise.model.plan.Operation;
@@ -85,6 +86,21 @@ final class Bench {
         steps.add(new StepBuilder(number, 10, "Step " + number, check)
                 .hold(List.of(hold))
                 .temperatureAsked(climate.isPresent() ? TemperatureAsked.WHERE_IT_MATTERS : TemperatureAsked.NEVER)
+                .build());
+        return this;
+    }
+
+    /** A step that looks after so many alike. */
+    Bench several(Check check, int count) {
+        int number = steps.size() + 1;
+        steps.add(new StepBuilder(number, 10, "Step " + number, check)
+                .drawing(new OnDrawing(
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        "",
+                        Optional.empty(),
+                        new Instances(count, Optional.empty(), Instances.Report.EACH)))
                 .build());
         return this;
     }

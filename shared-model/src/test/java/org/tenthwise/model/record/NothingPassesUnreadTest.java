@@ -14,10 +14,13 @@ import org.tenthwise.model.plan.AngleCheck;
 import org.tenthwise.model.plan.AskedCheck;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.DocumentCheck;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.PlugFeel;
 import org.tenthwise.model.plan.PlugFitCheck;
+import org.tenthwise.model.plan.ProofOf;
+import org.tenthwise.model.plan.Specified;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.thread.ScrewThread;
@@ -45,6 +48,7 @@ class NothingPassesUnreadTest {
                         minutes("0°"),
                         Bench.with(GaugeKind.BEVEL_PROTRACTOR),
                         Optional.empty()),
+                new DocumentCheck(ProofOf.ELSEWHERE, "", "supplier", Optional.empty(), Specified.NOTHING),
                 new PlugFitCheck(
                         1,
                         Limits.atMost(Bench.mm("0.030")),

@@ -3,6 +3,7 @@ package org.tenthwise.model.run;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.tenthwise.model.quantity.TemperatureScale.CELSIUS;
 
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -43,6 +44,14 @@ class ChangesTest {
                 READ.event(),
                 new StepEvent.TemperatureTaken(7, MeasuredBody.PART, Degrees.of("21", CELSIUS)),
                 new StepEvent.Answered(7, Question.CONFIRMED, Answer.YES),
+                new StepEvent.DocumentGiven(
+                        7,
+                        new Document(
+                                "CM-1",
+                                LocalDate.parse("2026-11-24"),
+                                Document.Says.CONFORMS,
+                                "Measuring room",
+                                List.of())),
                 new Event.StruckOut(READ.seq(), "slipped"),
                 new Event.StruckOut(SET.seq(), "wrong ring"),
                 new StepEvent.PassBegun(7, StepEvent.PassBegun.Why.CUT),

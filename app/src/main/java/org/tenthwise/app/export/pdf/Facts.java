@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.tenthwise.app.text.Advice;
-import org.tenthwise.app.text.DrawingWords;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.Heat;
 import org.tenthwise.app.text.Remarks;
@@ -40,7 +39,6 @@ final class Facts {
     List<Fact> of(Line line) {
         Step step = line.step();
         List<Fact> facts = new ArrayList<>();
-        add(facts, "record.fact.on-drawing", new DrawingWords(matter.words()).where(step));
         add(facts, "record.fact.drawing", step.drawing().requirement());
         add(facts, "record.fact.asked", matter.sentences().asked(line.finding()));
         add(facts, "record.fact.limits", matter.sentences().limits(step));
@@ -60,7 +58,12 @@ final class Facts {
                 .forEach(said -> add(facts, "record.fact.movement", said)));
         Operation operation = matter.plan().operation(step.operation());
         add(facts, "record.fact.class", matter.aside(step));
-        add(facts, "record.fact.operation", matter.say("record.operation", operation.number(), operation.name()));
+        add(
+                facts,
+                "record.fact.operation",
+                step.check().isInOrder()
+                        ? matter.say("record.operation", operation.number(), operation.name())
+                        : matter.say("run.elsewhere"));
         settings(line).forEach(setting -> add(facts, "record.fact.gauge", gauge(setting)));
         if (settings(line).isEmpty()) {
             step.check()

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.text.CutOnTheseWords;
 import org.tenthwise.app.text.CutsTold;
+import org.tenthwise.app.text.DocumentWords;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.JawWords;
 import org.tenthwise.app.text.StepFigures;
@@ -39,6 +40,7 @@ final class PassTable {
 
     private static final Column READ_OF_TURN = Column.figures("record.column.read", 457, 60);
     private static final Column SAID = Column.words("record.column.answer", 88, 369);
+    private static final Column DOCUMENT = Column.words("record.column.document", 88, 369);
     private static final Column GAUGE = Column.words("record.column.gauge", 465, 54);
     private static final Column BY = Column.words("record.column.by", 523, 72);
     private static final Column WHEN = Column.words("record.column.when", 600, PageFlow.RIGHT - 600);
@@ -92,6 +94,7 @@ final class PassTable {
             story.temperatures().forEach(this::temperature);
             story.readings().forEach(taken -> reading(story, taken));
             story.answers().forEach(this::answer);
+            story.documents().forEach(this::document);
         }
     }
 
@@ -104,7 +107,9 @@ final class PassTable {
         columns.addAll(
                 isOfTurn()
                         ? List.of(PLACE_OF_TURN, READ_OF_TURN)
-                        : isAnswered() ? List.of(SAID) : List.of(PLACE, READ, SET_ON, CORRECTION, SIZE));
+                        : line.step().check().asDocument().isPresent()
+                                ? List.of(DOCUMENT)
+                                : isAnswered() ? List.of(SAID) : List.of(PLACE, READ, SET_ON, CORRECTION, SIZE));
         columns.addAll(List.of(GAUGE, BY, WHEN));
         flow.head(columns, matter::say, 2, Strokes.THIN);
     }
@@ -139,7 +144,10 @@ final class PassTable {
         String said = value.isEmpty()
                 ? number + " " + matter.words().sentence(standing)
                 : matter.say(
-                        line.step().check().isMeasured() ? "record.pass-came-to" : "record.pass-answered",
+                        line.step().check().isMeasured()
+                                        || line.step().check().asDocument().isPresent()
+                                ? "record.pass-came-to"
+                                : "record.pass-answered",
                         number,
                         value,
                         standing);
@@ -240,6 +248,19 @@ final class PassTable {
         boolean counts = taken.counts();
         Row row = row(answering.entry()).text(GAUGE, mark(taken.setting()), Style.SMALL);
         cell(row, SAID, said, counts ? Style.BOLD : Style.TEXT, counts);
+        row.into(flow, this::head);
+        gone(taken);
+    }
+
+    private void document(Taken<Pass.Giving> taken) {
+        boolean counts = taken.counts();
+        Row row = row(taken.entry());
+        cell(
+                row,
+                DOCUMENT,
+                new DocumentWords(matter.words()).whole(taken.what().document()),
+                counts ? Style.BOLD : Style.TEXT,
+                counts);
         row.into(flow, this::head);
         gone(taken);
     }

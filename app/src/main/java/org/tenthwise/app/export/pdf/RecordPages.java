@@ -26,7 +26,7 @@ final class RecordPages {
         new TitleSection(matter, flow).add();
         new OutlineSection(matter, flow).add();
         new CharacteristicTable(matter, flow).add();
-        new AccountSection(matter, flow).add();
+        new ProductTable(matter, flow).add();
         new DispositionSection(matter, flow).add();
         DetailSection detail = new DetailSection(matter, flow);
         evidence.sheet().lines().forEach(detail::add);

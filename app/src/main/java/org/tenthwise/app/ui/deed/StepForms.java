@@ -28,6 +28,7 @@ public final class StepForms {
             case CUT_ON_THESE -> new CutOnTheseForm(inHand, words, navigator);
             case OTHER_GAUGE -> new OtherGaugeForm(inHand, words, navigator);
             case MACHINE -> new MachineForm(inHand, words, navigator);
+            case DOCUMENT -> new DocumentForm(inHand, words, navigator, clock);
             case PUT_AWAY -> new PutAwayForm(inHand, words, navigator);
         };
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.tenthwise.app.session.State;
+import org.tenthwise.app.text.DocumentWords;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.JawWords;
 import org.tenthwise.model.plan.Step;
@@ -14,7 +15,7 @@ import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.words.Words;
 
 /**
- * A reading, a temperature or an answer that counts and can be struck out.
+ * A reading, a temperature, an answer or a document that counts and can be struck out.
  *
  * @param kind which reasons fit it
  * @param entry {@code seq} of the entry that holds it
@@ -25,7 +26,8 @@ record Strikable(Kind kind, long entry, String reads) {
     enum Kind {
         READING,
         TEMPERATURE,
-        ANSWER
+        ANSWER,
+        DOCUMENT
     }
 
     /** Those of the step in hand, the latest first. */
@@ -56,7 +58,8 @@ record Strikable(Kind kind, long entry, String reads) {
                         of(
                                 Kind.ANSWER,
                                 story.answers(),
-                                given -> words.say(words.key("answered", given.question()), given.answer())))
+                                given -> words.say(words.key("answered", given.question()), given.answer())),
+                        of(Kind.DOCUMENT, story.documents(), given -> new DocumentWords(words).whole(given.document())))
                 .flatMap(kind -> kind);
     }
 

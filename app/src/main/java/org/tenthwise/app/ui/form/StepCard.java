@@ -44,7 +44,9 @@ public record StepCard(
         return new StepCard(
                 String.valueOf(state.inHand().number()),
                 state.inHand().name(),
-                words.say("ask.operation", operation.number(), operation.name()),
+                state.inHand().check().isInOrder()
+                        ? words.say("ask.operation", operation.number(), operation.name())
+                        : words.say("run.elsewhere"),
                 line.finding().verdict().standing(),
                 sentences.standing(line.finding()),
                 sentence,

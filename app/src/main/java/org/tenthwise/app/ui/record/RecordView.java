@@ -199,6 +199,10 @@ public final class RecordView extends SidedScreen {
                         way("sign", Key.Kind.PLAIN, words.say("sheet.sign"), model::sign),
                         way("go-on", Key.Kind.COMMIT, words.say("home.go-on"), model::goOn));
             case LOOK -> List.of(way("go-on", Key.Kind.PLAIN, words.say("home.look"), model::goOn));
+            case DOCUMENTS ->
+                List.of(
+                        way("sign-further", Key.Kind.PLAIN, words.say("sheet.sign-further"), model::sign),
+                        way("documents", Key.Kind.COMMIT, words.say("sheet.documents"), model::documents));
             case SIGN_AGAIN ->
                 List.of(way("sign-further", Key.Kind.PLAIN, words.say("sheet.sign-further"), model::sign));
         };

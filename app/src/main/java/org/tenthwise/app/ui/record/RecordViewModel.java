@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -27,6 +28,7 @@ import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.app.ui.shell.Notice.NoticeKey;
+import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
@@ -82,7 +84,9 @@ public final class RecordViewModel {
         GO_ON,
         /** Nothing is signed or handed over before it is taken up again. */
         LOOK,
-        SIGN_AGAIN
+        SIGN_AGAIN,
+        /** Closed, and part of it is proven elsewhere, by documents that come later. */
+        DOCUMENTS
     }
 
     /** What can be done with the run; before it was loaded as with one that is closed. */
@@ -92,9 +96,13 @@ public final class RecordViewModel {
 
     private static RecordWays onwards(Sheet kept) {
         if (kept.run().closed().isPresent()) {
-            return RecordWays.SIGN_AGAIN;
+            return elsewhere(kept).findAny().isPresent() ? RecordWays.DOCUMENTS : RecordWays.SIGN_AGAIN;
         }
         return kept.putAway().isPresent() ? RecordWays.LOOK : RecordWays.GO_ON;
+    }
+
+    private static Stream<Line> elsewhere(Sheet kept) {
+        return kept.lines().stream().filter(line -> !line.step().check().isInOrder());
     }
 
     /** How many characteristics stand how, in words, those of which there are none left out. */
@@ -279,6 +287,22 @@ public final class RecordViewModel {
 
     public void sign() {
         open(navigator::sign);
+    }
+
+    /** To the first of what is proven elsewhere that is not settled, or of all of it where everything is. */
+    public void documents() {
+        open(session -> tasks.run(
+                () -> session.goTo(firstElsewhere(session.state().sheet())), there -> navigator.run(session)));
+    }
+
+    private static int firstElsewhere(Sheet kept) {
+        return elsewhere(kept)
+                .filter(line -> !line.settled())
+                .findFirst()
+                .or(() -> elsewhere(kept).findFirst())
+                .orElseThrow()
+                .step()
+                .number();
     }
 
     private void open(Consumer<RunSession> then) {

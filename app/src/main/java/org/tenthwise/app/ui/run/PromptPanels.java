@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.app.session.Prompt;
 import org.tenthwise.app.session.State;
+import org.tenthwise.app.text.DocumentWords;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.HoldWords;
 import org.tenthwise.app.text.JawWords;
@@ -150,6 +151,11 @@ final class PromptPanels implements Prompt.Cases<PromptPanel> {
     }
 
     @Override
+    public PromptPanel forDocument(Prompt.ForDocument prompt) {
+        return new PromptPanel.Ask(words.say("run.paper"), List.of());
+    }
+
+    @Override
     public PromptPanel nothing(Prompt.Nothing nothing) {
         return done();
     }
@@ -186,6 +192,14 @@ final class PromptPanels implements Prompt.Cases<PromptPanel> {
 
     /** All is taken: the last figure stays to be seen, or what was answered. */
     private PromptPanel done() {
+        if (state.inHand().check().asDocument().isPresent()) {
+            return new PromptPanel.Ask(
+                    state.pass()
+                            .giving()
+                            .map(given -> new DocumentWords(words).whole(given.document()))
+                            .orElseThrow(),
+                    List.of());
+        }
         List<Pass.Answering> answers = state.pass().answers();
         boolean asksLast = !state.inHand().check().questions().isEmpty();
         if (asksLast && !answers.isEmpty()) {

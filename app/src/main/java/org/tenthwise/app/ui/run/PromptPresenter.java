@@ -113,8 +113,15 @@ final class PromptPresenter {
         }
 
         @Override
+        public Commit forDocument(Prompt.ForDocument prompt) {
+            return Commit.of(Act.DOCUMENT, words.say("run.document"), "");
+        }
+
+        @Override
         public Commit nothing(Prompt.Nothing nothing) {
-            return settled(state);
+            boolean done =
+                    state.sheet().run().closed().isPresent() && state.line().settled();
+            return done ? Commit.of(Act.RECORD, words.say("run.record"), "") : settled(state);
         }
 
         @Override
@@ -196,9 +203,10 @@ final class PromptPresenter {
         };
     }
 
-    /** Nobody gives a part up on what was read, tried or looked at once. */
+    /** Nobody gives a part up on what was read, tried or looked at once; a document says what it says. */
     private Commit givenUp(State state) {
-        boolean again = state.pass().why().filter(Why.MEASURED_AGAIN::equals).isPresent();
+        boolean again = state.inHand().check().asDocument().isPresent()
+                || state.pass().why().filter(Why.MEASURED_AGAIN::equals).isPresent();
         return again ? dispose() : readAgain();
     }
 

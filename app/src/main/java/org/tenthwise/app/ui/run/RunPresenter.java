@@ -9,7 +9,6 @@ import org.tenthwise.app.session.Prompt;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.story.StepStory;
 import org.tenthwise.app.text.BesideVerdict;
-import org.tenthwise.app.text.DrawingWords;
 import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.text.HoldWords;
 import org.tenthwise.app.text.MethodWords;
@@ -21,8 +20,8 @@ import org.tenthwise.app.ui.run.RunScreenState.Heads;
 import org.tenthwise.app.ui.run.RunScreenState.Hold;
 import org.tenthwise.app.ui.run.RunScreenState.InHand;
 import org.tenthwise.app.ui.run.RunScreenState.StepLine;
-import org.tenthwise.model.plan.BalloonNumber;
 import org.tenthwise.model.plan.Operation;
+import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
@@ -84,14 +83,20 @@ final class RunPresenter {
 
     private Heads heads(State state) {
         Event.Begun begun = state.sheet().run().begun();
-        Operation operation = state.sheet().plan().operation(state.inHand().operation());
         return new Heads(
                 words.say("run.part", begun.part().number(), begun.part().revision()),
                 begun.serial(),
                 sentences.lot(begun),
-                words.say("run.operation-of", operation.number(), operation.name()),
+                operation(state.sheet().plan(), state.inHand()),
                 state.sheet().run().by(),
                 words.say("run.open", state.open().size()));
+    }
+
+    private String operation(Plan plan, Step step) {
+        Operation operation = plan.operation(step.operation());
+        return step.check().isInOrder()
+                ? words.say("run.operation-of", operation.number(), operation.name())
+                : words.say("run.elsewhere");
     }
 
     private List<StepLine> steps(State state) {
@@ -109,11 +114,10 @@ final class RunPresenter {
         Step step = line.step();
         String value = sentences.listed(line.finding());
         String under = value.isEmpty() ? step.drawing().requirement() : value;
-        String spoken = words.say(
-                "run.step-spoken", step.number(), spokenName(step), under, sentences.standing(line.finding()));
+        String spoken =
+                words.say("run.step-spoken", step.number(), step.name(), under, sentences.standing(line.finding()));
         return new StepLine(
                 step.number(),
-                balloon(step),
                 step.name(),
                 under,
                 line.finding().verdict().standing(),
@@ -121,16 +125,6 @@ final class RunPresenter {
                 line.held(),
                 spoken,
                 step.hold().isEmpty() ? Optional.empty() : Optional.of(hold(state, step, following)));
-    }
-
-    private String spokenName(Step step) {
-        return DrawingWords.apart(step)
-                .map(balloon -> words.spoken(new DrawingWords(words).balloon(balloon), step.name()))
-                .orElse(step.name());
-    }
-
-    private static Optional<String> balloon(Step step) {
-        return DrawingWords.apart(step).map(BalloonNumber::text);
     }
 
     private Hold hold(State state, Step step, Optional<Line> following) {
@@ -155,7 +149,6 @@ final class RunPresenter {
         boolean byAngle = step.check().asTurn().isPresent() && PromptPresenter.byAngle(state.asked());
         return new InHand(
                 step.number(),
-                balloon(step),
                 step.name(),
                 taken(state),
                 drawing,

@@ -156,6 +156,7 @@ public final class RunViewModel implements Typing {
             case SIGN -> navigator.sign(session);
             case GO_TO -> goTo(now.step());
             case OTHER_GAUGE -> navigator.form(Deed.OTHER_GAUGE, session);
+            case DOCUMENT -> navigator.form(Deed.DOCUMENT, session);
             case RECORD -> navigator.record(state.get().sheet().run().id());
         }
     }

@@ -14,6 +14,8 @@ public enum Deed {
     OTHER_GAUGE,
     /** How the register of the machine counts, and what is usually aimed at on it. */
     MACHINE,
+    /** What a document says. */
+    DOCUMENT,
     /** Put the run away. */
     PUT_AWAY
 }

@@ -43,6 +43,7 @@ final class Counting {
         return event instanceof StepEvent.ReadingTaken read && read.step() == step
                 || event instanceof StepEvent.TemperatureTaken taken && taken.step() == step
                 || event instanceof StepEvent.Answered answered && answered.step() == step
+                || event instanceof StepEvent.DocumentGiven given && given.step() == step
                 || event instanceof StepEvent.PassBegun begun && begun.step() == step
                 || event instanceof StepEvent.DispositionSigned disposed
                         && disposed.step() == step
@@ -60,7 +61,9 @@ final class Counting {
                                 ? taken.step()
                                 : event instanceof StepEvent.Answered answered
                                         ? answered.step()
-                                        : event instanceof StepEvent.GaugeSet set ? set.step() : 0;
+                                        : event instanceof StepEvent.DocumentGiven given
+                                                ? given.step()
+                                                : event instanceof StepEvent.GaugeSet set ? set.step() : 0;
             }
         }
         return 0;
@@ -150,6 +153,17 @@ final class Counting {
             }
         }
         return answers;
+    }
+
+    /** The entry of the document that counts. */
+    Optional<Entry> document(Facts step) {
+        Optional<Entry> last = Optional.empty();
+        for (Entry entry : counting(step)) {
+            if (entry.event() instanceof StepEvent.DocumentGiven given && given.step() == step.number()) {
+                last = Optional.of(entry);
+            }
+        }
+        return last.filter(this::counts);
     }
 
     Map<MeasuredBody, BigDecimal> temperatures(Facts step) {

@@ -108,6 +108,19 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
             BigDecimal guard)
             implements What {}
 
+    /**
+     * What a document proves.
+     *
+     * @param elsewhere whether it stands outside the order of work
+     * @param upper what its figures are judged against; absent where they are not
+     */
+    record Paper(boolean elsewhere, Optional<BigDecimal> upper, int count) implements What {}
+
+    /** Whether it is asked in its turn: only then can a hold point keep it shut. */
+    boolean inOrder() {
+        return !(what instanceof Paper paper && paper.elsewhere());
+    }
+
     /** Steps whose readings this one uses. */
     Set<Integer> restsOn() {
         if (what instanceof Plug plug) {
@@ -120,9 +133,11 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
     String toml() {
         Map<String, Object> keys = new LinkedHashMap<>();
         keys.put("number", number);
-        keys.put("operation", 10);
         keys.put("name", quoted("Check " + number));
-        keys.put("method", quoted("As usual."));
+        if (inOrder()) {
+            keys.put("operation", 10);
+            keys.put("method", quoted("As usual."));
+        }
         if (!hold.isEmpty()) {
             keys.put("hold", new TreeSet<>(hold));
         }
@@ -134,8 +149,12 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
                                 ? size.kind()
                                 : what instanceof Angle
                                         ? "angle"
-                                        : what instanceof Plug ? "plug-fit" : "thread-over-wires";
-        keys.put("kind", quoted(kind));
+                                        : what instanceof Plug
+                                                ? "plug-fit"
+                                                : what instanceof Thread ? "thread-over-wires" : "document";
+        if (inOrder()) {
+            keys.put("kind", quoted(kind));
+        }
         if (drawing == kind.equals("confirm")) {
             keys.put("class", quoted(drawing ? "drawing" : number % 2 == 0 ? "set-up" : "in-process"));
         }
@@ -186,6 +205,11 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
             keys.put("guard_band", quoted(marked(angle.guard())));
             keys.put("places", places(angle.places()));
             keys.put("gauge_kind", quoted("bevel-protractor"));
+        } else if (what instanceof Paper paper) {
+            keys.put("what", quoted("A certificate."));
+            keys.put("where", quoted("Measuring room"));
+            keys.put("count", paper.count());
+            paper.upper().ifPresent(upper -> keys.put("upper", upper));
         } else if (what instanceof Plug plug) {
             keys.put("bore_step", plug.bore());
             keys.put("clearance_least", plug.least());
@@ -211,7 +235,7 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
         }
         return keys.entrySet().stream()
                 .map(key -> key.getKey() + " = " + key.getValue())
-                .collect(Collectors.joining("\n", "\n[[step]]\n", "\n"));
+                .collect(Collectors.joining("\n", inOrder() ? "\n[[step]]\n" : "\n[[elsewhere]]\n", "\n"));
     }
 
     /** An angle above zero, in minutes that may have decimals, as people write it. */

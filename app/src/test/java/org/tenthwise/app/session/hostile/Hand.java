@@ -2,9 +2,11 @@ package org.tenthwise.app.session.hostile;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.Stream;
 import org.tenthwise.app.session.Objection;
 import org.tenthwise.app.session.Prompt;
 import org.tenthwise.app.session.Reply;
@@ -18,7 +20,10 @@ import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Register;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Disposition;
+import org.tenthwise.model.run.Document;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
@@ -62,7 +67,7 @@ final class Hand {
         } else if (dice < 93) {
             dispose();
         } else {
-            somethingElse(random.nextInt(14));
+            somethingElse(random.nextInt(16));
         }
     }
 
@@ -88,6 +93,7 @@ final class Hand {
                     session.shelf().takeUp();
                 }
             }
+            case 14, 15 -> document();
             default ->
                 session.temperatures().take(random.nextBoolean() ? MeasuredBody.PART : MeasuredBody.GAUGE, degrees());
         }
@@ -150,6 +156,8 @@ final class Hand {
             enter(degrees());
         } else if (asked instanceof Prompt.Answering answering) {
             asked(answer(answering.question()));
+        } else if (asked instanceof Prompt.ForDocument) {
+            document();
         } else if (asked instanceof Prompt.WhichRegister) {
             machine();
         } else {
@@ -166,6 +174,27 @@ final class Hand {
             long last = entries.get(entries.size() - 1).seq();
             session.answers().undo(last - random.nextInt(2), "Undone at once");
         }
+    }
+
+    /** Of any kind and date, with figures too few, too many, out, or of another kind than is asked for. */
+    private void document() throws CouldNotSave {
+        Document.Says says = Document.Says.values()[random.nextInt(2) * random.nextInt(4)];
+        List<Written> figures = Stream.generate(this::figure)
+                .limit(says == Document.Says.FIGURES || random.nextInt(4) == 0 ? random.nextInt(4) : 0)
+                .toList();
+        session.documents()
+                .give(
+                        random.nextInt(12) == 0 ? " " : "CM-" + random.nextInt(9),
+                        LocalDate.parse("2026-11-25").plusDays(random.nextInt(12) - 10),
+                        says,
+                        random.nextInt(20) == 0 ? "" : "Measuring room",
+                        figures);
+    }
+
+    private Written figure() {
+        return random.nextInt(15) == 0
+                ? new Written("0.004", Unit.DEGREE)
+                : Written.of(BigDecimal.valueOf(random.nextInt(60), 3), Unit.MILLIMETRE);
     }
 
     /** By angle first, or a first reading put to another place, often one that is none. */

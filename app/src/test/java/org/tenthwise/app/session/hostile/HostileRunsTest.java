@@ -73,7 +73,7 @@ class HostileRunsTest {
                 ended.getOrDefault(Outcome.CONFORMS_WITH_CONCESSIONS, 0) > 0,
                 () -> "no concession came to an end: " + ended);
         assertTrue(
-                passedBy.keySet().containsAll(Set.of("Asks", "RunOut", "Size", "Angle", "Plug", "Thread")),
+                passedBy.keySet().containsAll(Set.of("Asks", "RunOut", "Size", "Angle", "Plug", "Thread", "Paper")),
                 () -> "kinds: " + passedBy);
         assertTrue(
                 proposals.keySet().containsAll(Set.of("OFFERED", "SIGNED", "UNEVEN", "BELOW_LEAST_CUT")),
@@ -214,7 +214,9 @@ class HostileRunsTest {
                                                     ? signed.step()
                                                     : entry.event() instanceof StepEvent.DispositionSigned disposed
                                                             ? disposed.step()
-                                                            : 0;
+                                                            : entry.event() instanceof StepEvent.DocumentGiven given
+                                                                    ? given.step()
+                                                                    : 0;
             if (step > 0 && !oracle.waitingFor(plan.facts(step)).isEmpty()) {
                 wrong(seed, "check %d is worked behind a shut hold point".formatted(step), plan, after);
             }

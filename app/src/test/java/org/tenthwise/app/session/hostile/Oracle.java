@@ -11,6 +11,7 @@ import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.run.Disposition;
+import org.tenthwise.model.run.Document;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.StepEvent;
 
@@ -24,11 +25,12 @@ import org.tenthwise.model.run.StepEvent;
  * everything it asks for is there and everything it demands holds: a size inside its limits by the guard band at every
  * place (or as a mean, largest, smallest, where it is so combined), an angle so too, a run-out as {@link RunOutOracle}
  * has it, a plug's play inside at both ends and felt as wanted and not against what the gauges say, a pitch diameter
- * inside with no wire on the root at the largest root that was read, every answer the wanted one. A concession holds
- * for what it was signed for: any later reading, answer, temperature, strike or new pass of the step, or of what it
- * rests on, ends it; so does another disposition. What is no characteristic of the drawing can be carried on with, not
- * conceded. A part conforms when every characteristic has passed and none was ever repaired, every other step has
- * passed or is carried on with, and nothing is scrapped.
+ * inside with no wire on the root at the largest root that was read, every answer the wanted one, a document that has a
+ * number and no day still to come and says so, or gives as many figures as are asked for, all of them inside. A
+ * concession holds for what it was signed for: any later reading, answer, temperature, strike or new pass of the step,
+ * or of what it rests on, ends it; so does another disposition. What is no characteristic of the drawing can be carried
+ * on with, not conceded. A part conforms when every characteristic has passed and none was ever repaired, every other
+ * step has passed or is carried on with, and nothing is scrapped.
  */
 final class Oracle {
 
@@ -88,6 +90,9 @@ final class Oracle {
     /** The steps that a hold point before {@code step} still waits for. */
     List<Integer> waitingFor(Facts step) {
         List<Integer> waiting = new ArrayList<>();
+        if (!step.inOrder()) {
+            return waiting;
+        }
         for (Facts before : plan.subList(0, plan.indexOf(step))) {
             before.hold().stream()
                     .filter(number -> !settled(plan.get(number - 1)))
@@ -139,7 +144,31 @@ final class Oracle {
         if (step.what() instanceof Facts.Angle angle) {
             return angle(step, angle);
         }
+        if (step.what() instanceof Facts.Paper paper) {
+            return says(counting.document(step)
+                    .filter(entry -> proves(entry, paper))
+                    .isPresent());
+        }
         return step.what() instanceof Facts.Plug plug ? plug(step, plug) : thread(step, (Facts.Thread) step.what());
+    }
+
+    private static boolean proves(Entry entry, Facts.Paper paper) {
+        Document document = ((StepEvent.DocumentGiven) entry.event()).document();
+        boolean figuresIn = paper.upper()
+                .map(upper -> document.figures().stream()
+                        .allMatch(figure -> Counting.millimetres(figure).compareTo(upper) <= 0))
+                .orElse(true);
+        boolean figuresWhole =
+                document.figures().isEmpty() || document.figures().size() == paper.count();
+        boolean saysSo = document.says() == Document.Says.CONFORMS
+                || document.says() == Document.Says.FIGURES
+                        && paper.upper().isPresent()
+                        && !document.figures().isEmpty();
+        return saysSo
+                && figuresIn
+                && figuresWhole
+                && !document.number().isBlank()
+                && document.dated().compareTo(entry.at().toLocalDate()) <= 0;
     }
 
     private static Says says(boolean passed) {

@@ -42,6 +42,9 @@ record RandomPlan(List<Facts> facts, Plan plan) {
         for (int number = 1; number <= steps; number++) {
             facts.add(step(number, facts, random));
         }
+        for (int elsewhere = random.nextInt(3); elsewhere > 0; elsewhere--) {
+            facts.add(new Facts(facts.size() + 1, true, List.of(), paper(true, random)));
+        }
         String text = HEAD + facts.stream().map(Facts::toml).collect(Collectors.joining());
         PlanReading reading = new PlanReader().read(text);
         if (reading instanceof PlanReading.Good good) {
@@ -64,7 +67,7 @@ record RandomPlan(List<Facts> facts, Plan plan) {
     private static Facts.What what(List<Facts> before, Random random) {
         List<Integer> bores = numbers(before, "bore");
         List<Integer> roots = numbers(before, "diameter");
-        return switch (random.nextInt(11)) {
+        return switch (random.nextInt(12)) {
             case 0 -> new Facts.Asks("confirm", Map.of(Question.CONFIRMED, Answer.YES));
             case 1 -> new Facts.Asks("look", Map.of(Question.LOOKS_RIGHT, Answer.YES));
             case 2 ->
@@ -94,8 +97,14 @@ record RandomPlan(List<Facts> facts, Plan plan) {
             case 7 -> thread(roots, random);
             case 8 -> widthOrDepth(random);
             case 9 -> angle(random);
+            case 10 -> paper(false, random);
             default -> bore(random);
         };
+    }
+
+    private static Facts.What paper(boolean elsewhere, Random random) {
+        return new Facts.Paper(
+                elsewhere, random.nextBoolean() ? Optional.of(dec("0.050")) : Optional.empty(), 1 + random.nextInt(2));
     }
 
     private static Facts.What bore(Random random) {

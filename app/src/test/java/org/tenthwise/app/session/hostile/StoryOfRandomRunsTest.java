@@ -110,7 +110,8 @@ class StoryOfRandomRunsTest {
         for (Pass pass : state.line().passes()) {
             due += pass.readings().size()
                     + pass.temperatures().size()
-                    + pass.answers().size();
+                    + pass.answers().size()
+                    + pass.documents().size();
             counting += state.line().found(pass).stream()
                     .mapToLong(found -> found.measured().size())
                     .sum();
@@ -120,6 +121,7 @@ class StoryOfRandomRunsTest {
             counting += pass.answers().stream()
                     .filter(given -> pass.answering(given.question().today()).equals(Optional.of(given)))
                     .count();
+            counting += pass.giving().isPresent() ? 1 : 0;
         }
         gone += (int) (due - counting);
         assertEquals(due, told, () -> "Seed " + seed + ": " + chapters);

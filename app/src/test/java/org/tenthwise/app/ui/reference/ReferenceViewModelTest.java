@@ -75,7 +75,6 @@ class ReferenceViewModelTest {
                         "runout",
                         "position",
                         "taper",
-                        "roughness",
                         "decision",
                         "temperature",
                         "statistics",

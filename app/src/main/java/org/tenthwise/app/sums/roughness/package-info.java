@@ -1,2 +1,0 @@
-/** Roughness of surfaces: what the instrument is set to, and whether its values are accepted. */
-package org.tenthwise.app.sums.roughness;
