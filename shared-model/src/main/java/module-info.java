@@ -18,6 +18,7 @@ module org.tenthwise.model {
     exports org.tenthwise.model.run;
     exports org.tenthwise.model.verdict;
     exports org.tenthwise.model.record;
+    exports org.tenthwise.model.compute.chain;
     exports org.tenthwise.model.compute.comparison;
     exports org.tenthwise.model.compute.cutting;
     exports org.tenthwise.model.compute.dovetail;
@@ -31,6 +32,8 @@ module org.tenthwise.model {
     exports org.tenthwise.model.compute.polygon;
     exports org.tenthwise.model.compute.radius;
     exports org.tenthwise.model.compute.position;
+    exports org.tenthwise.model.compute.roughness;
+    exports org.tenthwise.model.compute.gauging;
     exports org.tenthwise.model.compute.roundness;
     exports org.tenthwise.model.compute.statistics;
     exports org.tenthwise.model.compute.taper;

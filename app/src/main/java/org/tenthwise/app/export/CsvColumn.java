@@ -14,6 +14,11 @@ enum CsvColumn {
     PART_NAME,
     MATERIAL,
     DRAWING,
+    /** Number and revision of the drawing, and the changes in force; the planning sheet the part is made by. */
+    DRAWING_NUMBER,
+    DRAWING_REVISION,
+    CHANGES,
+    ROUTE,
     OUTCOME,
     SIGNATURES,
     REMARK,
@@ -23,6 +28,14 @@ enum CsvColumn {
      */
     NUMBER,
     CHARACTERISTIC,
+    /** On the drawing; where the plan names no balloon, that of a characteristic is its number. */
+    BALLOON,
+    SHEET,
+    DRAWING_ZONE,
+    DESIGNATOR,
+    /** How often it is there, and which of them this is where it is one. */
+    COUNT,
+    INSTANCE,
     REQUIREMENT,
     CHECK,
     CLASS,

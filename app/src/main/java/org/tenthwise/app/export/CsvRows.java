@@ -11,6 +11,7 @@ import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.DocumentCheck;
 import org.tenthwise.model.plan.Holding;
+import org.tenthwise.model.plan.OnDrawing;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Unit;
@@ -40,7 +41,7 @@ final class CsvRows {
         run(run, evidence);
         List<CsvRow> rows = new ArrayList<>();
         for (Line line : evidence.sheet().lines()) {
-            CsvRow characteristic = under(run, line);
+            CsvRow characteristic = under(run, evidence.sheet().plan(), line);
             rows.addAll(taken(evidence, line, characteristic));
             line.dispositions().forEach(signed -> rows.add(disposing(characteristic.copy(), signed)));
             rows.addAll(remarks(evidence, line.step().number(), characteristic));
@@ -101,6 +102,10 @@ final class CsvRows {
         row.text(PART_NAME, plan.name());
         row.text(MATERIAL, plan.material());
         row.text(DRAWING, plan.drawing().title());
+        row.text(DRAWING_NUMBER, plan.drawing().number().orElse(""));
+        row.text(DRAWING_REVISION, plan.drawing().revision().orElse(""));
+        row.text(CHANGES, String.join("; ", plan.drawing().changes()));
+        row.text(ROUTE, plan.route().orElse(""));
         row.text(OUTCOME, Word.of(evidence.sheet().outcome()));
         row.text(
                 SIGNATURES,
@@ -139,6 +144,21 @@ final class CsvRows {
                 .orElse(expanded);
     }
 
+    private static void drawing(CsvRow row, Plan plan, Step step) {
+        OnDrawing drawing = step.drawing();
+        drawing.balloon()
+                .or(() -> step.isOfDrawing() ? plan.balloon(step) : Optional.empty())
+                .ifPresent(balloon -> row.text(BALLOON, balloon.text()));
+        drawing.sheet().ifPresent(sheet -> row.text(SHEET, sheet));
+        drawing.zone().ifPresent(zone -> row.text(DRAWING_ZONE, zone));
+        drawing.designator().ifPresent(designator -> row.text(DESIGNATOR, designator));
+        if (drawing.instances().count() > 1) {
+            row.number(COUNT, drawing.instances().count());
+            drawing.instances().one().ifPresent(one -> row.number(INSTANCE, one));
+        }
+        row.text(REQUIREMENT, drawing.requirement());
+    }
+
     private static void specified(CsvRow row, DocumentCheck document) {
         row.text(WHERE, document.where());
         row.text(SPECIFICATION, document.specified().specification());
@@ -147,7 +167,7 @@ final class CsvRows {
         row.text(SUPPLIER, document.specified().supplier());
     }
 
-    private static CsvRow under(CsvRow run, Line line) {
+    private static CsvRow under(CsvRow run, Plan plan, Line line) {
         Step step = line.step();
         CsvRow row = step.limits()
                 .map(limits ->
@@ -155,7 +175,7 @@ final class CsvRows {
                 .orElseGet(run::copy);
         row.number(NUMBER, step.number());
         row.text(CHARACTERISTIC, step.name());
-        row.text(REQUIREMENT, step.drawing().requirement());
+        drawing(row, plan, step);
         row.text(CHECK, step.check().key());
         row.text(CLASS, Word.of(step.stepClass()));
         step.clamping().ifPresent(clamping -> row.text(CLAMPING, clamping.key()));

@@ -45,9 +45,9 @@ final class JsonSheet {
                 .put("revision", plan.part().revision())
                 .put("name", plan.name())
                 .put("material", plan.material())
-                .put("drawing", plan.drawing().title())
-                .put("serial", begun.serial())
-                .put("lot", begun.lot());
+                .put("drawing", plan.drawing().title());
+        JsonDrawing.head(plan, part);
+        part.put("serial", begun.serial()).put("lot", begun.lot());
         if (begun.noLot()) {
             part.put("no-lot", true);
         }
@@ -68,6 +68,9 @@ final class JsonSheet {
         ArrayNode signatures = result.putArray("signatures");
         List<Signature> all = sheet.run().signatures();
         all.forEach(signature -> write(signature, signature.standsAgainst(all), signatures.addObject()));
+        if (plan.isBallooned()) {
+            JsonDrawing.account(sheet, result.putArray("account"));
+        }
         ArrayNode characteristics = result.putArray("characteristics");
         sheet.lines().forEach(line -> write(sheet.run(), line, plan.unit(line.step()), characteristics.addObject()));
         notes(sheet.run(), result.putArray("notes"));
@@ -101,9 +104,7 @@ final class JsonSheet {
     private static void write(Run run, Line line, Unit unit, ObjectNode to) {
         to.put("number", line.step().number());
         to.put("name", line.step().name());
-        if (!line.step().drawing().requirement().isEmpty()) {
-            to.put("requirement", line.step().drawing().requirement());
-        }
+        JsonDrawing.of(line.step().drawing(), to);
         if (line.step().check().isInOrder()) {
             to.put("operation", line.step().operation());
         }

@@ -95,11 +95,12 @@ public final class Pictures {
                         OutlinePicture.small(outline, Optional.empty(), words.say("picture.part", plan.name())));
     }
 
-    /** The half section with every characteristic that has a place on it numbered; absent without an outline. */
+    /** The half section with the balloon of every characteristic that has a place on it; absent without an outline. */
     public Optional<Picture> numbered(Plan plan) {
         List<OutlinePicture.Numbered> numbers = plan.steps().stream()
-                .flatMap(step -> step.mark().stream()
-                        .map(mark -> new OutlinePicture.Numbered(String.valueOf(step.number()), mark)))
+                .flatMap(step -> plan.balloon(step).stream().flatMap(balloon -> step.mark().stream()
+                        .map(mark -> new OutlinePicture.Numbered(balloon.text(), mark))))
+                .distinct()
                 .toList();
         return plan.outline()
                 .map(outline -> new OutlinePicture(

@@ -10,9 +10,12 @@ public enum Topic {
     TEETH,
     CUTTING,
     LIMITS,
+    CHAIN,
+    GAUGING,
     RUNOUT,
     POSITION,
     TAPER,
+    ROUGHNESS,
     DECISION,
     TEMPERATURE,
     STATISTICS;

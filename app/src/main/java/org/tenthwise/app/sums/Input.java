@@ -138,6 +138,11 @@ public record Input<T>(
         return of(key, Quantity.FIGURE, true, InputReading::groups).bounded(Message.of("guide.groups"));
     }
 
+    /** A figure or a list of them under each of any names, in the unit of all others. */
+    public static Input<Map<String, List<BigDecimal>>> byName(String key) {
+        return of(key, Quantity.TABLE, false, InputReading::byName);
+    }
+
     /** Tables, each with some of {@code inputs}. */
     public static Input<List<SumInput>> tables(String key, Input<?>... inputs) {
         Set<String> keys = Arrays.stream(inputs).map(Input::key).collect(Collectors.toCollection(TreeSet::new));

@@ -2,7 +2,9 @@ package org.tenthwise.app.sums;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -120,6 +122,20 @@ final class InputReading {
             parts.add(persons);
         }
         return parts;
+    }
+
+    static Map<String, List<BigDecimal>> byName(SumInput given, Input<?> input) {
+        if (!(given.value(input) instanceof SumValue.Fields table)) {
+            throw new CannotAnswer(input, Message.of("given.no-names", input));
+        }
+        given.inUnit();
+        Map<String, List<BigDecimal>> named = new LinkedHashMap<>();
+        table.values().forEach((name, value) -> {
+            Message place = Message.of("given.name", input, Quoted.of(name));
+            List<SumValue> values = value instanceof SumValue.Many many ? filled(input, place, many) : List.of(value);
+            named.put(name, figures(input, values, item -> place));
+        });
+        return named;
     }
 
     /** @param allowed keys of a table, sorted */

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -89,9 +90,8 @@ class ShowReferenceTest {
     @Test
     void aTopicThatIsNotThereIsRefusedWithThoseThatAre() {
         assertEquals(
-                "There is no topic \"thread\". Use one of: threads, wires, profiles, teeth, cutting, limits, runout, "
-                        + "decision, temperature, "
-                        + "statistics.",
+                "There is no topic \"thread\". Use one of: %s."
+                        .formatted(Stream.of(Topic.values()).map(Topic::word).collect(Collectors.joining(", "))),
                 Typed.line("reference", "--topic", "thread").trouble());
     }
 }

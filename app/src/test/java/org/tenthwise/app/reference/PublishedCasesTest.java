@@ -68,9 +68,12 @@ class PublishedCasesTest {
         "WIRES, 200, 300",
         "CUTTING, 12, 2",
         "LIMITS, 850, 1500",
+        "CHAIN, 12, 10",
+        "GAUGING, 10, 10",
         "RUNOUT, 40, 15",
         "POSITION, 29, 25",
         "TAPER, 45, 41",
+        "ROUGHNESS, 33, 20",
         "DECISION, 40, 5",
         "TEMPERATURE, 40, 25",
         "STATISTICS, 240, 110"

@@ -10,6 +10,7 @@ import org.tenthwise.checklists.format.RawTable;
 import org.tenthwise.checklists.format.TomlReading;
 import org.tenthwise.checklists.format.TomlText;
 import org.tenthwise.model.plan.Aim;
+import org.tenthwise.model.plan.IssueOfPlan;
 import org.tenthwise.model.plan.Outline;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlanSource;
@@ -67,6 +68,7 @@ public final class PlanReader {
                                 unit, operations, aim, outline, keys.has(OUTLINE), UncertaintyRules.read(keys, unit)),
                         keys.has(ClimateRules.KEY))
                 .read(keys);
+        List<IssueOfPlan> issues = IssueRules.read(keys, header.issue());
         keys.finish();
         return keys.built(() -> new Plan(
                 header.part().orElseThrow(),
@@ -82,7 +84,8 @@ public final class PlanReader {
                 outline,
                 source,
                 climate,
-                header.lotAsked()));
+                header.lotAsked(),
+                issues));
     }
 
     private static PlanSource source(String text) {

@@ -24,6 +24,7 @@ import org.tenthwise.model.tolerance.Limits;
  * @param source the text the plan was read from
  * @param climate what it says of heat; absent if it says nothing, and then nothing is corrected
  * @param lotAsked whether no run begins before the material lot was given, or no lot was chosen on purpose
+ * @param issues why and by whom it was issued, the issue in force last; empty where the plan does not say
  */
 public record Plan(
         PartId part,
@@ -39,9 +40,11 @@ public record Plan(
         Optional<Outline> outline,
         PlanSource source,
         Optional<ThermalData> climate,
-        boolean lotAsked) {
+        boolean lotAsked,
+        List<IssueOfPlan> issues) {
 
     public Plan {
+        issues = List.copyOf(issues);
         operations = List.copyOf(operations);
         steps = List.copyOf(steps);
         if (operations.isEmpty() || steps.isEmpty()) {

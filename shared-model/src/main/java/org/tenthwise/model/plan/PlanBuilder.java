@@ -21,6 +21,7 @@ public final class PlanBuilder {
     private PlanSource source = new PlanSource("", "");
     private Optional<ThermalData> climate = Optional.empty();
     private boolean lotAsked;
+    private List<IssueOfPlan> issues = List.of();
 
     /** With no text behind it. */
     public PlanBuilder(PartId part, Unit unit, List<Operation> operations, List<Step> steps) {
@@ -43,6 +44,7 @@ public final class PlanBuilder {
         this.source = plan.source();
         this.climate = plan.climate();
         this.lotAsked = plan.lotAsked();
+        this.issues = plan.issues();
     }
 
     public PlanBuilder issue(String ofThePlan) {
@@ -95,6 +97,11 @@ public final class PlanBuilder {
         return this;
     }
 
+    public PlanBuilder issues(List<IssueOfPlan> untilNow) {
+        this.issues = untilNow;
+        return this;
+    }
+
     public Plan build() {
         return new Plan(
                 part,
@@ -110,6 +117,7 @@ public final class PlanBuilder {
                 outline,
                 source,
                 climate,
-                lotAsked);
+                lotAsked,
+                issues);
     }
 }

@@ -7,6 +7,7 @@ import org.tenthwise.app.picture.Pictures;
 import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictShape;
+import org.tenthwise.app.text.DrawingWords;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.ModifierWords;
 import org.tenthwise.app.text.StepFigures;
@@ -134,8 +135,8 @@ final class CharacteristicTable {
     }
 
     /**
-     * What is no characteristic is called by its class; the gauges in hand, or the kind that is asked for while there
-     * is none.
+     * The balloon of the drawing; what is no characteristic is called by its class; the gauges in hand, or the kind
+     * that is asked for while there is none.
      */
     private String means(Finding finding) {
         List<String> marks = Stream.concat(
@@ -154,9 +155,16 @@ final class CharacteristicTable {
                         .orElse("")
                 : matter.words().list(marks);
         return matter.words()
-                .list(Stream.of(matter.aside(finding.step()), gauge, together(finding))
+                .list(Stream.of(balloon(finding), matter.aside(finding.step()), gauge, together(finding))
                         .filter(part -> !part.isEmpty())
                         .toList());
+    }
+
+    /** Of which balloon it is, where that is not its own number. */
+    private String balloon(Finding finding) {
+        return DrawingWords.apart(finding.step())
+                .map(new DrawingWords(matter.words())::balloon)
+                .orElse("");
     }
 
     /** How several readings become one size. */

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.tenthwise.app.text.Advice;
+import org.tenthwise.app.text.DrawingWords;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.Heat;
 import org.tenthwise.app.text.Remarks;
@@ -39,6 +40,7 @@ final class Facts {
     List<Fact> of(Line line) {
         Step step = line.step();
         List<Fact> facts = new ArrayList<>();
+        add(facts, "record.fact.on-drawing", new DrawingWords(matter.words()).where(step));
         add(facts, "record.fact.drawing", step.drawing().requirement());
         add(facts, "record.fact.asked", matter.sentences().asked(line.finding()));
         add(facts, "record.fact.limits", matter.sentences().limits(step));

@@ -27,6 +27,7 @@ final class RecordPages {
         new OutlineSection(matter, flow).add();
         new CharacteristicTable(matter, flow).add();
         new ProductTable(matter, flow).add();
+        new AccountSection(matter, flow).add();
         new DispositionSection(matter, flow).add();
         DetailSection detail = new DetailSection(matter, flow);
         evidence.sheet().lines().forEach(detail::add);

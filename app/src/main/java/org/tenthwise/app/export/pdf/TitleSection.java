@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictShape;
+import org.tenthwise.app.text.DrawingWords;
 import org.tenthwise.app.text.OutcomeWords;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Event;
@@ -56,10 +57,10 @@ final class TitleSection {
                 .cell(matter.say("record.cell.serial"), begun.serial())
                 .cell(matter.say("record.cell.lot"), matter.sentences().lot(begun))
                 .cell(matter.say("record.cell.material"), plan.material())
-                .cell(matter.say("record.cell.drawing"), plan.drawing().title())
+                .cell(matter.say("record.cell.drawing"), new DrawingWords(matter.words()).drawing(plan.drawing()))
                 .end();
         new CellGrid(flow, CELLS)
-                .cell(matter.say("record.cell.plan"), matter.say("record.plan-issue", matter.part(), plan.issue()))
+                .cell(matter.say("record.cell.plan"), plan(plan))
                 .cell(matter.say("record.cell.unit"), plan.unit().symbol())
                 .cell(matter.say("record.cell.machine"), begun.machine())
                 .cell(
@@ -71,6 +72,14 @@ final class TitleSection {
                                 .map(entry -> RecordContext.time(entry.at()))
                                 .orElse(matter.say("record.not-ended")))
                 .end();
+    }
+
+    /** The plan with its issue, and the planning sheet the part is made by, where it names one. */
+    private String plan(Plan plan) {
+        String issue = matter.say("record.plan-issue", matter.part(), plan.issue());
+        return plan.route()
+                .map(route -> matter.words().list(List.of(issue, route)))
+                .orElse(issue);
     }
 
     private void outcome() {

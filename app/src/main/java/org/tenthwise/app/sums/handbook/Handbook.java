@@ -2,6 +2,8 @@ package org.tenthwise.app.sums.handbook;
 
 import java.util.List;
 import org.tenthwise.app.sums.Sums;
+import org.tenthwise.app.sums.chain.CalculatedSum;
+import org.tenthwise.app.sums.chain.StackSum;
 import org.tenthwise.app.sums.cutting.CutterWearSum;
 import org.tenthwise.app.sums.cutting.DrillPointSum;
 import org.tenthwise.app.sums.cutting.DrillSetSum;
@@ -27,6 +29,7 @@ import org.tenthwise.app.sums.gauge.OffCentreSum;
 import org.tenthwise.app.sums.gauge.RockingSum;
 import org.tenthwise.app.sums.gauge.RunOutByAngleSum;
 import org.tenthwise.app.sums.gauge.ZeroDriftSum;
+import org.tenthwise.app.sums.gauging.GaugeToleranceSum;
 import org.tenthwise.app.sums.gear.ChordalSum;
 import org.tenthwise.app.sums.gear.OverPinsSum;
 import org.tenthwise.app.sums.gear.SpanSum;
@@ -38,6 +41,8 @@ import org.tenthwise.app.sums.profile.AcrossCornersSum;
 import org.tenthwise.app.sums.profile.DovetailSum;
 import org.tenthwise.app.sums.profile.KeyseatSum;
 import org.tenthwise.app.sums.profile.RadiusSum;
+import org.tenthwise.app.sums.roughness.RoughnessSettingsSum;
+import org.tenthwise.app.sums.roughness.RoughnessSum;
 import org.tenthwise.app.sums.statistics.CapabilitySum;
 import org.tenthwise.app.sums.statistics.ChartConstantsSum;
 import org.tenthwise.app.sums.statistics.GaugeStudySum;
@@ -58,6 +63,7 @@ import org.tenthwise.app.sums.temperature.TemperatureMattersSum;
 import org.tenthwise.app.sums.thread.OneWireSum;
 import org.tenthwise.app.sums.thread.OverWiresSum;
 import org.tenthwise.app.sums.thread.ThreadLimitsSum;
+import org.tenthwise.app.sums.thread.ThreadPercentSum;
 import org.tenthwise.app.sums.thread.WireConstantsSum;
 import org.tenthwise.app.sums.thread.WireSensitivitySum;
 
@@ -73,11 +79,15 @@ public final class Handbook {
                 new OneWireSum(),
                 new WireSensitivitySum(),
                 new WireConstantsSum(),
+                new ThreadPercentSum(),
                 new LimitsSum(),
                 new FitSum(),
                 new InchFitSum(),
                 new StandardToleranceSum(),
                 new GeneralToleranceSum(),
+                new GaugeToleranceSum(),
+                new StackSum(),
+                new CalculatedSum(),
                 new FromMasterSum(),
                 new ZeroDriftSum(),
                 new RunOutByAngleSum(),
@@ -93,6 +103,8 @@ public final class Handbook {
                 new SineBarSum(),
                 new TailstockSum(),
                 new JawPackingSum(),
+                new RoughnessSettingsSum(),
+                new RoughnessSum(),
                 new AtTwentySum(),
                 new TemperatureMattersSum(),
                 new ExpansionSum(),

@@ -9,6 +9,7 @@ import org.tenthwise.app.session.Prompt;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.story.StepStory;
 import org.tenthwise.app.text.BesideVerdict;
+import org.tenthwise.app.text.DrawingWords;
 import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.text.HoldWords;
 import org.tenthwise.app.text.MethodWords;
@@ -20,6 +21,7 @@ import org.tenthwise.app.ui.run.RunScreenState.Heads;
 import org.tenthwise.app.ui.run.RunScreenState.Hold;
 import org.tenthwise.app.ui.run.RunScreenState.InHand;
 import org.tenthwise.app.ui.run.RunScreenState.StepLine;
+import org.tenthwise.model.plan.BalloonNumber;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
@@ -114,10 +116,11 @@ final class RunPresenter {
         Step step = line.step();
         String value = sentences.listed(line.finding());
         String under = value.isEmpty() ? step.drawing().requirement() : value;
-        String spoken =
-                words.say("run.step-spoken", step.number(), step.name(), under, sentences.standing(line.finding()));
+        String spoken = words.say(
+                "run.step-spoken", step.number(), spokenName(step), under, sentences.standing(line.finding()));
         return new StepLine(
                 step.number(),
+                balloon(step),
                 step.name(),
                 under,
                 line.finding().verdict().standing(),
@@ -125,6 +128,16 @@ final class RunPresenter {
                 line.held(),
                 spoken,
                 step.hold().isEmpty() ? Optional.empty() : Optional.of(hold(state, step, following)));
+    }
+
+    private String spokenName(Step step) {
+        return DrawingWords.apart(step)
+                .map(balloon -> words.spoken(new DrawingWords(words).balloon(balloon), step.name()))
+                .orElse(step.name());
+    }
+
+    private static Optional<String> balloon(Step step) {
+        return DrawingWords.apart(step).map(BalloonNumber::text);
     }
 
     private Hold hold(State state, Step step, Optional<Line> following) {
@@ -149,6 +162,7 @@ final class RunPresenter {
         boolean byAngle = step.check().asTurn().isPresent() && PromptPresenter.byAngle(state.asked());
         return new InHand(
                 step.number(),
+                balloon(step),
                 step.name(),
                 taken(state),
                 drawing,

@@ -37,11 +37,13 @@ public record RunScreenState(
     /**
      * A row of the step list.
      *
+     * @param balloon on the drawing, where it is another number than that of the step
      * @param under the value, what was answered, or what the drawing says
      * @param after the hold point that follows the step
      */
     public record StepLine(
             int number,
+            Optional<String> balloon,
             String name,
             String under,
             VerdictKind standing,
@@ -56,6 +58,7 @@ public record RunScreenState(
     /**
      * The step in hand.
      *
+     * @param balloon on the drawing, where it is another number than that of the step
      * @param taken how much of it is taken; empty where nothing is read at places
      * @param drawing words of the drawing; may be empty
      * @param gauge with what, and what it is set on, in parts: those that matter most first
@@ -65,6 +68,7 @@ public record RunScreenState(
      */
     public record InHand(
             int number,
+            Optional<String> balloon,
             String name,
             String taken,
             String drawing,

@@ -13,9 +13,10 @@ import org.tenthwise.app.ui.picture.PictureView;
 import org.tenthwise.app.ui.run.RunScreenState.StepLine;
 import org.tenthwise.app.ui.theme.Elided;
 import org.tenthwise.app.ui.theme.PictureFrames;
+import org.tenthwise.app.ui.theme.Ringed;
 import org.tenthwise.model.verdict.VerdictKind;
 
-/** A row of the step list, two lines: verdict shape and name, number and value. Filled again and again. */
+/** A row of the step list, two lines: verdict shape and name, number, balloon and value. Filled again and again. */
 final class StepRow {
 
     private static final PseudoClass IN_HAND = PseudoClass.getPseudoClass("in-hand");
@@ -26,7 +27,9 @@ final class StepRow {
     private final PictureView mark;
     private final Label number = new Label();
     private final Elided name = new Elided("body", "step-name");
+    private final Ringed balloon = new Ringed("body");
     private final Elided under = new Elided("body", "second", "step-under");
+    private final HBox second = new HBox(6);
     private final Key key;
     private VerdictKind drawn = VerdictKind.OPEN;
     private int step;
@@ -37,7 +40,11 @@ final class StepRow {
         VBox place = new VBox(mark, number);
         place.getStyleClass().add("step-place");
         place.setAlignment(Pos.CENTER);
-        VBox texts = new VBox(name, under);
+        HBox.setHgrow(under, Priority.ALWAYS);
+        second.setAlignment(Pos.CENTER_LEFT);
+        second.setMinWidth(0);
+        second.getChildren().setAll(balloon, under);
+        VBox texts = new VBox(name, second);
         texts.setAlignment(Pos.CENTER_LEFT);
         texts.setMinWidth(0);
         HBox.setHgrow(texts, Priority.ALWAYS);
@@ -59,8 +66,9 @@ final class StepRow {
         number.setText(String.valueOf(step));
         name.show(line.name());
         under.show(held.isEmpty() ? line.under() : held);
-        under.setVisible(!under.getText().isEmpty());
-        under.setManaged(under.isVisible());
+        balloon.show(line.balloon());
+        second.setVisible(!under.getText().isEmpty() || balloon.isVisible());
+        second.setManaged(second.isVisible());
         key.speak(line.spoken());
         key.pseudoClassStateChanged(IN_HAND, line.inHand());
         key.pseudoClassStateChanged(BEFORE_HOLD, beforeHold);

@@ -22,6 +22,7 @@ import org.tenthwise.app.ui.run.RunScreenState.Found;
 import org.tenthwise.app.ui.run.RunScreenState.InHand;
 import org.tenthwise.app.ui.theme.FittedLine;
 import org.tenthwise.app.ui.theme.PictureFrames;
+import org.tenthwise.app.ui.theme.Ringed;
 import org.tenthwise.app.ui.theme.Texts;
 import org.tenthwise.app.ui.workplace.PictureSheet;
 import org.tenthwise.model.words.Words;
@@ -40,6 +41,7 @@ final class StepSheet {
 
     private final String between;
     private final Label number = label("title", "accent");
+    private final Ringed balloon = new Ringed("title");
     private final Label name = label("title");
     private final Label taken = label("middling");
     private final LimitsLine limits = new LimitsLine();
@@ -108,7 +110,7 @@ final class StepSheet {
      */
     void showTitle(boolean here) {
         titleHere = here;
-        title.getChildren().setAll(here ? List.of(number, name, taken) : List.of());
+        title.getChildren().setAll(here ? List.of(number, balloon, name, taken) : List.of());
         title.setVisible(here);
         title.setManaged(here);
         under.getChildren().setAll(here ? List.of(limits) : List.of(limits, taken));
@@ -140,6 +142,7 @@ final class StepSheet {
     void show(InHand step, Found found, Optional<Picture> drawn, Optional<Finished> before) {
         finished.show(before);
         number.setText(String.valueOf(step.number()));
+        balloon.show(step.balloon());
         name.setText(step.name());
         taken.setText(titleHere || !step.methodWhole() ? step.taken() : "");
         limits.show(step.drawing(), step.gauge(), between);

@@ -15,6 +15,7 @@ import org.tenthwise.app.ui.run.RunScreenState.Hold;
 import org.tenthwise.app.ui.run.RunScreenState.StepLine;
 import org.tenthwise.app.ui.theme.Icon;
 import org.tenthwise.app.ui.theme.PictureFrames;
+import org.tenthwise.app.ui.theme.Ringed;
 import org.tenthwise.app.ui.theme.ScreenSizes;
 import org.tenthwise.app.ui.theme.Texts;
 import org.tenthwise.model.verdict.VerdictKind;
@@ -35,6 +36,7 @@ final class StepStrip extends Region {
     private final PictureView mark;
     private final Label number = Texts.label("", "body", "bold", "accent");
     private final Label name = Texts.label("", "strip-name", "bold");
+    private final Ringed balloon = new Ringed("body");
     private final StepRow other;
     private final Key earlier;
     private final Key later;
@@ -51,7 +53,7 @@ final class StepStrip extends Region {
         later = turning("later", Icon.LATER, words.say("rows.later"), 1);
         name.setId("step-in-hand");
         number.setId("step-number");
-        getChildren().addAll(mark, number, name, earlier, other.key(), later);
+        getChildren().addAll(mark, number, balloon, name, earlier, other.key(), later);
     }
 
     private Key turning(String id, Icon icon, String spoken, int way) {
@@ -67,6 +69,7 @@ final class StepStrip extends Region {
         beside.show(lines.size(), inHand);
         StepLine line = lines.get(inHand);
         number.setText(String.valueOf(line.number()));
+        balloon.show(line.balloon());
         name.setText(line.name());
         if (line.standing() != drawn) {
             drawn = line.standing();
@@ -106,7 +109,8 @@ final class StepStrip extends Region {
         Insets in = getInsets();
         double height = getHeight() - in.getTop() - in.getBottom();
         double width = getWidth() - in.getLeft() - in.getRight();
-        double most = width * MOST - NUMBER_ROOM;
+        double ring = balloon.isVisible() ? Math.ceil(balloon.prefWidth(-1)) + GAP : 0;
+        double most = width * MOST - NUMBER_ROOM - ring;
         name.pseudoClassStateChanged(LONG, false);
         name.applyCss();
         double wanted = widthOf(name);
@@ -120,8 +124,11 @@ final class StepStrip extends Region {
         mark.resizeRelocate(left + (NUMBER_ROOM - GAP - MARK) / 2, top, MARK, MARK);
         number.resizeRelocate(left + (NUMBER_ROOM - GAP - digits) / 2, top + MARK, digits, high);
         double lines = Math.ceil(name.prefHeight(wide));
-        name.resizeRelocate(left + NUMBER_ROOM, in.getTop() + Math.max(0, (height - lines) / 2), wide, lines);
-        double from = left + NUMBER_ROOM + wide + 2 * GAP;
+        double ringHigh = balloon.prefHeight(-1);
+        balloon.resizeRelocate(
+                left + NUMBER_ROOM, in.getTop() + (height - ringHigh) / 2, Math.max(0, ring - GAP), ringHigh);
+        name.resizeRelocate(left + NUMBER_ROOM + ring, in.getTop() + Math.max(0, (height - lines) / 2), wide, lines);
+        double from = left + NUMBER_ROOM + ring + wide + 2 * GAP;
         double to = getWidth() - in.getRight() - ScreenSizes.PAGE_KEY;
         earlier.resizeRelocate(from, in.getTop(), ScreenSizes.PAGE_KEY, height);
         other.key()

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.tenthwise.app.InventedPlans;
+import org.tenthwise.app.SixtyBalloons;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.export.Records;
 import org.tenthwise.checklists.catalogue.DemoPart;
@@ -51,6 +52,9 @@ public enum Scene {
     INCH_UNFINISHED(() -> Records.walk(DemoPart.WINCH_BARREL_END, Records.passing(DemoPart.WINCH_BARREL_END), 50)
             .evidence()),
     WARM_GROOVES(Scene::warmGrooves),
+    SIXTY_BALLOONS(() -> new Records.Walk(SixtyBalloons.PLAN, "Setter 1")
+            .addAll(SixtyBalloons.run(60))
+            .evidence()),
     LONG_NAMES(Scene::longNames);
 
     private static final String SIXTY = "Mitnehmerzapfenaufnahmebohrung für die Spindelmutter am Tor 4";

@@ -75,6 +75,7 @@ class ReferenceViewModelTest {
                         "runout",
                         "position",
                         "taper",
+                        "roughness",
                         "decision",
                         "temperature",
                         "statistics",
