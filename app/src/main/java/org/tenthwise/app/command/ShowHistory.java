@@ -69,7 +69,7 @@ final class ShowHistory implements Callable<Integer> {
             kept.history()
                     .readings(
                             new ReadingQuery(part, serial, gauge, person, from, to, characteristic),
-                            new HistoryTable(out));
+                            new HistoryTable(out, kept.history()::plan));
             out.flush();
             List<String> unjudged = kept.history().unjudged();
             unjudged.forEach(

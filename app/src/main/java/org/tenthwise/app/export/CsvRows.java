@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.tenthwise.app.text.StepFigures;
+import org.tenthwise.model.plan.BalloonNumber;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.DocumentCheck;
 import org.tenthwise.model.plan.Holding;
@@ -144,11 +145,14 @@ final class CsvRows {
                 .orElse(expanded);
     }
 
+    /** The balloon a row is of: the one it names; else, of a characteristic, the one the plan gives it. */
+    static Optional<BalloonNumber> balloon(Plan plan, Step step) {
+        return step.drawing().balloon().or(() -> step.isOfDrawing() ? plan.balloon(step) : Optional.empty());
+    }
+
     private static void drawing(CsvRow row, Plan plan, Step step) {
         OnDrawing drawing = step.drawing();
-        drawing.balloon()
-                .or(() -> step.isOfDrawing() ? plan.balloon(step) : Optional.empty())
-                .ifPresent(balloon -> row.text(BALLOON, balloon.text()));
+        balloon(plan, step).ifPresent(balloon -> row.text(BALLOON, balloon.text()));
         drawing.sheet().ifPresent(sheet -> row.text(SHEET, sheet));
         drawing.zone().ifPresent(zone -> row.text(DRAWING_ZONE, zone));
         drawing.designator().ifPresent(designator -> row.text(DESIGNATOR, designator));

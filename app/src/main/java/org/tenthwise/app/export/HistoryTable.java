@@ -5,12 +5,19 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.tenthwise.app.history.History;
 import org.tenthwise.app.history.ReadingSummary;
 import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.history.StepSummary;
+import org.tenthwise.model.plan.BalloonNumber;
+import org.tenthwise.model.plan.Instances;
+import org.tenthwise.model.plan.OnDrawing;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -33,6 +40,13 @@ public final class HistoryTable implements History.HistoryRow {
             "run",
             "number",
             "characteristic",
+            "balloon",
+            "sheet",
+            "drawing_zone",
+            "designator",
+            "count",
+            "instance",
+            "requirement",
             "class",
             "lower_limit",
             "upper_limit",
@@ -55,9 +69,15 @@ public final class HistoryTable implements History.HistoryRow {
             "entry");
 
     private final CSVPrinter printer;
+    private final Function<RunFacts, Optional<Plan>> plans;
 
-    /** Writes the names of the columns. */
-    public HistoryTable(Appendable out) throws IOException {
+    /**
+     * Writes the names of the columns.
+     *
+     * @param plans the plan a run was begun with; absent where this release cannot read it
+     */
+    public HistoryTable(Appendable out, Function<RunFacts, Optional<Plan>> plans) throws IOException {
+        this.plans = plans;
         this.printer = new CSVPrinter(out, CSVFormat.RFC4180);
         printer.printRecord(HEAD);
     }
@@ -70,6 +90,7 @@ public final class HistoryTable implements History.HistoryRow {
         }
         cells.add(String.valueOf(step.number()));
         cells.add(CsvText.safe(step.name()));
+        drawing(cells, plans.apply(run), step.number());
         cells.add(Word.of(step.stepClass()));
         cells.add(figure(step.limits().flatMap(Limits::lower)));
         cells.add(figure(step.limits().flatMap(Limits::upper)));
@@ -82,6 +103,24 @@ public final class HistoryTable implements History.HistoryRow {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** Where the characteristic stands on the drawing. */
+    private static void drawing(List<String> cells, Optional<Plan> plan, int number) {
+        Optional<Step> step = plan.flatMap(
+                of -> of.steps().stream().filter(any -> any.number() == number).findFirst());
+        Optional<OnDrawing> drawing = step.map(Step::drawing);
+        Optional<Instances> several = drawing.map(OnDrawing::instances).filter(instances -> instances.count() > 1);
+        Stream.of(
+                        step.flatMap(of -> CsvRows.balloon(plan.orElseThrow(), of))
+                                .map(BalloonNumber::text),
+                        drawing.flatMap(OnDrawing::sheet),
+                        drawing.flatMap(OnDrawing::zone),
+                        drawing.flatMap(OnDrawing::designator),
+                        several.map(Instances::count).map(String::valueOf),
+                        several.flatMap(Instances::one).map(String::valueOf),
+                        drawing.map(OnDrawing::requirement))
+                .forEach(text -> cells.add(CsvText.safe(text.orElse(""))));
     }
 
     private static void reading(List<String> cells, StepSummary step, ReadingSummary reading) {

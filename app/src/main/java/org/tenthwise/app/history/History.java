@@ -71,4 +71,7 @@ public interface History {
 
     /** The plan kept with a run, read once; absent where this release cannot read it. */
     Optional<Plan> plan(PlanSource source);
+
+    /** The plan a run was begun with, read once; absent where this release cannot read it. */
+    Optional<Plan> plan(RunFacts run);
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.StringReader;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
@@ -15,6 +16,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.SixtyBalloons;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.sqlite.Sample;
@@ -104,6 +106,57 @@ class ShowHistoryTest {
         assertTrue(first.get("size").startsWith("29.85"), first::toString);
         assertEquals("replaced", first.get("pass_counts"));
         assertEquals("yes", bore.get(bore.size() - 1).get("pass_counts"));
+    }
+
+    @Test
+    void everyRowSaysWhereItsCharacteristicStandsOnTheDrawing() throws Exception {
+        Path plan = Files.writeString(folder.resolve("sixty.toml"), SixtyBalloons.TEXT);
+        Path readings = Files.writeString(
+                folder.resolve("sixty.readings.toml"),
+                """
+                format = 1
+                part = "SB-60"
+                revision = "B"
+                serial = "001"
+                lot = "L-1"
+                machine = "Lathe 4"
+                by = "Setter 1"
+
+                [[gauge]]
+                id = "MC-1"
+                kind = "micrometer"
+
+                [[step]]
+                number = 1
+                answers = ["yes"]
+
+                [[step]]
+                number = 2
+                gauge = "MC-1"
+                readings = ["22.9"]
+
+                [[step]]
+                number = 5
+                gauge = "MC-1"
+                readings = ["15.004", "15.011"]
+
+                [[step]]
+                number = 55
+                gauge = "MC-1"
+                readings = ["5.004", "5.011"]
+                """);
+        Typed.line("walk", plan, "--readings", readings, "--store", store, "--out", folder.resolve("sixty"));
+        assertEquals(
+                List.of("1||||", "2|20|||", "5|12A|1|C7|", "5|12A|1|C7|", "55|3.2|1|E5|key", "55|3.2|1|E5|key"),
+                history("--part", "SB-60").stream()
+                        .map(row -> Stream.of("number", "balloon", "sheet", "drawing_zone", "designator")
+                                .map(row::get)
+                                .collect(Collectors.joining("|")))
+                        .toList());
+        assertEquals(Set.of("Ø15 +0.02/0"), column(history("--part", "SB-60", "--characteristic", "5"), "requirement"));
+        // a plan without balloons: the number of a characteristic is its balloon
+        assertEquals(Set.of("13"), column(history("--part", "LG-2207", "--characteristic", "13"), "balloon"));
+        assertEquals(Set.of(""), column(history("--part", "LG-2207", "--characteristic", "1"), "balloon"));
     }
 
     @Test

@@ -78,6 +78,13 @@ public final class ReadFromEntries implements History {
     }
 
     @Override
+    public Optional<Plan> plan(RunFacts run) {
+        return all().filter(digest -> digest.run().equals(run))
+                .findFirst()
+                .flatMap(digest -> plans.of(digest.of().begun().plan()));
+    }
+
+    @Override
     public Optional<RunFacts> last() {
         return latestFirst().map(RunDigest::run).findFirst();
     }

@@ -209,6 +209,11 @@ final class SqliteHistory implements History {
         return plans.of(source);
     }
 
+    @Override
+    public Optional<Plan> plan(RunFacts run) {
+        return ask(statements -> plan(statements, run));
+    }
+
     /** Something asked in prepared statements. */
     private interface Asked<T> {
         T of(Statements statements) throws SQLException;
