@@ -137,7 +137,11 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
         Combine bound = size.isOne() ? size.combine() : Combine.EACH;
         FormValues filled = aim(
                         size.cutting().aim().or(state.sheet().run()::usualAim).orElse(Aim.ByLimits.MIDDLE), empty)
-                .with(CutInputs.SIDE, size.feature() == Feature.DIAMETER ? NextCutForm.OUTSIDE : NextCutForm.INSIDE)
+                .with(
+                        CutInputs.SIDE,
+                        size.feature()
+                                .side()
+                                .map(side -> side == Feature.Side.OUTSIDE ? NextCutForm.OUTSIDE : NextCutForm.INSIDE))
                 .with(CutInputs.LOWER, size.limits().lower().map(Written::text))
                 .with(CutInputs.UPPER, size.limits().upper().map(Written::text))
                 .withWritten(

@@ -149,7 +149,7 @@ public final class HistoryTable implements History.HistoryRow {
     }
 
     private static void gauge(List<String> cells, Optional<ReadingSummary.GaugeMark> gauge) {
-        cells.add(gauge.map(of -> of.kind().key()).orElse(""));
+        cells.add(CsvText.safe(gauge.map(ReadingSummary.GaugeMark::kind).orElse("")));
         cells.add(CsvText.safe(gauge.map(ReadingSummary.GaugeMark::mark).orElse("")));
     }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.DocumentCheck;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Specified;
@@ -109,6 +110,15 @@ final class JsonSheet {
             to.put("operation", line.step().operation());
         }
         to.put("check", line.step().check().key());
+        line.step()
+                .check()
+                .asSize()
+                .map(CheckOfSize::feature)
+                .filter(of -> !of.isPlain())
+                .ifPresent(feature -> {
+                    to.put("feature", feature.key());
+                    feature.side().ifPresent(side -> to.put("side", side.key()));
+                });
         to.put("class", Word.of(line.step().stepClass()));
         line.step().check().asDocument().ifPresent(document -> write(document, to));
         line.step().clamping().ifPresent(clamping -> to.put("clamping", clamping.key()));

@@ -2,7 +2,6 @@ package org.tenthwise.app.history;
 
 import java.time.OffsetDateTime;
 import java.util.Optional;
-import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.verdict.VerdictKind;
@@ -36,5 +35,5 @@ public record ReadingSummary(
         Optional<String> struck) {
 
     /** A gauge as people know it. */
-    public record GaugeMark(GaugeKind kind, String mark) {}
+    public record GaugeMark(String kind, String mark) {}
 }

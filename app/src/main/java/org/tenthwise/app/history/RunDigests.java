@@ -169,15 +169,12 @@ public final class RunDigests {
             names.add(new NameUse(NameUse.Kind.LOT, begun.part().number(), begun.lot(), 0));
         }
         List<ReadingSummary.GaugeMark> gauges = used.stream()
-                .map(use -> new ReadingSummary.GaugeMark(use.kind(), use.mark()))
+                .map(use -> new ReadingSummary.GaugeMark(use.kind().key(), use.mark()))
                 .distinct()
                 .toList();
         for (int i = 0; i < gauges.size(); i++) {
             names.add(new NameUse(
-                    NameUse.Kind.GAUGE,
-                    gauges.get(i).kind().key(),
-                    gauges.get(i).mark(),
-                    i));
+                    NameUse.Kind.GAUGE, gauges.get(i).kind(), gauges.get(i).mark(), i));
         }
         return names;
     }

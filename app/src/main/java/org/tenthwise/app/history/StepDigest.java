@@ -62,7 +62,9 @@ final class StepDigest {
     }
 
     private static Optional<GaugeMark> mark(Taken<?> taken) {
-        return taken.setting().map(Setting::gauge).map(gauge -> new GaugeMark(gauge.kind(), gauge.id()));
+        return taken.setting()
+                .map(Setting::gauge)
+                .map(gauge -> new GaugeMark(gauge.kind().key(), gauge.id()));
     }
 
     private static ReadingSummary reading(PassStory story, Taken<Pass.Reading> taken) {

@@ -35,15 +35,16 @@ final class BesideFactory {
         if (check.contact() instanceof Contact.DrilledHole hole) {
             return new SizePicture.Beside.Drilled(hole.pointAngle());
         }
-        return check.feature() == Feature.DEPTH ? SizePicture.Beside.NOTHING : SizePicture.Beside.CUT_OPEN;
+        return check.feature().form() == Feature.Form.LENGTH ? SizePicture.Beside.NOTHING : SizePicture.Beside.CUT_OPEN;
     }
 
     private SizePicture.Beside on(Outline part, Mark mark) {
-        return switch (check.feature()) {
-            case BORE -> turned(part, mark, true);
-            case DIAMETER -> turned(part, mark, false);
-            case WIDTH -> width(part, mark);
-            case DEPTH -> depth(part, mark);
+        Feature feature = check.feature();
+        return switch (feature.form()) {
+            case TURNED -> turned(part, mark, feature.isInside());
+            case FACES -> feature.isInside() ? width(part, mark) : SizePicture.Beside.CUT_OPEN;
+            case LENGTH -> length(part, mark, feature.isInside());
+            case HOLE, CHAMFER, RADIUS -> SizePicture.Beside.CUT_OPEN;
         };
     }
 
@@ -87,12 +88,13 @@ final class BesideFactory {
                 .orElse(SizePicture.Beside.CUT_OPEN);
     }
 
-    private SizePicture.Beside depth(Outline part, Mark mark) {
-        boolean floor = OutlineFeature.isFloor(mark, part);
+    /** @param inside whether it can go down to a floor: a length that nobody calls a depth is never drawn as one */
+    private SizePicture.Beside length(Outline part, Mark mark, boolean inside) {
+        boolean floor = inside && OutlineFeature.isFloor(mark, part);
         Optional<Outline.Pocket> pocket = pocket(part, mark).filter(found -> floor);
         Optional<Outline.ThreadedLength> thread = part.threads().stream()
                 .filter(found -> !mark.at().isBelow(found.from()) && !mark.at().isAbove(found.to()))
-                .filter(found -> isNear(found.depth()))
+                .filter(found -> inside && isNear(found.depth()))
                 .findFirst();
         if (thread.isPresent()) {
             return new SizePicture.Beside.ThreadDepth(thread.orElseThrow());

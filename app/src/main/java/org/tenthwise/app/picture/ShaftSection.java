@@ -5,12 +5,14 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
 
 /**
- * An outside diameter, seen from the side: the surface as it is now, what the next cut takes off drawn large, the aim,
- * and, while it is held, its jaws and the insert. The free end is at the right.
+ * A size of metal: an outside diameter, seen from the side, or what is between two faces, cut open. The surface as it
+ * is now, what the next cut takes off drawn large, the aim, and, while it is turned, its jaws and the insert. The free
+ * end is at the right.
  */
 final class ShaftSection {
 
@@ -36,6 +38,8 @@ final class ShaftSection {
     private final SectionWalls walls;
     private final Optional<TurnedStretch> stretch;
     private final double edge;
+    private final boolean isRound;
+    private final String sign;
 
     ShaftSection(SizePicture picture, Drawing drawing, Box room, StripScale scale) {
         this.picture = picture;
@@ -45,7 +49,9 @@ final class ShaftSection {
         this.stretch = picture.stretch();
         double width = room.width();
         this.edge = room.left();
-        this.left = room.left() + width * (stretch.isEmpty() ? 0.28 : hasBack() ? 0.2 : 0.04);
+        this.isRound = picture.feature().filter(Feature::isRound).isPresent();
+        this.sign = isRound ? DIAMETER : "";
+        this.left = room.left() + width * (!isRound ? 0.08 : stretch.isEmpty() ? 0.28 : hasBack() ? 0.2 : 0.04);
         this.right = room.right() - (hasFront() ? Math.max(56, width * 0.2) : 52);
         this.top = room.top() + Math.max(drawing.lettered(40), 56);
         this.bottom = room.bottom() - drawing.lettered(14);
@@ -83,15 +89,17 @@ final class ShaftSection {
     void draw() {
         double chuck = left - (left - 1) * 0.42;
         boolean placed = stretch.isPresent();
-        if (picture.isHeld() && !placed) {
+        if (isHeld() && !placed) {
             jaws(chuck);
         }
         List<Point> upper = surface(true, UnaryOperator.identity());
         List<Point> lower = surface(false, UnaryOperator.identity());
         if (placed) {
             beside(upper, lower);
-        } else {
+        } else if (isRound) {
             collar(chuck);
+        } else {
+            block(upper, lower);
         }
         stock(upper, true);
         stock(lower, false);
@@ -102,14 +110,37 @@ final class ShaftSection {
         drawing.chain(upper, read ? Stroke.READ : Stroke.OUTLINE, read ? Role.ACCENT : Role.LINE);
         drawing.chain(lower, read ? Stroke.READ : Stroke.OUTLINE, read ? Role.ACCENT : Role.LINE);
         drawing.line(upper.get(upper.size() - 1), lower.get(lower.size() - 1), Stroke.OUTLINE, Role.LINE);
-        drawing.across(middle, (placed ? edge : chuck) - (placed ? 0 : 14), right + 20, Stroke.CENTRE, Role.LINE);
-        if (picture.isHeld()
+        if (isRound) {
+            drawing.across(middle, (placed ? edge : chuck) - (placed ? 0 : 14), right + 20, Stroke.CENTRE, Role.LINE);
+        }
+        if (isHeld()
                 && stretch.flatMap(TurnedStretch::front)
                         .filter(of -> of > size(stretch.orElseThrow()))
                         .isEmpty()) {
             insert(upper.get(upper.size() - 1));
         }
         sizes();
+    }
+
+    /** What is not turned is drawn by itself. */
+    private boolean isHeld() {
+        return picture.isHeld() && picture.feature().filter(Feature::isTurned).isPresent();
+    }
+
+    /** Between two faces: metal, broken off where it goes on. */
+    private void block(List<Point> upper, List<Point> lower) {
+        List<Point> back = List.of(
+                upper.get(0),
+                new Point(left - 6, middle - half * 0.3),
+                new Point(left + 6, middle + half * 0.3),
+                lower.get(0));
+        List<Point> ring = new ArrayList<>(upper);
+        for (int i = lower.size() - 1; i >= 0; i--) {
+            ring.add(lower.get(i));
+        }
+        ring.addAll(List.of(back.get(2), back.get(1)));
+        drawing.metal(List.of(ring));
+        drawing.chain(back, Stroke.THIN, Role.LINE);
     }
 
     private void collar(double chuck) {
@@ -253,7 +284,7 @@ final class ShaftSection {
                     column.decides() ? Role.ACCENT : Role.LINE);
         }
         SizePicture.Sized size = column.size().orElseThrow();
-        SizePicture.Sized diameter = new SizePicture.Sized(size.size(), DIAMETER + size.figures());
+        SizePicture.Sized diameter = new SizePicture.Sized(size.size(), sign + size.figures());
         int side = second ? 1 : -1;
         labels.size(
                 diameter,
@@ -272,7 +303,7 @@ final class ShaftSection {
         Point lower = new Point(x, walls.y(share, false));
         boolean clear = places.stations().stream().allMatch(station -> Math.abs(walls.x(station) - x) > 12)
                 && free.isFree(upper, lower);
-        Label label = Label.of(DIAMETER + cut.aim().figures(), 20, Role.INK).onGround();
+        Label label = Label.of(sign + cut.aim().figures(), 20, Role.INK).onGround();
         if (clear) {
             free.place(
                             drawing.width(label) + 8,

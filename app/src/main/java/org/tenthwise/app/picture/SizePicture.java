@@ -111,7 +111,7 @@ public record SizePicture(
         public static Said of(Words words, Feature feature, boolean cutAgain) {
             String still = cutAgain ? words.say("picture.still-to-cut") : "";
             String past = cutAgain ? words.say("picture.past-size") : "";
-            return feature.stillCutBeyond() == Limit.UPPER ? of(words, still, past) : of(words, past, still);
+            return feature.isOutside() ? of(words, still, past) : of(words, past, still);
         }
     }
 
@@ -232,10 +232,17 @@ public record SizePicture(
     }
 
     private void cutOpen(SizePicture shown, Drawing drawing, Box room, StripScale scale) {
-        switch (feature.orElseThrow()) {
-            case BORE, WIDTH -> new WallSection(shown, drawing, room, scale).draw();
-            case DIAMETER -> new ShaftSection(shown, drawing, room, scale).draw();
-            case DEPTH -> new FloorSection(shown, drawing, room, scale).draw();
+        Feature of = feature.orElseThrow();
+        switch (of.form()) {
+            case TURNED, HOLE, FACES -> {
+                if (of.isInside()) {
+                    new WallSection(shown, drawing, room, scale).draw();
+                } else {
+                    new ShaftSection(shown, drawing, room, scale).draw();
+                }
+            }
+            case LENGTH -> new FloorSection(shown, drawing, room, scale).draw();
+            case CHAMFER, RADIUS -> new EdgeSection(shown, drawing, room).draw();
         }
     }
 
@@ -284,13 +291,13 @@ public record SizePicture(
 
     private boolean hasDetail() {
         boolean wall =
-                feature.filter(of -> of == Feature.BORE || of == Feature.WIDTH).isPresent();
+                feature.filter(of -> of.form().hasTwoSides() && of.isInside()).isPresent();
         return wall && !(beside instanceof Beside.InPocket) && deciding().isPresent();
     }
 
     /** Whether metal lies on the side of greater sizes: beyond the wall of a bore, a slot, a floor. */
     boolean metalAbove() {
-        return feature.filter(of -> of.stillCutBeyond() == Limit.LOWER).isPresent();
+        return feature.filter(Feature::isInside).isPresent();
     }
 
     /**
@@ -299,6 +306,7 @@ public record SizePicture(
      */
     boolean showsMetal(ReadingColumn column) {
         return column.kind() != Kind.SPREAD
+                && feature.filter(of -> of.side().isEmpty()).isEmpty()
                 && (beside.showsMetal() || !said.below().isEmpty());
     }
 

@@ -80,7 +80,7 @@ final class WallSection {
 
     private Optional<EndView> endView(double width) {
         return Optional.of(new EndView(drawing, places.angles()))
-                .filter(view -> picture.feature().equals(Optional.of(Feature.BORE))
+                .filter(view -> picture.feature().filter(Feature::isRound).isPresent()
                         && !places.angles().isEmpty()
                         && width - view.width() >= drawing.lettered(LEAST_BESIDE_END_VIEW));
     }
@@ -100,7 +100,7 @@ final class WallSection {
         stock(true);
         stock(false);
         walls.limits(drawing, stretch.isPresent() ? back : left + 14, right + 18);
-        if (picture.feature().equals(Optional.of(Feature.BORE))) {
+        if (picture.feature().filter(Feature::isRound).isPresent()) {
             drawing.across(middle, left, right + 18, Stroke.CENTRE, Role.LINE);
         }
         endView.ifPresent(view -> view.draw(left - AIR - view.width(), middle));

@@ -96,7 +96,7 @@ final class CertifiedSizes {
 
     private static boolean isOf(Setting setting, Sought sought) {
         return setting.gauge().id().equals(sought.gauge())
-                && setting.gauge().kind() == sought.kind()
+                && setting.gauge().kind().equals(sought.kind())
                 && setting.reference().filter(sought.reference()::equals).isPresent();
     }
 

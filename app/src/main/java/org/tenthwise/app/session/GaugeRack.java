@@ -25,8 +25,8 @@ public final class GaugeRack {
      */
     public Optional<Gauge> find(String mark, GaugeKind kind) {
         Set<Long> struck = struck();
-        return known().filter(
-                        entry -> gauge(entry).id().equals(mark) && gauge(entry).kind() == kind)
+        return known().filter(entry ->
+                        gauge(entry).id().equals(mark) && gauge(entry).kind().equals(kind))
                 .reduce((earlier, later) -> later)
                 .filter(entry -> !struck.contains(entry.seq()))
                 .map(GaugeRack::gauge);
@@ -35,7 +35,7 @@ public final class GaugeRack {
     /** Gauges of a kind, each once, as told last. */
     public List<Gauge> ofKind(GaugeKind kind) {
         return known().map(GaugeRack::gauge)
-                .filter(gauge -> gauge.kind() == kind)
+                .filter(gauge -> gauge.kind().equals(kind))
                 .map(Gauge::id)
                 .distinct()
                 .flatMap(mark -> find(mark, kind).stream())

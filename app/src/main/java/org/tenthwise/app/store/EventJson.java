@@ -1,5 +1,8 @@
 package org.tenthwise.app.store;
 
+import static org.tenthwise.model.gauge.GaugeKind.Reference.MASTER;
+import static org.tenthwise.model.gauge.GaugeKind.Reference.NONE;
+
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
@@ -7,6 +10,7 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.ReadingDirection;
@@ -34,6 +38,23 @@ final class EventJson {
     private static final String UNIT = "unit";
     private static final String SCALE = "scale";
 
+    /** What it takes to read a gauge of any other kind than there were before. */
+    static final int FORMAT_OF_GAUGES = 7;
+
+    private static final Set<String> FIRST_GAUGES = Set.of(
+            "dial-indicator",
+            "lever-indicator",
+            "bore-gauge",
+            "inside-micrometer",
+            "micrometer",
+            "caliper",
+            "depth-gauge",
+            "depth-micrometer",
+            "gauge-blocks",
+            "micrometer-over-wires",
+            "limit-gauge");
+    private static final Set<String> GAUGES_OF_ANGLES = Set.of("bevel-protractor", "sine-bar");
+
     private EventJson() {}
 
     static int format(Written written) {
@@ -45,7 +66,10 @@ final class EventJson {
     }
 
     static int format(Gauge gauge) {
-        return format(gauge.kind().reads());
+        if (FIRST_GAUGES.contains(gauge.kind().key())) {
+            return 1;
+        }
+        return GAUGES_OF_ANGLES.contains(gauge.kind().key()) ? FORMAT_OF_ANGLES : FORMAT_OF_GAUGES;
     }
 
     static void write(Written written, ObjectNode to) {
@@ -129,9 +153,12 @@ final class EventJson {
         String key = from.text("kind");
         Optional<ReadingDirection> sense = from.wordIfAny("sense", ReadingDirection.class);
         from.end();
-        GaugeKind kind =
-                GaugeKind.ofKey(key).orElseThrow(() -> new UnreadableEntry(Message.of("entry.no-gauge-kind", key)));
-        return new Gauge(id, kind, sense);
+        return new Gauge(id, gaugeKind(key, sense), sense);
+    }
+
+    /** One that is not known everywhere is a shop's own: what has a direction is set on a master. */
+    private static GaugeKind gaugeKind(String key, Optional<ReadingDirection> sense) {
+        return GaugeKind.ofKey(key).orElseGet(() -> new GaugeKind(key, sense.isPresent() ? MASTER : NONE));
     }
 
     static void write(Setting setting, ObjectNode to) {

@@ -142,14 +142,15 @@ final class CutAdvice {
         return proposal.register()
                 .map(register -> words.say(
                         words.key("next.cut.offset", register), figures.change(register.counts(change)), unit(figures)))
-                .orElseGet(() -> words.say(
-                        switch (feature(finding)) {
-                            case DIAMETER, BORE -> "next.cut.diameter";
-                            case WIDTH -> "next.cut.width";
-                            case DEPTH -> "next.cut.depth";
-                        },
-                        figures.amount(change.abs()),
-                        unit(figures)));
+                .orElseGet(() -> words.say(comesOff(feature(finding)), figures.amount(change.abs()), unit(figures)));
+    }
+
+    private static String comesOff(Feature feature) {
+        return switch (feature.form()) {
+            case TURNED, HOLE -> "next.cut.diameter";
+            case FACES -> feature.isInside() ? "next.cut.width" : "next.cut.in-all";
+            case LENGTH, CHAMFER, RADIUS -> feature.isInside() ? "next.cut.depth" : "next.cut.comes-off";
+        };
     }
 
     /** An offset that was not taken up by the control yet comes on top of the next. */
@@ -202,7 +203,7 @@ final class CutAdvice {
         if (size(finding).isTooLittleToCut(safe)) {
             return words.say("next.cut.at-most-below-least");
         }
-        Length change = feature(finding) == Feature.DIAMETER ? safe.negated() : safe;
+        Length change = feature(finding).isOutside() ? safe.negated() : safe;
         return register.map(counting -> words.say(
                         words.key("next.cut.at-most", counting),
                         figures.change(counting.counts(change)),

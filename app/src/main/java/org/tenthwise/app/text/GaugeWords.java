@@ -25,6 +25,11 @@ public final class GaugeWords {
         this.words = words;
     }
 
+    /** A kind of gauge as people call it; a shop's own by the name it has there. */
+    public static String kind(Words words, GaugeKind kind) {
+        return kind.isKnown() ? words.say("gauge-kind." + kind.key()) : kind.key();
+    }
+
     /** Of a step as it stands; empty for one without a gauge. */
     public String line(Run run, Step step) {
         Optional<Check.Means> means = step.check().means();
@@ -42,9 +47,7 @@ public final class GaugeWords {
         List<String> parts = new ArrayList<>();
         if (setting.certified().isEmpty()) {
             return words.say(
-                    "gauge-line.direct",
-                    mark,
-                    words.say("gauge-kind", setting.gauge().kind()));
+                    "gauge-line.direct", mark, kind(words, setting.gauge().kind()));
         }
         parts.add(mark);
         setting.gauge().sense().ifPresent(sense -> parts.add(words.say("gauge-line.sense", sense)));
@@ -120,8 +123,8 @@ public final class GaugeWords {
     }
 
     private String notSet(GaugeKind kind, Optional<String> mark) {
-        String gauge = mark.map(known -> words.say("gauge-line.direct", known, words.say("gauge-kind", kind)))
-                .orElseGet(() -> words.say("gauge-line.any", words.say("gauge-kind", kind)));
+        String gauge = mark.map(known -> words.say("gauge-line.direct", known, kind(words, kind)))
+                .orElseGet(() -> words.say("gauge-line.any", kind(words, kind)));
         return kind.reference() == GaugeKind.Reference.NONE
                 ? gauge
                 : gauge + words.say("gauge-line.between") + words.say("gauge-line.not-set");

@@ -34,7 +34,7 @@ public final class MethodWords {
         step.check().asTurn().filter(turn -> byAngle).ifPresent(turn -> said.add(new JawWords(words).turning(turn)));
         step.check()
                 .means()
-                .filter(means -> means.kind() == GaugeKind.BORE_GAUGE)
+                .filter(means -> means.kind().equals(GaugeKind.BORE_GAUGE))
                 .ifPresent(means -> said.add(words.say("run.rock")));
         said.removeIf(String::isBlank);
         return said;

@@ -52,7 +52,10 @@ final class SizeSentences extends OfSizeSentences {
             case UNKNOWN -> Optional.of(words.say("next.cut.flanks-first", flanks.step()));
             case TAKEN_UNDER ->
                 Optional.of(words.say(
-                        isOf(Feature.DEPTH) ? "next.cut.flanks-under.depth" : "next.cut.flanks-under", flanks.step()));
+                        feature().filter(Feature.DEPTH::equals).isPresent()
+                                ? "next.cut.flanks-under.depth"
+                                : "next.cut.flanks-under",
+                        flanks.step()));
             case LEFT_INSIDE, NOT_YET_KNOWN -> Optional.empty();
         });
     }
@@ -77,22 +80,22 @@ final class SizeSentences extends OfSizeSentences {
     private void wall(StepFigures figures, List<Weighed> said) {
         finding.form()
                 .shape()
-                .filter(shape -> shape != WallShape.EVEN)
+                .filter(shape -> shape != WallShape.EVEN
+                        && feature().flatMap(Feature::side).isPresent())
                 .ifPresent(shape -> said.add(Weighed.form(words.say(
-                        words.key(isOf(Feature.DIAMETER) ? "shape.outside" : "shape", shape),
+                        words.key(feature().filter(Feature::isOutside).isPresent() ? "shape.outside" : "shape", shape),
                         figures.withUnit(finding.form().taper().map(Length::abs).orElse(Length.ZERO))))));
-        String uneven = !isOf(Feature.DEPTH) && ways() == 2 ? "form.two-ways" : "form.going-round";
+        String uneven = feature().filter(of -> of.form().hasTwoSides()).isPresent() && ways() == 2
+                ? "form.two-ways"
+                : "form.going-round";
         finding.form()
                 .outOfRound()
                 .filter(round -> round.signum() > 0)
                 .ifPresent(round -> said.add(Weighed.form(words.say(uneven, figures.withUnit(round)))));
     }
 
-    private boolean isOf(Feature feature) {
-        return finding.check()
-                .asSize()
-                .filter(size -> size.feature() == feature)
-                .isPresent();
+    private Optional<Feature> feature() {
+        return finding.check().asSize().map(CheckOfSize::feature);
     }
 
     /** How many ways across a wall was measured. */

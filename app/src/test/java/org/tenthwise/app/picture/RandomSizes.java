@@ -22,6 +22,11 @@ final class RandomSizes {
 
     private static final List<String> TOLERANCES = List.of("0.005", "0.021", "0.1", "0.5");
 
+    /** Those that are drawn without an outline: all but lengths that may be to either side. */
+    private static final List<Feature> CUT_OPEN = Feature.KNOWN.stream()
+            .filter(feature -> feature.side().isPresent() || feature.form().isOfAnEdge())
+            .toList();
+
     private final Random random;
     private final Unit unit;
     private final int places;
@@ -45,7 +50,7 @@ final class RandomSizes {
 
     static SizePicture of(long seed) {
         RandomSizes sizes = new RandomSizes(seed);
-        return sizes.picture(sizes.pick(List.of(Feature.values())), SizePicture.Beside.CUT_OPEN);
+        return sizes.picture(sizes.pick(CUT_OPEN), SizePicture.Beside.CUT_OPEN);
     }
 
     static SizePicture of(long seed, Feature feature, SizePicture.Beside beside) {
@@ -123,7 +128,7 @@ final class RandomSizes {
             Optional<SizePicture.Sized> judged) {
         Optional<SizePicture.Sized> least = lower ? Optional.of(sized(nominal)) : Optional.empty();
         Optional<SizePicture.Sized> most = upper ? Optional.of(sized(nominal.add(tolerance))) : Optional.empty();
-        boolean bore = feature.stillCutBeyond() == Limit.LOWER;
+        boolean bore = !feature.isOutside();
         return new SizePicture(
                 Optional.of(feature),
                 unit,
@@ -140,8 +145,8 @@ final class RandomSizes {
                 true,
                 beside,
                 new SizePicture.Said(
-                        bore ? "past size" : "still to cut",
-                        bore ? "still to cut" : "past size",
+                        feature.side().isEmpty() ? "" : bore ? "past size" : "still to cut",
+                        feature.side().isEmpty() ? "" : bore ? "still to cut" : "past size",
                         "next cut",
                         step -> "1 line = " + step),
                 "Size");
@@ -165,11 +170,11 @@ final class RandomSizes {
     /** Where there is metal left beyond a limit, to the middle of the tolerance. */
     private Optional<SizePicture.Cut> cut(SizePicture.Sized judged, Feature feature) {
         SizePicture.Sized aim = sized(nominal.add(tolerance.divide(BigDecimal.valueOf(2))));
-        boolean bore = feature.stillCutBeyond() == Limit.LOWER;
+        boolean bore = !feature.isOutside();
         Length beyond = sized(bore ? nominal : nominal.add(tolerance)).size();
         boolean left = bore ? judged.size().isBelow(beyond) : judged.size().isAbove(beyond);
         Length off = aim.size().minus(judged.size()).abs();
-        return left
+        return left && feature.side().isPresent()
                 ? Optional.of(new SizePicture.Cut(aim, off, "X \u2212" + Figures.plain(off, unit, places)))
                 : Optional.empty();
     }

@@ -197,12 +197,66 @@ final class SizeScenes {
                         .spread("0.004")
                         .picture());
         scenes.put(
+                "thickness",
+                of("thickness", 2)
+                        .limits("7.98", "8.00")
+                        .taken("1", "", "8.04", true)
+                        .taken("2", "", "8.03", false)
+                        .cut("7.99", "0.05")
+                        .picture());
+        scenes.put(
+                "flats-open",
+                of("flats", 2)
+                        .limits("16.95", "17.00")
+                        .missing("1", "")
+                        .missing("2", "")
+                        .picture());
+        scenes.put(
+                "slot",
+                of("slot", 3)
+                        .limits("12.000", "12.043")
+                        .taken("1", "", "12.046", true)
+                        .picture());
+        scenes.put(
+                "hole",
+                of("hole", 3)
+                        .limits("6.000", "6.012")
+                        .taken("0°", "", "6.004", true)
+                        .taken("90°", "", "6.009", false)
+                        .picture());
+        scenes.put(
+                "pin",
+                of("pin", 3)
+                        .limits("5.991", "6.000")
+                        .taken("1", "", "5.996", true)
+                        .picture());
+        scenes.put(
+                "chamfer-open",
+                of("chamfer", 2).limits("0.80", "1.20").missing("1", "").picture());
+        scenes.put(
+                "chamfer",
+                of("chamfer", 2)
+                        .limits("0.80", "1.20")
+                        .taken("1", "", "1.24", true)
+                        .taken("2", "", "1.05", false)
+                        .picture());
+        scenes.put(
+                "radius",
+                of("radius", 1).limits("5.5", "6.5").taken("1", "", "6.2", true).picture());
+        scenes.put(
+                "radius-open",
+                of("radius", 1).limits("", "0.4").missing("1", "").picture());
+        scenes.put(
                 "mean",
                 bore().taken("0°", "8", "30.011", false)
                         .taken("90°", "8", "30.017", false)
                         .mean("30.014")
                         .picture());
         return scenes;
+    }
+
+    private static SizeScenes of(String feature, int places) {
+        return new SizeScenes(Feature.known(feature).orElseThrow(), Unit.MILLIMETRE, places);
     }
 
     private static SizeScenes bore() {
@@ -278,7 +332,7 @@ final class SizeScenes {
     }
 
     private SizeScenes cut(String aim, String off) {
-        String figures = feature == Feature.DIAMETER ? "X \u2212" + off : feature == Feature.BORE ? "X +" + off : off;
+        String figures = !feature.isTurned() ? off : feature.isOutside() ? "X \u2212" + off : "X +" + off;
         cut = Optional.of(new SizePicture.Cut(written(aim), new Written(off, unit).length(), figures));
         return this;
     }
@@ -295,7 +349,7 @@ final class SizeScenes {
     }
 
     private SizePicture picture() {
-        boolean bore = feature.stillCutBeyond() == Limit.LOWER;
+        boolean bore = !feature.isOutside();
         return new SizePicture(
                 feature,
                 unit,
@@ -308,8 +362,8 @@ final class SizeScenes {
                 cut,
                 Optional.empty(),
                 new SizePicture.Said(
-                        bore ? "past size" : "still to cut",
-                        bore ? "still to cut" : "past size",
+                        feature.side().isEmpty() ? "" : bore ? "past size" : "still to cut",
+                        feature.side().isEmpty() ? "" : bore ? "still to cut" : "past size",
                         "next cut",
                         step -> "1 line " + step),
                 "Size");

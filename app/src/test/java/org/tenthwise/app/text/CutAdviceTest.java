@@ -36,6 +36,14 @@ class CutAdviceTest extends WorkBeingCut {
         DIAMETER 47.980 48.000 0     | DIAMETER | 48.032 48.032 | Change the X offset by −0.042 mm on diameter.
         WIDTH 12.000 12.043 0        | DIAMETER | 11.980 11.982 | 0.040 mm still to come off the width.
         DEPTH 46.00 46.10 0          | RADIUS   | 45.90 45.90   | Go 0.15 mm deeper.
+        SLOT 12.000 12.043 0         | DIAMETER | 11.980 11.982 | 0.040 mm still to come off the width.
+        THICKNESS 7.98 8.00 0        | DIAMETER | 8.04 8.04     | 0.05 mm still to come off in all.
+        FLATS 16.95 17.00 0          |          | 17.105 17.105 | 0.130 mm still to come off in all.
+        HOLE 6.000 6.012 0           | DIAMETER | 5.996 5.996   | 0.010 mm still to come off the diameter.
+        SPIGOT 47.980 48.000 0       | DIAMETER | 48.032 48.032 | Change the X offset by −0.042 mm on diameter.
+        COUNTERBORE 30.000 30.021 0  | RADIUS   | 29.900 29.910 | Change the X offset by +0.052 mm on radius.
+        # a thickness of 8.04 has passed nothing; one of 7.97 is gone
+        THICKNESS 7.98 8.00 0        | DIAMETER | 8.04 7.97     | Stop cutting here and measure again. If it stays out, it needs a disposition.
         # uneven: the mouth needs 0.146, the floor has 0.031; as a register of radii counts it 0.030 is 0.015
         BORE 30.000 30.021 0         |          | 29.854 29.990 | Uneven by 0.136 mm: no even cut brings every place in. Find out why before any cut. All along, at most 0.031 mm may come off: more scraps a place.
         BORE 30.000 30.021 0         | DIAMETER | 29.854 29.990 | Uneven by 0.136 mm: no even cut brings every place in. Find out why before any cut. All along, change the X offset by +0.031 mm on diameter at most: more scraps a place.

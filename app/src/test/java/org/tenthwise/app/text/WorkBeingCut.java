@@ -86,7 +86,7 @@ abstract class WorkBeingCut {
         Cutting cutting = new Cutting(
                 Optional.empty(), parts.length > 4 ? Optional.of(mm(parts[4])) : Optional.empty(), Optional.empty());
         return new SizeCheck(
-                Feature.valueOf(parts[0]),
+                Feature.known(parts[0].toLowerCase(Locale.ROOT)).orElseThrow(),
                 Limits.between(mm(parts[1]), mm(parts[2])),
                 Stream.iterate(1, i -> i + 1)
                         .limit(places)

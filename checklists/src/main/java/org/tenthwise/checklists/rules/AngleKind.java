@@ -5,13 +5,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.AngleCheck;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.SizeModifier;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.QuantityKind;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.tolerance.Limit;
@@ -40,8 +40,7 @@ final class AngleKind implements StepKind {
         int readingsEach = rules.readingsEach();
         Optional<SizeModifier> drawingSays = rules.drawingSays();
         Combine combine = rules.combine(places, readingsEach, drawingSays);
-        Optional<Check.Means> means =
-                MeansRules.read(keys, soFar, AngleCheck.KEY, List.of(GaugeKind.BEVEL_PROTRACTOR, GaugeKind.SINE_BAR));
+        Optional<Check.Means> means = MeansRules.read(keys, soFar, List.of(AngleCheck.KEY), QuantityKind.ANGLE);
         Written guardBand = rules.guardBand(limits, means.flatMap(Check.Means::uncertainty));
         return keys.built(() -> {
             Unit unit = finest(Stream.concat(

@@ -47,12 +47,10 @@ final class ContactRules {
      */
     static Contact read(TableKeys keys, Feature feature, PlanSoFar soFar, Optional<Limits> limits, Combine combine) {
         ContactRules rules = new ContactRules(keys, soFar);
-        return switch (feature) {
-            case DIAMETER ->
-                rules.grooves(limits.filter(any -> combine != Combine.RANGE)).orElse(Contact.SQUARE);
-            case DEPTH -> rules.ofDepth();
-            case BORE, WIDTH -> Contact.SQUARE;
-        };
+        if (feature.equals(Feature.DIAMETER)) {
+            return rules.grooves(limits.filter(any -> combine != Combine.RANGE)).orElse(Contact.SQUARE);
+        }
+        return feature.equals(Feature.DEPTH) ? rules.ofDepth() : Contact.SQUARE;
     }
 
     private Optional<Contact> grooves(Optional<Limits> limits) {

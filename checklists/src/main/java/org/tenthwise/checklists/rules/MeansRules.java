@@ -2,9 +2,11 @@ package org.tenthwise.checklists.rules;
 
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.model.gauge.GaugeAbility;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Uncertainty;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.quantity.QuantityKind;
 import org.tenthwise.model.quantity.Written;
 
 /** The gauge a step is measured with: one of the kinds that can make the reading, with a master where it needs one. */
@@ -16,24 +18,36 @@ final class MeansRules {
     private MeansRules() {}
 
     /**
-     * @param reading what is read: "bore"
-     * @param able kinds that can read it, one at least
+     * Of lengths.
+     *
+     * @param readings words for what is read, the one for a person first: "bore"
      */
-    static Optional<Check.Means> read(TableKeys keys, PlanSoFar soFar, String reading, List<GaugeKind> able) {
-        Optional<GaugeKind> kind = keys.word(GAUGE_KIND, List.of(GaugeKind.values()), GaugeKind::key);
+    static Optional<Check.Means> read(TableKeys keys, PlanSoFar soFar, List<String> readings) {
+        return read(keys, soFar, readings, QuantityKind.LENGTH);
+    }
+
+    static Optional<Check.Means> read(TableKeys keys, PlanSoFar soFar, List<String> readings, QuantityKind reads) {
+        Optional<GaugeAbility> named =
+                keys.word(GAUGE_KIND, soFar.gauges(), ability -> ability.kind().key());
         Optional<String> gauge = keys.ifAny("gauge", keys::text);
         Optional<Written> master = keys.ifAny(MASTER, key -> keys.size(key, soFar.unit()));
-        Optional<Uncertainty> uncertainty =
-                UncertaintyRules.named(keys, soFar.uncertainties(), able.get(0).reads());
-        kind.filter(k -> !able.contains(k))
-                .ifPresent(k -> keys.problem(
+        Optional<Uncertainty> uncertainty = UncertaintyRules.named(keys, soFar.uncertainties(), reads);
+        named.filter(ability -> !ability.canMake(readings))
+                .ifPresent(ability -> keys.problem(
                         GAUGE_KIND,
                         "plan.means.cannot-read",
-                        k.key(),
-                        reading,
-                        TableKeys.quoted(able.stream().map(GaugeKind::key).toList())));
-        kind.filter(able::contains).ifPresent(k -> judgeMaster(keys, k));
-        return kind.map(k -> new Check.Means(k, gauge, master, uncertainty));
+                        ability.kind().key(),
+                        readings.get(0),
+                        TableKeys.quoted(able(soFar, readings))));
+        named.filter(ability -> ability.canMake(readings)).ifPresent(ability -> judgeMaster(keys, ability.kind()));
+        return named.map(ability -> new Check.Means(ability.kind(), gauge, master, uncertainty));
+    }
+
+    private static List<String> able(PlanSoFar soFar, List<String> readings) {
+        return soFar.gauges().stream()
+                .filter(ability -> ability.canMake(readings))
+                .map(ability -> ability.kind().key())
+                .toList();
     }
 
     private static void judgeMaster(TableKeys keys, GaugeKind kind) {

@@ -18,6 +18,7 @@ import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.SizeModifier;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.QuantityKind;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.thread.ScrewThread;
@@ -59,9 +60,8 @@ final class OverWiresKind implements StepKind {
         int readingsEach = rules.readingsEach();
         Optional<SizeModifier> drawingSays = rules.drawingSays();
         Combine combine = rules.combine(places, readingsEach, drawingSays);
-        boolean cutAgain = rules.cutAgain("thread", Limit.UPPER, limits, combine);
-        Optional<Uncertainty> uncertainty =
-                UncertaintyRules.named(keys, soFar.uncertainties(), GaugeKind.MICROMETER.reads());
+        boolean cutAgain = rules.cutAgain("thread", Optional.of(Limit.UPPER), limits, combine);
+        Optional<Uncertainty> uncertainty = UncertaintyRules.named(keys, soFar.uncertainties(), QuantityKind.LENGTH);
         Written guardBand = rules.guardBand(limits, uncertainty);
         Cutting cutting = CuttingRules.ofStep(keys, unit, cutAgain, limits, guardBand, soFar.usualCutting());
         Optional<String> gauge = keys.ifAny("gauge", keys::text);

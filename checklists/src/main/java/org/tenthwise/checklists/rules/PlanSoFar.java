@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.tenthwise.model.gauge.GaugeAbility;
 import org.tenthwise.model.gauge.Uncertainty;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Check;
@@ -76,6 +77,11 @@ final class PlanSoFar {
     /** Ways of measuring by name, with how sure each is. */
     Map<String, Optional<Uncertainty>> uncertainties() {
         return uncertainties;
+    }
+
+    /** The kinds of gauge there are, with what each can make. */
+    List<GaugeAbility> gauges() {
+        return GaugeAbility.KNOWN;
     }
 
     Optional<Known> step(int number) {

@@ -2,7 +2,6 @@ package org.tenthwise.checklists.rules;
 
 import java.util.List;
 import java.util.Optional;
-import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.PlugFeel;
@@ -18,8 +17,7 @@ final class PlugFitKind implements StepKind {
         Optional<Limits> clearance = LimitRules.OF_A_CLEARANCE.read(keys, soFar.unit());
         List<Place> places = new PlaceRules(keys, soFar.unit()).read();
         Optional<PlugFeel> feel = keys.word("feel", List.of(PlugFeel.values()), PlugFeel::key);
-        Optional<Check.Means> means =
-                MeansRules.read(keys, soFar, "plug", List.of(GaugeKind.MICROMETER, GaugeKind.CALIPER));
+        Optional<Check.Means> means = MeansRules.read(keys, soFar, List.of("plug"));
         return keys.built(() -> new PlugFitCheck(
                 boreStep.orElseThrow(), clearance.orElseThrow(), places, feel.orElseThrow(), means.orElseThrow()));
     }

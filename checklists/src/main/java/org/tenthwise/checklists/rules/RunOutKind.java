@@ -8,7 +8,6 @@ import java.util.stream.IntStream;
 import org.tenthwise.checklists.format.RawList;
 import org.tenthwise.checklists.format.RawValue;
 import org.tenthwise.model.compute.roundness.CircleFit;
-import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Holding;
 import org.tenthwise.model.plan.RunOutCheck;
@@ -33,8 +32,7 @@ final class RunOutKind implements StepKind {
         Holding holding = HoldingRules.read(keys);
         BigDecimal firstJaw = HoldingRules.firstJaw(keys, holding);
         List<Section> sections = SectionRules.read(keys, unit);
-        Optional<Check.Means> means =
-                MeansRules.read(keys, soFar, "run-out", List.of(GaugeKind.DIAL_INDICATOR, GaugeKind.LEVER_INDICATOR));
+        Optional<Check.Means> means = MeansRules.read(keys, soFar, List.of(RunOutCheck.KEY));
         return keys.built(
                 () -> new RunOutCheck(limit.orElseThrow(), angles, holding, firstJaw, sections, means.orElseThrow()));
     }

@@ -58,7 +58,7 @@ final class SampleGauges {
     }
 
     private static Optional<Gauge> gauge(TableKeys keys, Optional<String> id) {
-        Optional<GaugeKind> kind = keys.word("kind", List.of(GaugeKind.values()), GaugeKind::key);
+        Optional<GaugeKind> kind = keys.word("kind", GaugeKind.KNOWN, GaugeKind::key);
         Optional<ReadingDirection> sense =
                 keys.ifAny(SENSE, key -> keys.word(key, List.of(ReadingDirection.values()), SampleGauges::word));
         boolean compares =
@@ -90,7 +90,7 @@ final class SampleGauges {
         if (id.isPresent() && gauge.isEmpty()) {
             step.problem(GAUGE, "readings.gauge.unknown", id.get());
         }
-        gauge.filter(g -> g.kind() != means.kind())
+        gauge.filter(g -> !g.kind().equals(means.kind()))
                 .ifPresent(g -> step.problem(
                         GAUGE,
                         "readings.gauge.other-kind",
@@ -98,11 +98,11 @@ final class SampleGauges {
                         g.id(),
                         g.kind().key()));
         return switch (means.kind().reference()) {
-            case NONE -> gauge.filter(g -> g.kind() == means.kind()).map(g -> new Laid(Setting.direct(g), false));
+            case NONE -> gauge.filter(g -> g.kind().equals(means.kind())).map(g -> new Laid(Setting.direct(g), false));
             case MASTER ->
-                onMaster(step, gauge.filter(g -> g.kind() == means.kind()), unit)
+                onMaster(step, gauge.filter(g -> g.kind().equals(means.kind())), unit)
                         .map(set -> new Laid(set, false));
-            case WIRES -> overWires(step, gauge.filter(g -> g.kind() == means.kind()), unit);
+            case WIRES -> overWires(step, gauge.filter(g -> g.kind().equals(means.kind())), unit);
         };
     }
 

@@ -2,7 +2,7 @@ package org.tenthwise.checklists.rules;
 
 import java.util.List;
 import java.util.Optional;
-import org.tenthwise.model.gauge.GaugeKind;
+import java.util.function.Function;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Contact;
@@ -14,15 +14,25 @@ import org.tenthwise.model.plan.SizeModifier;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.tolerance.Limits;
 
-/** <em>bore</em>, <em>width</em>, <em>diameter</em>, <em>depth</em>: a plain size between limits. */
+/**
+ * <em>size</em> of a feature that the step names; <em>bore</em>, <em>width</em>, <em>diameter</em>, <em>depth</em> for
+ * short: a plain size between limits.
+ */
 final class SizeKind implements StepKind {
 
-    private final Feature feature;
-    private final List<GaugeKind> able;
+    private final Function<TableKeys, Optional<Feature>> of;
 
-    SizeKind(Feature feature, List<GaugeKind> able) {
-        this.feature = feature;
-        this.able = able;
+    private SizeKind(Function<TableKeys, Optional<Feature>> of) {
+        this.of = of;
+    }
+
+    /** Of the feature that the step names. */
+    static SizeKind ofAny() {
+        return new SizeKind(FeatureRules::read);
+    }
+
+    static SizeKind of(Feature feature) {
+        return new SizeKind(keys -> Optional.of(feature));
     }
 
     @Override
@@ -30,9 +40,11 @@ final class SizeKind implements StepKind {
         return true;
     }
 
+    /** Of a feature that has problems the rest is read as if it were a length, and comes to nothing. */
     @Override
     public Optional<Check> read(TableKeys keys, PlanSoFar soFar) {
-        String word = feature.key();
+        Optional<Feature> named = of.apply(keys);
+        Feature feature = named.orElse(Feature.LENGTH);
         SizeRules rules = new SizeRules(keys, soFar.unit());
         Optional<Limits> limits = ZoneRules.given(keys)
                 ? ZoneRules.read(keys, soFar.unit(), feature)
@@ -41,13 +53,14 @@ final class SizeKind implements StepKind {
         int readingsEach = rules.readingsEach();
         Optional<SizeModifier> drawingSays = rules.drawingSays();
         Combine combine = rules.combine(places, readingsEach, drawingSays);
-        boolean cutAgain = rules.cutAgain(word, feature.stillCutBeyond(), limits, combine);
-        Optional<Check.Means> means = MeansRules.read(keys, soFar, word, able);
+        boolean cutAgain =
+                rules.cutAgain(feature.key(), feature.side().map(Feature.Side::stillCutBeyond), limits, combine);
+        Optional<Check.Means> means = MeansRules.read(keys, soFar, FeatureRules.readings(feature));
         Written guardBand = rules.guardBand(limits, means.flatMap(Check.Means::uncertainty));
         Cutting cutting = CuttingRules.ofStep(keys, soFar.unit(), cutAgain, limits, guardBand, soFar.usualCutting());
         Contact contact = ContactRules.read(keys, feature, soFar, limits, combine);
         return keys.built(() -> new SizeCheck(
-                feature,
+                named.orElseThrow(),
                 limits.orElseThrow(),
                 places,
                 readingsEach,

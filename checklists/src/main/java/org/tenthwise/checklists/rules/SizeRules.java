@@ -80,14 +80,16 @@ final class SizeRules {
 
     /**
      * @param feature for a person: "bore"
-     * @param stillCutBeyond limit beyond which there is metal left
+     * @param stillCutBeyond limit beyond which there is metal left; absent where nobody can tell
      */
-    boolean cutAgain(String feature, Limit stillCutBeyond, Optional<Limits> limits, Combine combine) {
+    boolean cutAgain(String feature, Optional<Limit> stillCutBeyond, Optional<Limits> limits, Combine combine) {
         Optional<CutAgain> written =
                 keys.ifAny(CUT_AGAIN, key -> keys.word(key, List.of(CutAgain.values()), CutAgain::word));
         Optional<Limit> beyond = written.flatMap(CutAgain::beyond);
         beyond.ifPresent(limit -> {
-            if (limit != stillCutBeyond) {
+            if (stillCutBeyond.isEmpty()) {
+                keys.problem(CUT_AGAIN, "plan.cut-again.no-side", feature);
+            } else if (limit != stillCutBeyond.get()) {
                 keys.problem(
                         CUT_AGAIN,
                         "plan.cut-again.feature",

@@ -4,7 +4,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.AngleCheck;
 import org.tenthwise.model.plan.AskedCheck;
 import org.tenthwise.model.plan.DocumentCheck;
@@ -12,8 +11,9 @@ import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.PlugFitCheck;
 import org.tenthwise.model.plan.RunOutCheck;
+import org.tenthwise.model.plan.SizeCheck;
 
-/** The kinds of step there are, by the word a plan calls them. Which gauge can make which reading stands here. */
+/** The kinds of step there are, by the word a plan calls them. */
 final class StepKinds {
 
     static final String BORE = Feature.BORE.key();
@@ -26,20 +26,8 @@ final class StepKinds {
         kinds.put(AskedCheck.Confirm.KEY, new AskedKind(AskedCheck.Confirm::new));
         kinds.put(AskedCheck.VisualCheck.KEY, new AskedKind(AskedCheck.VisualCheck::new));
         kinds.put(RUN_OUT, new RunOutKind());
-        kinds.put(
-                BORE,
-                new SizeKind(
-                        Feature.BORE, List.of(GaugeKind.BORE_GAUGE, GaugeKind.INSIDE_MICROMETER, GaugeKind.CALIPER)));
-        kinds.put(
-                Feature.WIDTH.key(),
-                new SizeKind(
-                        Feature.WIDTH,
-                        List.of(GaugeKind.INSIDE_MICROMETER, GaugeKind.GAUGE_BLOCKS, GaugeKind.CALIPER)));
-        kinds.put(DIAMETER, new SizeKind(Feature.DIAMETER, List.of(GaugeKind.MICROMETER, GaugeKind.CALIPER)));
-        kinds.put(
-                Feature.DEPTH.key(),
-                new SizeKind(
-                        Feature.DEPTH, List.of(GaugeKind.DEPTH_GAUGE, GaugeKind.DEPTH_MICROMETER, GaugeKind.CALIPER)));
+        Feature.PLAIN.forEach(feature -> kinds.put(feature.key(), SizeKind.of(feature)));
+        kinds.put(SizeCheck.KEY, SizeKind.ofAny());
         kinds.put(AngleCheck.KEY, new AngleKind());
         kinds.put(PlugFitCheck.KEY, new PlugFitKind());
         kinds.put(OverWiresCheck.KEY, new OverWiresKind());

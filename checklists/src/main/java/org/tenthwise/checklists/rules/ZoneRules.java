@@ -46,15 +46,14 @@ final class ZoneRules {
         if (unit != Unit.MILLIMETRE) {
             keys.problem(ZONE, "plan.zone.inches");
         }
-        boolean hole = feature == Feature.BORE || feature == Feature.WIDTH;
-        if (zone.isHole() != hole && feature != Feature.DEPTH) {
-            keys.problem(ZONE, zone.isHole() ? "plan.zone.of-a-hole" : "plan.zone.of-a-shaft", zone, feature);
+        if (feature.form().hasTwoSides() && zone.isHole() != feature.isInside()) {
+            keys.problem(ZONE, zone.isHole() ? "plan.zone.of-a-hole" : "plan.zone.of-a-shaft", zone, feature.key());
         }
     }
 
     private static Limits limits(Feature feature, Written nominal, ToleranceZone zone) {
         ZoneLimits found = zone.of(nominal.length());
-        String sign = feature == Feature.BORE || feature == Feature.DIAMETER ? "Ø" : "";
+        String sign = feature.isRound() ? "Ø" : "";
         return new Limits(
                 Optional.of(written(found.least(), nominal)),
                 Optional.of(written(found.greatest(), nominal)),

@@ -1,25 +1,37 @@
 package org.tenthwise.model.gauge;
 
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
-import org.tenthwise.model.quantity.QuantityKind;
-import org.tenthwise.model.words.Word;
+import org.tenthwise.model.table.Table;
 
-/** The kinds of gauge a plan can ask for. Which kind can make which reading is the plan rules' business. */
-public enum GaugeKind {
-    DIAL_INDICATOR(Reference.NONE),
-    LEVER_INDICATOR(Reference.NONE),
-    BORE_GAUGE(Reference.MASTER),
-    INSIDE_MICROMETER(Reference.NONE),
-    MICROMETER(Reference.NONE),
-    CALIPER(Reference.NONE),
-    DEPTH_GAUGE(Reference.NONE),
-    DEPTH_MICROMETER(Reference.NONE),
-    GAUGE_BLOCKS(Reference.NONE),
-    MICROMETER_OVER_WIRES(Reference.WIRES),
-    LIMIT_GAUGE(Reference.NONE),
-    BEVEL_PROTRACTOR(QuantityKind.ANGLE),
+/**
+ * A kind of gauge: one of those that are known everywhere, or one of a shop's own.
+ *
+ * @param key how plan files name it; of a shop's own, its name
+ * @param reference what it is read against
+ */
+public record GaugeKind(String key, Reference reference) {
+
+    /** Those that are known everywhere. */
+    public static final List<GaugeKind> KNOWN = Table.beside(GaugeKind.class, "gauge-kinds.csv").rows().stream()
+            .map(row -> new GaugeKind(
+                    row.get("kind"), Reference.valueOf(row.get("set-on").toUpperCase(Locale.ROOT))))
+            .toList();
+
+    public static final GaugeKind DIAL_INDICATOR = known("dial-indicator");
+    public static final GaugeKind LEVER_INDICATOR = known("lever-indicator");
+    public static final GaugeKind BORE_GAUGE = known("bore-gauge");
+    public static final GaugeKind INSIDE_MICROMETER = known("inside-micrometer");
+    public static final GaugeKind MICROMETER = known("micrometer");
+    public static final GaugeKind CALIPER = known("caliper");
+    public static final GaugeKind DEPTH_GAUGE = known("depth-gauge");
+    public static final GaugeKind DEPTH_MICROMETER = known("depth-micrometer");
+    public static final GaugeKind MICROMETER_OVER_WIRES = known("micrometer-over-wires");
+    public static final GaugeKind LIMIT_GAUGE = known("limit-gauge");
+    public static final GaugeKind BEVEL_PROTRACTOR = known("bevel-protractor");
     /** Set up with gauge blocks until an indicator shows the face level; the angle of the bar is read. */
-    SINE_BAR(QuantityKind.ANGLE);
+    public static final GaugeKind SINE_BAR = known("sine-bar");
 
     /** What a gauge of the kind is read against. */
     public enum Reference {
@@ -31,35 +43,17 @@ public enum GaugeKind {
         WIRES
     }
 
-    private final Reference reference;
-    private final QuantityKind reads;
-
-    GaugeKind(Reference reference) {
-        this.reference = reference;
-        this.reads = QuantityKind.LENGTH;
+    private static GaugeKind known(String key) {
+        return ofKey(key).orElseThrow();
     }
 
-    /** One that reads what it measures itself. */
-    GaugeKind(QuantityKind reads) {
-        this.reference = Reference.NONE;
-        this.reads = reads;
-    }
-
-    /** How plan files name the kind. */
-    public String key() {
-        return Word.of(this);
-    }
-
-    public Reference reference() {
-        return reference;
-    }
-
-    /** What its figures are of. */
-    public QuantityKind reads() {
-        return reads;
-    }
-
+    /** The one that is known everywhere by that word. */
     public static Optional<GaugeKind> ofKey(String key) {
-        return Word.find(GaugeKind.class, key);
+        return KNOWN.stream().filter(kind -> kind.key().equals(key)).findFirst();
+    }
+
+    /** Whether it is known everywhere. */
+    public boolean isKnown() {
+        return KNOWN.contains(this);
     }
 }

@@ -45,7 +45,7 @@ public sealed interface Check permits AskedCheck, RunOutCheck, CheckOfDimension,
 
     /** Whether its cut is typed into the register that counts across the axis. */
     default boolean isTurned() {
-        return asSize().filter(size -> size.feature().isRound()).isPresent();
+        return asSize().filter(size -> size.feature().isTurned()).isPresent();
     }
 
     /** Questions answered by a tap, in the order they are asked; empty for a kind that only measures. */

@@ -6,7 +6,7 @@ import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.tolerance.Limits;
 
 /**
- * A plain size: bore, pocket width, outside diameter, depth.
+ * A plain size: bore, pocket width, outside diameter, depth, or a size of any other feature.
  *
  * @param contact what a reading is of
  */
@@ -24,8 +24,15 @@ public record SizeCheck(
         Contact contact)
         implements CheckOfSize {
 
+    /** The word plans and files for programs have for a size of any feature; a plain one goes by its feature. */
+    public static final String KEY = "size";
+
+    /** Nothing is cut again on a side that nobody knows. */
     public SizeCheck {
         places = List.copyOf(places);
+        if (cutAgain && feature.side().isEmpty()) {
+            throw new IllegalArgumentException("Metal may be left on either side of a " + feature.key());
+        }
     }
 
     /** Read square across, with nothing said of the next cut nor of a modifier. */
@@ -54,7 +61,7 @@ public record SizeCheck(
 
     @Override
     public String key() {
-        return feature.key();
+        return feature.isPlain() ? feature.key() : KEY;
     }
 
     @Override

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.tenthwise.model.plan.CheckOfSize;
+import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
@@ -14,7 +15,6 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.run.StepEvent;
-import org.tenthwise.model.tolerance.Limit;
 import org.tenthwise.model.tolerance.Limits;
 
 /**
@@ -42,8 +42,9 @@ public record CutSoFar(
     /**
      * In the order they were made; where the work was measured again after a cut and before anything else was done to
      * it, by what was read last. A cut without a place that was read before it and after it is left out, and so is one
-     * beside a figure that is far off, or where a temperature, how the gauge touched or the root under the wires is
-     * still to be told: nobody can tell what it took off. So is every cut before a range.
+     * beside a figure that is far off, one of a size that may lie on either side of its metal, or where a temperature,
+     * how the gauge touched or the root under the wires is still to be told: nobody can tell what it took off. So is
+     * every cut before a range.
      */
     public static List<CutSoFar> of(Line line) {
         return of(line, line.pass());
@@ -84,14 +85,15 @@ public record CutSoFar(
         Map<Slot, Length> then = before.map(CutSoFar::sizes).orElse(Map.of());
         Map<Slot, Length> now = after.map(CutSoFar::sizes).orElse(Map.of());
         List<Slot> both = then.keySet().stream().filter(now::containsKey).toList();
-        if (both.isEmpty()) {
+        Optional<Feature.Side> side = after.flatMap(
+                        found -> found.step().check().asSize())
+                .flatMap(size -> size.feature().side());
+        if (both.isEmpty() || side.isEmpty()) {
             return Optional.empty();
         }
         Length was = Length.mean(both.stream().map(then::get).toList());
         Length is = Length.mean(both.stream().map(now::get).toList());
-        Length off = size(after.orElseThrow().step()).feature().stillCutBeyond() == Limit.UPPER
-                ? was.minus(is)
-                : is.minus(was);
+        Length off = side.get() == Feature.Side.OUTSIDE ? was.minus(is) : is.minus(was);
         Optional<Proposal> proposed = before.orElseThrow().proposal();
         return Optional.of(new CutSoFar(
                 number,

@@ -100,6 +100,6 @@ public record Flanks(int step, How how) {
                 .filter(any -> isKnown(wires))
                 .flatMap(limit -> least.map(pitchDiameter -> pitchDiameter.minus(limit)))
                 .map(room -> room.minus(pitch.guardBand().length()))
-                .map(room -> size.feature() == Feature.DEPTH ? room.half() : room);
+                .map(room -> size.feature().equals(Feature.DEPTH) ? room.half() : room);
     }
 }

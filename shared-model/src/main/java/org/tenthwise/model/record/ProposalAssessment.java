@@ -42,7 +42,7 @@ final class ProposalAssessment {
         }
         Limit metalSide = asked.feature().stillCutBeyond();
         Optional<Register> register =
-                run.register().filter(any -> asked.feature().isRound());
+                run.register().filter(any -> asked.feature().isTurned());
         Length aim = asked.cutting()
                 .aim()
                 .or(run::usualAim)

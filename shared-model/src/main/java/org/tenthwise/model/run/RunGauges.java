@@ -62,7 +62,7 @@ public final class RunGauges {
     private Optional<String> lastOf(GaugeKind kind) {
         return settings().stream()
                 .map(entry -> StepEvent.GaugeSet.in(entry).setting().gauge())
-                .filter(gauge -> gauge.kind() == kind)
+                .filter(gauge -> gauge.kind().equals(kind))
                 .reduce((earlier, later) -> later)
                 .map(Gauge::id);
     }

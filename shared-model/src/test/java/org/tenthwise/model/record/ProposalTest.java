@@ -14,6 +14,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.converter.ConvertWith;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.model.compute.cutting.EvenCut;
 import org.tenthwise.model.compute.thread.MeasurementOverWires;
@@ -22,6 +23,7 @@ import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.Cutting;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.FeatureNamed;
 import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.SizeModifier;
 import org.tenthwise.model.run.StepEvent;
@@ -61,7 +63,13 @@ class ProposalTest {
         DIAMETER, 29.980, 30.000, 0,     30.012, 29.990,          0.010
         """)
     void whereNoEvenCutBringsBothPlacesInTheMostThatMayComeOffIsSaid(
-            Feature feature, String lower, String upper, String guard, String first, String second, String safe) {
+            @ConvertWith(FeatureNamed.class) Feature feature,
+            String lower,
+            String upper,
+            String guard,
+            String first,
+            String second,
+            String safe) {
         assertEquals(
                 refused(EvenCut.Reason.UNEVEN, safe),
                 cut(new Bench()
@@ -80,7 +88,7 @@ class ProposalTest {
         DEPTH,    10.000, 10.100, 0,     9.980,  9.990,  10.050,  0.065
         """)
     void theMiddleOfTheReadingsIsBroughtToTheMiddleOfTheLimits(
-            Feature feature,
+            @ConvertWith(FeatureNamed.class) Feature feature,
             String lower,
             String upper,
             String guard,

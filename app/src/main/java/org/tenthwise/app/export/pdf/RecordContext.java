@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.tenthwise.app.export.Evidence;
+import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Plan;
@@ -71,7 +72,7 @@ final class RecordContext {
     }
 
     String kind(GaugeKind kind) {
-        return words.say("gauge-kind", kind);
+        return GaugeWords.kind(words, kind);
     }
 
     /** What a step is that is no characteristic; nothing for one that is. */

@@ -19,7 +19,6 @@ import org.tenthwise.app.history.StepSummary;
 import org.tenthwise.app.history.StepSummary.Disposed;
 import org.tenthwise.app.history.StepSummary.Found;
 import org.tenthwise.app.store.Head;
-import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.tolerance.Limits;
@@ -139,7 +138,7 @@ final class DigestRows {
                 step.disposed().map(Disposed::signedBy),
                 step.found().map(Found::by),
                 step.found().map(Found::at),
-                step.found().flatMap(Found::gauge).map(GaugeMark::kind).map(GaugeKind::key),
+                step.found().flatMap(Found::gauge).map(GaugeMark::kind),
                 step.found().flatMap(Found::gauge).map(GaugeMark::mark));
     }
 
@@ -158,7 +157,7 @@ final class DigestRows {
                 reading.value().map(DigestRows::figure),
                 reading.places(),
                 reading.alone(),
-                reading.gauge().map(GaugeMark::kind).map(GaugeKind::key),
+                reading.gauge().map(GaugeMark::kind),
                 reading.gauge().map(GaugeMark::mark),
                 reading.by(),
                 reading.at(),

@@ -9,7 +9,6 @@ import java.util.Optional;
 import org.tenthwise.app.history.ReadingSummary;
 import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.history.StepSummary;
-import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
@@ -142,7 +141,7 @@ final class DrawnRows {
             throws SQLException {
         Optional<String> key = text(row, kind);
         String marked = row.getString(mark);
-        return key.map(of -> new ReadingSummary.GaugeMark(GaugeKind.ofKey(of).orElseThrow(), marked));
+        return key.map(of -> new ReadingSummary.GaugeMark(of, marked));
     }
 
     private static Optional<String> text(ResultSet row, String column) throws SQLException {

@@ -3,6 +3,7 @@ package org.tenthwise.app.ui.deed;
 import java.util.ArrayList;
 import java.util.List;
 import org.tenthwise.app.session.State;
+import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.StepForm;
@@ -37,7 +38,7 @@ public final class OtherGaugeForm extends StepForm {
                 .check()
                 .means()
                 .map(Check.Means::kind)
-                .ifPresent(kind -> notes.add(words.say("gauge.kind", words.say("gauge-kind", kind))));
+                .ifPresent(kind -> notes.add(words.say("gauge.kind", GaugeWords.kind(words, kind))));
         state.setting()
                 .ifPresent(setting ->
                         notes.add(words.say("gauge.now", setting.gauge().id())));

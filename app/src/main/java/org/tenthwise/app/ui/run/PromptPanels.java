@@ -8,6 +8,7 @@ import org.tenthwise.app.session.Prompt;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.DocumentWords;
 import org.tenthwise.app.text.Figures;
+import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.text.HoldWords;
 import org.tenthwise.app.text.JawWords;
 import org.tenthwise.app.text.StepFigures;
@@ -85,7 +86,7 @@ final class PromptPanels implements Prompt.Cases<PromptPanel> {
     @Override
     public PromptPanel whichGauge(Prompt.WhichGauge which) {
         return new PromptPanel.Ask(
-                words.say("run.which-gauge", words.say("gauge-kind", which.kind())),
+                words.say("run.which-gauge", GaugeWords.kind(words, which.kind())),
                 which.known().stream()
                         .limit(3)
                         .map(gauge -> new ReplyKey(gauge.id(), new Meaning.GaugeMark(gauge.id())))

@@ -304,7 +304,7 @@ final class PromptPresenter {
                 .check()
                 .means()
                 .map(Check.Means::kind)
-                .filter(kind -> kind != GaugeKind.LIMIT_GAUGE)
+                .filter(kind -> !kind.equals(GaugeKind.LIMIT_GAUGE))
                 .isPresent();
         return new Allowed(
                 state.mayBeginPass(),

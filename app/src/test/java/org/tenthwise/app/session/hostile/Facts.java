@@ -41,7 +41,7 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
     }
 
     /**
-     * @param kind bore, width, diameter or depth
+     * @param kind bore, width, diameter or depth; or the feature of a size
      * @param combine each, mean, largest, smallest or range; all but each where the drawing says so
      * @param compared whether the gauge is set on a master
      * @param warm whether temperatures are taken
@@ -61,13 +61,20 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
             Cuts cuts)
             implements What {
 
+        private static final Set<String> PLAIN = Set.of("bore", "width", "diameter", "depth");
+
         BigDecimal about() {
             return lower.or(() -> upper).orElseThrow();
         }
 
         /** Whether it gets less where metal comes off. */
         boolean isOutside() {
-            return kind.equals("diameter");
+            return kind.equals("diameter") || kind.equals("thickness");
+        }
+
+        /** Whether it is a kind by itself, or a size of a feature that is named. */
+        boolean isPlain() {
+            return PLAIN.contains(kind);
         }
 
         /** Whether the register that is asked for counts it. */
@@ -78,9 +85,9 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
         String gauge() {
             return compared
                     ? "bore-gauge"
-                    : kind.equals("diameter")
+                    : isOutside()
                             ? "micrometer"
-                            : kind.equals("depth") ? "depth-gauge" : "inside-micrometer";
+                            : kind.equals("depth") || kind.equals("length") ? "depth-gauge" : "inside-micrometer";
         }
     }
 
@@ -146,7 +153,7 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
                 : what instanceof RunOut
                         ? "run-out"
                         : what instanceof Size size
-                                ? size.kind()
+                                ? size.isPlain() ? size.kind() : "size"
                                 : what instanceof Angle
                                         ? "angle"
                                         : what instanceof Plug
@@ -177,6 +184,9 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
                 keys.put("angles", runOut.angles());
             }
         } else if (what instanceof Size size) {
+            if (!size.isPlain()) {
+                keys.put("feature", quoted(size.kind()));
+            }
             size.lower().ifPresent(lower -> keys.put("lower", lower));
             size.upper().ifPresent(upper -> keys.put("upper", upper));
             keys.put("places", places(size.places()));

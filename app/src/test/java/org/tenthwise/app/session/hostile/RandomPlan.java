@@ -17,6 +17,8 @@ import org.tenthwise.model.plan.Question;
 /** A plan of a few steps of any kind, with what the oracle knows of it. */
 record RandomPlan(List<Facts> facts, Plan plan) {
 
+    private static final List<String> FEATURES = List.of("width", "depth", "slot", "thickness", "length");
+
     private static final String HEAD =
             """
             format = 1
@@ -95,7 +97,7 @@ record RandomPlan(List<Facts> facts, Plan plan) {
                                 random.nextBoolean() ? Answer.FREELY : Answer.WITH_DRAG);
             case 6 -> diameter(random);
             case 7 -> thread(roots, random);
-            case 8 -> widthOrDepth(random);
+            case 8 -> sizeOfAFeature(random);
             case 9 -> angle(random);
             case 10 -> paper(false, random);
             default -> bore(random);
@@ -140,15 +142,17 @@ record RandomPlan(List<Facts> facts, Plan plan) {
                 cuts(random, List.of("8.150", "\"middle\"", "\"third\"")));
     }
 
-    private static Facts.What widthOrDepth(Random random) {
+    /** On which side of a length metal is left nobody says, so it is never cut again. */
+    private static Facts.What sizeOfAFeature(Random random) {
+        String feature = FEATURES.get(random.nextInt(FEATURES.size()));
         return new Facts.Size(
-                random.nextBoolean() ? "width" : "depth",
+                feature,
                 Optional.of(dec("12.000")),
-                random.nextInt(6) == 0 ? Optional.empty() : Optional.of(dec("12.027")),
+                !feature.equals("thickness") && random.nextInt(6) == 0 ? Optional.empty() : Optional.of(dec("12.027")),
                 1 + random.nextInt(3),
                 1,
                 "each",
-                random.nextInt(4) > 0,
+                !feature.equals("length") && random.nextInt(4) > 0,
                 random.nextBoolean() ? dec("0") : dec("0.004"),
                 false,
                 random.nextInt(4) == 0,

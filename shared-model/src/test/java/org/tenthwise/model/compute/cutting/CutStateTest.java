@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.converter.ConvertWith;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.FeatureNamed;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 
@@ -32,7 +34,8 @@ class CutStateTest {
         WIDTH,    24.9,     CUT_AGAIN
         DEPTH,    25.1,     PAST_SIZE
         """)
-    void aSizeOnALimitIsInAndMetalLeftCanStillBeCut(Feature feature, String measured, CutState state) {
+    void aSizeOnALimitIsInAndMetalLeftCanStillBeCut(
+            @ConvertWith(FeatureNamed.class) Feature feature, String measured, CutState state) {
         assertEquals(state, CutState.of(feature, mm("24.980"), mm("24.993"), mm(measured)));
     }
 

@@ -3,8 +3,10 @@ package org.tenthwise.model.compute.cutting;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.converter.ConvertWith;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.FeatureNamed;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 
@@ -20,7 +22,8 @@ class CutterWearTest {
         WIDTH,    20.03,  20.025, 0.0025
         DIAMETER, 59.985, 59.985, 0
         """)
-    void halfOfTheErrorGoesIntoTheRadius(Feature feature, String measured, String target, String change) {
+    void halfOfTheErrorGoesIntoTheRadius(
+            @ConvertWith(FeatureNamed.class) Feature feature, String measured, String target, String change) {
         assertEquals(
                 Length.of(change, Unit.MILLIMETRE),
                 CutterWear.change(feature, Length.of(measured, Unit.MILLIMETRE), Length.of(target, Unit.MILLIMETRE)));

@@ -8,12 +8,14 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.converter.ConvertWith;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.model.compute.cutting.EvenCut.NoCut;
 import org.tenthwise.model.compute.cutting.EvenCut.Offered;
 import org.tenthwise.model.compute.cutting.EvenCut.Reason;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.FeatureNamed;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -83,7 +85,12 @@ class EvenCutTest {
         DIAMETER, 47.980, 48.000, 0.003, 48.004 47.982, 0
         """)
     void refusesAWallNoEvenCutBringsInAndSaysWhatMayComeOff(
-            Feature feature, String lower, String upper, String guardBand, String figures, String safe) {
+            @ConvertWith(FeatureNamed.class) Feature feature,
+            String lower,
+            String upper,
+            String guardBand,
+            String figures,
+            String safe) {
         assertEquals(refused(Reason.UNEVEN, safe), toTheMiddle(feature, limits(lower, upper), guardBand, figures));
     }
 
@@ -107,7 +114,12 @@ class EvenCutTest {
         BORE,     30.000, 30.021, 0.003, 30.001,        0.0095
         """)
     void offersTheMiddleOfTheSizesOnTheMiddleOfTheLimits(
-            Feature feature, String lower, String upper, String guardBand, String figures, String change) {
+            @ConvertWith(FeatureNamed.class) Feature feature,
+            String lower,
+            String upper,
+            String guardBand,
+            String figures,
+            String change) {
         Limits limits = limits(lower, upper);
         assertEquals(new Offered(limits.middle(), mm(change)), toTheMiddle(feature, limits, guardBand, figures));
     }
@@ -147,7 +159,12 @@ class EvenCutTest {
         DIAMETER, -,      48.000, 48.050 48.020, -0.050
         DEPTH,    12.0,   -,      11.8,          0.2
         """)
-    void metalLeftWithOneLimitOnThatSide(Feature feature, String lower, String upper, String figures, String change) {
+    void metalLeftWithOneLimitOnThatSide(
+            @ConvertWith(FeatureNamed.class) Feature feature,
+            String lower,
+            String upper,
+            String figures,
+            String change) {
         Limits limits = limits(lower, upper);
         assertEquals(new Offered(limits.middle(), mm(change)), toTheMiddle(feature, limits, "0", figures));
     }
@@ -191,7 +208,12 @@ class EvenCutTest {
         BORE,     30.000, 30.021, 29.900 29.921, 0.005, 0.100
         """)
     void roundsToTheStepWithMetalLeftUnlessThatLeavesAPlaceOut(
-            Feature feature, String lower, String upper, String figures, String step, String change) {
+            @ConvertWith(FeatureNamed.class) Feature feature,
+            String lower,
+            String upper,
+            String figures,
+            String step,
+            String change) {
         Limits limits = limits(lower, upper);
         assertEquals(
                 new Offered(limits.middle(), mm(change)),
@@ -239,7 +261,8 @@ class EvenCutTest {
         DEPTH, 9.980, 0.030, 0.030
         DEPTH, 9.980, 0.031, -
         """)
-    void belowTheLeastCutThereIsNoCut(Feature feature, String size, String leastCut, String change) {
+    void belowTheLeastCutThereIsNoCut(
+            @ConvertWith(FeatureNamed.class) Feature feature, String size, String leastCut, String change) {
         Limits limits = limits("10.000", "10.020");
         EvenCut expected = change.equals("-")
                 ? refused(Reason.BELOW_LEAST_CUT, "0.040")

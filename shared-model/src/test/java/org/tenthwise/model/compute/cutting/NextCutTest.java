@@ -3,9 +3,11 @@ package org.tenthwise.model.compute.cutting;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.converter.ConvertWith;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.FeatureNamed;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 
@@ -36,7 +38,11 @@ class NextCutTest {
         DEPTH,    12.1,   12,      -0.1,    0
         """)
     void changeIsAimLessMeasuredAndStockIsNeverBelowZero(
-            Feature feature, String measured, String aim, String change, String stock) {
+            @ConvertWith(FeatureNamed.class) Feature feature,
+            String measured,
+            String aim,
+            String change,
+            String stock) {
         NextCut cut = NextCut.of(feature, mm(measured), mm(aim));
         assertEquals(mm(aim), cut.aim());
         assertEquals(mm(change), cut.changeOnDiameter());
@@ -45,8 +51,8 @@ class NextCutTest {
     }
 
     @ParameterizedTest
-    @EnumSource(Feature.class)
-    void onTheAimNothingIsLeftToDo(Feature feature) {
+    @ValueSource(strings = {"BORE", "WIDTH", "DIAMETER", "DEPTH"})
+    void onTheAimNothingIsLeftToDo(@ConvertWith(FeatureNamed.class) Feature feature) {
         assertEquals(
                 new NextCut(mm("30"), Length.ZERO, Length.ZERO, Length.ZERO),
                 NextCut.of(feature, mm("30.000"), mm("30")));

@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.converter.ConvertWith;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.FeatureNamed;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 
@@ -27,7 +29,11 @@ class WearAimTest {
         BORE,     0.006333333, 60.023000001, 60.022999999, 0.000000002
         """)
     void bothEndsKeepTheirDistanceFromTheLimits(
-            Feature feature, String deviation, String start, String reset, String room) {
+            @ConvertWith(FeatureNamed.class) Feature feature,
+            String deviation,
+            String start,
+            String reset,
+            String room) {
         assertEquals(
                 new WearAim(mm(start), mm(reset), mm(room)),
                 WearAim.of(feature, mm("60"), mm("60.046"), mm(deviation), mm("0.004")));
