@@ -88,6 +88,7 @@ final class JsonDrawing {
         }
         Finding finding = checked.line().finding();
         to.put("number", finding.step().number());
+        finding.check().asDocument().ifPresent(document -> to.put("where", document.where()));
         finding.step().limits().map(Limits::unit).ifPresent(unit -> sizes(checked, finding, unit, to));
         checked.line().disposed().ifPresent(disposed -> to.put("disposition", Word.of(disposed.disposition())));
         return to;

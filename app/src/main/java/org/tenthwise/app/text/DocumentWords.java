@@ -30,12 +30,12 @@ public final class DocumentWords {
 
     /** All of it: number, date, what it says, who says so, and its figures. */
     public String whole(Document document) {
+        String day = new Dates(words).day(document.dated());
+        if (document.says() == Document.Says.NOT_YET) {
+            return words.say("document.awaited-since", day, document.by());
+        }
         String said = words.say(
-                "document.whole",
-                numbered(document),
-                new Dates(words).day(document.dated()),
-                words.say("document.said", document.says()),
-                document.by());
+                "document.whole", numbered(document), day, words.say("document.said", document.says()), document.by());
         return document.figures().isEmpty() ? said : words.say("document.with-figures", said, figures(document));
     }
 

@@ -64,6 +64,22 @@ final class SampleDocument {
                 step.number(), new Document(number.orElse(""), dated.orElseThrow(), says, by.orElseThrow(), figures)));
     }
 
+    /** What all figures of one table have alike. */
+    record Report(String number, LocalDate dated, String by) {
+
+        StepEvent.DocumentGiven giving(int step, List<Written> figures) {
+            return new StepEvent.DocumentGiven(step, new Document(number, dated, Document.Says.FIGURES, by, figures));
+        }
+    }
+
+    /** Absent where a problem was noted. */
+    static Optional<Report> report(TableKeys keys) {
+        Optional<String> number = keys.text("number");
+        Optional<LocalDate> dated = keys.text(DATED).flatMap(text -> date(keys, text));
+        Optional<String> by = keys.text("by");
+        return number.flatMap(n -> dated.flatMap(d -> by.map(b -> new Report(n, d, b))));
+    }
+
     private static Optional<LocalDate> date(TableKeys keys, String text) {
         try {
             return Optional.of(LocalDate.parse(text));

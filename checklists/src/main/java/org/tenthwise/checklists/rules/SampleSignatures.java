@@ -23,6 +23,8 @@ final class SampleSignatures {
     private static final String CLOSE = "close";
     private static final String SIGNATURE = "signature";
     private static final String STEP = "step";
+    private static final String FIGURES = "figures";
+    private static final String TABLE = "csv";
     private static final List<SignedAs> MEANINGS = Stream.of(SignedAs.values())
             .filter(meaning -> meaning != SignedAs.OTHER)
             .toList();
@@ -31,11 +33,17 @@ final class SampleSignatures {
 
     /** In the order they stand in the file. */
     static List<Event> read(TableKeys sample, Plan plan) {
-        Map<RawTable, Function<RawTable, Optional<? extends Event>>> all = new IdentityHashMap<>();
-        sample.ifAny(CLOSE, sample::table).ifPresent(table -> all.put(table, of -> closed(sample.inside(CLOSE, of))));
-        tables(sample, SIGNATURE).forEach(table -> all.put(table, of -> signed(sample.inside(SIGNATURE, of))));
+        Map<RawTable, Function<RawTable, List<? extends Event>>> all = new IdentityHashMap<>();
+        sample.ifAny(CLOSE, sample::table)
+                .ifPresent(table -> all.put(
+                        table, of -> closed(sample.inside(CLOSE, of)).stream().toList()));
+        tables(sample, SIGNATURE)
+                .forEach(table -> all.put(table, of -> signed(sample.inside(SIGNATURE, of)).stream()
+                        .toList()));
         tables(sample, SampleDocument.DOCUMENT)
-                .forEach(table -> all.put(table, of -> given(sample.inside(SampleDocument.DOCUMENT, of), plan)));
+                .forEach(table -> all.put(table, of -> given(sample.inside(SampleDocument.DOCUMENT, of), plan).stream()
+                        .toList()));
+        tables(sample, FIGURES).forEach(table -> all.put(table, of -> figures(sample.inside(FIGURES, of), plan)));
         return all.entrySet().stream()
                 .sorted(Comparator.comparingInt(entry -> entry.getKey().spot().line()))
                 .<Event>flatMap(entry -> entry.getValue().apply(entry.getKey()).stream())
@@ -47,7 +55,7 @@ final class SampleSignatures {
     }
 
     /** A paper that came when all else was done. */
-    private static Optional<? extends Event> given(TableKeys keys, Plan plan) {
+    private static Optional<Event> given(TableKeys keys, Plan plan) {
         Optional<Step> step = keys.whole(STEP).flatMap(number -> plan.steps().stream()
                 .filter(known ->
                         known.number() == number && known.check().asDocument().isPresent())
@@ -59,7 +67,26 @@ final class SampleSignatures {
         if (step.isPresent()) {
             keys.finish();
         }
-        return given;
+        return given.map(event -> event);
+    }
+
+    /** A table of figures, each check of it a document. */
+    private static List<Event> figures(TableKeys keys, Plan plan) {
+        Optional<SampleDocument.Report> report = SampleDocument.report(keys);
+        Optional<FiguresFile.Reading> read = keys.prose(TABLE).map(text -> FiguresFile.read(text, plan));
+        read.ifPresent(reading -> {
+            if (reading instanceof FiguresFile.Reading.Bad bad) {
+                bad.problems()
+                        .forEach(problem ->
+                                keys.problem(TABLE, "readings.figures.line", problem.line(), problem.what()));
+            }
+        });
+        keys.finish();
+        return keys.built(() -> ((FiguresFile.Reading.Good) read.orElseThrow())
+                        .figures().entrySet().stream()
+                                .<Event>map(given -> report.orElseThrow().giving(given.getKey(), given.getValue()))
+                                .toList())
+                .orElse(List.of());
     }
 
     private static Optional<Event> closed(TableKeys keys) {

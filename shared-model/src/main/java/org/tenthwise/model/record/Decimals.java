@@ -24,24 +24,29 @@ public final class Decimals {
 
     /** Of the size one reading stands for. */
     public static int of(Measured measured, Limits limits) {
-        int read = Stream.concat(
+        return beside(
+                limits,
+                Stream.concat(
                         Stream.of(measured.reading().typed()),
-                        measured.reading().setting().flatMap(Setting::zero).stream())
-                .mapToInt(shown -> among(shown, limits.unit()))
-                .max()
-                .orElseThrow();
+                        measured.reading().setting().flatMap(Setting::zero).stream()));
+    }
+
+    private static int beside(Limits limits, Stream<Written> figures) {
+        int read = figures.mapToInt(shown -> among(shown, limits.unit())).max().orElseThrow();
         return Math.max(read, Math.min(limits.places(), read + 1));
     }
 
     /**
-     * Of the size judged: of the reading that decides; of the finest where several do together, and of the limits where
-     * nothing is read.
+     * Of the size judged: of the reading that decides; of the finest where several do together, of the figure of a
+     * document, and of the limits where there is nothing of all that.
      */
     public static int of(Finding finding, Limits limits) {
         return finding.deciding().map(measured -> of(measured, limits)).orElseGet(() -> finding.measured().stream()
                 .mapToInt(measured -> of(measured, limits))
                 .max()
-                .orElse(limits.places()));
+                .orElseGet(() -> finding.decidingFigure()
+                        .map(figure -> beside(limits, Stream.of(figure)))
+                        .orElse(limits.places())));
     }
 
     /** Of a figure as it was typed: a place of an inch is 25 times as coarse as the same place of a millimetre. */

@@ -35,6 +35,7 @@ public record DrawingAccount(List<AccountLine> lines, List<BalloonGap> gaps) {
         Plan plan = sheet.plan();
         List<AccountLine> lines = Stream.concat(
                         sheet.characteristics().stream()
+                                .filter(line -> !isOfProductAlone(line))
                                 .flatMap(line -> InstancesFound.of(plan.balloon(line.step()), line).stream()),
                         unanswered(plan))
                 .sorted(ORDER)
@@ -44,6 +45,16 @@ public record DrawingAccount(List<AccountLine> lines, List<BalloonGap> gaps) {
                 .flatMap(Optional::stream)
                 .toList();
         return new DrawingAccount(lines, plan.isBallooned() ? BalloonGap.in(balloons) : List.of());
+    }
+
+    /** What the part is made of or put through is no requirement of the drawing where that gives it no number. */
+    private static boolean isOfProductAlone(Line line) {
+        return line.step().drawing().balloon().isEmpty()
+                && line.step()
+                        .check()
+                        .asDocument()
+                        .filter(document -> document.proof().isOfProduct())
+                        .isPresent();
     }
 
     /** Balloons that are named by checks on the way alone, each once. */

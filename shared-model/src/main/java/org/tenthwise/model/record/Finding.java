@@ -6,6 +6,7 @@ import org.tenthwise.model.compute.fit.Clearance;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.verdict.Verdict;
 
 /**
@@ -38,6 +39,11 @@ public sealed interface Finding
 
     /** The reading that decides; absent where several together do, or none is there. */
     Optional<Measured> deciding();
+
+    /** The figure of a document that decides; absent where none does, and for what no document proves. */
+    default Optional<Written> decidingFigure() {
+        return Optional.empty();
+    }
 
     /** Whether it is judged by one size; a plug fit is by two, and what only asks by none. */
     boolean isOfOneSize();

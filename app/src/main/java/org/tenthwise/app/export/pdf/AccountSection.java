@@ -5,6 +5,7 @@ import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictShape;
 import org.tenthwise.app.text.DrawingWords;
+import org.tenthwise.model.plan.DocumentCheck;
 import org.tenthwise.model.record.AccountLine;
 import org.tenthwise.model.record.DrawingAccount;
 import org.tenthwise.model.record.Line;
@@ -85,6 +86,12 @@ final class AccountSection {
         }
         row.text(REQUIREMENT, matter.named(line.step()), Style.SMALL.in(Role.INK2));
         row.text(RESULT, drawing.result(checked), Style.BOLD);
+        line.step()
+                .check()
+                .asDocument()
+                .map(DocumentCheck::where)
+                .filter(where -> !where.isEmpty())
+                .ifPresent(where -> row.text(RESULT, matter.say("document.where", where), Style.SMALL));
         if (checked.standing() != VerdictKind.PASS) {
             line.disposed().ifPresent(disposed -> {
                 row.text(RESULT, matter.say("record.short-disposition", disposed.disposition()), Style.SMALL);

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.tenthwise.app.InventedPlans;
+import org.tenthwise.app.ProvenElsewhere;
 import org.tenthwise.app.SixtyBalloons;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.export.Records;
@@ -54,6 +55,9 @@ public enum Scene {
     WARM_GROOVES(Scene::warmGrooves),
     SIXTY_BALLOONS(() -> new Records.Walk(SixtyBalloons.PLAN, "Setter 1")
             .addAll(SixtyBalloons.run(60))
+            .evidence()),
+    PROVEN_ELSEWHERE(() -> new Records.Walk(ProvenElsewhere.PLAN, "Setter 1")
+            .addAll(ProvenElsewhere.run())
             .evidence()),
     LONG_NAMES(Scene::longNames);
 
