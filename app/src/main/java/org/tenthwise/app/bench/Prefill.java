@@ -46,6 +46,7 @@ import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.OverWiresFinding;
 import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.PlugFitFinding;
+import org.tenthwise.model.record.PositionFinding;
 import org.tenthwise.model.record.ReadOtherwise;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.SizeFinding;
@@ -102,6 +103,11 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
                         .asSize()
                         .filter(CheckOfSize::cutAgain)
                         .flatMap(cut -> fills(BenchKind.NEXT_CUT, Prefill.size(state, size, cut, empty)));
+            }
+
+            @Override
+            public Optional<BenchKind> position(PositionFinding position) {
+                return Optional.empty();
             }
 
             @Override

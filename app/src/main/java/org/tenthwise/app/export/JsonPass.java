@@ -23,6 +23,7 @@ import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.OverWiresFinding;
 import org.tenthwise.model.record.PassStory;
 import org.tenthwise.model.record.PlugFitFinding;
+import org.tenthwise.model.record.PositionFinding;
 import org.tenthwise.model.record.Proposal;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.SizeFinding;
@@ -179,6 +180,25 @@ final class JsonPass {
 
         @Override
         public ObjectNode size(SizeFinding size) {
+            return to;
+        }
+
+        @Override
+        public ObjectNode position(PositionFinding position) {
+            to.put("material-modifier", Word.of(position.check().modifier()));
+            ArrayNode points = to.putArray("points");
+            position.points().forEach(read -> {
+                ObjectNode point = points.addObject();
+                point.put("at", String.join(", ", read.point().called()));
+                put("true-x", read.point().hole().x().length(), point);
+                put("true-y", read.point().hole().y().length(), point);
+                put("off-x", read.deviation().x(), point);
+                put("off-y", read.deviation().y(), point);
+                put("deviation", read.deviation().diameter(), point);
+                put("bonus", read.bonus(), point);
+                put("allowed", read.allowed(), point);
+                point.put("inside", read.isInside());
+            });
             return to;
         }
 

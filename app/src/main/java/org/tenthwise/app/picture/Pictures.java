@@ -18,6 +18,7 @@ import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.OverWiresFinding;
 import org.tenthwise.model.record.PlugFitFinding;
+import org.tenthwise.model.record.PositionFinding;
 import org.tenthwise.model.record.ReadOtherwise;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.Sheet;
@@ -62,6 +63,11 @@ public final class Pictures {
             @Override
             public Optional<Picture> size(SizeFinding size) {
                 return Optional.of(new SizePictureFactory(words).picture(plan, line, size, advised, spoken(finding)));
+            }
+
+            @Override
+            public Optional<Picture> position(PositionFinding position) {
+                return Optional.of(new PositionPictureFactory(words).picture(position, spoken(finding)));
             }
 
             @Override

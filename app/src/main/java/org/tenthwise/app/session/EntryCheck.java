@@ -102,7 +102,7 @@ final class EntryCheck {
     Optional<Objection> reading(Step step, Written typed, Optional<Setting> setting, Pass pass) {
         Length read = typed.length();
         Optional<Length> zero = setting.flatMap(Setting::zero).map(Written::length);
-        boolean signed = zero.isPresent() || step.check().asTurn().isPresent();
+        boolean signed = zero.isPresent() || step.check().readsBelowZero();
         if (!signed && read.signum() <= 0) {
             return Optional.of(new Objection(Objection.Kind.NOT_ABOVE_ZERO, typed.text()));
         }

@@ -8,6 +8,7 @@ import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.OverWiresFinding;
 import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.PlugFitFinding;
+import org.tenthwise.model.record.PositionFinding;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.record.TemperatureEffect;
@@ -41,6 +42,11 @@ abstract class FindingSentences {
             @Override
             public FindingSentences size(SizeFinding size) {
                 return new SizeSentences(size, words);
+            }
+
+            @Override
+            public FindingSentences position(PositionFinding position) {
+                return new PositionSentences(position, words);
             }
 
             @Override

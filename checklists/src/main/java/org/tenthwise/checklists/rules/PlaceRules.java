@@ -56,6 +56,23 @@ final class PlaceRules {
                 .toList();
     }
 
+    /** Names alone, under {@code key}; none twice. */
+    static List<String> names(TableKeys keys, String key) {
+        List<String> names = new ArrayList<>();
+        for (RawValue item : keys.list(key).map(RawList::items).orElse(List.of())) {
+            if (!(item instanceof RawValue.Text text) || text.text().isBlank()) {
+                keys.problem(item.spot(), "plan.place.name", item.what());
+            } else if (names.stream().anyMatch(text.text().strip()::equalsIgnoreCase)) {
+                keys.problem(item.spot(), "plan.place.twice", text.text().strip());
+            } else {
+                Signs.hiddenIn(text.text().strip())
+                        .ifPresent(sign -> keys.problem(item.spot(), "plan.place.hidden", sign));
+                names.add(text.text().strip());
+            }
+        }
+        return names;
+    }
+
     /** Two names that only capitals tell apart are one name to whoever reads them at the machine. */
     private void twice(RawValue item, String name, String other) {
         if (name.equals(other)) {

@@ -10,6 +10,7 @@ import org.tenthwise.model.plan.DocumentCheck;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.PlugFitCheck;
+import org.tenthwise.model.plan.PositionCheck;
 import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.SizeCheck;
 
@@ -29,6 +30,7 @@ final class StepKinds {
         Feature.PLAIN.forEach(feature -> kinds.put(feature.key(), SizeKind.of(feature)));
         kinds.put(SizeCheck.KEY, SizeKind.ofAny());
         kinds.put(AngleCheck.KEY, new AngleKind());
+        kinds.put(PositionCheck.KEY, new PositionKind());
         kinds.put(PlugFitCheck.KEY, new PlugFitKind());
         kinds.put(OverWiresCheck.KEY, new OverWiresKind());
         kinds.put(AskedCheck.GoNotGo.KEY, new GoNotGoKind());

@@ -15,7 +15,8 @@ import org.tenthwise.model.tolerance.Limits;
  * <p>What all kinds can be asked is a method here; what is done with each kind in its own way is a {@link Cases}, so
  * that a new kind does not compile until every one of them names it.
  */
-public sealed interface Check permits AskedCheck, RunOutCheck, CheckOfDimension, PlugFitCheck, DocumentCheck {
+public sealed interface Check
+        permits AskedCheck, RunOutCheck, CheckOfDimension, PositionCheck, PlugFitCheck, DocumentCheck {
 
     /** The word plans and files for programs have for the kind; a size goes by its feature. */
     String key();
@@ -46,6 +47,11 @@ public sealed interface Check permits AskedCheck, RunOutCheck, CheckOfDimension,
     /** Whether its cut is typed into the register that counts across the axis. */
     default boolean isTurned() {
         return asSize().filter(size -> size.feature().isTurned()).isPresent();
+    }
+
+    /** Whether a reading of it may be zero or less: what an indicator shows, and what is counted from a datum. */
+    default boolean readsBelowZero() {
+        return asTurn().isPresent();
     }
 
     /** Questions answered by a tap, in the order they are asked; empty for a kind that only measures. */
@@ -126,6 +132,8 @@ public sealed interface Check permits AskedCheck, RunOutCheck, CheckOfDimension,
         R size(SizeCheck check);
 
         R angle(AngleCheck check);
+
+        R position(PositionCheck check);
 
         R plugFit(PlugFitCheck check);
 

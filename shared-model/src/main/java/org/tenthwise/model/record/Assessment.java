@@ -19,6 +19,7 @@ import org.tenthwise.model.plan.DocumentCheck;
 import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlugFitCheck;
+import org.tenthwise.model.plan.PositionCheck;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.SizeCheck;
@@ -215,6 +216,12 @@ final class Assessment {
             }
 
             @Override
+            public Finding position(PositionCheck position) {
+                return PositionAssessment.of(
+                        step, position, pass, position.sizeStep().flatMap(number -> sized(number)));
+            }
+
+            @Override
             public Finding plugFit(PlugFitCheck plugFit) {
                 return PlugFitAssessment.of(
                         plan,
@@ -260,6 +267,13 @@ final class Assessment {
                 .asSize()
                 .flatMap(size -> size.limits().lower())
                 .map(Written::length);
+    }
+
+    /** What was found of the size that another step measures. */
+    private Optional<SizeFinding> sized(int step) {
+        return Optional.ofNullable(found.get(step))
+                .filter(SizeFinding.class::isInstance)
+                .map(SizeFinding.class::cast);
     }
 
     /** The sizes of another step; none until all of them are read, and none while a figure there is far off. */

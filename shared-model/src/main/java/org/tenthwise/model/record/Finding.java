@@ -16,7 +16,13 @@ import org.tenthwise.model.verdict.Verdict;
  * that a new kind does not compile until every one of them names it.
  */
 public sealed interface Finding
-        permits AskedFinding, RunOutFinding, SizeFinding, PlugFitFinding, OverWiresFinding, DocumentFinding {
+        permits AskedFinding,
+                RunOutFinding,
+                SizeFinding,
+                PositionFinding,
+                PlugFitFinding,
+                OverWiresFinding,
+                DocumentFinding {
 
     Step step();
 
@@ -118,6 +124,8 @@ public sealed interface Finding
         R runOut(RunOutFinding finding);
 
         R size(SizeFinding finding);
+
+        R position(PositionFinding finding);
 
         R plugFit(PlugFitFinding finding);
 

@@ -16,6 +16,7 @@ import org.tenthwise.model.plan.DocumentCheck;
 import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlugFitCheck;
+import org.tenthwise.model.plan.PositionCheck;
 import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.ThermalData;
@@ -34,8 +35,9 @@ import org.tenthwise.model.tolerance.Limits;
  * more than 1 mm from where the nominal would put it, the reading on its master when it is more than 1 mm from zero and
  * from the certified size, a run-out indicator when it has moved more than a hundred times the limit, a reading of a
  * range when it lies more than a hundred times the limit from the first, a master or a wire when it lies more than a
- * hundredth from its nominal. An angle is far off, too, where what it lacks of 90° or of 180° is what the drawing asks
- * for: a protractor laid on the other side reads that. Common practice.
+ * hundredth from its nominal, a coordinate when it lies more than 1 mm and more than five zones from its true place. An
+ * angle is far off, too, where what it lacks of 90° or of 180° is what the drawing asks for: a protractor laid on the
+ * other side reads that. Common practice.
  */
 public final class Plausible {
 
@@ -127,6 +129,11 @@ public final class Plausible {
             }
 
             @Override
+            public Optional<Length> position(PositionCheck position) {
+                return Optional.of(position.zone().length());
+            }
+
+            @Override
             public Optional<Length> plugFit(PlugFitCheck fit) {
                 return tolerance(plan, plan.step(fit.boreStep()).check());
             }
@@ -171,6 +178,11 @@ public final class Plausible {
         @Override
         public Optional<Expected> angle(AngleCheck angle) {
             return angle.limitsOfASize().map(Plausible::nearAngle).or(() -> range(angle.limits(), before));
+        }
+
+        @Override
+        public Optional<Expected> position(PositionCheck position) {
+            return Optional.of(Coordinates.next(position, before.size()));
         }
 
         @Override
@@ -318,7 +330,7 @@ public final class Plausible {
                 .isPresent();
     }
 
-    private static boolean isFarOff(Check check, Measured read, Optional<Expected> wanted) {
+    static boolean isFarOff(Check check, Measured read, Optional<Expected> wanted) {
         return read.reading().setting().filter(set -> !set(check, set)).isPresent()
                 || isImpossible(check, read)
                 || wanted.filter(expected -> !expected.fits(read.raw())).isPresent();
@@ -328,7 +340,7 @@ public final class Plausible {
     private static boolean isImpossible(Check check, Measured read) {
         boolean over =
                 read.value().kind().equals(HALF_TURN.kind()) && read.value().isAbove(HALF_TURN);
-        return check.asTurn().isEmpty() && (over || read.value().signum() <= 0);
+        return !check.readsBelowZero() && (over || read.value().signum() <= 0);
     }
 
     /** Wires of another size than the plan's are a choice; a master of another size is not. */

@@ -19,13 +19,17 @@ import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.PlugFeel;
 import org.tenthwise.model.plan.PlugFitCheck;
+import org.tenthwise.model.plan.PositionCheck;
 import org.tenthwise.model.plan.ProofOf;
 import org.tenthwise.model.plan.Specified;
+import org.tenthwise.model.plan.TruePlace;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
+import org.tenthwise.model.tolerance.FeatureOfSize;
 import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.tolerance.MaterialModifier;
 import org.tenthwise.model.verdict.VerdictKind;
 
 /** Whatever kind of check there is or will be: while nothing is read or answered it is open. */
@@ -49,6 +53,14 @@ class NothingPassesUnreadTest {
                         Bench.with(GaugeKind.BEVEL_PROTRACTOR),
                         Optional.empty()),
                 new DocumentCheck(ProofOf.ELSEWHERE, "", "supplier", Optional.empty(), Specified.NOTHING),
+                new PositionCheck(
+                        Bench.mm("0.1"),
+                        MaterialModifier.MMC,
+                        FeatureOfSize.HOLE,
+                        Optional.of(1),
+                        List.of(new TruePlace(Optional.empty(), Bench.mm("20"), Bench.mm("15"))),
+                        List.of("entry", "exit"),
+                        Bench.with(GaugeKind.CALIPER)),
                 new PlugFitCheck(
                         1,
                         Limits.atMost(Bench.mm("0.030")),

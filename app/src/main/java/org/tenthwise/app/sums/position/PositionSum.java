@@ -10,11 +10,11 @@ import org.tenthwise.app.sums.Sum;
 import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
-import org.tenthwise.model.compute.position.FeatureOfSize;
-import org.tenthwise.model.compute.position.MaterialModifier;
 import org.tenthwise.model.compute.position.PositionBonus;
 import org.tenthwise.model.compute.position.PositionDeviation;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.tolerance.FeatureOfSize;
+import org.tenthwise.model.tolerance.MaterialModifier;
 import org.tenthwise.model.words.Message;
 
 /** How far a hole or a pin lies from its true place, against its zone with what its size adds. */

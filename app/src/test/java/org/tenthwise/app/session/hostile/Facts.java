@@ -100,6 +100,28 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
     /** In minutes of arc, read with a protractor. */
     record Angle(BigDecimal lower, BigDecimal upper, int places, BigDecimal guard) implements What {}
 
+    /**
+     * A zone about X 20, Y 15 and, where there are two holes, about X -20, Y 0.
+     *
+     * @param modifier none, mmc or lmc
+     * @param bore number of the step that measures the size; 0 without a modifier
+     * @param two whether there are two holes
+     * @param ends whether each is read at both ends
+     */
+    record Position(BigDecimal zone, String modifier, int bore, boolean two, boolean ends) implements What {
+
+        int slots() {
+            return 2 * (two ? 2 : 1) * (ends ? 2 : 1);
+        }
+
+        /** The coordinate that a slot is read against, counted from 1. */
+        BigDecimal nominal(int slot) {
+            boolean second = two && slot > slots() / 2;
+            boolean across = slot % 2 == 1;
+            return new BigDecimal(across ? second ? "-20" : "20" : second ? "0" : "15");
+        }
+    }
+
     record Plug(int bore, BigDecimal least, BigDecimal greatest, int places, Answer feel) implements What {}
 
     /**
@@ -133,6 +155,9 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
         if (what instanceof Plug plug) {
             return Set.of(plug.bore());
         }
+        if (what instanceof Position position && position.bore() > 0) {
+            return Set.of(position.bore());
+        }
         return what instanceof Thread thread && thread.minorStep() > 0 ? Set.of(thread.minorStep()) : Set.of();
     }
 
@@ -156,9 +181,11 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
                                 ? size.isPlain() ? size.kind() : "size"
                                 : what instanceof Angle
                                         ? "angle"
-                                        : what instanceof Plug
-                                                ? "plug-fit"
-                                                : what instanceof Thread ? "thread-over-wires" : "document";
+                                        : what instanceof Position
+                                                ? "position"
+                                                : what instanceof Plug
+                                                        ? "plug-fit"
+                                                        : what instanceof Thread ? "thread-over-wires" : "document";
         if (inOrder()) {
             keys.put("kind", quoted(kind));
         }
@@ -220,6 +247,21 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
             keys.put("where", quoted("Measuring room"));
             keys.put("count", paper.count());
             paper.upper().ifPresent(upper -> keys.put("upper", upper));
+        } else if (what instanceof Position position) {
+            keys.put("zone", position.zone());
+            if (position.bore() > 0) {
+                keys.put("modifier", quoted(position.modifier()));
+                keys.put("size_step", position.bore());
+            }
+            keys.put(
+                    "holes",
+                    position.two()
+                            ? "[{ name = \"A\", x = 20, y = 15 }, { name = \"B\", x = -20, y = 0 }]"
+                            : "[{ name = \"A\", x = 20, y = 15 }]");
+            if (position.ends()) {
+                keys.put("ends", "[\"entry\", \"exit\"]");
+            }
+            keys.put("gauge_kind", quoted("caliper"));
         } else if (what instanceof Plug plug) {
             keys.put("bore_step", plug.bore());
             keys.put("clearance_least", plug.least());

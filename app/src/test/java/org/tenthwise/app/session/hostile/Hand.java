@@ -251,6 +251,11 @@ final class Hand {
         if (what instanceof Facts.Angle angle) {
             return angle(angle);
         }
+        if (what instanceof Facts.Position position) {
+            return position.nominal(Integer.parseInt(slot.substring(0, slot.indexOf('.'))))
+                    .add(BigDecimal.valueOf(inOrNear(-36, 36), 3))
+                    .toPlainString();
+        }
         BigDecimal size = what instanceof Facts.Size bore
                 ? size(bore)
                 : what instanceof Facts.Plug plug ? plug(plug) : overWires((Facts.Thread) what);

@@ -73,7 +73,8 @@ class HostileRunsTest {
                 ended.getOrDefault(Outcome.CONFORMS_WITH_CONCESSIONS, 0) > 0,
                 () -> "no concession came to an end: " + ended);
         assertTrue(
-                passedBy.keySet().containsAll(Set.of("Asks", "RunOut", "Size", "Angle", "Plug", "Thread", "Paper")),
+                passedBy.keySet()
+                        .containsAll(Set.of("Asks", "RunOut", "Size", "Angle", "Position", "Plug", "Thread", "Paper")),
                 () -> "kinds: " + passedBy);
         assertTrue(
                 proposals.keySet().containsAll(Set.of("OFFERED", "SIGNED", "UNEVEN", "BELOW_LEAST_CUT")),

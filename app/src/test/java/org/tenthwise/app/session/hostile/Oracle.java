@@ -23,14 +23,15 @@ import org.tenthwise.model.run.StepEvent;
  * for nothing, also where the later one is struck out. What was read before a step was begun anew, sent to rework or
  * repair, or before what it rests on was read anew or struck out, counts for nothing any more. A step has passed when
  * everything it asks for is there and everything it demands holds: a size inside its limits by the guard band at every
- * place (or as a mean, largest, smallest, where it is so combined), an angle so too, a run-out as {@link RunOutOracle}
- * has it, a plug's play inside at both ends and felt as wanted and not against what the gauges say, a pitch diameter
- * inside with no wire on the root at the largest root that was read, every answer the wanted one, a document that has a
- * number and no day still to come and says so, or gives as many figures as are asked for, all of them inside. A
- * concession holds for what it was signed for: any later reading, answer, temperature, strike or new pass of the step,
- * or of what it rests on, ends it; so does another disposition. What is no characteristic of the drawing can be carried
- * on with, not conceded. A part conforms when every characteristic has passed and none was ever repaired, every other
- * step has passed or is carried on with, and nothing is scrapped.
+ * place (or as a mean, largest, smallest, where it is so combined), an angle so too, an axis twice its distance from
+ * its true place inside the zone and its bonus, a run-out as {@link RunOutOracle} has it, a plug's play inside at both
+ * ends and felt as wanted and not against what the gauges say, a pitch diameter inside with no wire on the root at the
+ * largest root that was read, every answer the wanted one, a document that has a number and no day still to come and
+ * says so, or gives as many figures as are asked for, all of them inside. A concession holds for what it was signed
+ * for: any later reading, answer, temperature, strike or new pass of the step, or of what it rests on, ends it; so does
+ * another disposition. What is no characteristic of the drawing can be carried on with, not conceded. A part conforms
+ * when every characteristic has passed and none was ever repaired, every other step has passed or is carried on with,
+ * and nothing is scrapped.
  */
 final class Oracle {
 
@@ -149,6 +150,9 @@ final class Oracle {
                     .filter(entry -> proves(entry, paper))
                     .isPresent());
         }
+        if (step.what() instanceof Facts.Position position) {
+            return position(step, position);
+        }
         return step.what() instanceof Facts.Plug plug ? plug(step, plug) : thread(step, (Facts.Thread) step.what());
     }
 
@@ -252,7 +256,7 @@ final class Oracle {
     }
 
     /** @param rounded whether what is judged was rounded on the way, so that a hair's breadth decides nothing */
-    private static Says inside(
+    static Says inside(
             List<BigDecimal> judged, Optional<BigDecimal> least, Optional<BigDecimal> most, boolean rounded) {
         Says says = Says.PASSED;
         for (BigDecimal one : judged) {
@@ -266,6 +270,20 @@ final class Oracle {
             }
         }
         return says;
+    }
+
+    private Says position(Facts step, Facts.Position demanded) {
+        if (demanded.bore() == 0) {
+            return PositionOracle.passed(demanded, counting.readings(step), BigDecimal.ZERO);
+        }
+        Facts bore = plan.get(demanded.bore() - 1);
+        return sizes(bore, (Facts.Size) bore.what())
+                .filter(any -> passed(bore) != Says.NOT_PASSED)
+                .map(sizes -> PositionOracle.passed(
+                        demanded,
+                        counting.readings(step),
+                        PositionOracle.bonus((Facts.Size) bore.what(), least(sizes))))
+                .orElse(Says.NOT_PASSED);
     }
 
     private Says plug(Facts step, Facts.Plug demanded) {

@@ -69,7 +69,7 @@ record RandomPlan(List<Facts> facts, Plan plan) {
     private static Facts.What what(List<Facts> before, Random random) {
         List<Integer> bores = numbers(before, "bore");
         List<Integer> roots = numbers(before, "diameter");
-        return switch (random.nextInt(12)) {
+        return switch (random.nextInt(13)) {
             case 0 -> new Facts.Asks("confirm", Map.of(Question.CONFIRMED, Answer.YES));
             case 1 -> new Facts.Asks("look", Map.of(Question.LOOKS_RIGHT, Answer.YES));
             case 2 ->
@@ -100,6 +100,7 @@ record RandomPlan(List<Facts> facts, Plan plan) {
             case 8 -> sizeOfAFeature(random);
             case 9 -> angle(random);
             case 10 -> paper(false, random);
+            case 11 -> position(bores, random);
             default -> bore(random);
         };
     }
@@ -162,6 +163,17 @@ record RandomPlan(List<Facts> facts, Plan plan) {
     private static Facts.What angle(Random random) {
         return new Facts.Angle(
                 dec("1770"), dec("1830"), 1 + random.nextInt(3), random.nextBoolean() ? dec("0") : dec("5"));
+    }
+
+    /** At LMC the bonus counts from a greatest size, which not every bore has. */
+    private static Facts.What position(List<Integer> bores, Random random) {
+        boolean sized = !bores.isEmpty() && random.nextInt(3) > 0;
+        return new Facts.Position(
+                dec("0.100"),
+                sized ? "mmc" : "none",
+                sized ? bores.get(random.nextInt(bores.size())) : 0,
+                random.nextBoolean(),
+                random.nextBoolean());
     }
 
     private static Facts.Cuts cuts(Random random, List<String> aims) {

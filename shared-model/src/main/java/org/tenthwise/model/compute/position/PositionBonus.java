@@ -2,6 +2,8 @@ package org.tenthwise.model.compute.position;
 
 import java.util.Optional;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.tolerance.FeatureOfSize;
+import org.tenthwise.model.tolerance.MaterialModifier;
 import org.tenthwise.model.words.Refused;
 
 /**

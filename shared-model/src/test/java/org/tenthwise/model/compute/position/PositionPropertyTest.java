@@ -11,6 +11,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
+import org.tenthwise.model.tolerance.FeatureOfSize;
+import org.tenthwise.model.tolerance.MaterialModifier;
 
 class PositionPropertyTest {
 

@@ -1,4 +1,4 @@
-package org.tenthwise.model.compute.position;
+package org.tenthwise.model.tolerance;
 
 /** At which size a position tolerance is stated: at any, with the most material, or with the least. */
 public enum MaterialModifier {

@@ -1,4 +1,4 @@
-package org.tenthwise.model.compute.position;
+package org.tenthwise.model.tolerance;
 
 /** What is placed: a hole, or anything of material. */
 public enum FeatureOfSize {

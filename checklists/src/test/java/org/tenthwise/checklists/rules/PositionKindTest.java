@@ -1,0 +1,85 @@
+package org.tenthwise.checklists.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.model.plan.PositionCheck;
+import org.tenthwise.model.plan.TruePlace;
+import org.tenthwise.model.tolerance.MaterialModifier;
+
+class PositionKindTest {
+
+    private static PositionCheck position(String keys) {
+        return assertInstanceOf(
+                PositionCheck.class,
+                PlanText.check(
+                        """
+                        kind = "position"
+                        zone = 0.10
+                        %s
+                        gauge_kind = "caliper"
+                        """
+                                .formatted(keys)));
+    }
+
+    /** By hand: 25 at 36.8699° is 20 and 15. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+            x = 20.0; y = -15                | 20.0      | -15
+            radius = 25; angle = 36.86989765 | 20.000000  | 15.000000
+            radius = 25; angle = 270         | 0.000000   | -25.000000
+            """)
+    void aTruePlaceIsWrittenByXAndYOrByRadiusAndAngle(String keys, String x, String y) {
+        TruePlace place = position(keys.replace("; ", "\n")).holes().get(0);
+        assertEquals(List.of(x, y), List.of(place.x().text(), place.y().text()));
+        assertEquals(Optional.empty(), place.name());
+    }
+
+    /** By hand: four on 40 from 90° on, about X 100. */
+    @Test
+    void aBoltCircleNumbersItsHoles() {
+        PositionCheck check = position("bolt_circle = { diameter = 40, holes = 4, start = 90, x = 100 }");
+        assertEquals(
+                List.of(
+                        "1 100.000000 20.000000",
+                        "2 80.000000 0.000000",
+                        "3 100.000000 -20.000000",
+                        "4 120.000000 0.000000"),
+                check.holes().stream()
+                        .map(hole -> hole.name().orElseThrow() + " " + hole.x().text() + " "
+                                + hole.y().text())
+                        .toList());
+        assertEquals(8, check.slots().size());
+        assertEquals("4, Y", check.slots().get(7).place().name());
+    }
+
+    @Test
+    void holesOfTheirOwnAreReadAtBothEnds() {
+        PositionCheck check = position(
+                """
+                holes = [{ name = "A", x = 0, y = 12 }, { name = "B", radius = 12, angle = 0 }]
+                ends = ["entry", "exit"]
+                """);
+        assertEquals(MaterialModifier.NONE, check.modifier());
+        assertEquals(
+                List.of(
+                        "A, entry, X",
+                        "A, entry, Y",
+                        "A, exit, X",
+                        "A, exit, Y",
+                        "B, entry, X",
+                        "B, entry, Y",
+                        "B, exit, X",
+                        "B, exit, Y"),
+                check.slots().stream().map(slot -> slot.place().name()).toList());
+        assertEquals("12.000000", check.nominal(check.slots().get(6)).text());
+    }
+}

@@ -1,0 +1,158 @@
+package org.tenthwise.model.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.tolerance.FeatureOfSize;
+import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.tolerance.MaterialModifier;
+
+/**
+ * Where the axes of holes or pins lie to their true places, in a round zone. X and Y are read from the datums, hole by
+ * hole, and at both ends of each where the plan names two. Nothing can be cut to bring an axis in.
+ *
+ * @param zone its diameter; zero only with a modifier
+ * @param modifier whether the size adds to the zone
+ * @param feature what is placed
+ * @param sizeStep number of the step that measures its size; there with a modifier, absent without
+ * @param holes the true places, one at least, named where there are several
+ * @param ends names of the ends it is read at; empty where it is read at one
+ */
+public record PositionCheck(
+        Written zone,
+        MaterialModifier modifier,
+        FeatureOfSize feature,
+        Optional<Integer> sizeStep,
+        List<TruePlace> holes,
+        List<String> ends,
+        Means with)
+        implements Check {
+
+    /** The word plans and files for programs have for it. */
+    public static final String KEY = "position";
+
+    private static final String X = "X";
+    private static final String Y = "Y";
+
+    /** @throws IllegalArgumentException if a step for the size is there without a modifier, or the other way round */
+    public PositionCheck {
+        holes = List.copyOf(holes);
+        ends = List.copyOf(ends);
+        if (sizeStep.isPresent() != (modifier != MaterialModifier.NONE)) {
+            throw new IllegalArgumentException("A size belongs to a modifier: " + modifier + ", " + sizeStep);
+        }
+    }
+
+    /**
+     * An axis at one end of it, with the room for both of its readings.
+     *
+     * @param end absent where it is read at one
+     */
+    public record AxisAt(TruePlace hole, Optional<String> end, Slot x, Slot y) {
+
+        /** What the axis is called there; empty where there is one, read at one end. */
+        public List<String> called() {
+            return Stream.of(hole.name(), end).flatMap(Optional::stream).toList();
+        }
+
+        /** The basic dimension that belongs to one of its slots; absent for a slot of another point. */
+        public Optional<Written> nominal(Slot slot) {
+            return slot.equals(x) ? Optional.of(hole.x()) : slot.equals(y) ? Optional.of(hole.y()) : Optional.empty();
+        }
+    }
+
+    /** Hole by hole, at each its ends in their order. */
+    public List<AxisAt> points() {
+        List<AxisAt> points = new ArrayList<>();
+        for (TruePlace hole : holes) {
+            List<Optional<String>> at = ends.isEmpty()
+                    ? List.of(Optional.empty())
+                    : ends.stream().map(Optional::of).toList();
+            for (Optional<String> end : at) {
+                int first = 2 * points.size() + 1;
+                points.add(new AxisAt(hole, end, slot(hole, end, X, first), slot(hole, end, Y, first + 1)));
+            }
+        }
+        return points;
+    }
+
+    private static Slot slot(TruePlace hole, Optional<String> end, String axis, int number) {
+        String name = Stream.of(hole.name(), end, Optional.of(axis))
+                .flatMap(Optional::stream)
+                .reduce((one, next) -> one + ", " + next)
+                .orElseThrow();
+        return new Slot(number + ".1", Place.named(name), 1);
+    }
+
+    /** The basic dimension that a slot is read against. */
+    public Written nominal(Slot slot) {
+        return points().stream()
+                .flatMap(point -> point.nominal(slot).stream())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Whether the size of the feature adds to the zone. */
+    public boolean hasBonus() {
+        return sizeStep.isPresent();
+    }
+
+    @Override
+    public String key() {
+        return KEY;
+    }
+
+    @Override
+    public List<Slot> slots() {
+        return points().stream()
+                .flatMap(point -> Stream.of(point.x(), point.y()))
+                .toList();
+    }
+
+    @Override
+    public boolean readsBelowZero() {
+        return true;
+    }
+
+    @Override
+    public List<Question> questions() {
+        return List.of();
+    }
+
+    @Override
+    public Optional<Means> means() {
+        return Optional.of(with);
+    }
+
+    @Override
+    public List<Integer> restsOn() {
+        return sizeStep.stream().toList();
+    }
+
+    @Override
+    public Optional<Limits> judgedAgainst() {
+        return Optional.of(Limits.atMost(zone));
+    }
+
+    @Override
+    public Optional<String> judgedBy() {
+        return Optional.of("deviation");
+    }
+
+    @Override
+    public Optional<CheckOfSize> asSize() {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<RunOutCheck> asTurn() {
+        return Optional.empty();
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+        return cases.position(this);
+    }
+}
