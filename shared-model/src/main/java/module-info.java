@@ -18,6 +18,7 @@ module org.tenthwise.model {
     exports org.tenthwise.model.run;
     exports org.tenthwise.model.verdict;
     exports org.tenthwise.model.record;
+    exports org.tenthwise.model.compare;
     exports org.tenthwise.model.compute.chain;
     exports org.tenthwise.model.compute.comparison;
     exports org.tenthwise.model.compute.cutting;

@@ -1,0 +1,2 @@
+/** Two plans of a part compared by what they mean, characteristic by characteristic. */
+package org.tenthwise.model.compare;
