@@ -28,6 +28,7 @@ public final class CommandLines {
                         .build());
         line.addSubcommand(new ShowDemo(with));
         line.addSubcommand(new CheckPlans(with));
+        line.addSubcommand(new ComparePlans(with));
         line.addSubcommand(new WalkPlan(with));
         line.addSubcommand(new ExportRecord(with));
         line.addSubcommand(new ShowHistory(with));

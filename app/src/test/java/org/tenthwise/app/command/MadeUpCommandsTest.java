@@ -16,7 +16,8 @@ class MadeUpCommandsTest extends Walking {
 
     /** What is typed, and what stands for a value in the guide of the commands: so in every language. */
     private static final String AS_TYPED = "tenthwise demo check walk export history verify backup restore salvage "
-            + "compute callout unit general reference help version store plans backup-to backups out readings run as "
+            + "compute callout compare unit general reference help version store plans backup-to backups out readings "
+            + "run as "
             + "part serial gauge "
             + "language LANGUAGE en de person from to characteristic head sums topic totals COMMAND "
             + "PLAN FILE TEXT ISO XXX ANGLES DIR FORMAT DAY HASH PATH NAME "
@@ -30,6 +31,7 @@ class MadeUpCommandsTest extends Walking {
                 "",
                 "demo",
                 "check",
+                "compare",
                 "walk",
                 "export",
                 "history",
