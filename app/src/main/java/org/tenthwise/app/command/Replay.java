@@ -95,7 +95,7 @@ final class Replay {
         }
         if (session.state().asked().asksSense()) {
             ReadingDirection sense = gauges.get(setting.gauge().id()).sense().orElseThrow();
-            taken(session.gauge().tellSense(sense == ReadingDirection.FALLS_WITH_SIZE));
+            taken(session.gauge().tellSense(setting.gauge().kind().told(true) == sense));
         }
         if (setting.zero().isPresent()) {
             taken(enter(setting.certified().orElseThrow()));

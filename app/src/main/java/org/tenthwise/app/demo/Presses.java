@@ -6,7 +6,6 @@ import java.util.Set;
 import java.util.function.Consumer;
 import org.tenthwise.app.ui.sign.SignViewModel;
 import org.tenthwise.checklists.rules.ReadingsFile;
-import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Plan;
@@ -204,8 +203,9 @@ final class Presses implements Event.Cases<Presses.Press> {
         }
         if (setting.gauge().sense().isPresent() && finger.sees("reply-0")) {
             camera.once("gauge-sense");
-            boolean risesPressedIn = setting.gauge().sense().get() == ReadingDirection.FALLS_WITH_SIZE;
-            finger.press(risesPressedIn ? "reply-0" : "reply-1");
+            boolean rises =
+                    setting.gauge().kind().told(true) == setting.gauge().sense().get();
+            finger.press(rises ? "reply-0" : "reply-1");
         }
         if (setting.certified().isPresent()) {
             typist.figure(setting.certified().get().text());

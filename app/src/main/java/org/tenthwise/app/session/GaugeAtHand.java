@@ -122,7 +122,8 @@ final class GaugeAtHand {
                 onMaster.gauge().id(),
                 Written.of(zero.figure().subtract(smaller.multiply(BigDecimal.valueOf(sense.sign()))), zero.unit()),
                 Written.of(master.figure().subtract(smaller), master.unit()),
-                known.flatMap(Gauge::sense).filter(before -> before != sense).isPresent());
+                known.flatMap(Gauge::sense).filter(before -> before != sense).isPresent(),
+                onMaster.gauge().kind().isToldByItsPlunger());
     }
 
     private Written zero(Step step) {

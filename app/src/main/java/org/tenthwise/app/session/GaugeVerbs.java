@@ -3,7 +3,6 @@ package org.tenthwise.app.session;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.store.CouldNotSave;
-import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Entry;
@@ -90,12 +89,13 @@ public final class GaugeVerbs {
     }
 
     /**
-     * @param rises whether the number on the gauge rises when its plunger is pressed in, as a smaller bore presses it
+     * @param rises whether the number on the gauge rises as it is asked about: when the plunger of a bore gauge is
+     *     pressed in, and of any other as the size grows
      */
     public Reply tellSense(boolean rises) {
         Optional<Objection> against = Objection.where(!session.asked().asksSense(), Objection.Kind.NOT_ASKED_HERE);
         if (against.isEmpty()) {
-            gauge.tellSense(step(), rises ? ReadingDirection.FALLS_WITH_SIZE : ReadingDirection.RISES_WITH_SIZE);
+            gauge.tellSense(step(), step().check().means().orElseThrow().kind().told(rises));
         }
         return session.replied(against);
     }

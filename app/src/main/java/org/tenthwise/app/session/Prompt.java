@@ -150,8 +150,8 @@ public sealed interface Prompt {
     }
 
     /**
-     * Which way a comparing gauge counts: does its number rise when the plunger is pressed in? Asked once a gauge, or
-     * anew.
+     * Which way a comparing gauge counts: does its number rise when the plunger is pressed in, or as the size grows?
+     * Asked once a gauge, or anew.
      */
     record WhichSense(String gauge, GaugeKind kind) implements Prompt {
         @Override
@@ -166,12 +166,14 @@ public sealed interface Prompt {
     }
 
     /**
-     * Whether the sense just told is right, by a figure: with {@code reading} on its dial the gauge is in a bore of
-     * {@code size}, which is smaller than the master and presses the plunger in.
+     * Whether the sense just told is right, by a figure: with {@code reading} on its dial the gauge is on a size of
+     * {@code size}, which is smaller than the master; in a bore that presses the plunger in.
      *
      * @param otherwiseSoFar whether the shop had its sense the other way round until now
+     * @param byPlunger whether it was told by its plunger
      */
-    record SenseInFigures(String gauge, Written reading, Written size, boolean otherwiseSoFar) implements Prompt {
+    record SenseInFigures(String gauge, Written reading, Written size, boolean otherwiseSoFar, boolean byPlunger)
+            implements Prompt {
 
         @Override
         public <R> R match(Cases<R> cases) {

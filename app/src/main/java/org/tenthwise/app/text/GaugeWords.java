@@ -50,11 +50,21 @@ public final class GaugeWords {
                     "gauge-line.direct", mark, kind(words, setting.gauge().kind()));
         }
         parts.add(mark);
-        setting.gauge().sense().ifPresent(sense -> parts.add(words.say("gauge-line.sense", sense)));
-        parts.add(
-                words.say(words.key("gauge-line.set-on", setting.gauge().kind().reference()), reference(setting)));
+        setting.gauge()
+                .sense()
+                .ifPresent(sense -> parts.add(words.say(
+                        setting.gauge().kind().isToldByItsPlunger() ? "gauge-line.sense" : "record.sense", sense)));
+        parts.add(words.say(setOn(setting), reference(setting)));
         setting.zero().ifPresent(zero -> parts.add(words.say("gauge-line.zero", Figures.written(zero))));
         return String.join(words.say("gauge-line.between"), parts);
+    }
+
+    /** A bore gauge is set on a ring. */
+    private String setOn(Setting setting) {
+        GaugeKind kind = setting.gauge().kind();
+        return kind.reference() == GaugeKind.Reference.MASTER && !kind.equals(GaugeKind.BORE_GAUGE)
+                ? "gauge-line.set-on-a-master"
+                : words.key("gauge-line.set-on", kind.reference());
     }
 
     /**

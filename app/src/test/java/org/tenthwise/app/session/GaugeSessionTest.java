@@ -107,7 +107,7 @@ class GaugeSessionTest {
         session.enter("0.03");
         // pressed in by a bore 0.010 smaller, a number that rises goes from 0.03 to 0.040
         assertEquals(
-                new Prompt.SenseInFigures("BG-2", mm("0.040"), mm("29.992"), false),
+                new Prompt.SenseInFigures("BG-2", mm("0.040"), mm("29.992"), false, true),
                 session.state().asked());
         assertEquals(Optional.empty(), session.state().setting());
         assertEquals(
@@ -122,7 +122,7 @@ class GaugeSessionTest {
         session.enter("0.03");
         session.gauge().confirmSense(false);
         assertEquals(
-                new Prompt.SenseInFigures("BG-2", mm("0.020"), mm("29.992"), false),
+                new Prompt.SenseInFigures("BG-2", mm("0.020"), mm("29.992"), false, true),
                 session.state().asked());
         session.gauge().confirmSense(true);
         assertEquals(

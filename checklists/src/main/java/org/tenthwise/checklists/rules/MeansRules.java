@@ -40,7 +40,7 @@ final class MeansRules {
                         readings.get(0),
                         TableKeys.quoted(able(soFar, readings))));
         named.filter(ability -> ability.canMake(readings)).ifPresent(ability -> judgeMaster(keys, ability.kind()));
-        return named.map(ability -> new Check.Means(ability.kind(), gauge, master, uncertainty));
+        return named.map(ability -> new Check.Means(ability.kind(), gauge, master, uncertainty, ability.resolution()));
     }
 
     private static List<String> able(PlanSoFar soFar, List<String> readings) {

@@ -65,7 +65,13 @@ public final class PlanReader {
         Optional<ThermalData> climate = ClimateRules.read(keys, unit);
         List<Step> steps = new StepRules(
                         new PlanSoFar(
-                                unit, operations, aim, outline, keys.has(OUTLINE), UncertaintyRules.read(keys, unit)),
+                                unit,
+                                operations,
+                                aim,
+                                outline,
+                                keys.has(OUTLINE),
+                                UncertaintyRules.read(keys, unit),
+                                GaugeKindRules.read(keys, unit)),
                         keys.has(ClimateRules.KEY))
                 .read(keys);
         List<IssueOfPlan> issues = IssueRules.read(keys, header.issue());

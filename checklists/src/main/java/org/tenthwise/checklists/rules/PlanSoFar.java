@@ -28,6 +28,7 @@ final class PlanSoFar {
     private final Optional<Outline> outline;
     private final boolean outlineGiven;
     private final Map<String, Optional<Uncertainty>> uncertainties;
+    private final List<GaugeAbility> gauges;
     private final Map<Integer, Known> steps = new LinkedHashMap<>();
     private Optional<Integer> inHand = Optional.empty();
 
@@ -38,13 +39,15 @@ final class PlanSoFar {
             Optional<Aim> aim,
             Optional<Outline> outline,
             boolean outlineGiven,
-            Map<String, Optional<Uncertainty>> uncertainties) {
+            Map<String, Optional<Uncertainty>> uncertainties,
+            List<GaugeAbility> gauges) {
         this.unit = unit;
         this.operations = operations;
         this.aim = aim;
         this.outline = outline;
         this.outlineGiven = outlineGiven;
         this.uncertainties = Map.copyOf(uncertainties);
+        this.gauges = List.copyOf(gauges);
     }
 
     Unit unit() {
@@ -81,7 +84,7 @@ final class PlanSoFar {
 
     /** The kinds of gauge there are, with what each can make. */
     List<GaugeAbility> gauges() {
-        return GaugeAbility.KNOWN;
+        return gauges;
     }
 
     Optional<Known> step(int number) {

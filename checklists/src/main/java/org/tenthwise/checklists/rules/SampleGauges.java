@@ -7,12 +7,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.tenthwise.checklists.format.RawTable;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Event;
@@ -41,7 +43,15 @@ final class SampleGauges {
         this.gauges = gauges;
     }
 
-    static SampleGauges read(TableKeys sample) {
+    /** Of kinds that are known everywhere, and of those that the plan asks for. */
+    static SampleGauges read(TableKeys sample, Plan plan) {
+        List<GaugeKind> kinds = Stream.concat(
+                        GaugeKind.KNOWN.stream(),
+                        plan.steps().stream()
+                                .flatMap(step -> step.check().means().stream())
+                                .map(Check.Means::kind))
+                .distinct()
+                .toList();
         Map<String, Gauge> gauges = new LinkedHashMap<>();
         Set<String> marks = new HashSet<>();
         List<RawTable> tables = sample.has(GAUGE) ? sample.tables(GAUGE) : List.of();
@@ -52,13 +62,13 @@ final class SampleGauges {
             TableKeys keys = id.map(mark -> unnamed.about(Message.of("readings.in.gauge", mark)))
                     .orElse(unnamed);
             id.filter(mark -> !marks.add(mark)).ifPresent(mark -> keys.problem("id", "readings.gauge.twice"));
-            gauge(keys, id).ifPresent(gauge -> gauges.putIfAbsent(gauge.id(), gauge));
+            gauge(keys, kinds, id).ifPresent(gauge -> gauges.putIfAbsent(gauge.id(), gauge));
         }
         return new SampleGauges(gauges);
     }
 
-    private static Optional<Gauge> gauge(TableKeys keys, Optional<String> id) {
-        Optional<GaugeKind> kind = keys.word("kind", GaugeKind.KNOWN, GaugeKind::key);
+    private static Optional<Gauge> gauge(TableKeys keys, List<GaugeKind> kinds, Optional<String> id) {
+        Optional<GaugeKind> kind = keys.word("kind", kinds, GaugeKind::key);
         Optional<ReadingDirection> sense =
                 keys.ifAny(SENSE, key -> keys.word(key, List.of(ReadingDirection.values()), SampleGauges::word));
         boolean compares =

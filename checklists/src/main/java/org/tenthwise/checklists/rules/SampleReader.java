@@ -51,7 +51,7 @@ public final class SampleReader {
         SampleEvents events = new SampleEvents();
         SampleMachine.read(keys, machine, events);
         Optional<String> by = keys.text("by");
-        SampleGauges gauges = SampleGauges.read(keys);
+        SampleGauges gauges = SampleGauges.read(keys, plan);
         events.addAll(gauges.known());
         steps(keys, plan, gauges, events);
         SampleSignatures.read(keys, plan).forEach(events::add);

@@ -94,6 +94,7 @@ final class StepRules {
         Optional<StepClass> stepClass =
                 keys.ifAny("class", key -> keys.word(key, List.of(StepClass.values()), Word::of));
         Optional<Check> check = kind.get().read(keys, soFar);
+        check.ifPresent(sound -> ResolutionRules.judge(keys, sound));
         if (check.map(of -> stepClass.orElse(of.usualClass()))
                 .filter(StepClass.DRAWING::equals)
                 .isPresent()) {

@@ -52,6 +52,19 @@ public record GaugeKind(String key, Reference reference) {
         return KNOWN.stream().filter(kind -> kind.key().equals(key)).findFirst();
     }
 
+    /** Whether its direction is told by its plunger: pressed in by a finger, as a smaller bore presses it. */
+    public boolean isToldByItsPlunger() {
+        return equals(BORE_GAUGE);
+    }
+
+    /**
+     * Which way its number goes, told by whether it rises: as the plunger of a bore gauge is pressed in, and of any
+     * other as the size grows.
+     */
+    public ReadingDirection told(boolean rises) {
+        return rises == isToldByItsPlunger() ? ReadingDirection.FALLS_WITH_SIZE : ReadingDirection.RISES_WITH_SIZE;
+    }
+
     /** Whether it is known everywhere. */
     public boolean isKnown() {
         return KNOWN.contains(this);

@@ -148,13 +148,27 @@ public sealed interface Check
      * @param gauge mark of the gauge the plan expects; absent if any of the kind will do
      * @param reference nominal size of the master, or of the wires, where the kind needs one
      * @param uncertainty of a size measured so; absent if the plan names none
+     * @param resolution the least step its kind shows; absent where the plan does not say
      */
     record Means(
-            GaugeKind kind, Optional<String> gauge, Optional<Written> reference, Optional<Uncertainty> uncertainty) {
+            GaugeKind kind,
+            Optional<String> gauge,
+            Optional<Written> reference,
+            Optional<Uncertainty> uncertainty,
+            Optional<Written> resolution) {
+
+        /** Nobody says how finely it is read. */
+        public Means(
+                GaugeKind kind,
+                Optional<String> gauge,
+                Optional<Written> reference,
+                Optional<Uncertainty> uncertainty) {
+            this(kind, gauge, reference, uncertainty, Optional.empty());
+        }
 
         /** Of unknown uncertainty. */
         public Means(GaugeKind kind, Optional<String> gauge, Optional<Written> reference) {
-            this(kind, gauge, reference, Optional.empty());
+            this(kind, gauge, reference, Optional.empty(), Optional.empty());
         }
     }
 }

@@ -96,7 +96,7 @@ final class PromptPanels implements Prompt.Cases<PromptPanel> {
     @Override
     public PromptPanel whichSense(Prompt.WhichSense sense) {
         return new PromptPanel.Ask(
-                words.say("run.sense", sense.gauge()),
+                words.say(sense.kind().isToldByItsPlunger() ? "run.sense" : "run.sense.by-size", sense.gauge()),
                 List.of(
                         new ReplyKey(words.say("run.sense.rises"), new Meaning.Sense(true)),
                         new ReplyKey(words.say("run.sense.falls"), new Meaning.Sense(false))));
@@ -106,7 +106,11 @@ final class PromptPanels implements Prompt.Cases<PromptPanel> {
     public PromptPanel senseInFigures(Prompt.SenseInFigures figures) {
         return new PromptPanel.Ask(
                 words.say(
-                        figures.otherwiseSoFar() ? "run.sense.figure.otherwise" : "run.sense.figure",
+                        figures.byPlunger()
+                                ? figures.otherwiseSoFar() ? "run.sense.figure.otherwise" : "run.sense.figure"
+                                : figures.otherwiseSoFar()
+                                        ? "run.sense.figure.by-size.otherwise"
+                                        : "run.sense.figure.by-size",
                         Figures.written(figures.reading()),
                         Figures.written(figures.size()),
                         figures.gauge()),
