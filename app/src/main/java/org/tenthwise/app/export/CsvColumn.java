@@ -58,6 +58,8 @@ enum CsvColumn {
     JUDGED_BY,
     MODIFIER,
     JUDGED,
+    /** What may be where something measured adds to a limit: the zone of a position with its bonus. */
+    ALLOWED,
     LEAST,
     GREATEST,
     DISTANCE,

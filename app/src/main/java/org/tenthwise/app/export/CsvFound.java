@@ -80,6 +80,7 @@ final class CsvFound {
                 .flatMap(CheckOfDimension::drawingSays)
                 .ifPresent(modifier -> row.text(MODIFIER, modifier.name()));
         finding.value().ifPresent(value -> row.size(JUDGED, value));
+        finding.allowed().ifPresent(allowed -> row.size(ALLOWED, allowed));
         finding.clearance().ifPresent(clearance -> {
             row.size(LEAST, clearance.least());
             row.size(GREATEST, clearance.greatest());

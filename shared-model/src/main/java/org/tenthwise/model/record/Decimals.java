@@ -41,12 +41,13 @@ public final class Decimals {
      * document, and of the limits where there is nothing of all that.
      */
     public static int of(Finding finding, Limits limits) {
-        return finding.deciding().map(measured -> of(measured, limits)).orElseGet(() -> finding.measured().stream()
+        int read = finding.deciding().map(measured -> of(measured, limits)).orElseGet(() -> finding.measured().stream()
                 .mapToInt(measured -> of(measured, limits))
                 .max()
                 .orElseGet(() -> finding.decidingFigure()
                         .map(figure -> beside(limits, Stream.of(figure)))
                         .orElse(limits.places())));
+        return read + finding.placesMore();
     }
 
     /** Of a figure as it was typed: a place of an inch is 25 times as coarse as the same place of a millimetre. */

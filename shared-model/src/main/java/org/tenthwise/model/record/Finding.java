@@ -69,6 +69,19 @@ public sealed interface Finding
     /** It as what was read over a turn; absent for what was not. */
     Optional<RunOutFinding> asTurn();
 
+    /**
+     * Places that the size judged is written with beyond those of its readings: none for what is read, and for what is
+     * made of readings without a root.
+     */
+    default int placesMore() {
+        return 0;
+    }
+
+    /** What the value may be, where something measured adds to its limit; absent for what its limits alone bind. */
+    default Optional<Length> allowed() {
+        return Optional.empty();
+    }
+
     /** Least and maximum clearance of a fit; absent before both are measured, and for what is no fit. */
     default Optional<Clearance> clearance() {
         return Optional.empty();

@@ -56,6 +56,17 @@ public record PositionFinding(
     }
 
     @Override
+    public Optional<Length> allowed() {
+        return decidingPoint.filter(point -> size.isPresent()).map(AtPoint::allowed);
+    }
+
+    /** A root has no end. */
+    @Override
+    public int placesMore() {
+        return 1;
+    }
+
+    @Override
     public boolean showsSizes() {
         return false;
     }

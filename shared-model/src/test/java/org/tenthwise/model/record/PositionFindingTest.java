@@ -69,6 +69,7 @@ class PositionFindingTest {
     })
     void twiceTheDistanceIsHeldAgainstTheZone(String x, String y, VerdictKind standing) {
         assertEquals(standing, alone(x, y).verdict().standing());
+        assertEquals(Optional.empty(), alone(x, y).allowed());
     }
 
     @Test
@@ -123,6 +124,7 @@ class PositionFindingTest {
                 .read(2, "20.065", "15")
                 .finding(2);
         assertEquals(length(bonus), found.decidingPoint().orElseThrow().bonus());
+        assertEquals(Optional.of(length("0.1").plus(length(bonus))), found.allowed());
         assertEquals(standing, found.verdict().standing());
         assertFalse(found.isOfOneSize());
     }
