@@ -5,7 +5,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.stream.Collectors;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.plan.Place;
@@ -60,13 +62,26 @@ final class ColumnsPictureFactory {
         Map<String, Measured> measured = new HashMap<>();
         line.finding().measured().forEach(reading -> measured.put(reading.slot().key(), reading));
         List<SizePicture.ReadingColumn> columns = new ArrayList<>();
-        List<Slot> slots = line.step().check().slots();
+        List<Slot> slots = shown(
+                line.step().check().slots(), measured.keySet(), line.finding().readingsInAll());
         for (int i = 0; i < slots.size(); i++) {
             Slot slot = slots.get(i);
             columns.addAll(struckOut(line, slot, sizeOf));
             columns.add(column(slot, Optional.ofNullable(measured.get(slot.key())), called(line, slots, i), deciding));
         }
         return columns;
+    }
+
+    /** Those that are taken, and as many free ones as will be, in order. */
+    private static List<Slot> shown(List<Slot> slots, Set<String> taken, int inAll) {
+        Set<String> free = slots.stream()
+                .map(Slot::key)
+                .filter(key -> !taken.contains(key))
+                .limit(Math.max(0, inAll - taken.size()))
+                .collect(Collectors.toSet());
+        return slots.stream()
+                .filter(slot -> taken.contains(slot.key()) || free.contains(slot.key()))
+                .toList();
     }
 
     /** By its angle, by its number, or the only one by the cut it is read after. */

@@ -84,9 +84,9 @@ final class EntryCheck {
         return marked(unit.text(length.in(unit).setScale(places, RoundingMode.HALF_UP)), unit);
     }
 
-    /** A length goes without its unit, an angle never does. */
+    /** A length goes without its unit, an angle or a figure of a scale never does. */
     private static String marked(String figure, Unit unit) {
-        return unit.isOfAngle() ? unit.behind(figure) : figure;
+        return unit.isOfLength() ? figure : unit.behind(figure);
     }
 
     private static Optional<Objection> unfitWires(Step step, Length size) {

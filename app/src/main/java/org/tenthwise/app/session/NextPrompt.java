@@ -49,17 +49,21 @@ final class NextPrompt {
                 .finding()
                 .asTurn()
                 .map(turn -> new RunOutOrder(turn).next(way.sweep()))
-                .orElseGet(() -> inOrder(step, pass))
+                .orElseGet(() ->
+                        inOrder(step, pass, sheet.line(step.number()).finding().readingsInAll()))
                 .map(asked -> asked);
     }
 
-    private static Optional<Prompt.Reading> inOrder(Step step, Pass pass) {
+    /** @param inAll how many there will be; some room may stay free */
+    private static Optional<Prompt.Reading> inOrder(Step step, Pass pass, int inAll) {
         Map<String, Pass.Reading> standing = pass.standing();
         List<Slot> slots = step.check().slots();
         List<Slot> missing =
                 slots.stream().filter(slot -> !standing.containsKey(slot.key())).toList();
+        int taken = slots.size() - missing.size();
         return missing.stream()
+                .filter(slot -> taken < inAll)
                 .findFirst()
-                .map(next -> new Prompt.Reading(next, slots.size() - missing.size(), slots.size()));
+                .map(next -> new Prompt.Reading(next, taken, inAll));
     }
 }

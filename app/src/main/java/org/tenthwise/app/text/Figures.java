@@ -9,9 +9,9 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 
 /**
- * Lengths and angles as figures to read. Rounded half-up to the places asked for, but never so that a size seems to lie
- * on a limit or on its other side when it does not: places are added until it reads as it is. The minus is the sign,
- * not the hyphen.
+ * Lengths, angles and figures of scales, to read. Rounded half-up to the places asked for, but never so that a size
+ * seems to lie on a limit or on its other side when it does not: places are added until it reads as it is. The minus is
+ * the sign, not the hyphen.
  */
 public final class Figures {
 
@@ -49,9 +49,9 @@ public final class Figures {
         return withUnit(written(written), written.unit());
     }
 
-    /** A figure with its unit; that of an angle has its marks already. */
+    /** A figure with its unit; that of an angle or a scale has it already. */
     public static String withUnit(String figure, Unit unit) {
-        return unit.isOfAngle() ? figure : figure + " " + unit.symbol();
+        return unit.isOfLength() ? figure + " " + unit.symbol() : figure;
     }
 
     /** A reading as it was typed, among figures of {@code unit}: one in the other unit says so. */
@@ -64,9 +64,9 @@ public final class Figures {
         return sign(marked(unit.text(figure), unit));
     }
 
-    /** A length among others of its unit goes without it; an angle never does. */
+    /** A length among others of its unit goes without it; an angle never does, nor a figure of a scale. */
     private static String marked(String figure, Unit unit) {
-        return unit.isOfAngle() ? unit.behind(figure) : figure;
+        return unit.isOfLength() ? figure : unit.behind(figure);
     }
 
     /** Any other plain number. */

@@ -91,7 +91,7 @@ abstract class FindingSentences {
     /** What is missing; temperatures are told beside what is read at places, and answers where all of that is there. */
     private String missing() {
         int temperatures = finding.warmth().map(TemperatureEffect::missing).orElse(0);
-        boolean read = finding.measured().size() >= finding.check().slots().size();
+        boolean read = finding.measured().size() >= finding.readingsInAll();
         return temperatures == 0
                 ? words.say(read ? "distance.missing-answers" : "distance.missing", finding.missing())
                 : words.say(

@@ -22,8 +22,16 @@ abstract class OfSizeSentences extends FindingSentences {
             said.add(Weighed.how(words.say(
                     words.key("combined", check.combine()),
                     check.combine() == Combine.EACH ? check.slots().size() : read.size(),
-                    ModifierWords.behind(check))));
+                    ModifierWords.behind(check),
+                    over(check, read))));
         }
+    }
+
+    /** How many lie over the upper limit. */
+    private static long over(CheckOfDimension check, List<Measured> read) {
+        return check.limits().upper().stream()
+                .flatMap(upper -> read.stream().filter(one -> one.value().isAbove(upper.length())))
+                .count();
     }
 
     final void past(Optional<Measured> past, StepFigures figures, List<Weighed> said) {

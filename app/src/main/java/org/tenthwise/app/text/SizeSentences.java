@@ -9,6 +9,7 @@ import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.record.Flanks;
 import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.words.Words;
@@ -29,6 +30,7 @@ final class SizeSentences extends OfSizeSentences {
         StepFigures figures = StepFigures.of(finding);
         new TouchWords(words).of(finding).ifPresent(said::add);
         together(finding.check(), finding.measured(), said);
+        first().ifPresent(said::add);
         past(finding.past(), figures, said);
         if (finding.check().combine() != Combine.RANGE) {
             wall(figures, said);
@@ -37,12 +39,22 @@ final class SizeSentences extends OfSizeSentences {
         return said;
     }
 
-    /** Of an angle nobody can tell here whether metal is left to put it right. */
+    /** Of what is no length nobody can tell here whether metal is left to put it right. */
     @Override
     Optional<ToDo> failed() {
-        return finding.check().limits().unit().isOfAngle() && finding.step().stepClass() == StepClass.DRAWING
-                ? Optional.of(ToDo.of(words.say("next.fail.angle")))
-                : super.failed();
+        Unit unit = finding.check().limits().unit();
+        return unit.isOfLength() || finding.step().stepClass() != StepClass.DRAWING
+                ? super.failed()
+                : Optional.of(ToDo.of(words.say(unit.isOfAngle() ? "next.fail.angle" : "next.fail.scale")));
+    }
+
+    /** By the 16 % rule the first value may be enough. */
+    private Optional<Weighed> first() {
+        boolean alone = finding.check().combine() == Combine.SIXTEEN_PERCENT
+                && finding.measured().size() == 1;
+        return alone && finding.verdict().passed()
+                ? Optional.of(Weighed.how(words.say("combined.first-of-a-rule")))
+                : Optional.empty();
     }
 
     /** The flanks let nothing come off here. */

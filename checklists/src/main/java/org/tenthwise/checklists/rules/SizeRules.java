@@ -49,7 +49,7 @@ final class SizeRules {
 
     /** Readings become one size only where the drawing means one; its modifier alone says how. */
     Combine combine(List<Place> places, int readingsEach, Optional<SizeModifier> drawingSays) {
-        Optional<Combine> written = keys.ifAny(COMBINE, key -> keys.word(key, List.of(Combine.values()), Combine::key));
+        Optional<Combine> written = keys.ifAny(COMBINE, key -> keys.word(key, Combine.OF_SIZES, Combine::key));
         written.ifPresent(how -> drawingSays.ifPresentOrElse(
                 says -> {
                     if (says.combine() != how) {
@@ -70,8 +70,20 @@ final class SizeRules {
                                 SizeModifier.of(how).name());
                     }
                 }));
-        Combine combine =
-                written.or(() -> drawingSays.map(SizeModifier::combine)).orElse(Combine.EACH);
+        return told(
+                written.or(() -> drawingSays.map(SizeModifier::combine)).orElse(Combine.EACH), places, readingsEach);
+    }
+
+    /** The same of what no modifier of the drawing is of. */
+    Combine combine(List<Place> places, int readingsEach) {
+        return told(
+                keys.ifAny(COMBINE, key -> keys.word(key, Combine.OF_SIZES, Combine::key))
+                        .orElse(Combine.EACH),
+                places,
+                readingsEach);
+    }
+
+    private Combine told(Combine combine, List<Place> places, int readingsEach) {
         if (combine == Combine.RANGE && places.size() == 1 && readingsEach == 1) {
             keys.problem(keys.has(COMBINE) ? COMBINE : DRAWING_SAYS, "plan.combine.one-reading");
         }

@@ -12,6 +12,7 @@ import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.PlugFitCheck;
 import org.tenthwise.model.plan.PositionCheck;
 import org.tenthwise.model.plan.RunOutCheck;
+import org.tenthwise.model.plan.ScaleCheck;
 import org.tenthwise.model.plan.SizeCheck;
 
 /** The kinds of step there are, by the word a plan calls them. */
@@ -30,6 +31,7 @@ final class StepKinds {
         Feature.PLAIN.forEach(feature -> kinds.put(feature.key(), SizeKind.of(feature)));
         kinds.put(SizeCheck.KEY, SizeKind.ofAny());
         kinds.put(AngleCheck.KEY, new AngleKind());
+        kinds.put(ScaleCheck.KEY, new ScaleKind());
         kinds.put(PositionCheck.KEY, new PositionKind());
         kinds.put(PlugFitCheck.KEY, new PlugFitKind());
         kinds.put(OverWiresCheck.KEY, new OverWiresKind());

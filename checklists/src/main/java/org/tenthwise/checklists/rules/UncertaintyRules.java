@@ -54,7 +54,8 @@ final class UncertaintyRules {
         });
     }
 
-    private static Optional<Uncertainty> read(TableKeys keys, Optional<String> name, Unit unit) {
+    private static Optional<Uncertainty> read(TableKeys keys, Optional<String> name, Unit ofThePlan) {
+        Unit unit = keys.ifAny(ScaleKind.UNIT, key -> ScaleKind.read(keys)).orElse(ofThePlan);
         Optional<Uncertainty> found =
                 keys.has(BudgetRules.COMPONENTS) ? worked(keys, name, unit) : given(keys, name, unit);
         keys.finish();

@@ -135,6 +135,8 @@ public sealed interface Check
 
         R position(PositionCheck check);
 
+        R scale(ScaleCheck check);
+
         R plugFit(PlugFitCheck check);
 
         R overWires(OverWiresCheck check);

@@ -1,5 +1,6 @@
 package org.tenthwise.model.plan;
 
+import java.util.List;
 import org.tenthwise.model.words.Word;
 
 /** How the readings of a check become the one size that is judged. */
@@ -11,7 +12,12 @@ public enum Combine {
     LARGEST,
     SMALLEST,
     /** Largest less smallest. */
-    RANGE;
+    RANGE,
+    /** Roughness values by the 16 % rule: the largest but those that may lie over decides. */
+    SIXTEEN_PERCENT;
+
+    /** Those that sizes are judged by. */
+    public static final List<Combine> OF_SIZES = List.of(EACH, MEAN, LARGEST, SMALLEST, RANGE);
 
     /** How plan files name it. */
     public String key() {

@@ -33,6 +33,11 @@ public final class Unit {
     /** The name of a scale: what stands behind a figure on a drawing, one word, no figure itself. */
     private static final Pattern NAME_OF_A_SCALE = Pattern.compile("[^\\s\\d+\\-.,][^\\s]{0,15}");
 
+    /** Two letters that look the same. */
+    private static final char GREEK_MU = '\u03bc';
+
+    private static final char MICRO = '\u00b5';
+
     /** A degree is 3600 seconds. */
     private static final int MOST_PLACES_BETWEEN = 4;
 
@@ -57,7 +62,8 @@ public final class Unit {
             if (!NAME_OF_A_SCALE.matcher(name).matches()) {
                 throw new Refused("model.unit.name", name);
             }
-            return new Unit(name, QuantityKind.ofScale(name), "1");
+            String one = name.replace(GREEK_MU, MICRO);
+            return new Unit(one, QuantityKind.ofScale(one), "1");
         });
     }
 

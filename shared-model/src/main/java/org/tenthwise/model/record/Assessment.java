@@ -22,6 +22,7 @@ import org.tenthwise.model.plan.PlugFitCheck;
 import org.tenthwise.model.plan.PositionCheck;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.RunOutCheck;
+import org.tenthwise.model.plan.ScaleCheck;
 import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
@@ -219,6 +220,11 @@ final class Assessment {
             public Finding position(PositionCheck position) {
                 return PositionAssessment.of(
                         step, position, pass, position.sizeStep().flatMap(number -> sized(number)));
+            }
+
+            @Override
+            public Finding scale(ScaleCheck scale) {
+                return SizeAssessment.of(plan, step, scale, pass, run, Optional.empty());
             }
 
             @Override

@@ -47,6 +47,8 @@ record Combined(
                     case EACH -> measured.stream().min(worstFirst(judge));
                     case LARGEST -> measured.stream().max(bySize);
                     case SMALLEST -> measured.stream().min(bySize);
+                    case SIXTEEN_PERCENT ->
+                        Optional.of(SixteenPercent.of(asked, measured).deciding());
                     case MEAN, RANGE -> Optional.empty();
                 };
         List<Length> sizes = measured.stream().map(Measured::value).toList();
@@ -54,7 +56,8 @@ record Combined(
                 switch (asked.combine()) {
                     case MEAN -> Length.mean(sizes);
                     case RANGE -> Length.greatest(sizes).minus(Length.least(sizes));
-                    case EACH, LARGEST, SMALLEST -> deciding.orElseThrow().value();
+                    case EACH, LARGEST, SMALLEST, SIXTEEN_PERCENT ->
+                        deciding.orElseThrow().value();
                 };
         Verdict judged = judge.of(value);
         Optional<Measured> past = judged.standing() == VerdictKind.CUT_AGAIN && !asked.isOne()

@@ -35,6 +35,11 @@ public sealed interface Finding
     /** Readings, temperatures and answers still to come in this pass. */
     int missing();
 
+    /** How many readings there are once none is missing, as far as it is known. */
+    default int readingsInAll() {
+        return check().slots().size();
+    }
+
     /** The readings behind it that count; empty for one that only asks. */
     List<Measured> measured();
 

@@ -18,6 +18,7 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlugFitCheck;
 import org.tenthwise.model.plan.PositionCheck;
 import org.tenthwise.model.plan.RunOutCheck;
+import org.tenthwise.model.plan.ScaleCheck;
 import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.ThermalData;
 import org.tenthwise.model.quantity.Degrees;
@@ -101,57 +102,12 @@ public final class Plausible {
 
     /** Where a reading that nobody asked for must lie to be taken for the first of a check: within a few tolerances. */
     public static Optional<Expected> opening(Plan plan, Check check, Optional<Setting> setting) {
-        return tolerance(plan, check).flatMap(width -> reading(plan, check, setting, List.of())
+        return check.match(new Width(plan)).flatMap(width -> reading(plan, check, setting, List.of())
                 .map(expected -> new Expected(expected.about(), width.times(A_FEW))));
     }
 
-    /** Absent where one limit is, and for a range, whose limits say nothing of a reading. */
-    private static Optional<Length> tolerance(Plan plan, Check check) {
-        return check.match(new Check.Cases<>() {
-            @Override
-            public Optional<Length> asked(AskedCheck asked) {
-                return Optional.empty();
-            }
-
-            @Override
-            public Optional<Length> runOut(RunOutCheck runOut) {
-                return Optional.of(runOut.limit().length());
-            }
-
-            @Override
-            public Optional<Length> size(SizeCheck size) {
-                return size.limitsOfASize().flatMap(Limits::width);
-            }
-
-            @Override
-            public Optional<Length> angle(AngleCheck angle) {
-                return angle.limitsOfASize().flatMap(Limits::width);
-            }
-
-            @Override
-            public Optional<Length> position(PositionCheck position) {
-                return Optional.of(position.zone().length());
-            }
-
-            @Override
-            public Optional<Length> plugFit(PlugFitCheck fit) {
-                return tolerance(plan, plan.step(fit.boreStep()).check());
-            }
-
-            @Override
-            public Optional<Length> overWires(OverWiresCheck wires) {
-                return wires.limitsOfASize().flatMap(Limits::width);
-            }
-
-            @Override
-            public Optional<Length> document(DocumentCheck document) {
-                return Optional.empty();
-            }
-        });
-    }
-
     /**
-     * The same, kind by kind.
+     * Where the next reading is looked for, kind by kind.
      *
      * @param bores what another step measures, by its number
      */
@@ -183,6 +139,13 @@ public final class Plausible {
         @Override
         public Optional<Expected> position(PositionCheck position) {
             return Optional.of(Coordinates.next(position, before.size()));
+        }
+
+        @Override
+        public Optional<Expected> scale(ScaleCheck scale) {
+            return scale.limitsOfASize()
+                    .map(limits -> OnAScale.expected(limits, scale.rule().isPresent()))
+                    .orElseGet(() -> range(scale.limits(), before));
         }
 
         @Override

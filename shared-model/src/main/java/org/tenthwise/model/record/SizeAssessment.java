@@ -12,6 +12,7 @@ import org.tenthwise.model.compute.roundness.Angle;
 import org.tenthwise.model.compute.temperature.AtTwenty;
 import org.tenthwise.model.plan.CheckOfDimension;
 import org.tenthwise.model.plan.CheckOfSize;
+import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Slot;
@@ -43,7 +44,7 @@ final class SizeAssessment {
                 .toList();
         int unsaid = warmth.map(TemperatureEffect::missing).orElse(0)
                 + touch.map(Touch::missing).orElse(0);
-        int missing = check.slots().size() - measured.size() + unsaid;
+        int missing = stillToRead(check, measured) + unsaid;
         boolean spoilt = Plausible.spoils(check, measured, warmth);
         Combined read = Combined.of(check, measured);
         Combined combined =
@@ -67,6 +68,12 @@ final class SizeAssessment {
                 combined.verdict(),
                 missing,
                 warmth);
+    }
+
+    private static int stillToRead(CheckOfDimension check, List<Measured> measured) {
+        return check.combine() == Combine.SIXTEEN_PERCENT
+                ? SixteenPercent.missing(check, measured)
+                : check.slots().size() - measured.size();
     }
 
     /** The readings of a pass that count, in slot order, each as the size it stands for. */

@@ -74,6 +74,14 @@ public record SizeFinding(
         return check.asSize().isPresent() && check.combine() != Combine.RANGE && !touchUnsaid();
     }
 
+    /** By the 16 % rule no more is measured than it takes. */
+    @Override
+    public int readingsInAll() {
+        return check.combine() == Combine.SIXTEEN_PERCENT
+                ? measured.size() + missing
+                : check.slots().size();
+    }
+
     @Override
     public boolean awaitsAnother() {
         return false;

@@ -169,7 +169,7 @@ final class CharacteristicTable {
 
     /** How several readings become one size. */
     private String together(Finding finding) {
-        int places = finding.step().check().slots().size();
+        int places = finding.readingsInAll();
         return finding.check()
                 .asDimension()
                 .filter(size -> places > 1)

@@ -26,7 +26,7 @@ record TakenCount(int read, int all) {
                             .finding()
                             .asTurn()
                             .map(turn -> read + turn.missing())
-                            .orElseGet(() -> state.inHand().check().slots().size()));
+                            .orElseGet(() -> state.line().finding().readingsInAll()));
         });
     }
 
