@@ -122,6 +122,21 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
         }
     }
 
+    /** In the unit of a scale, in tenths. @param rule of roughness, over an upper limit; absent for anything else */
+    record Scale(
+            String unit,
+            Optional<BigDecimal> lower,
+            Optional<BigDecimal> upper,
+            int places,
+            BigDecimal guard,
+            Optional<String> rule)
+            implements What {
+
+        boolean bySteps() {
+            return rule.equals(Optional.of("16-percent"));
+        }
+    }
+
     record Plug(int bore, BigDecimal least, BigDecimal greatest, int places, Answer feel) implements What {}
 
     /**
@@ -183,9 +198,13 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
                                         ? "angle"
                                         : what instanceof Position
                                                 ? "position"
-                                                : what instanceof Plug
-                                                        ? "plug-fit"
-                                                        : what instanceof Thread ? "thread-over-wires" : "document";
+                                                : what instanceof Scale
+                                                        ? "scale"
+                                                        : what instanceof Plug
+                                                                ? "plug-fit"
+                                                                : what instanceof Thread
+                                                                        ? "thread-over-wires"
+                                                                        : "document";
         if (inOrder()) {
             keys.put("kind", quoted(kind));
         }
@@ -242,6 +261,15 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
             keys.put("guard_band", quoted(marked(angle.guard())));
             keys.put("places", places(angle.places()));
             keys.put("gauge_kind", quoted("bevel-protractor"));
+        } else if (what instanceof Scale scale) {
+            keys.put("unit", quoted(scale.unit()));
+            scale.lower().ifPresent(lower -> keys.put("lower", lower));
+            scale.upper().ifPresent(upper -> keys.put("upper", upper));
+            scale.rule()
+                    .ifPresentOrElse(
+                            rule -> keys.put("rule", quoted(rule)), () -> keys.put("guard_band", scale.guard()));
+            keys.put("places", places(scale.places()));
+            keys.put("gauge_kind", quoted("other-instrument"));
         } else if (what instanceof Paper paper) {
             keys.put("what", quoted("A certificate."));
             keys.put("where", quoted("Measuring room"));

@@ -251,6 +251,9 @@ final class Hand {
         if (what instanceof Facts.Angle angle) {
             return angle(angle);
         }
+        if (what instanceof Facts.Scale scale) {
+            return scale(scale);
+        }
         if (what instanceof Facts.Position position) {
             return position.nominal(Integer.parseInt(slot.substring(0, slot.indexOf('.'))))
                     .add(BigDecimal.valueOf(inOrNear(-36, 36), 3))
@@ -283,6 +286,19 @@ final class Hand {
                 minutes.divide(new BigDecimal("60"), 2, RoundingMode.HALF_EVEN).toPlainString();
             default -> Facts.marked(minutes);
         };
+    }
+
+    /** In tenths; of a roughness often so small that the first value is enough. */
+    private String scale(Facts.Scale scale) {
+        int most = scale.upper()
+                .map(upper -> upper.movePointRight(1).intValueExact())
+                .orElse(500);
+        int least = scale.lower()
+                .map(lower -> lower.movePointRight(1).intValueExact())
+                .orElse(most / 2);
+        int tenths =
+                scale.rule().isPresent() && random.nextInt(3) == 0 ? most + random.nextInt(4) : inOrNear(least, most);
+        return BigDecimal.valueOf(tenths, 1).toPlainString();
     }
 
     private BigDecimal plug(Facts.Plug plug) {

@@ -74,7 +74,8 @@ class HostileRunsTest {
                 () -> "no concession came to an end: " + ended);
         assertTrue(
                 passedBy.keySet()
-                        .containsAll(Set.of("Asks", "RunOut", "Size", "Angle", "Position", "Plug", "Thread", "Paper")),
+                        .containsAll(Set.of(
+                                "Asks", "RunOut", "Size", "Angle", "Scale", "Position", "Plug", "Thread", "Paper")),
                 () -> "kinds: " + passedBy);
         assertTrue(
                 proposals.keySet().containsAll(Set.of("OFFERED", "SIGNED", "UNEVEN", "BELOW_LEAST_CUT")),

@@ -69,7 +69,7 @@ record RandomPlan(List<Facts> facts, Plan plan) {
     private static Facts.What what(List<Facts> before, Random random) {
         List<Integer> bores = numbers(before, "bore");
         List<Integer> roots = numbers(before, "diameter");
-        return switch (random.nextInt(13)) {
+        return switch (random.nextInt(14)) {
             case 0 -> new Facts.Asks("confirm", Map.of(Question.CONFIRMED, Answer.YES));
             case 1 -> new Facts.Asks("look", Map.of(Question.LOOKS_RIGHT, Answer.YES));
             case 2 ->
@@ -101,6 +101,7 @@ record RandomPlan(List<Facts> facts, Plan plan) {
             case 9 -> angle(random);
             case 10 -> paper(false, random);
             case 11 -> position(bores, random);
+            case 12 -> scale(random);
             default -> bore(random);
         };
     }
@@ -174,6 +175,20 @@ record RandomPlan(List<Facts> facts, Plan plan) {
                 sized ? bores.get(random.nextInt(bores.size())) : 0,
                 random.nextBoolean(),
                 random.nextBoolean());
+    }
+
+    private static Facts.What scale(Random random) {
+        if (random.nextBoolean()) {
+            Optional<String> rule = Optional.of(random.nextInt(3) > 0 ? "16-percent" : "max");
+            return new Facts.Scale("µm", Optional.empty(), Optional.of(dec("1.6")), 1, dec("0"), rule);
+        }
+        return new Facts.Scale(
+                "HRC",
+                Optional.of(dec("38.0")),
+                random.nextBoolean() ? Optional.empty() : Optional.of(dec("44.0")),
+                1 + random.nextInt(3),
+                random.nextBoolean() ? dec("0") : dec("0.5"),
+                Optional.empty());
     }
 
     private static Facts.Cuts cuts(Random random, List<String> aims) {
