@@ -38,7 +38,7 @@ public final class ProvenElsewhere {
             """
             [[material]]
             number = 71
-            name = "nickel alloy 718, aged"
+            name = "Alloy 718, aged"
             specification = "AMS 5663, class A"
             form = "forged bar"
             code = "M12"

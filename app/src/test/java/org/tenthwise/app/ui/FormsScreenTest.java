@@ -13,6 +13,8 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.app.InventedPlans;
+import org.tenthwise.app.ProvenElsewhere;
+import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.text.OutcomeWords;
@@ -26,6 +28,7 @@ import org.tenthwise.app.ui.begin.BeginView;
 import org.tenthwise.app.ui.begin.BeginViewModel;
 import org.tenthwise.app.ui.deed.CutOnTheseForm;
 import org.tenthwise.app.ui.deed.DisposeForm;
+import org.tenthwise.app.ui.deed.DocumentForm;
 import org.tenthwise.app.ui.deed.GaugeForm;
 import org.tenthwise.app.ui.deed.MachineForm;
 import org.tenthwise.app.ui.deed.OtherGaugeForm;
@@ -103,6 +106,40 @@ class FormsScreenTest extends ScreenTest {
             RunSession begun = workshop.begin(DemoPart.SCREW_CARRIER, "015");
             return putAway(window, begun);
         });
+    }
+
+    @Test
+    void aDocumentHoldsEverywhere() {
+        RunSession session = Workshop.must(
+                () -> workshop.shop.begin(new RunHeader(ProvenElsewhere.PLAN, "014", "L-1", "Lathe 4", "Setter 2")));
+        session.goTo(50);
+        seen("document", "says", window -> document(window, session, form -> {}));
+        seen(
+                "document",
+                "figures",
+                window -> document(window, session, form -> {
+                    choose(form.fields().get(0), 1);
+                    form.goTo(form.fields().get(1));
+                    type(form, "0.021 0.034");
+                }));
+        seen(
+                "document",
+                "dated",
+                window -> document(
+                        window, session, form -> form.goTo(form.fields().get(3))));
+        session.goTo(71);
+        seen(
+                "document",
+                "of-a-material",
+                window -> document(window, session, form -> choose(form.fields().get(0), 0)));
+    }
+
+    private Screen document(Window window, RunSession session, Consumer<FormViewModel> then) {
+        StepForm model = new DocumentForm(workshop.inHand(session), words, workshop, Workshop.CLOCK);
+        FormView view = FormView.of(model, words, window.pictures());
+        model.load();
+        then.accept(model.form());
+        return view;
     }
 
     private Screen putAway(Window window, RunSession session) {

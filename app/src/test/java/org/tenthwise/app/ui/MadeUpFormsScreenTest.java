@@ -23,6 +23,7 @@ class MadeUpFormsScreenTest extends FormsScreenTest {
         return LONG_WORDS
                 + "there here data user org tenthwise app files plans toml "
                 + "The last complete backup was made on November One is made after each closed run and once a day "
+                + "Position Ø0.05 coordinate machine Alloy aged AMS class forged bar Invented Alloys Setter Nov "
                 + LIBRARIES;
     }
 

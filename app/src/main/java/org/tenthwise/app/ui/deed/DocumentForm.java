@@ -118,12 +118,15 @@ public final class DocumentForm extends StepForm {
         return before;
     }
 
+    /** What is most likely compared with the document; all else stands on the run screen. */
     @Override
     protected List<String> notes(State state) {
+        DocumentCheck check = state.inHand().check().asDocument().orElseThrow();
+        String specification = check.specified().specification();
         return Stream.of(
-                        new Sentences(words).asked(state.line().finding()),
-                        new Sentences(words).limits(state.inHand()),
-                        words.say("document.note"))
+                        check.where().isEmpty() ? "" : words.say("document.where", check.where()),
+                        specification.isEmpty() ? "" : words.say("document.specification", specification),
+                        new Sentences(words).limits(state.inHand()))
                 .filter(note -> !note.isEmpty())
                 .toList();
     }

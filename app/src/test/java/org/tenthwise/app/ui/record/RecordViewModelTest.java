@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,10 +13,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.ProvenElsewhere;
 import org.tenthwise.app.device.AskedViewer;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.handout.Handout;
+import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.ui.Watch;
@@ -23,6 +26,7 @@ import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.run.Disposition;
+import org.tenthwise.model.run.Document;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Message;
@@ -100,6 +104,24 @@ class RecordViewModelTest {
                 "Signed by Design office: repair. Measured or changed since. Repaired: it counts among the "
                         + "concessions. Measured in 2 rounds.",
                 model((run, as) -> folder).rowsValue().getValue().get(12).after());
+    }
+
+    /** The reports come days after the run was closed at the machine. */
+    @Test
+    void aClosedRecordLeadsToTheFirstDocumentThatIsStillToCome() {
+        session = Workshop.must(
+                () -> workshop.shop.begin(new RunHeader(ProvenElsewhere.PLAN, "015", "L-1", "Lathe 4", "Setter 2")));
+        Workshop.must(() -> {
+            session.goTo(41);
+            session.documents()
+                    .give("CM-1", LocalDate.parse("2020-01-07"), Document.Says.CONFORMS, "Measuring room", List.of());
+            return session.close("Setter 2", SignedAs.MACHINED_AND_MEASURED);
+        });
+        RecordViewModel model = model((run, as) -> folder);
+        assertEquals(RecordViewModel.RecordWays.DOCUMENTS, model.onwardsValue().getValue());
+        model.documents();
+        assertEquals(List.of("run " + session.id()), workshop.asked);
+        assertEquals(42, workshop.shop.open(session.id()).state().inHand().number());
     }
 
     /** What was only answered was not measured. */
