@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executor;
+import java.util.stream.Stream;
 import javafx.application.Platform;
 import org.tenthwise.app.backup.BackupBook;
 import org.tenthwise.app.backup.BackupWords;
@@ -25,6 +26,7 @@ import org.tenthwise.app.device.AttachStorage;
 import org.tenthwise.app.device.SystemViewer;
 import org.tenthwise.app.device.Viewer;
 import org.tenthwise.app.device.Windowing;
+import org.tenthwise.app.export.AccountTable;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.export.JsonRecord;
 import org.tenthwise.app.export.RecordFormat;
@@ -73,7 +75,13 @@ final class Wiring {
     }
 
     Tools tools(Streams streams) {
-        return new Tools(client(), stores, clock, spoken.words(), new PlanReader(), formats(), version, sums, streams);
+        return new Tools(
+                client(), stores, clock, spoken.words(), new PlanReader(), commandFormats(), version, sums, streams);
+    }
+
+    /** Those the tablet hands out, and parts of a record that a command can be asked for. */
+    private List<RecordFormat> commandFormats() {
+        return Stream.concat(formats().stream(), Stream.of(new AccountTable())).toList();
     }
 
     /** In the language spoken now, on the paper of the place. */

@@ -29,8 +29,9 @@ public final class Records {
         this(with.formats(), with.version());
     }
 
+    /** Every kind that is a record by itself. */
     List<RecordFormat> all() {
-        return formats;
+        return formats.stream().filter(RecordFormat::isWhole).toList();
     }
 
     /** The formats named. */

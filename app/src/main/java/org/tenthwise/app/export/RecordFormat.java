@@ -9,6 +9,11 @@ public interface RecordFormat {
     /** Ending of the file's name without its point, and the word the format is asked for by: {@code pdf}. */
     String extension();
 
+    /** Whether it is a record by itself; a part of one is written only where it is asked for. */
+    default boolean isWhole() {
+        return true;
+    }
+
     /** Writes the whole record; leaves the stream open. The same evidence gives the same bytes. */
     void write(Evidence evidence, OutputStream out) throws IOException;
 }

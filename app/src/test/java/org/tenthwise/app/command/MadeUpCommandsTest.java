@@ -17,7 +17,7 @@ class MadeUpCommandsTest extends Walking {
     /** What is typed, and what stands for a value in the guide of the commands: so in every language. */
     private static final String AS_TYPED = "tenthwise demo check walk export history verify backup restore salvage "
             + "compute callout compare unit general reference help version store plans backup-to backups out readings "
-            + "run as "
+            + "run as drawing "
             + "part serial gauge "
             + "language LANGUAGE en de person from to characteristic head sums topic totals COMMAND "
             + "PLAN FILE TEXT ISO XXX ANGLES DIR FORMAT DAY HASH PATH NAME "

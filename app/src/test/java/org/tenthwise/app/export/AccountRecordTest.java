@@ -5,9 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.io.StringReader;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
+import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.InventedPlans;
@@ -154,6 +159,49 @@ class AccountRecordTest {
                         .toList());
         assertTrue(account(fourHoles()).get(4).path("in-process-only").booleanValue());
         assertEquals("4", ReadBack.rows(fourHoles()).get(0).get("count"));
+    }
+
+    private static List<CSVRecord> table(Evidence evidence) throws IOException {
+        return CSVFormat.RFC4180
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get()
+                .parse(new StringReader(ReadBack.text(new AccountTable(), evidence)))
+                .getRecords();
+    }
+
+    @Test
+    void theTableOfTheDrawingHasARowForEachBalloonInItsOrder() throws IOException {
+        List<CSVRecord> rows = table(sixty(60));
+        assertEquals(
+                SixtyBalloons.ROW, rows.stream().map(row -> row.get("balloon")).toList());
+        assertEquals(
+                "17|1|B4||Ø20 +0.02/0|1||40|Characteristic of balloon 17|20.000|20.020|mm|20.004|20.011||pass|||",
+                String.join("|", rows.get(19).values()));
+        assertEquals(
+                List.of(
+                        "9|4|1|8.01|8.01|pass",
+                        "9|4|2|8.03|8.03|fail",
+                        "9|4|3|8.0|8.0|pass",
+                        "9|4|4|||open",
+                        "10|4||||open"),
+                table(fourHoles()).stream()
+                        .map(row -> Stream.of("balloon", "count", "instances", "least", "greatest", "verdict")
+                                .map(row::get)
+                                .collect(Collectors.joining("|")))
+                        .toList());
+    }
+
+    /** 35 checks, of which some are set-up and some in process. */
+    @Test
+    void ofAPlanWithoutBalloonsItHasARowForEachCharacteristicByItsNumber() throws IOException {
+        Evidence demo = Records.whole(DemoPart.SCREW_CARRIER, Records.passing(DemoPart.SCREW_CARRIER));
+        assertEquals(
+                demo.sheet().characteristics().stream()
+                        .map(line -> String.valueOf(line.step().number()))
+                        .toList(),
+                table(demo).stream().map(row -> row.get("balloon")).toList());
     }
 
     @Test
