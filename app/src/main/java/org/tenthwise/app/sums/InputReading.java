@@ -106,7 +106,7 @@ final class InputReading {
     }
 
     static List<Length> lengthOrLengths(SumInput given, Input<?> input) {
-        return given.value(input) instanceof SumValue.Text ? List.of(length(given, input)) : lengths(given, input);
+        return given.value(input) instanceof SumValue.Many ? lengths(given, input) : List.of(length(given, input));
     }
 
     static List<List<List<BigDecimal>>> groups(SumInput given, Input<?> input) {
