@@ -198,8 +198,8 @@ public sealed interface Event
     }
 
     /**
-     * The run was closed by a signature; nothing but notes, further signatures, and settings found wrong that are
-     * struck out, may follow.
+     * The run was closed by a signature; nothing but notes, further signatures, settings found wrong that are struck
+     * out, and what is said, struck out and signed of what is proven elsewhere, may follow.
      *
      * @param meaning in the words it was signed with; older runs have words that nobody chose from a list
      */
