@@ -39,6 +39,7 @@ import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.AskedFinding;
+import org.tenthwise.model.record.CalculatedFinding;
 import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.DocumentFinding;
 import org.tenthwise.model.record.Finding;
@@ -113,6 +114,11 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
             @Override
             public Optional<BenchKind> plugFit(PlugFitFinding plug) {
                 return fills(BenchKind.FIT, fit(plug, empty));
+            }
+
+            @Override
+            public Optional<BenchKind> calculated(CalculatedFinding calculated) {
+                return Optional.empty();
             }
 
             @Override

@@ -85,6 +85,10 @@ final class CsvFound {
             row.size(LEAST, clearance.least());
             row.size(GREATEST, clearance.greatest());
         });
+        if (!finding.bothEnds().isEmpty()) {
+            row.size(LEAST, finding.bothEnds().get(0));
+            row.size(GREATEST, finding.bothEnds().get(1));
+        }
         verdict.margin().ifPresent(margin -> {
             row.size(
                     DISTANCE,

@@ -17,6 +17,7 @@ import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.AskedFinding;
+import org.tenthwise.model.record.CalculatedFinding;
 import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.DocumentFinding;
 import org.tenthwise.model.record.Finding;
@@ -209,6 +210,12 @@ final class JsonPass {
                 put("greatest-clearance", clearance.greatest(), to);
             });
             plug.contradiction().ifPresent(contradiction -> to.put("contradiction", Word.of(contradiction)));
+            return to;
+        }
+
+        @Override
+        public ObjectNode calculated(CalculatedFinding calculated) {
+            JsonCalculated.write(calculated, JsonPass.this::put, to);
             return to;
         }
 

@@ -13,6 +13,7 @@ import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.AskedFinding;
+import org.tenthwise.model.record.CalculatedFinding;
 import org.tenthwise.model.record.DocumentFinding;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
@@ -73,6 +74,11 @@ public final class Pictures {
             @Override
             public Optional<Picture> plugFit(PlugFitFinding plug) {
                 return Optional.of(new PlugFitPictureFactory(words).picture(plug, spoken(finding)));
+            }
+
+            @Override
+            public Optional<Picture> calculated(CalculatedFinding calculated) {
+                return Optional.of(new CalculatedPictureFactory(words).picture(calculated, spoken(finding)));
             }
 
             @Override

@@ -3,6 +3,7 @@ package org.tenthwise.app.text;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.record.AskedFinding;
+import org.tenthwise.model.record.CalculatedFinding;
 import org.tenthwise.model.record.DocumentFinding;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.OverWiresFinding;
@@ -52,6 +53,11 @@ abstract class FindingSentences {
             @Override
             public FindingSentences plugFit(PlugFitFinding plug) {
                 return new PlugFitSentences(plug, words);
+            }
+
+            @Override
+            public FindingSentences calculated(CalculatedFinding calculated) {
+                return new CalculatedSentences(calculated, words);
             }
 
             @Override

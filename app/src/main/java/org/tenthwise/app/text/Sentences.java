@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.tenthwise.model.compute.uncertainty.UncertaintyRatio;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.record.CalculatedFinding;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.ReadOtherwise;
@@ -73,6 +74,11 @@ public final class Sentences {
     /** What is asked, as the plan puts it; empty for what is measured. */
     public String asked(Finding finding) {
         return FindingSentences.of(finding, words).asked();
+    }
+
+    /** A figure that goes into one worked out, or the least and the greatest of several; while it is open, that. */
+    public String figures(CalculatedFinding.Part part) {
+        return part.sizes().isEmpty() ? words.say("calculated.open") : CalculatedSentences.figures(part);
     }
 
     /** What a record says of its part, and who signed for it: "Conforms. Accepted by Inspector 1." */

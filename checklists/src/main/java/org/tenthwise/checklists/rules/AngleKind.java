@@ -97,6 +97,11 @@ final class AngleKind implements StepKind {
                 .orElseThrow();
     }
 
+    /** Both limits in the finest unit that one of them has. */
+    static Limits alike(Limits limits) {
+        return in(finest(written(limits)), limits);
+    }
+
     /** Both limits alike, however the plan has them. */
     private static Limits in(Unit unit, Limits limits) {
         return new Limits(

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.model.plan.AngleCheck;
 import org.tenthwise.model.plan.AskedCheck;
+import org.tenthwise.model.plan.CalculatedCheck;
 import org.tenthwise.model.plan.DocumentCheck;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.OverWiresCheck;
@@ -34,6 +35,7 @@ final class StepKinds {
         kinds.put(ScaleCheck.KEY, new ScaleKind());
         kinds.put(PositionCheck.KEY, new PositionKind());
         kinds.put(PlugFitCheck.KEY, new PlugFitKind());
+        kinds.put(CalculatedCheck.KEY, new CalculatedKind());
         kinds.put(OverWiresCheck.KEY, new OverWiresKind());
         kinds.put(AskedCheck.GoNotGo.KEY, new GoNotGoKind());
         kinds.put(DocumentCheck.KEY, new DocumentKind());

@@ -16,7 +16,7 @@ import org.tenthwise.model.tolerance.Limits;
  * that a new kind does not compile until every one of them names it.
  */
 public sealed interface Check
-        permits AskedCheck, RunOutCheck, CheckOfDimension, PositionCheck, PlugFitCheck, DocumentCheck {
+        permits AskedCheck, RunOutCheck, CheckOfDimension, PositionCheck, PlugFitCheck, CalculatedCheck, DocumentCheck {
 
     /** The word plans and files for programs have for the kind; a size goes by its feature. */
     String key();
@@ -37,6 +37,11 @@ public sealed interface Check
     /** Whether something is read; what only asks is judged by its answers. */
     default boolean isMeasured() {
         return !everySlot().isEmpty();
+    }
+
+    /** Whether nothing is taken at it, as it is worked out of what others found. */
+    default boolean isTakenElsewhere() {
+        return false;
     }
 
     /** The thread that wires are laid into, so that no reading is of the size itself; absent without wires. */
@@ -93,6 +98,11 @@ public sealed interface Check
      */
     Optional<String> judgedBy();
 
+    /** Whether it comes to a size, or to several that one can work with; not so a fit, nor what only asks. */
+    default boolean comesToASize() {
+        return judgedAgainst().isPresent();
+    }
+
     /** What such a check is to the drawing where the plan is silent. */
     default StepClass usualClass() {
         return StepClass.DRAWING;
@@ -138,6 +148,8 @@ public sealed interface Check
         R scale(ScaleCheck check);
 
         R plugFit(PlugFitCheck check);
+
+        R calculated(CalculatedCheck check);
 
         R overWires(OverWiresCheck check);
 

@@ -48,6 +48,11 @@ public record DocumentCheck(ProofOf proof, String what, String where, Optional<L
     }
 
     @Override
+    public boolean comesToASize() {
+        return false;
+    }
+
+    @Override
     public Optional<Limits> judgedAgainst() {
         return limits;
     }

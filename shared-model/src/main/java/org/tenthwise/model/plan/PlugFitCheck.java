@@ -58,6 +58,11 @@ public record PlugFitCheck(int boreStep, Limits clearance, List<Place> places, P
     }
 
     @Override
+    public boolean comesToASize() {
+        return false;
+    }
+
+    @Override
     public Optional<CheckOfSize> asSize() {
         return Optional.empty();
     }

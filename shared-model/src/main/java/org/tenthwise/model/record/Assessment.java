@@ -12,6 +12,7 @@ import java.util.Set;
 import org.tenthwise.model.plan.AngleCheck;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.AskedCheck;
+import org.tenthwise.model.plan.CalculatedCheck;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.Contact;
@@ -235,6 +236,11 @@ final class Assessment {
                         plugFit,
                         pass,
                         sizes(plugFit.boreStep()).stream().map(Measured::value).toList());
+            }
+
+            @Override
+            public Finding calculated(CalculatedCheck calculated) {
+                return CalculatedAssessment.of(plan.unit(), step, calculated, found::get);
             }
 
             @Override

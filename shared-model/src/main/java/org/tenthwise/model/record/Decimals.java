@@ -38,7 +38,7 @@ public final class Decimals {
 
     /**
      * Of the size judged: of the reading that decides; of the finest where several do together, of the figure of a
-     * document, and of the limits where there is nothing of all that.
+     * document, and where there is nothing of all that, of the limits or of what it is worked out of.
      */
     public static int of(Finding finding, Limits limits) {
         int read = finding.deciding().map(measured -> of(measured, limits)).orElseGet(() -> finding.measured().stream()
@@ -46,7 +46,7 @@ public final class Decimals {
                 .max()
                 .orElseGet(() -> finding.decidingFigure()
                         .map(figure -> beside(limits, Stream.of(figure)))
-                        .orElse(limits.places())));
+                        .orElseGet(() -> Math.max(limits.places(), finding.places()))));
         return read + finding.placesMore();
     }
 

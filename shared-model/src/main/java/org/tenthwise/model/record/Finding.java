@@ -1,9 +1,11 @@
 package org.tenthwise.model.record;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.compute.fit.Clearance;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
@@ -22,7 +24,10 @@ public sealed interface Finding
                 PositionFinding,
                 PlugFitFinding,
                 OverWiresFinding,
+                CalculatedFinding,
                 DocumentFinding {
+
+    BigDecimal TWICE = BigDecimal.valueOf(2);
 
     Step step();
 
@@ -47,6 +52,29 @@ public sealed interface Finding
      * The one size judged; absent before there is one, for a plug fit, which is judged by two, and for what only asks.
      */
     Optional<Length> value();
+
+    /**
+     * What it comes to where another check is worked out of it: of every reading where each of them counts, else the
+     * one judged; empty before there is any.
+     */
+    default List<Length> comesTo() {
+        boolean each = check().asDimension()
+                .filter(dimension -> dimension.combine() == Combine.EACH)
+                .isPresent();
+        return each
+                ? measured().stream().map(Measured::value).toList()
+                : value().stream().toList();
+    }
+
+    /** To how many places it is known by more than its readings, in the unit of its limits; 0 where by them alone. */
+    default int places() {
+        return 0;
+    }
+
+    /** The least and the greatest, where both must lie inside; empty before there are any, and anywhere else. */
+    default List<Length> bothEnds() {
+        return List.of();
+    }
 
     /** The reading that decides; absent where several together do, or none is there. */
     Optional<Measured> deciding();
@@ -102,6 +130,11 @@ public sealed interface Finding
         return false;
     }
 
+    /** The step to look at where this one is open or did not pass, as nothing is taken here; absent anywhere else. */
+    default Optional<Integer> settledFirst() {
+        return Optional.empty();
+    }
+
     /** The step to be measured anew before a cut is offered here; absent where none need be. */
     default Optional<Integer> measuredFirst() {
         return Optional.empty();
@@ -126,6 +159,13 @@ public sealed interface Finding
         return this;
     }
 
+    /** How far what it comes to may be from the true size, at k = 2; absent where the plan names no uncertainty. */
+    default Optional<Length> expanded() {
+        return check().means()
+                .flatMap(Check.Means::uncertainty)
+                .map(known -> known.expanded().length().times(TWICE).dividedBy(known.coverageFactor()));
+    }
+
     /** What heat means to it; absent where the plan says nothing of heat, and for what it does not touch. */
     default Optional<TemperatureEffect> warmth() {
         return Optional.empty();
@@ -146,6 +186,8 @@ public sealed interface Finding
         R position(PositionFinding finding);
 
         R plugFit(PlugFitFinding finding);
+
+        R calculated(CalculatedFinding finding);
 
         R overWires(OverWiresFinding finding);
 

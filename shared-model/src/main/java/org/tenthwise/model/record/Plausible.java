@@ -9,6 +9,7 @@ import org.tenthwise.model.compute.thread.MeasurementOverWires;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.AngleCheck;
 import org.tenthwise.model.plan.AskedCheck;
+import org.tenthwise.model.plan.CalculatedCheck;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.Contact;
@@ -152,6 +153,11 @@ public final class Plausible {
         public Optional<Expected> plugFit(PlugFitCheck fit) {
             return bores.apply(fit.boreStep()).map(CheckOfSize::limits).map(bore -> compared(bore.middle(), setting)
                     .orElseGet(() -> near(bore)));
+        }
+
+        @Override
+        public Optional<Expected> calculated(CalculatedCheck calculated) {
+            return Optional.empty();
         }
 
         @Override

@@ -3,6 +3,7 @@ package org.tenthwise.model.record;
 import java.util.Optional;
 import org.tenthwise.model.plan.AngleCheck;
 import org.tenthwise.model.plan.AskedCheck;
+import org.tenthwise.model.plan.CalculatedCheck;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.DocumentCheck;
 import org.tenthwise.model.plan.OverWiresCheck;
@@ -48,6 +49,11 @@ record Width(Plan plan) implements Check.Cases<Optional<Length>> {
     @Override
     public Optional<Length> position(PositionCheck position) {
         return Optional.of(position.zone().length());
+    }
+
+    @Override
+    public Optional<Length> calculated(CalculatedCheck calculated) {
+        return Optional.empty();
     }
 
     @Override

@@ -9,9 +9,11 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.tenthwise.model.compute.expression.Expression;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.AngleCheck;
 import org.tenthwise.model.plan.AskedCheck;
+import org.tenthwise.model.plan.CalculatedCheck;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.DocumentCheck;
@@ -67,6 +69,11 @@ class NothingPassesUnreadTest {
                         Bench.places(1),
                         PlugFeel.FREELY,
                         Bench.with(GaugeKind.MICROMETER)),
+                new CalculatedCheck(
+                        Expression.of("a"),
+                        List.of(new CalculatedCheck.Use("a", 1, CalculatedCheck.By.EACH)),
+                        List.of(1),
+                        Limits.between(Bench.mm("19"), Bench.mm("21"))),
                 new OverWiresCheck(
                         new ScrewThread(ThreadForm.METRIC, Bench.length("20"), Bench.length("2.5"), 1),
                         Limits.between(Bench.mm("18.2"), Bench.mm("18.3")),

@@ -118,15 +118,18 @@ final class DetailSection {
     }
 
     private static double height(Line line) {
-        return line.step().check().slots().isEmpty() ? LOW_PICTURE_HEIGHT : PICTURE_HEIGHT;
+        return line.step().check().slots().isEmpty() && !line.step().check().isTakenElsewhere()
+                ? LOW_PICTURE_HEIGHT
+                : PICTURE_HEIGHT;
     }
 
     /**
      * None for something that is only asked and has no place on the part: the part alone would say nothing about it.
      */
     private Optional<Picture> picture(Line line) {
-        boolean nowhere =
-                line.step().check().slots().isEmpty() && line.step().mark().isEmpty();
+        boolean nowhere = line.step().check().slots().isEmpty()
+                && !line.step().check().isTakenElsewhere()
+                && line.step().mark().isEmpty();
         return nowhere ? Optional.empty() : new Pictures(matter.words()).of(matter.sheet(), line);
     }
 }

@@ -71,7 +71,9 @@ final class PassTable {
 
     void add() {
         if (stories.isEmpty()) {
-            flow.text(matter.say("record.nothing-taken"), Style.TEXT, PageFlow.LEFT, PageFlow.WIDTH);
+            String nothing =
+                    line.step().check().isTakenElsewhere() ? "record.nothing-taken-here" : "record.nothing-taken";
+            flow.text(matter.say(nothing), Style.TEXT, PageFlow.LEFT, PageFlow.WIDTH);
             return;
         }
         flow.need(LEAST);

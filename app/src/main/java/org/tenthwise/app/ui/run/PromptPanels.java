@@ -213,6 +213,9 @@ final class PromptPanels implements Prompt.Cases<PromptPanel> {
                     words.say("run.answered", words.say(words.key("run.answer", answer.question()), answer.answer())),
                     List.of());
         }
+        if (state.inHand().check().isTakenElsewhere()) {
+            return new PromptPanel.Ask(words.say("run.taken-elsewhere"), List.of());
+        }
         return last().<PromptPanel>map(measured -> new PromptPanel.Pad(
                         words.say("run.taken", place(measured.slot())),
                         unit.symbol(),

@@ -155,6 +155,9 @@ final class PromptPresenter {
         if (state.line().settled() && state.asked().asReading().isPresent()) {
             return settled(state);
         }
+        if (finding.settledFirst().isPresent()) {
+            return goTo(finding.settledFirst().get(), state);
+        }
         if (standing != VerdictKind.OPEN && Plausible.spoils(finding)) {
             return readAgain();
         }

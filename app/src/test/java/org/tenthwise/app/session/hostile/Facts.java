@@ -165,8 +165,14 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
         return !(what instanceof Paper paper && paper.elsewhere());
     }
 
+    /** One size less another, with limits of the difference; both steps are sizes. */
+    record Difference(int of, int less, BigDecimal lower, BigDecimal upper) implements What {}
+
     /** Steps whose readings this one uses. */
     Set<Integer> restsOn() {
+        if (what instanceof Difference difference) {
+            return new TreeSet<>(List.of(difference.of(), difference.less()));
+        }
         if (what instanceof Plug plug) {
             return Set.of(plug.bore());
         }
@@ -202,9 +208,11 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
                                                         ? "scale"
                                                         : what instanceof Plug
                                                                 ? "plug-fit"
-                                                                : what instanceof Thread
-                                                                        ? "thread-over-wires"
-                                                                        : "document";
+                                                                : what instanceof Difference
+                                                                        ? "calculated"
+                                                                        : what instanceof Thread
+                                                                                ? "thread-over-wires"
+                                                                                : "document";
         if (inOrder()) {
             keys.put("kind", quoted(kind));
         }
@@ -297,6 +305,11 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
             keys.put("places", places(plug.places()));
             keys.put("feel", quoted(plug.feel().name().toLowerCase(Locale.ROOT).replace('_', '-')));
             keys.put("gauge_kind", quoted("micrometer"));
+        } else if (what instanceof Difference difference) {
+            keys.put("of", quoted("one - other"));
+            keys.put("names", "{ one = %d, other = %d }".formatted(difference.of(), difference.less()));
+            keys.put("lower", difference.lower());
+            keys.put("upper", difference.upper());
         } else if (what instanceof Thread thread) {
             keys.put("form", quoted("metric"));
             keys.put("diameter", 10);

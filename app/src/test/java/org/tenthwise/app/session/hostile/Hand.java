@@ -259,6 +259,9 @@ final class Hand {
                     .add(BigDecimal.valueOf(inOrNear(-36, 36), 3))
                     .toPlainString();
         }
+        if (what instanceof Facts.Difference difference) {
+            return difference.upper().toPlainString();
+        }
         BigDecimal size = what instanceof Facts.Size bore
                 ? size(bore)
                 : what instanceof Facts.Plug plug ? plug(plug) : overWires((Facts.Thread) what);

@@ -75,7 +75,16 @@ class HostileRunsTest {
         assertTrue(
                 passedBy.keySet()
                         .containsAll(Set.of(
-                                "Asks", "RunOut", "Size", "Angle", "Scale", "Position", "Plug", "Thread", "Paper")),
+                                "Asks",
+                                "RunOut",
+                                "Size",
+                                "Angle",
+                                "Scale",
+                                "Position",
+                                "Plug",
+                                "Thread",
+                                "Paper",
+                                "Difference")),
                 () -> "kinds: " + passedBy);
         assertTrue(
                 proposals.keySet().containsAll(Set.of("OFFERED", "SIGNED", "UNEVEN", "BELOW_LEAST_CUT")),

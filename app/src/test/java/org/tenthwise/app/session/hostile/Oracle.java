@@ -2,7 +2,6 @@ package org.tenthwise.app.session.hostile;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -25,13 +24,14 @@ import org.tenthwise.model.run.StepEvent;
  * everything it asks for is there and everything it demands holds: a size inside its limits by the guard band at every
  * place (or as a mean, largest, smallest, where it is so combined), an angle so too, a figure of a scale as
  * {@link ScaleOracle} has it, an axis twice its distance from its true place inside the zone and its bonus, a run-out
- * as {@link RunOutOracle} has it, a plug's play inside at both ends and felt as wanted and not against what the gauges
- * say, a pitch diameter inside with no wire on the root at the largest root that was read, every answer the wanted one,
- * a document that has a number and no day still to come and says so, or gives as many figures as are asked for, all of
- * them inside. A concession holds for what it was signed for: any later reading, answer, temperature, strike or new
- * pass of the step, or of what it rests on, ends it; so does another disposition. What is no characteristic of the
- * drawing can be carried on with, not conceded. A part conforms when every characteristic has passed and none was ever
- * repaired, every other step has passed or is carried on with, and nothing is scrapped.
+ * as {@link RunOutOracle} has it, a difference of two sizes inside at both ends with both of them whole, a plug's play
+ * inside at both ends and felt as wanted and not against what the gauges say, a pitch diameter inside with no wire on
+ * the root at the largest root that was read, every answer the wanted one, a document that has a number and no day
+ * still to come and says so, or gives as many figures as are asked for, all of them inside. A concession holds for what
+ * it was signed for: any later reading, answer, temperature, strike or new pass of the step, or of what it rests on,
+ * ends it; so does another disposition. What is no characteristic of the drawing can be carried on with, not conceded.
+ * A part conforms when every characteristic has passed and none was ever repaired, every other step has passed or is
+ * carried on with, and nothing is scrapped.
  */
 final class Oracle {
 
@@ -132,6 +132,10 @@ final class Oracle {
 
     // the steps
 
+    Facts step(int number) {
+        return plan.get(number - 1);
+    }
+
     Says passed(Facts step) {
         if (step.what() instanceof Facts.Asks asks) {
             return says(counting.answers(step).equals(asks.wanted()));
@@ -155,6 +159,9 @@ final class Oracle {
         }
         if (step.what() instanceof Facts.Position position) {
             return position(step, position);
+        }
+        if (step.what() instanceof Facts.Difference difference) {
+            return new DifferenceOracle(this, difference).passed();
         }
         return step.what() instanceof Facts.Plug plug ? plug(step, plug) : thread(step, (Facts.Thread) step.what());
     }
@@ -183,7 +190,7 @@ final class Oracle {
     }
 
     /** The sizes at 20 °C, in the order of the slots; absent while a reading or a temperature is missing. */
-    private Optional<List<BigDecimal>> sizes(Facts step, Facts.Size demanded) {
+    Optional<List<BigDecimal>> sizes(Facts step, Facts.Size demanded) {
         Map<String, Counting.Read> read = counting.readings(step);
         Map<MeasuredBody, BigDecimal> warm = counting.temperatures(step);
         if (demanded.warm() && warm.size() < 2) {
@@ -227,22 +234,11 @@ final class Oracle {
         if (sizes.isEmpty()) {
             return Says.NOT_PASSED;
         }
-        List<BigDecimal> judged =
-                switch (demanded.combine()) {
-                    case "mean" ->
-                        List.of(sizes.get().stream()
-                                .reduce(BigDecimal.ZERO, BigDecimal::add)
-                                .divide(BigDecimal.valueOf(sizes.get().size()), 12, RoundingMode.HALF_EVEN));
-                    case "largest" -> List.of(greatest(sizes.get()));
-                    case "smallest" -> List.of(least(sizes.get()));
-                    default -> sizes.get();
-                };
-        boolean rounded = demanded.warm() || demanded.combine().equals("mean");
         return inside(
-                judged,
+                DifferenceOracle.judged(demanded, sizes.get()),
                 demanded.lower().map(demanded.guard()::add),
                 demanded.upper().map(upper -> upper.subtract(demanded.guard())),
-                rounded);
+                DifferenceOracle.isRounded(demanded));
     }
 
     private Says angle(Facts step, Facts.Angle demanded) {
@@ -371,11 +367,11 @@ final class Oracle {
                 .map(largest -> demanded.minor().map(largest::max).orElse(largest));
     }
 
-    private static BigDecimal greatest(List<BigDecimal> figures) {
+    static BigDecimal greatest(List<BigDecimal> figures) {
         return figures.stream().max(BigDecimal::compareTo).orElseThrow();
     }
 
-    private static BigDecimal least(List<BigDecimal> figures) {
+    static BigDecimal least(List<BigDecimal> figures) {
         return figures.stream().min(BigDecimal::compareTo).orElseThrow();
     }
 }

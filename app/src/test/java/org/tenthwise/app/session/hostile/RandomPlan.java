@@ -69,7 +69,7 @@ record RandomPlan(List<Facts> facts, Plan plan) {
     private static Facts.What what(List<Facts> before, Random random) {
         List<Integer> bores = numbers(before, "bore");
         List<Integer> roots = numbers(before, "diameter");
-        return switch (random.nextInt(14)) {
+        return switch (random.nextInt(15)) {
             case 0 -> new Facts.Asks("confirm", Map.of(Question.CONFIRMED, Answer.YES));
             case 1 -> new Facts.Asks("look", Map.of(Question.LOOKS_RIGHT, Answer.YES));
             case 2 ->
@@ -102,6 +102,7 @@ record RandomPlan(List<Facts> facts, Plan plan) {
             case 10 -> paper(false, random);
             case 11 -> position(bores, random);
             case 12 -> scale(random);
+            case 13 -> difference(before, random);
             default -> bore(random);
         };
     }
@@ -159,6 +160,19 @@ record RandomPlan(List<Facts> facts, Plan plan) {
                 false,
                 random.nextInt(4) == 0,
                 cuts(random, List.of("12.020", "\"middle\"", "\"third\"")));
+    }
+
+    private static Facts.What difference(List<Facts> before, Random random) {
+        List<Facts> sizes = before.stream()
+                .filter(step -> step.what() instanceof Facts.Size)
+                .toList();
+        if (sizes.isEmpty()) {
+            return bore(random);
+        }
+        Facts of = sizes.get(random.nextInt(sizes.size()));
+        Facts less = sizes.get(random.nextInt(sizes.size()));
+        BigDecimal about = ((Facts.Size) of.what()).about().subtract(((Facts.Size) less.what()).about());
+        return new Facts.Difference(of.number(), less.number(), about.subtract(dec("0.020")), about.add(dec("0.020")));
     }
 
     private static Facts.What angle(Random random) {

@@ -2,12 +2,15 @@ package org.tenthwise.model.compute.expression;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.IntFunction;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -113,28 +116,66 @@ public final class Expression {
     }
 
     /**
-     * U = √(Σ (c·U)²), c the change of the expression for one unit of each name at its mean size. The least, the
-     * greatest and the mean of a name over its places count as sizes of their own.
+     * U = √(Σ (c·U)²), c the change of the expression for one unit of each name at its mean size, for sizes that do not
+     * depend on one another. The least, the greatest and the mean of a name over its places count as sizes of their
+     * own.
      *
      * @param uncertainties expanded, at one coverage factor, of names that have one
      * @return at the same coverage factor; absent where the expression has an edge there and no such change
      */
     public Optional<BigDecimal> expanded(Map<String, List<BigDecimal>> sizes, Map<String, BigDecimal> uncertainties) {
-        List<Span> changes = Ranges.ofMeans(sizes).slope(term).with();
+        return expanded(parts(sizes, uncertainties), String::valueOf);
+    }
+
+    /**
+     * The same where sizes that are measured in one way are out to the same side: their |c|·U are added up in full
+     * before they are squared (JCGM 100:2008, 5.2.2).
+     *
+     * @param ways in which way each name is measured
+     */
+    public Optional<BigDecimal> expanded(
+            Map<String, List<BigDecimal>> sizes, Map<String, BigDecimal> uncertainties, Map<String, String> ways) {
         List<String> names = List.copyOf(sizes.keySet());
-        double squares = 0;
-        for (int i = 0; i < changes.size(); i++) {
-            BigDecimal expanded = uncertainties.getOrDefault(names.get(i % names.size()), BigDecimal.ZERO);
-            squares += Math.pow(changes.get(i).absolute().high() * expanded.doubleValue(), 2);
+        return expanded(parts(sizes, uncertainties), slot -> ways.get(names.get(slot % names.size())));
+    }
+
+    private static Optional<BigDecimal> expanded(List<Double> parts, IntFunction<String> way) {
+        Map<String, Double> byWay = new HashMap<>();
+        for (int slot = 0; slot < parts.size(); slot++) {
+            byWay.merge(way.apply(slot), parts.get(slot), Double::sum);
         }
+        double squares =
+                byWay.values().stream().mapToDouble(part -> part * part).sum();
         return Double.isFinite(squares)
                 ? Optional.of(new BigDecimal(Math.sqrt(squares), MathContext.DECIMAL64))
                 : Optional.empty();
     }
 
+    /** |c|·U of each name, then of each over its places. */
+    private List<Double> parts(Map<String, List<BigDecimal>> sizes, Map<String, BigDecimal> uncertainties) {
+        List<Span> changes = Ranges.ofMeans(sizes).slope(term).with();
+        List<String> names = List.copyOf(sizes.keySet());
+        List<Double> parts = new ArrayList<>();
+        for (int slot = 0; slot < changes.size(); slot++) {
+            BigDecimal expanded = uncertainties.getOrDefault(names.get(slot % names.size()), BigDecimal.ZERO);
+            parts.add(changes.get(slot).absolute().high() * expanded.doubleValue());
+        }
+        return parts;
+    }
+
     /** As it is printed, with what {@code names} makes of each name. */
     public String with(UnaryOperator<String> names) {
         return term.text(names);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Expression expression && text.equals(expression.text);
+    }
+
+    @Override
+    public int hashCode() {
+        return text.hashCode();
     }
 
     /** As it was typed. */

@@ -1,0 +1,117 @@
+package org.tenthwise.model.plan;
+
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.model.compute.expression.Expression;
+import org.tenthwise.model.tolerance.Limits;
+
+/**
+ * A size or an angle worked out of what earlier checks found: a wall, a centre distance, the core between two grooves.
+ * It has no readings of its own.
+ *
+ * @param of in the unit of the plan, angles in degrees
+ * @param uses every name of the expression, in its order
+ * @param restsOn the steps used, then those that these rest on themselves
+ */
+public record CalculatedCheck(Expression of, List<Use> uses, List<Integer> restsOn, Limits limits) implements Check {
+
+    /** The word plans and files for programs have for it. */
+    public static final String KEY = "calculated";
+
+    /**
+     * What a name of the expression stands for.
+     *
+     * @param step an earlier one
+     */
+    public record Use(String name, int step, By by) {}
+
+    /** By what of a check it is worked out. */
+    public enum By {
+        /** Any size between the least and the greatest it found. */
+        EACH("each"),
+        LEAST("least"),
+        GREATEST("greatest"),
+        MEAN("mean"),
+        /** The whole movement of the indicator, of a run-out. */
+        RUN_OUT("run-out"),
+        /** Half of that, to either side. */
+        ECCENTRICITY("eccentricity");
+
+        private final String key;
+
+        By(String key) {
+            this.key = key;
+        }
+
+        /** As a plan writes it. */
+        public String key() {
+            return key;
+        }
+
+        /** Whether it is of a run-out, and of nothing else. */
+        public boolean isOfATurn() {
+            return this == RUN_OUT || this == ECCENTRICITY;
+        }
+    }
+
+    public CalculatedCheck {
+        uses = List.copyOf(uses);
+        restsOn = List.copyOf(restsOn);
+    }
+
+    @Override
+    public String key() {
+        return KEY;
+    }
+
+    @Override
+    public List<Slot> slots() {
+        return List.of();
+    }
+
+    /** By what it rests on. */
+    @Override
+    public boolean isMeasured() {
+        return true;
+    }
+
+    @Override
+    public boolean isTakenElsewhere() {
+        return true;
+    }
+
+    @Override
+    public List<Question> questions() {
+        return List.of();
+    }
+
+    @Override
+    public Optional<Means> means() {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Limits> judgedAgainst() {
+        return Optional.of(limits);
+    }
+
+    @Override
+    public Optional<String> judgedBy() {
+        return Optional.of("worst-case");
+    }
+
+    @Override
+    public Optional<CheckOfSize> asSize() {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<RunOutCheck> asTurn() {
+        return Optional.empty();
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+        return cases.calculated(this);
+    }
+}
