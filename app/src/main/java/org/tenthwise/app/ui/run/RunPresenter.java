@@ -22,6 +22,7 @@ import org.tenthwise.app.ui.run.RunScreenState.Hold;
 import org.tenthwise.app.ui.run.RunScreenState.InHand;
 import org.tenthwise.app.ui.run.RunScreenState.StepLine;
 import org.tenthwise.model.plan.BalloonNumber;
+import org.tenthwise.model.plan.Instances;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
@@ -175,6 +176,10 @@ final class RunPresenter {
 
     private String taken(State state) {
         TakenCount count = TakenCount.of(state);
+        Instances instances = state.inHand().drawing().instances();
+        if (count.all() == 0 && instances.areSeveral()) { // one answer is for all of them
+            return words.say("run.all-of", instances.count());
+        }
         return count.all() == 0 ? "" : words.say("run.taken-of", count.read(), count.all());
     }
 

@@ -59,7 +59,8 @@ public record RunScreenState(
      * The step in hand.
      *
      * @param balloon on the drawing, where it is another number than that of the step
-     * @param taken how much of it is taken; empty where nothing is read at places
+     * @param taken how much of it is taken; of several alike that are asked about, that the answer is for all; else
+     *     empty
      * @param drawing words of the drawing; may be empty
      * @param gauge with what, and what it is set on, in parts: those that matter most first
      * @param method how, a sentence each, in their order

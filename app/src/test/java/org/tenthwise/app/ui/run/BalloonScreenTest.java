@@ -46,6 +46,28 @@ class BalloonScreenTest extends RunAtHand {
         assertFalse(steps.get(0).spoken().contains("balloon"), steps.get(0).spoken());
     }
 
+    /** Half of four holes gauged must not be answered for all of them unseen. */
+    @Test
+    void oneAnswerForAllOfSeveralSaysSo() throws Exception {
+        beginARunOf(
+                InventedPlans.inMillimetres(
+                        """
+                [[step]]
+                number = 1
+                operation = 10
+                kind = "go-not-go"
+                name = "Threads"
+                balloon = 8
+                count = 4
+                method = "Plug, each hole."
+                go = "Goes in whole."
+                not_go = "Two turns at the most."
+                """));
+        assertEquals(
+                "all 4",
+                new RunPresenter(words).of(run.session.state()).inHand().taken());
+    }
+
     /** Balloon 9 is the order number 9 here as little as anywhere: only what is ringed is a balloon. */
     @Test
     void whereBothAreTheSameNumberOneStands() throws Exception {
