@@ -3,6 +3,8 @@ package org.tenthwise.app.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.model.gauge.CertifiedEnds;
+import org.tenthwise.model.gauge.LimitGaugeForm;
 import org.tenthwise.model.plan.AskedCheck;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.record.AskedFinding;
@@ -72,6 +74,34 @@ final class AskedSentences extends FindingSentences {
 
     @Override
     List<Weighed> remarks() {
-        return List.of();
+        return finding.check().match(new AskedCheck.Cases<>() {
+            @Override
+            public List<Weighed> confirm(AskedCheck.Confirm confirm) {
+                return List.of();
+            }
+
+            @Override
+            public List<Weighed> look(AskedCheck.VisualCheck look) {
+                return List.of();
+            }
+
+            @Override
+            public List<Weighed> goNotGo(AskedCheck.GoNotGo gauge) {
+                return gauge.form().map(form -> Weighed.how(ofTheGauge(form, gauge.certified()))).stream()
+                        .toList();
+            }
+        });
+    }
+
+    /** What it looks like, and what it really accepts. */
+    private String ofTheGauge(LimitGaugeForm form, Optional<CertifiedEnds> certified) {
+        String called = words.say("limit-gauge", form);
+        return certified
+                .map(ends -> words.say(
+                        "limit-gauge.accepts",
+                        called,
+                        Figures.written(ends.least()),
+                        Figures.withUnit(ends.greatest())))
+                .orElseGet(() -> words.say("limit-gauge.with", called));
     }
 }

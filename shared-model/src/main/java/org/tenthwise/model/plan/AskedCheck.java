@@ -2,7 +2,9 @@ package org.tenthwise.model.plan;
 
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.model.gauge.CertifiedEnds;
 import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.LimitGaugeForm;
 import org.tenthwise.model.tolerance.Limits;
 
 /** What is not measured: a question or two, answered by a tap. */
@@ -120,8 +122,21 @@ public sealed interface AskedCheck extends Check {
      *
      * @param go what the go end must do, in the plan's words
      * @param notGo what the not-go end must not do, in the plan's words
+     * @param form what it looks like; absent where the plan does not say
+     * @param certified its ends by its certificate; absent where the plan does not have them
      */
-    record GoNotGo(String go, String notGo, Optional<String> gauge) implements AskedCheck {
+    record GoNotGo(
+            String go,
+            String notGo,
+            Optional<String> gauge,
+            Optional<LimitGaugeForm> form,
+            Optional<CertifiedEnds> certified)
+            implements AskedCheck {
+
+        /** One of which nothing more is known. */
+        public GoNotGo(String go, String notGo, Optional<String> gauge) {
+            this(go, notGo, gauge, Optional.empty(), Optional.empty());
+        }
 
         /** The word plans and files for programs have for it. */
         public static final String KEY = "go-not-go";
