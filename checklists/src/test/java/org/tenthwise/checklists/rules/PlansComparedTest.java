@@ -208,6 +208,53 @@ class PlansComparedTest {
         assertEquals(List.of(), told(compared(renumbered)));
     }
 
+    private static final String WORKED_OUT = PlanText.HEAD
+            + PlanText.DEPTH
+            + """
+
+            [[step]]
+            number = 6
+            operation = 10
+            name = "Twice"
+            kind = "calculated"
+            of = "2 * a"
+            names = { a = 5 }
+            upper = 0.2500
+
+            [[step]]
+            number = 7
+            operation = 10
+            name = "Hole"
+            method = "So."
+            kind = "position"
+            zone = 0.0100
+            x = 1.0
+            y = 0.5
+            gauge_kind = "caliper"
+            """;
+
+    @Test
+    void whatIsWorkedOutIsComparedAndRestsOnWhatItIsWorkedOutOf() {
+        Plan before = plan(WORKED_OUT);
+        assertEquals(List.of(), told(PlanComparison.of(before, plan(WORKED_OUT))));
+        Plan renumbered = plan(WORKED_OUT
+                .replace("number = 7", "number = 9")
+                .replace("number = 6", "number = 8")
+                .replace("number = 5", "number = 7")
+                .replace("{ a = 5 }", "{ a = 7 }"));
+        assertEquals(List.of(), told(PlanComparison.of(before, renumbered)));
+        assertEquals(
+                List.of("5 REQUIREMENT UPPER_LIMIT 0.1250 in>0.1260 in", "6 rests on 5"),
+                told(PlanComparison.of(before, plan(WORKED_OUT.replace("0.1250", "0.1260")))));
+        assertEquals(
+                List.of("7 AS_WRITTEN UPPER_LIMIT 0.0100 in>0.010 in"),
+                told(PlanComparison.of(before, plan(WORKED_OUT.replace("0.0100", "0.010")))));
+        assertEquals(
+                1,
+                told(PlanComparison.of(before, plan(WORKED_OUT.replace("2 * a", "3 * a"))))
+                        .size());
+    }
+
     @Test
     void theSameLimitInAnotherUnitIsAnotherRequirement() {
         Plan inches = plan(PlanText.HEAD + PlanText.DEPTH);

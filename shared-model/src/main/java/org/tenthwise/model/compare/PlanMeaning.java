@@ -33,7 +33,7 @@ final class PlanMeaning {
 
     private static final Set<String> NOT_COMPARED =
             Set.of("number", "issue", "issues", "source", "steps", "operations");
-    private static final Set<String> OTHER_STEPS = Set.of("hold", "cutWith");
+    private static final Set<String> OTHER_STEPS = Set.of("hold", "cutWith", "restsOn", "step");
     private static final Pattern FIGURE = Pattern.compile("\\d*\\.?\\d+");
 
     private record Leaf(String path, Object means, String written) {}
