@@ -82,4 +82,13 @@ class PositionKindTest {
                 check.slots().stream().map(slot -> slot.place().name()).toList());
         assertEquals("12.000000", check.nominal(check.slots().get(6)).text());
     }
+
+    /** Of six alike the check reads all six. */
+    @Test
+    void aPatternLooksAfterAllOfItsHoles() {
+        assertEquals(
+                6,
+                position("count = 6\nbolt_circle = { diameter = 40, holes = 6 }")
+                        .readsAlike());
+    }
 }

@@ -54,6 +54,11 @@ public sealed interface Check
         return asSize().filter(size -> size.feature().isTurned()).isPresent();
     }
 
+    /** How many alike it reads by itself, each against a place of its own: one for all but a pattern of holes. */
+    default int readsAlike() {
+        return 1;
+    }
+
     /** Whether a reading of it may be zero or less: what an indicator shows, and what is counted from a datum. */
     default boolean readsBelowZero() {
         return asTurn().isPresent();

@@ -112,6 +112,11 @@ public record PositionCheck(
     }
 
     @Override
+    public int readsAlike() {
+        return holes.size();
+    }
+
+    @Override
     public boolean readsBelowZero() {
         return true;
     }
