@@ -50,6 +50,7 @@ import org.tenthwise.app.ui.Fittings;
 import org.tenthwise.app.ui.Screens;
 import org.tenthwise.app.ui.about.AboutFacts;
 import org.tenthwise.checklists.catalogue.Catalogue;
+import org.tenthwise.checklists.catalogue.PlanDesk;
 import org.tenthwise.checklists.catalogue.PlanFolder;
 import org.tenthwise.checklists.rules.PlanReader;
 import org.tenthwise.model.words.LocaleCustoms;
@@ -112,6 +113,7 @@ final class Wiring {
                                 new Runs(ledger, clock, shopBook(place), steps(place)),
                                 background,
                                 () -> plans(place),
+                                place.plans().map(PlanDesk::new),
                                 () -> handout(ledger, place, viewer),
                                 sums,
                                 () -> about(place),

@@ -14,12 +14,14 @@ import org.tenthwise.app.ui.about.AboutFacts;
 import org.tenthwise.app.ui.shell.Shell;
 import org.tenthwise.app.ui.theme.Look;
 import org.tenthwise.checklists.catalogue.Catalogue;
+import org.tenthwise.checklists.catalogue.PlanDesk;
 
 /**
  * What the screens are built with, in whatever language.
  *
  * @param background its worker owns the ledger of {@code shop}
  * @param plans looks up the plans there are; called on the worker
+ * @param desk where plans are made; absent where there is no folder of plans
  * @param handout in the language spoken when it is asked for; its work is called on the worker
  * @param facts in the language spoken when they are asked for
  * @param backups absent for a store that is thrown away
@@ -30,6 +32,7 @@ public record Fittings(
         Runs shop,
         Background background,
         Callable<Catalogue> plans,
+        Optional<PlanDesk> desk,
         Supplier<Handout> handout,
         Sums sums,
         Supplier<AboutFacts> facts,

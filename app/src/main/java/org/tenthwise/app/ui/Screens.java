@@ -27,6 +27,7 @@ import org.tenthwise.app.ui.deed.WordsForm;
 import org.tenthwise.app.ui.deed.WrongSettingForm;
 import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.FormView;
+import org.tenthwise.app.ui.form.FormViewModel;
 import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.app.ui.guide.GuideView;
 import org.tenthwise.app.ui.guide.GuideViewModel;
@@ -41,6 +42,14 @@ import org.tenthwise.app.ui.more.MoreViewModel;
 import org.tenthwise.app.ui.pages.PagesView;
 import org.tenthwise.app.ui.pages.PagesViewModel;
 import org.tenthwise.app.ui.picture.ScreenFaces;
+import org.tenthwise.app.ui.plan.IssueViewModel;
+import org.tenthwise.app.ui.plan.NewPlanViewModel;
+import org.tenthwise.app.ui.plan.PlanHeadViewModel;
+import org.tenthwise.app.ui.plan.PlanStepViewModel;
+import org.tenthwise.app.ui.plan.PlanView;
+import org.tenthwise.app.ui.plan.PlanViewModel;
+import org.tenthwise.app.ui.plan.PlansView;
+import org.tenthwise.app.ui.plan.PlansViewModel;
 import org.tenthwise.app.ui.record.RecordView;
 import org.tenthwise.app.ui.record.RecordViewModel;
 import org.tenthwise.app.ui.reference.ReferenceView;
@@ -63,6 +72,8 @@ import org.tenthwise.app.ui.shell.Shell;
 import org.tenthwise.app.ui.sign.SignView;
 import org.tenthwise.app.ui.sign.SignViewModel;
 import org.tenthwise.app.ui.theme.PictureFrames;
+import org.tenthwise.checklists.catalogue.PlanDesk;
+import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.words.Words;
@@ -120,8 +131,10 @@ public final class Screens implements Navigator {
     }
 
     private Screen homeView() {
-        Screen home =
-                new HomeView(new HomeViewModel(shop, with.plans(), tasks, words, this, with.clock()), words, pictures);
+        Screen home = new HomeView(
+                new HomeViewModel(shop, with.plans(), with.desk().isPresent(), tasks, words, this, with.clock()),
+                words,
+                pictures);
         undermost = Optional.of(home);
         return home;
     }
@@ -233,6 +246,57 @@ public final class Screens implements Navigator {
     public void records() {
         shell.show(new RecordsView(
                 new RunListViewModel(RunShelf.CLOSED, shop, tasks, words, this, with.clock()), words, pictures, this));
+    }
+
+    @Override
+    public void plans() {
+        shell.show(new PlansView(new PlansViewModel(desk(), tasks, words, this), words, this));
+    }
+
+    /** Without a folder of plans no key leads to any of this. */
+    private PlanDesk desk() {
+        return with.desk().orElseThrow();
+    }
+
+    @Override
+    public void newPlan() {
+        show("planning.new", new NewPlanViewModel(desk(), tasks, words, this, with.clock()).form(), () -> {});
+    }
+
+    private void show(String title, FormViewModel form, Runnable load) {
+        shell.show(FormView.titled(words.say(title), form, words, this::back, load));
+    }
+
+    @Override
+    public void plan(String name) {
+        tasks.run(
+                () -> desk().open(name),
+                found -> found.ifPresentOrElse(
+                        text -> shell.show(new PlanView(
+                                new PlanViewModel(name, new PlanInHand(text), desk(), tasks, words, this),
+                                words,
+                                this)),
+                        () -> tell(Notice.plain(
+                                words.say("planning.plan"),
+                                words.say("planning.no-toml"),
+                                words.say("shell.understood")))));
+    }
+
+    @Override
+    public void planHead(String name, PlanInHand plan) {
+        show("planning.head", new PlanHeadViewModel(plan, words, this, with.clock()).form(), () -> {});
+    }
+
+    @Override
+    public void planStep(String name, PlanInHand plan, int place) {
+        PlanStepViewModel model = new PlanStepViewModel(name, plan, place, words, this, with.clock());
+        shell.show(FormView.titled(model.title(), model.form(), words, this::back, () -> {}));
+    }
+
+    @Override
+    public void issue(String name, PlanInHand plan) {
+        IssueViewModel model = new IssueViewModel(name, plan, desk(), shop, tasks, words, this, with.clock());
+        show("planning.issue-it", model.form(), model::load);
     }
 
     @Override

@@ -28,8 +28,8 @@ class HomeScreenTest extends ScreenTest {
     private final Workshop workshop = new Workshop(words);
 
     private Screen home(Window window, Catalogue catalogue) {
-        HomeViewModel model =
-                new HomeViewModel(workshop.shop, () -> catalogue, workshop.tasks, words, workshop, Workshop.CLOCK);
+        HomeViewModel model = new HomeViewModel(
+                workshop.shop, () -> catalogue, true, workshop.tasks, words, workshop, Workshop.CLOCK);
         return new HomeView(model, words, window.pictures());
     }
 
@@ -123,7 +123,7 @@ class HomeScreenTest extends ScreenTest {
                 "reading",
                 window -> new HomeView(
                         new HomeViewModel(
-                                workshop.shop, Catalogue::ofDemoParts, never, words, workshop, Workshop.CLOCK),
+                                workshop.shop, Catalogue::ofDemoParts, true, never, words, workshop, Workshop.CLOCK),
                         words,
                         window.pictures()));
     }

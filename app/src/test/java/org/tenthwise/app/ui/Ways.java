@@ -12,6 +12,7 @@ import org.tenthwise.app.session.ShopNames;
 import org.tenthwise.app.ui.shell.Deed;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Notice;
+import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Entry;
 
@@ -48,6 +49,36 @@ public class Ways implements Navigator {
     @Override
     public void records() {
         asked.add("records");
+    }
+
+    @Override
+    public void plans() {
+        asked.add("plans");
+    }
+
+    @Override
+    public void newPlan() {
+        asked.add("new plan");
+    }
+
+    @Override
+    public void plan(String name) {
+        asked.add("plan " + name);
+    }
+
+    @Override
+    public void planHead(String name, PlanInHand plan) {
+        asked.add("head of " + name);
+    }
+
+    @Override
+    public void planStep(String name, PlanInHand plan, int place) {
+        asked.add("step %d of %s".formatted(place, name));
+    }
+
+    @Override
+    public void issue(String name, PlanInHand plan) {
+        asked.add("issue " + name);
     }
 
     @Override

@@ -33,6 +33,7 @@ import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.checklists.catalogue.PlanDesk;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Plan;
@@ -78,6 +79,7 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
                 shop,
                 new Background(Runnable::run, Runnable::run),
                 plans,
+                Optional.of(new PlanDesk(folder.resolve("plans"))),
                 () -> handout.apply(spoken),
                 Handbook.sums(),
                 () -> new AboutFacts("0.1.0", "here", "there", List::of),

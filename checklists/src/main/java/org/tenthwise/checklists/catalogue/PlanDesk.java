@@ -9,6 +9,9 @@ import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.tenthwise.checklists.editing.PlanText;
 import org.tenthwise.checklists.editing.TableText;
@@ -45,15 +48,26 @@ public final class PlanDesk {
      */
     public record Why(String reason, String by, Optional<String> approvedBy, LocalDate on) {}
 
-    /** Names of all drafts, without the end of the file name. */
+    /** Names of all plans and drafts, without the end of the file name. */
+    public List<String> names() throws IOException {
+        Set<String> names = new TreeSet<>(named(PlanFolder::isPlanFile, PLAN));
+        names.addAll(drafts());
+        return List.copyOf(names);
+    }
+
+    /** Names of those that are worked on. */
     public List<String> drafts() throws IOException {
+        return named(file -> file.getFileName().toString().endsWith(DRAFT), DRAFT);
+    }
+
+    private List<String> named(Predicate<Path> wanted, String end) throws IOException {
         if (!Files.isDirectory(folder)) {
             return List.of();
         }
         try (Stream<Path> all = Files.list(folder)) {
-            return all.map(file -> file.getFileName().toString())
-                    .filter(name -> name.endsWith(DRAFT))
-                    .map(name -> name.substring(0, name.length() - DRAFT.length()))
+            return all.filter(wanted)
+                    .map(file -> file.getFileName().toString())
+                    .map(name -> name.substring(0, name.length() - end.length()))
                     .sorted()
                     .toList();
         }

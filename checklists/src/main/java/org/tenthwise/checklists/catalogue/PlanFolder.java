@@ -42,7 +42,7 @@ public final class PlanFolder {
         return catalogue;
     }
 
-    private static boolean isPlanFile(Path file) {
+    static boolean isPlanFile(Path file) {
         String name = file.getFileName().toString();
         return name.endsWith(".toml") && !name.endsWith(READINGS) && !name.endsWith(PlanDesk.DRAFT);
     }

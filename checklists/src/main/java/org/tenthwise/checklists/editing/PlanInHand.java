@@ -12,6 +12,7 @@ import org.tenthwise.checklists.rules.PlanProblem;
 import org.tenthwise.checklists.rules.PlanReader;
 import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.words.Message;
 
 /**
  * A plan being made or changed: its text, what is still open in it, and the way back. Steps are known by their place in
@@ -40,7 +41,24 @@ public final class PlanInHand {
      *
      * @param step place of the step it is about; absent where it is about the head or another table
      */
-    public record OpenPoint(OptionalInt step, PlanProblem problem) {}
+    public record OpenPoint(OptionalInt step, PlanProblem problem) {
+
+        /** The key that is missing, the likelier one where two come to the same; absent where something is wrong. */
+        public Optional<String> missing() {
+            return missing(problem.what());
+        }
+
+        private static Optional<String> missing(Message problem) {
+            return switch (problem.key()) {
+                case "plan.about" -> missing((Message) problem.values().get("1"));
+                case "plan.key.missing" ->
+                    Optional.of(String.valueOf(problem.values().get("0")));
+                case "plan.limits.missing" -> Optional.of("requirement");
+                case "plan.means.no-master" -> Optional.of("master");
+                default -> Optional.empty();
+            };
+        }
+    }
 
     public PlanText text() {
         return text;
@@ -142,6 +160,15 @@ public final class PlanInHand {
         return IntStream.range(0, steps().size())
                 .boxed()
                 .filter(places::contains)
+                .toList();
+    }
+
+    /** Keys that a step is no check without. */
+    public List<String> missing(int place) {
+        return open().stream()
+                .filter(point -> point.step().equals(OptionalInt.of(place)))
+                .flatMap(point -> point.missing().stream())
+                .distinct()
                 .toList();
     }
 

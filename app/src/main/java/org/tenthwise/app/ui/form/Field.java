@@ -35,6 +35,7 @@ public final class Field<T> {
     private final Optional<TextEntryViewModel> typing;
     private final Function<String, T> understood;
     private final ReadOnlyObjectWrapper<Way> way;
+    private boolean onlyIfWanted;
     private final BooleanProperty asked = new SimpleBooleanProperty(true);
     private final StringProperty about = new SimpleStringProperty("");
     private final ReadOnlyObjectWrapper<Optional<T>> value = new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -131,6 +132,16 @@ public final class Field<T> {
 
     public boolean required() {
         return required;
+    }
+
+    /** Lets it be filled in by whoever goes to it, and passed over by everybody else. */
+    public Field<T> onlyIfWanted() {
+        onlyIfWanted = true;
+        return this;
+    }
+
+    boolean isPassedOver() {
+        return onlyIfWanted;
     }
 
     /** Whether it is asked for at all, as things stand; what is not is neither shown nor missed. */

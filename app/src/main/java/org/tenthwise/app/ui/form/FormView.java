@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
@@ -15,6 +16,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.ui.keys.Deaf;
 import org.tenthwise.app.ui.keys.Key;
+import org.tenthwise.app.ui.keys.PagedRows;
 import org.tenthwise.app.ui.keys.Typing;
 import org.tenthwise.app.ui.shell.SidedScreen;
 import org.tenthwise.app.ui.theme.PictureFrames;
@@ -26,6 +28,7 @@ public class FormView extends SidedScreen {
 
     private static final PseudoClass EMPTY = PseudoClass.getPseudoClass("empty");
     private static final int FEW = 3;
+    private static final int ON_ONE_PAGE = 8;
 
     private final FormViewModel model;
     private final Words words;
@@ -34,6 +37,9 @@ public class FormView extends SidedScreen {
     private final Map<Field<?>, Deaf> deaf = new HashMap<>();
     private final List<Key> keys = new ArrayList<>();
     private final GridPane fields = new GridPane();
+    /** Where there are more fields than can be seen at once, they are by the page. */
+    private final Optional<PagedRows> paged;
+
     private final VBox side;
 
     /** @param load looks up what the form is about, each time it is shown */
@@ -46,7 +52,9 @@ public class FormView extends SidedScreen {
         fields.setVgap(8);
         fields.setMinHeight(USE_PREF_SIZE);
         model.fields().forEach(field -> keys.add(key(field)));
-        side = new VBox(16, fields);
+        paged = keys.size() > ON_ONE_PAGE ? Optional.of(new PagedRows(words)) : Optional.empty();
+        side = new VBox(16, paged.<Region>map(rows -> rows).orElse(fields));
+        paged.ifPresent(rows -> VBox.setVgrow(rows, Priority.ALWAYS));
         side.getStyleClass().addAll("on-paper", "form-side");
         lay(heading, side, ScreenSizes.FORM_SIDE, ScreenSizes.FORM_ABOVE);
         owns(model.inHandProperty().subscribe(this::show));
@@ -98,6 +106,11 @@ public class FormView extends SidedScreen {
                 .filter(i -> model.fields().get(i).askedProperty().get())
                 .mapToObj(keys::get)
                 .toList();
+        if (paged.isPresent()) {
+            paged.get().show(asked);
+            reveal(paged.get(), model.inHandProperty().get());
+            return;
+        }
         int across = isWide() || asked.size() < FEW ? 1 : 2;
         fields.getChildren().clear();
         fields.getColumnConstraints().clear();
@@ -111,6 +124,15 @@ public class FormView extends SidedScreen {
         }
     }
 
+    private void reveal(PagedRows rows, Field<?> field) {
+        rows.reveal(Math.max(
+                0,
+                model.fields().stream()
+                        .filter(any -> any.askedProperty().get())
+                        .toList()
+                        .indexOf(field)));
+    }
+
     private void show(Field<?> field) {
         Region panel = panels.computeIfAbsent(field, wanted -> new Panel<>(wanted, model, words));
         rest(panel);
@@ -118,6 +140,7 @@ public class FormView extends SidedScreen {
         for (int i = 0; i < keys.size(); i++) {
             keys.get(i).showChosen(model.fields().get(i) == field);
         }
+        paged.ifPresent(rows -> reveal(rows, field));
     }
 
     /** What can act at once takes no press for a moment after it has come. */

@@ -211,7 +211,8 @@ public final class FormViewModel implements Typing {
         int at = fields.indexOf(inHand.get());
         for (int step = 1; step < fields.size(); step++) {
             Field<?> field = fields.get((at + step) % fields.size());
-            if (field.askedProperty().get() && isEmpty(field) && (field.required() || !lookedAt.contains(field))) {
+            boolean wanted = field.required() || !field.isPassedOver() && !lookedAt.contains(field);
+            if (field.askedProperty().get() && isEmpty(field) && wanted) {
                 return Optional.of(field);
             }
         }

@@ -106,6 +106,12 @@ public final class HomeView extends Screen {
             offered.add(Texts.label(
                     words.say("home.no-parts", model.folderProperty().get()), "middling", "home-row"));
         }
+        if (model.makesPlans()) {
+            Key plans = new Key(Key.Kind.PLAIN, words.say("home.plans"), model::plans);
+            plans.setId("plans");
+            plans.setMinHeight(ScreenSizes.CHOICE_KEY);
+            offered.add(plans);
+        }
         if (!model.refusedProperty().get().isEmpty()) {
             offered.add(Texts.label(model.refusedProperty().get(), "body", "home-row"));
         }

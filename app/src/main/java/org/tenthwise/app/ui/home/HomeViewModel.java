@@ -32,6 +32,7 @@ public final class HomeViewModel {
 
     private final Runs shop;
     private final Callable<Catalogue> plans;
+    private final boolean makesPlans;
     private final LedgerTasks tasks;
     private final Words words;
     private final Navigator navigator;
@@ -44,12 +45,22 @@ public final class HomeViewModel {
     private final ReadOnlyStringWrapper gauges = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper today = new ReadOnlyStringWrapper("");
 
-    /** @param plans looks up the plans there are, away from the screen */
+    /**
+     * @param plans looks up the plans there are, away from the screen
+     * @param makesPlans whether there is a folder to make them in
+     */
     public HomeViewModel(
-            Runs shop, Callable<Catalogue> plans, LedgerTasks tasks, Words words, Navigator navigator, Clock clock) {
+            Runs shop,
+            Callable<Catalogue> plans,
+            boolean makesPlans,
+            LedgerTasks tasks,
+            Words words,
+            Navigator navigator,
+            Clock clock) {
         this.runs = new RunListViewModel(RunShelf.OPEN, shop, tasks, words, navigator, clock);
         this.shop = shop;
         this.plans = plans;
+        this.makesPlans = makesPlans;
         this.tasks = tasks;
         this.words = words;
         this.navigator = navigator;
@@ -160,6 +171,14 @@ public final class HomeViewModel {
 
     public void find() {
         runs.ask();
+    }
+
+    public boolean makesPlans() {
+        return makesPlans;
+    }
+
+    public void plans() {
+        navigator.plans();
     }
 
     public void records() {

@@ -11,12 +11,14 @@ final class TwoLines extends VBox {
 
     private final Label word;
     private final Label line;
+    private final boolean elided;
 
     TwoLines(ObservableValue<String> word, ObservableValue<String> line) {
-        this(word, label("key-line", line));
+        this(word, label("key-line", line), false);
     }
 
-    private TwoLines(ObservableValue<String> word, Label line) {
+    private TwoLines(ObservableValue<String> word, Label line, boolean elided) {
+        this.elided = elided;
         this.word = label("key-word", word);
         this.line = line;
         setAlignment(Pos.CENTER);
@@ -27,7 +29,14 @@ final class TwoLines extends VBox {
     static TwoLines elided(ObservableValue<String> word, ObservableValue<String> line) {
         Elided shown = new Elided("key-line");
         line.subscribe(shown::show);
-        return new TwoLines(word, shown);
+        return new TwoLines(word, shown, true);
+    }
+
+    /** Room is asked for the line too, also where it had to give way: there may be more the next time. */
+    @Override
+    protected double computePrefHeight(double width) {
+        double inside = word.prefHeight(width) + (line.getText().isEmpty() ? 0 : line.prefHeight(width));
+        return elided ? inside : super.computePrefHeight(width);
     }
 
     @Override

@@ -9,6 +9,7 @@ import org.tenthwise.app.session.State;
 import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.text.Objections;
+import org.tenthwise.model.words.Refused;
 import org.tenthwise.model.words.Words;
 
 /** Sends work to the thread of the ledger. What could not be done is told as a message that stays until answered. */
@@ -76,6 +77,9 @@ public final class LedgerTasks {
         }
         if (failure instanceof CouldNotExport why) {
             return told("errand.not-exported", words.say(why.why()));
+        }
+        if (failure instanceof Refused why) {
+            return told("errand.refused", words.say(why.why()));
         }
         return told("shell.trouble", words.say("shell.trouble.next"));
     }

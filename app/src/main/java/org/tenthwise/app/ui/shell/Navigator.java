@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.session.ShopNames;
+import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Entry;
 
@@ -48,6 +49,24 @@ public interface Navigator {
 
     /** The closed runs; back from a record that was looked at there leads there. */
     void records();
+
+    /** The plans there are, to be made and changed. */
+    void plans();
+
+    /** What a plan cannot be begun without. */
+    void newPlan();
+
+    /** The steps of the plan of that name, or of its draft. */
+    void plan(String name);
+
+    /** What is said of the whole of a plan. */
+    void planHead(String name, PlanInHand plan);
+
+    /** @param place of the step, from 0 */
+    void planStep(String name, PlanInHand plan, int place);
+
+    /** Puts a plan in force in which nothing is open. */
+    void issue(String name, PlanInHand plan);
 
     /** @param found is handed words to find runs by, and the screen in hand is shown again */
     void find(Consumer<String> found);

@@ -31,7 +31,7 @@ class HomeViewModelTest {
 
     private HomeViewModel model(Callable<Catalogue> plans) {
         HomeViewModel model =
-                new HomeViewModel(workshop.shop, plans, workshop.tasks, workshop.words, workshop, Workshop.CLOCK);
+                new HomeViewModel(workshop.shop, plans, true, workshop.tasks, workshop.words, workshop, Workshop.CLOCK);
         model.load();
         return model;
     }
@@ -127,7 +127,7 @@ class HomeViewModelTest {
         Deque<Runnable> toDo = new ArrayDeque<>();
         LedgerTasks slow = new LedgerTasks(new Background(toDo::add, Runnable::run), workshop.words, workshop);
         HomeViewModel model = new HomeViewModel(
-                workshop.shop, Catalogue::ofDemoParts, slow, workshop.words, workshop, Workshop.CLOCK);
+                workshop.shop, Catalogue::ofDemoParts, false, slow, workshop.words, workshop, Workshop.CLOCK);
         model.load();
         assertEquals(
                 List.of(LoadingState.NOT_YET, LoadingState.NOT_YET),

@@ -1,0 +1,119 @@
+package org.tenthwise.app.ui.plan;
+
+import java.time.Clock;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import org.tenthwise.app.ui.form.FormViewModel;
+import org.tenthwise.app.ui.shell.Navigator;
+import org.tenthwise.checklists.editing.PlanInHand;
+import org.tenthwise.checklists.editing.ReadyValues;
+import org.tenthwise.checklists.editing.TableText;
+import org.tenthwise.checklists.editing.ValueText;
+import org.tenthwise.model.words.Words;
+
+/** One step of a plan: what is missing first, then what it says, then what it could say besides. */
+public final class PlanStepViewModel {
+
+    private static final List<NamedKey> ALWAYS = List.of(
+            NamedKey.REQUIREMENT,
+            NamedKey.BALLOON,
+            NamedKey.NAME,
+            NamedKey.OPERATION,
+            NamedKey.KIND,
+            NamedKey.METHOD,
+            NamedKey.CAUTION,
+            NamedKey.HOLD,
+            NamedKey.CLASS,
+            NamedKey.SHEET,
+            NamedKey.DRAWING_ZONE,
+            NamedKey.DESIGNATOR,
+            NamedKey.COUNT);
+    /** Of what is measured. */
+    private static final List<NamedKey> MEASURED = List.of(
+            NamedKey.PLACES,
+            NamedKey.READINGS,
+            NamedKey.GAUGE_KIND,
+            NamedKey.GAUGE,
+            NamedKey.CUT_AGAIN,
+            NamedKey.AIM,
+            NamedKey.CLAMPING);
+
+    private final String name;
+    private final PlanInHand plan;
+    private final int place;
+    private final Navigator navigator;
+    private final String title;
+    private final boolean wasOpen;
+    private final TableForm form;
+
+    public PlanStepViewModel(String name, PlanInHand plan, int place, Words words, Navigator navigator, Clock clock) {
+        this.name = name;
+        this.plan = plan;
+        this.place = place;
+        this.navigator = navigator;
+        TableText step = plan.steps().get(place);
+        title = words.say(
+                        "planning.step",
+                        step.value("number").orElse(""),
+                        step.says("name").orElse(""))
+                .strip();
+        wasOpen = plan.openSteps().contains(place);
+        form = new TableForm(step, asked(step, words), words, clock, words.say("planning.keep"), this::keep);
+        step.says("requirement").ifPresent(form.form().aboutProperty()::set);
+    }
+
+    private List<TableForm.Asked> asked(TableText step, Words words) {
+        List<String> missing = plan.missing(place);
+        Set<String> keys = new LinkedHashSet<>(missing);
+        keys.addAll(NamedKey.keys(ALWAYS));
+        keys.addAll(step.keys());
+        if (step.value("places").isPresent() || step.value("gauge_kind").isPresent() || keys.contains("places")) {
+            keys.addAll(NamedKey.keys(MEASURED));
+        }
+        keys.remove("number");
+        ReadyValues ready = new ReadyValues(plan.text());
+        return keys.stream()
+                .map(key -> new TableForm.Asked(
+                        key,
+                        missing.contains(key),
+                        Stream.concat(ready.of(key, place).stream(), usual(key, words))
+                                .distinct()
+                                .toList()))
+                .toList();
+    }
+
+    /** Where things are usually read; common practice. */
+    private static Stream<String> usual(String key, Words words) {
+        return key.equals(NamedKey.PLACES.key())
+                ? Stream.of(
+                                words.say("planning.places.two-ways"),
+                                words.say("planning.places.two-ends"),
+                                words.say("planning.places.both"),
+                                words.say("planning.places.one"))
+                        .map(places -> ValueText.written(key, places))
+                : Stream.empty();
+    }
+
+    public String title() {
+        return title;
+    }
+
+    public FormViewModel form() {
+        return form.form();
+    }
+
+    /** Where something was open, it goes on to the next step where something is; this one again while it is. */
+    private void keep(UnaryOperator<TableText> change) {
+        plan.changeStep(place, change);
+        navigator.back();
+        if (wasOpen) {
+            plan.openSteps().stream()
+                    .filter(open -> open >= place)
+                    .findFirst()
+                    .ifPresent(next -> navigator.planStep(name, plan, next));
+        }
+    }
+}

@@ -1,0 +1,141 @@
+package org.tenthwise.app.ui;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.session.ShopNames;
+import org.tenthwise.app.ui.form.FormView;
+import org.tenthwise.app.ui.plan.IssueViewModel;
+import org.tenthwise.app.ui.plan.NewPlanViewModel;
+import org.tenthwise.app.ui.plan.PlanHeadViewModel;
+import org.tenthwise.app.ui.plan.PlanStepViewModel;
+import org.tenthwise.app.ui.plan.PlanView;
+import org.tenthwise.app.ui.plan.PlanViewModel;
+import org.tenthwise.app.ui.plan.PlansView;
+import org.tenthwise.app.ui.plan.PlansViewModel;
+import org.tenthwise.app.ui.shell.Screen;
+import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.checklists.catalogue.PlanDesk;
+import org.tenthwise.checklists.editing.PlanInHand;
+import org.tenthwise.checklists.editing.PlanText;
+
+/** Plans made and changed at the tablet, on every display. */
+class PlanScreenTest extends ScreenTest {
+
+    @RegisterExtension
+    private final Workshop workshop = new Workshop(words);
+
+    @TempDir
+    private Path folder;
+
+    private PlanDesk desk() {
+        return new PlanDesk(folder);
+    }
+
+    private static PlanText carrier() {
+        return PlanText.of(DemoPart.SCREW_CARRIER.planText()).orElseThrow();
+    }
+
+    /** Two steps of it lack what no check is one without. */
+    private static PlanInHand half() {
+        PlanInHand plan = new PlanInHand(carrier());
+        plan.changeStep(6, step -> step.without("gauge_kind").without("places").without("method"));
+        plan.changeStep(7, step -> step.without("name"));
+        return plan;
+    }
+
+    private Screen plan(PlanInHand plan, int place) {
+        PlanViewModel model = new PlanViewModel("LG-2207-C", plan, desk(), workshop.tasks, words, workshop);
+        model.take(place);
+        return new PlanView(model, words, workshop);
+    }
+
+    private Screen step(PlanInHand plan, int place) {
+        PlanStepViewModel model = new PlanStepViewModel("LG-2207-C", plan, place, words, workshop, Workshop.CLOCK);
+        return FormView.titled(model.title(), model.form(), words, workshop::back, () -> {});
+    }
+
+    @Test
+    void thePlansThereAreHoldEverywhere() throws IOException {
+        desk().issue(
+                        "LG-2207-C",
+                        carrier(),
+                        new PlanDesk.Why("First issue", "Planner 1", Optional.empty(), LocalDate.of(2026, 11, 30)));
+        desk().keep(
+                        "WB-118-B",
+                        PlanText.of(DemoPart.WINCH_BARREL_END.planText())
+                                .orElseThrow()
+                                .without("step", 3));
+        seen(
+                "plans",
+                "two",
+                window -> new PlansView(new PlansViewModel(desk(), workshop.tasks, words, workshop), words, workshop));
+    }
+
+    @Test
+    void aPlanWithOpenPointsHoldsEverywhere() {
+        seen("plan", "open", window -> plan(half(), 6));
+    }
+
+    @Test
+    void aPlanWithNothingOpenHoldsEverywhere() {
+        seen("plan", "whole", window -> plan(new PlanInHand(carrier()), 9));
+    }
+
+    @Test
+    void whatIsMissingInAStepHoldsEverywhere() {
+        seen("plan", "missing", window -> step(half(), 6));
+    }
+
+    @Test
+    void aStepThatIsWholeHoldsEverywhere() {
+        seen("plan", "step", window -> step(new PlanInHand(carrier()), 6));
+    }
+
+    @Test
+    void theHeadOfAPlanHoldsEverywhere() {
+        seen(
+                "plan",
+                "head",
+                window -> FormView.titled(
+                        words.say("planning.head"),
+                        new PlanHeadViewModel(half(), words, workshop, Workshop.CLOCK).form(),
+                        words,
+                        workshop::back,
+                        () -> {}));
+    }
+
+    @Test
+    void aNewPlanHoldsEverywhere() {
+        seen(
+                "plan",
+                "new",
+                window -> FormView.titled(
+                        words.say("planning.new"),
+                        new NewPlanViewModel(desk(), workshop.tasks, words, workshop, Workshop.CLOCK).form(),
+                        words,
+                        workshop::back,
+                        () -> {}));
+    }
+
+    @Test
+    void anIssueHoldsEverywhere() {
+        workshop.shop.names().add(ShopNames.Kind.PERSON, "Planner 1");
+        seen("plan", "issue", window -> {
+            IssueViewModel model = new IssueViewModel(
+                    "LG-2207-C",
+                    new PlanInHand(carrier()),
+                    desk(),
+                    workshop.shop,
+                    workshop.tasks,
+                    words,
+                    workshop,
+                    Workshop.CLOCK);
+            return FormView.titled(words.say("planning.issue-it"), model.form(), words, workshop::back, model::load);
+        });
+    }
+}

@@ -1,0 +1,184 @@
+package org.tenthwise.app.ui.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.ui.Workshop;
+import org.tenthwise.app.ui.form.Field;
+import org.tenthwise.app.ui.form.FormViewModel;
+import org.tenthwise.app.ui.plan.PlanViewModel.StepDeed;
+import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.checklists.catalogue.PlanDesk;
+import org.tenthwise.checklists.catalogue.PlanFolder;
+import org.tenthwise.checklists.editing.PlanInHand;
+import org.tenthwise.checklists.editing.PlanText;
+import org.tenthwise.model.words.Words;
+
+class PlanViewModelTest {
+
+    private static final String NAME = "carrier";
+
+    @RegisterExtension
+    private final Workshop workshop = new Workshop();
+
+    @TempDir
+    private Path folder;
+
+    private PlanDesk desk;
+    private PlanInHand plan;
+    private PlanViewModel model;
+
+    @BeforeEach
+    void open() {
+        desk = new PlanDesk(folder);
+        plan = new PlanInHand(PlanText.of(DemoPart.SCREW_CARRIER.planText()).orElseThrow());
+        model = new PlanViewModel(NAME, plan, desk, workshop.tasks, Words.ENGLISH, workshop);
+    }
+
+    private static Field<?> field(FormViewModel form, String key) {
+        return form.fields().stream()
+                .filter(field -> field.id().equals("plan-" + key))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static void type(FormViewModel form, String key, String text) {
+        Field<?> field = field(form, key);
+        form.goTo(field);
+        field.type();
+        while (!field.reads().isEmpty()) {
+            field.typing().orElseThrow().takeBack();
+        }
+        form.character(text);
+    }
+
+    @Test
+    void whatIsNotChangedIsNoDraft() throws IOException {
+        assertTrue(model.canIssue());
+        model.load();
+        assertEquals(List.of(), desk.drafts());
+    }
+
+    @Test
+    void everyChangeIsKeptAsADraftAtOnce() throws IOException {
+        model.take(2);
+        model.act(StepDeed.COPY);
+        assertEquals(List.of(NAME), desk.drafts());
+        assertEquals(plan.text().text(), desk.open(NAME).orElseThrow().text());
+        model.undo();
+        assertEquals(
+                DemoPart.SCREW_CARRIER.planText(), desk.open(NAME).orElseThrow().text());
+    }
+
+    @Test
+    void aMovedStepStaysInHand() {
+        String name = plan.steps().get(5).says("name").orElseThrow();
+        model.take(5);
+        model.act(StepDeed.EARLIER);
+        assertEquals(4, model.inHandProperty().get());
+        assertEquals(name, plan.steps().get(4).says("name").orElseThrow());
+        model.act(StepDeed.LATER);
+        assertEquals(name, plan.steps().get(5).says("name").orElseThrow());
+    }
+
+    @Test
+    void theFirstStepIsNotMovedEarlierNorTheLastLater() {
+        model.take(0);
+        assertFalse(model.can(StepDeed.EARLIER));
+        model.take(plan.steps().size() - 1);
+        assertFalse(model.can(StepDeed.LATER));
+        assertFalse(model.can(StepDeed.SPLIT));
+    }
+
+    @Test
+    void whatIsMissingIsAskedOneByOneAndThenTheNextStepIs() {
+        int bore = first("gauge_kind");
+        plan.changeStep(bore, step -> step.without("method").without("gauge_kind"));
+        plan.changeStep(bore + 2, step -> step.without("name"));
+        model.load();
+        assertFalse(model.canIssue());
+        model.nextOpen();
+        assertEquals("step %d of %s".formatted(bore, NAME), workshop.asked.get(workshop.asked.size() - 1));
+        FormViewModel form = new PlanStepViewModel(NAME, plan, bore, Words.ENGLISH, workshop, Workshop.CLOCK).form();
+        assertTrue(Set.of("plan-method", "plan-gauge_kind")
+                .contains(form.inHandProperty().get().id()));
+        type(form, "method", "Two ways.");
+        type(form, "gauge_kind", "dial-indicator");
+        form.goOn();
+        assertEquals(List.of(bore + 2), plan.openSteps());
+        assertEquals("step %d of %s".formatted(bore + 2, NAME), workshop.asked.get(workshop.asked.size() - 1));
+    }
+
+    private int first(String key) {
+        int place = 0;
+        while (plan.steps().get(place).value(key).isEmpty()) {
+            place++;
+        }
+        return place;
+    }
+
+    @Test
+    void aLimitIsTypedInPlaceOfTheOneThatStands() {
+        int bore = first("lower");
+        FormViewModel form = new PlanStepViewModel(NAME, plan, bore, Words.ENGLISH, workshop, Workshop.CLOCK).form();
+        type(form, "lower", "12.345");
+        form.goOn();
+        assertEquals(Optional.of("12.345"), plan.steps().get(bore).value("lower"));
+    }
+
+    @Test
+    void aPlanIsBegunFromNothingAndIssuedOnceItIsWhole() throws IOException {
+        FormViewModel begun =
+                new NewPlanViewModel(desk, workshop.tasks, Words.ENGLISH, workshop, Workshop.CLOCK).form();
+        type(begun, "part", "T-9/1");
+        type(begun, "revision", "A");
+        type(begun, "name", "Test bush");
+        type(begun, "material", "steel C45");
+        type(begun, "drawing", "T-9 sheet 1");
+        type(begun, "unit", "mm");
+        begun.goOn();
+        assertEquals(List.of("T-9_1-A"), desk.drafts());
+        PlanInHand made = new PlanInHand(desk.open("T-9_1-A").orElseThrow());
+        PlanViewModel steps = new PlanViewModel("T-9_1-A", made, desk, workshop.tasks, Words.ENGLISH, workshop);
+        assertFalse(steps.canIssue());
+        steps.act(StepDeed.ADD);
+        FormViewModel step = new PlanStepViewModel("T-9_1-A", made, 0, Words.ENGLISH, workshop, Workshop.CLOCK).form();
+        type(step, "name", "Edges");
+        type(step, "kind", "look");
+        step.goOn();
+        FormViewModel look = new PlanStepViewModel("T-9_1-A", made, 0, Words.ENGLISH, workshop, Workshop.CLOCK).form();
+        type(look, "what", "No burr.");
+        look.goOn();
+        steps.load();
+        assertTrue(steps.canIssue(), made.open().toString());
+        FormViewModel issue = new IssueViewModel(
+                        "T-9_1-A", made, desk, workshop.shop, workshop.tasks, Words.ENGLISH, workshop, Workshop.CLOCK)
+                .form();
+        issue.goTo(issue.fields().get(0));
+        issue.fields().get(0).type();
+        issue.character("First");
+        issue.goTo(issue.fields().get(1));
+        issue.character("Planner 1");
+        issue.goTo(issue.fields().get(2));
+        issue.character("planner 1");
+        issue.goOn();
+        assertEquals(List.of(), new PlanFolder(folder).read().plans(), "nobody approves what they issue");
+        issue.takeBack();
+        issue.character("2");
+        issue.goOn();
+        assertEquals("1", new PlanFolder(folder).read().plans().get(0).issue());
+        assertEquals(
+                Optional.of("planner 2"),
+                new PlanFolder(folder).read().plans().get(0).issues().get(0).approvedBy());
+    }
+}
