@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.CheckOfDimension;
 import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.DocumentCheck;
 import org.tenthwise.model.plan.Plan;
@@ -119,6 +120,11 @@ final class JsonSheet {
                     to.put("feature", feature.key());
                     feature.side().ifPresent(side -> to.put("side", side.key()));
                 });
+        line.step().check().asDimension().flatMap(CheckOfDimension::asIndicated).ifPresent(indicated -> {
+            to.put("movement-of", indicated.of().key());
+            indicated.datum().ifPresent(datum -> to.put("datum", datum));
+            indicated.datumBy().ifPresent(by -> to.put("datum-by", by.key()));
+        });
         to.put("class", Word.of(line.step().stepClass()));
         line.step().check().asDocument().ifPresent(document -> write(document, to));
         line.step().clamping().ifPresent(clamping -> to.put("clamping", clamping.key()));

@@ -9,7 +9,6 @@ import org.tenthwise.model.compute.cutting.EvenCut;
 import org.tenthwise.model.plan.CheckOfDimension;
 import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.Clamping;
-import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
@@ -110,7 +109,7 @@ final class SizePictureFactory {
     private List<SizePicture.ReadingColumn> columns(Line line, SizeFinding finding, StepFigures figures) {
         ColumnsPictureFactory found = new ColumnsPictureFactory(words, figures);
         List<SizePicture.ReadingColumn> columns = new ArrayList<>(found.earlier(line));
-        if (finding.check().combine() == Combine.RANGE) {
+        if (finding.check().combine().isRange()) {
             columns.add(SizePicture.ReadingColumn.of(
                     finding.value().isPresent() ? SizePicture.Kind.SPREAD : SizePicture.Kind.MISSING,
                     "",

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.plan.CheckOfDimension;
 import org.tenthwise.model.plan.Clamping;
+import org.tenthwise.model.plan.IndicatedCheck;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.words.Words;
 
@@ -31,6 +33,11 @@ public final class MethodWords {
                 .ifPresent(held -> said.add(
                         held == Clamping.RELEASED ? 0 : Math.min(1, said.size()),
                         new TouchWords(words).clamping(step)));
+        step.check()
+                .asDimension()
+                .flatMap(CheckOfDimension::asIndicated)
+                .ifPresent(indicated -> said.add(words.say(
+                        indicated.of() == IndicatedCheck.Of.SYMMETRY ? "run.turned-over" : "run.sweep-each")));
         step.check().asTurn().filter(turn -> byAngle).ifPresent(turn -> said.add(new JawWords(words).turning(turn)));
         step.check()
                 .means()

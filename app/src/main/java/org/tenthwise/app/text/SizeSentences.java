@@ -7,6 +7,7 @@ import org.tenthwise.model.compute.form.WallShape;
 import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.IndicatedCheck;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
@@ -30,6 +31,7 @@ final class SizeSentences extends OfSizeSentences {
         StepFigures figures = StepFigures.of(finding);
         new TouchWords(words).of(finding).ifPresent(said::add);
         together(finding.check(), finding.measured(), said);
+        finding.check().asIndicated().ifPresent(indicated -> proves(indicated, said));
         first().ifPresent(said::add);
         past(finding.past(), figures, said);
         if (finding.check().combine() != Combine.RANGE) {
@@ -46,6 +48,18 @@ final class SizeSentences extends OfSizeSentences {
         return unit.isOfLength() || finding.step().stepClass() != StepClass.DRAWING
                 ? super.failed()
                 : Optional.of(ToDo.of(words.say(unit.isOfAngle() ? "next.fail.angle" : "next.fail.scale")));
+    }
+
+    /** What the movement proves and what it does not, and where the datum was none. */
+    private void proves(IndicatedCheck indicated, List<Weighed> said) {
+        said.add(new Weighed(Weighed.Weight.PROOF, words.say("indicated", indicated.of())));
+        indicated.datumBy().ifPresent(by -> {
+            String datum = indicated.datum().orElseThrow();
+            said.add(
+                    by == IndicatedCheck.DatumBy.CHUCK
+                            ? Weighed.stays(words.say("indicated.datum.chuck", datum))
+                            : new Weighed(Weighed.Weight.PROOF, words.say(words.key("indicated.datum", by), datum)));
+        });
     }
 
     /** By the 16 % rule the first value may be enough. */

@@ -9,6 +9,7 @@ import org.tenthwise.model.plan.AskedCheck;
 import org.tenthwise.model.plan.CalculatedCheck;
 import org.tenthwise.model.plan.DocumentCheck;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.IndicatedCheck;
 import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.PlugFitCheck;
 import org.tenthwise.model.plan.PositionCheck;
@@ -31,6 +32,7 @@ final class StepKinds {
         kinds.put(RUN_OUT, new RunOutKind());
         Feature.PLAIN.forEach(feature -> kinds.put(feature.key(), SizeKind.of(feature)));
         kinds.put(SizeCheck.KEY, SizeKind.ofAny());
+        kinds.put(IndicatedCheck.KEY, new IndicatedKind());
         kinds.put(AngleCheck.KEY, new AngleKind());
         kinds.put(ScaleCheck.KEY, new ScaleKind());
         kinds.put(PositionCheck.KEY, new PositionKind());

@@ -148,6 +148,8 @@ public sealed interface Check
 
         R angle(AngleCheck check);
 
+        R indicated(IndicatedCheck check);
+
         R position(PositionCheck check);
 
         R scale(ScaleCheck check);

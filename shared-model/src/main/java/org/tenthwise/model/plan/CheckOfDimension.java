@@ -7,7 +7,7 @@ import org.tenthwise.model.tolerance.Limit;
 import org.tenthwise.model.tolerance.Limits;
 
 /** A dimension of the drawing, read at places and set against limits. */
-public sealed interface CheckOfDimension extends Check permits CheckOfSize, AngleCheck, ScaleCheck {
+public sealed interface CheckOfDimension extends Check permits CheckOfSize, AngleCheck, IndicatedCheck, ScaleCheck {
 
     Limits limits();
 
@@ -34,7 +34,12 @@ public sealed interface CheckOfDimension extends Check permits CheckOfSize, Angl
 
     /** The limits of one size; absent for a range of readings, whose limits say nothing of any of them. */
     default Optional<Limits> limitsOfASize() {
-        return combine() == Combine.RANGE ? Optional.empty() : Optional.of(limits());
+        return combine().isRange() ? Optional.empty() : Optional.of(limits());
+    }
+
+    /** It as what an indicator shows over a sweep; absent for what is none. */
+    default Optional<IndicatedCheck> asIndicated() {
+        return Optional.empty();
     }
 
     /** Whether the drawing makes one size of all readings, and binds that alone by the limits. */

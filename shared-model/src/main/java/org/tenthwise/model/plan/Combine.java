@@ -13,11 +13,18 @@ public enum Combine {
     SMALLEST,
     /** Largest less smallest. */
     RANGE,
+    /** Largest less smallest at each place, and of these the greatest: of what an indicator shows over a sweep. */
+    GREATEST_RANGE,
     /** Roughness values by the 16 % rule: the largest but those that may lie over decides. */
     SIXTEEN_PERCENT;
 
     /** Those that sizes are judged by. */
     public static final List<Combine> OF_SIZES = List.of(EACH, MEAN, LARGEST, SMALLEST, RANGE);
+
+    /** Whether it is no size, but how far readings lie apart. */
+    public boolean isRange() {
+        return this == RANGE || this == GREATEST_RANGE;
+    }
 
     /** How plan files name it. */
     public String key() {

@@ -17,6 +17,7 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.DocumentCheck;
+import org.tenthwise.model.plan.IndicatedCheck;
 import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlugFitCheck;
@@ -210,6 +211,11 @@ final class Assessment {
             @Override
             public Finding size(SizeCheck size) {
                 return SizeAssessment.of(plan, step, size, pass, run, flanks(step, size, pass));
+            }
+
+            @Override
+            public Finding indicated(IndicatedCheck indicated) {
+                return SizeAssessment.of(plan, step, indicated, pass, run, Optional.empty());
             }
 
             @Override

@@ -49,13 +49,14 @@ record Combined(
                     case SMALLEST -> measured.stream().min(bySize);
                     case SIXTEEN_PERCENT ->
                         Optional.of(SixteenPercent.of(asked, measured).deciding());
-                    case MEAN, RANGE -> Optional.empty();
+                    case MEAN, RANGE, GREATEST_RANGE -> Optional.empty();
                 };
         List<Length> sizes = measured.stream().map(Measured::value).toList();
         Length value =
                 switch (asked.combine()) {
                     case MEAN -> Length.mean(sizes);
-                    case RANGE -> Length.greatest(sizes).minus(Length.least(sizes));
+                    case RANGE -> range(sizes);
+                    case GREATEST_RANGE -> greatestRange(measured);
                     case EACH, LARGEST, SMALLEST, SIXTEEN_PERCENT ->
                         deciding.orElseThrow().value();
                 };
@@ -67,6 +68,21 @@ record Combined(
                 .orElse(judged);
         return new Combined(
                 Optional.of(value), deciding, verdict, past, lightCut(value, asked.isOne() ? List.of() : sizes, judge));
+    }
+
+    private static Length range(List<Length> sizes) {
+        return Length.greatest(sizes).minus(Length.least(sizes));
+    }
+
+    private static Length greatestRange(List<Measured> measured) {
+        return Length.greatest(measured.stream()
+                .map(one -> one.slot().place())
+                .distinct()
+                .map(place -> range(measured.stream()
+                        .filter(one -> one.slot().place().equals(place))
+                        .map(Measured::value)
+                        .toList()))
+                .toList());
     }
 
     static Judge judge(CheckOfDimension asked) {

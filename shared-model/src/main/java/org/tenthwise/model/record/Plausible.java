@@ -14,6 +14,7 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.DocumentCheck;
+import org.tenthwise.model.plan.IndicatedCheck;
 import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlugFitCheck;
@@ -130,6 +131,11 @@ public final class Plausible {
             return size.limitsOfASize()
                     .map(limits -> compared(limits.middle(), setting).orElseGet(() -> near(size)))
                     .or(() -> range(size.limits(), before));
+        }
+
+        @Override
+        public Optional<Expected> indicated(IndicatedCheck indicated) {
+            return range(indicated.limits(), before);
         }
 
         @Override

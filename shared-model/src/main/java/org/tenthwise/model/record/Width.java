@@ -6,6 +6,7 @@ import org.tenthwise.model.plan.AskedCheck;
 import org.tenthwise.model.plan.CalculatedCheck;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.DocumentCheck;
+import org.tenthwise.model.plan.IndicatedCheck;
 import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlugFitCheck;
@@ -39,6 +40,11 @@ record Width(Plan plan) implements Check.Cases<Optional<Length>> {
     @Override
     public Optional<Length> angle(AngleCheck angle) {
         return angle.limitsOfASize().flatMap(Limits::width);
+    }
+
+    @Override
+    public Optional<Length> indicated(IndicatedCheck indicated) {
+        return Optional.empty();
     }
 
     @Override
