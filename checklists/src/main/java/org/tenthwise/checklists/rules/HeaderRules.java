@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.tenthwise.checklists.format.RawList;
 import org.tenthwise.checklists.format.RawValue;
+import org.tenthwise.model.plan.DrawingFile;
 import org.tenthwise.model.plan.DrawingInForce;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Signs;
@@ -20,6 +21,7 @@ final class HeaderRules {
     private static final String NUMBER = "drawing_number";
     private static final String SHEETS = "sheets";
     private static final String CHANGES = "changes";
+    private static final String FILE = "drawing_file";
 
     private HeaderRules() {}
 
@@ -87,8 +89,15 @@ final class HeaderRules {
         sheets.filter(many -> many < 1).ifPresent(many -> keys.problem(SHEETS, "plan.sheets", many));
         List<String> changes =
                 keys.ifAny(CHANGES, key -> Optional.of(changes(keys))).orElse(List.of());
+        Optional<DrawingFile> file = keys.ifAny(FILE, keys::text).flatMap(name -> {
+            if (!DrawingFile.canBe(name)) {
+                keys.problem(FILE, "plan.drawing-file", name, DrawingFile.LONGEST);
+                return Optional.empty();
+            }
+            return Optional.of(new DrawingFile(name));
+        });
         Optional<String> title = keys.has("drawing") || !keys.has(NUMBER) ? keys.text("drawing") : number;
-        return title.map(words -> new DrawingInForce(words, number, revision, sheets, changes));
+        return title.map(words -> new DrawingInForce(words, number, revision, sheets, changes, file));
     }
 
     private static List<String> changes(TableKeys keys) {

@@ -2,6 +2,8 @@ package org.tenthwise.checklists.rules;
 
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.checklists.format.RawList;
+import org.tenthwise.checklists.format.RawValue;
 import org.tenthwise.model.plan.BalloonNumber;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.CheckOfDimension;
@@ -9,6 +11,7 @@ import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Instances;
 import org.tenthwise.model.plan.OnDrawing;
+import org.tenthwise.model.plan.PageSpot;
 
 /** What a step says of the drawing: its balloon, where it stands there, its words, and how often it is there. */
 final class OnDrawingRules {
@@ -18,6 +21,7 @@ final class OnDrawingRules {
     /** As older plans have it. */
     private static final String DRAWING = "drawing";
 
+    private static final String ON_PAGE = "on_page";
     private static final String COUNT = "count";
     private static final String INSTANCE = "instance";
     private static final String REPORT = "report";
@@ -44,7 +48,32 @@ final class OnDrawingRules {
                 keys.ifAny("drawing_zone", keys::text),
                 words.or(() -> older).orElse(""),
                 keys.ifAny("designator", keys::text),
-                instances(keys));
+                instances(keys),
+                keys.ifAny(ON_PAGE, keys::any).flatMap(value -> spot(keys, value)));
+    }
+
+    private static Optional<PageSpot> spot(TableKeys keys, RawValue value) {
+        List<Integer> figures = value instanceof RawList list
+                ? list.items().stream()
+                        .flatMap(item -> TableKeys.whole(item).stream())
+                        .toList()
+                : List.of();
+        if (figures.size() != 3 || ((RawList) value).items().size() != 3) {
+            keys.problem(ON_PAGE, "plan.on-page.written", PageSpot.WHOLE);
+            return Optional.empty();
+        }
+        int page = figures.get(0);
+        int x = figures.get(1);
+        int y = figures.get(2);
+        if (!PageSpot.isPage(page)) {
+            keys.problem(ON_PAGE, "plan.on-page.page", page, PageSpot.MOST_PAGES);
+            return Optional.empty();
+        }
+        if (!PageSpot.isOnPage(x) || !PageSpot.isOnPage(y)) {
+            keys.problem(ON_PAGE, "plan.on-page.outside", x, y, PageSpot.WHOLE);
+            return Optional.empty();
+        }
+        return Optional.of(new PageSpot(page, x, y));
     }
 
     /** How many alike a step looks after, if it says so soundly and none of them is looked after alone. */

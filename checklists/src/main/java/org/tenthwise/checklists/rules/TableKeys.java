@@ -175,11 +175,14 @@ final class TableKeys {
 
     /** The whole number under {@code key}, if one stands there; nothing is noted, nor the key as asked for. */
     Optional<Integer> wholeIfSound(String key) {
-        return Optional.ofNullable(table.values().get(key))
-                .filter(RawValue.Number.class::isInstance)
-                .map(RawValue.Number.class::cast)
-                .filter(TableKeys::isWhole)
-                .map(number -> number.figure().intValueExact());
+        return Optional.ofNullable(table.values().get(key)).flatMap(TableKeys::whole);
+    }
+
+    /** The whole number that stands there, if one does; nothing is noted. */
+    static Optional<Integer> whole(RawValue value) {
+        return value instanceof RawValue.Number number && isWhole(number)
+                ? Optional.of(number.figure().intValueExact())
+                : Optional.empty();
     }
 
     /** What stands on a drawing as a number: text, or a whole number without quotes. */

@@ -8,13 +8,19 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.model.plan.BalloonNumber;
+import org.tenthwise.model.plan.DrawingFile;
 import org.tenthwise.model.plan.DrawingInForce;
 import org.tenthwise.model.plan.Instances;
 import org.tenthwise.model.plan.OnDrawing;
+import org.tenthwise.model.plan.PageSpot;
 import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.SizeCheck;
+import org.tenthwise.model.words.Message;
 
 class OnDrawingRulesTest {
 
@@ -38,6 +44,7 @@ class OnDrawingRulesTest {
                 drawing_zone = "C4"
                 requirement = ".1245±.0005"
                 designator = "key"
+                on_page = [2, 0, 1000]
                 """
                 + ANOTHER);
         assertEquals(
@@ -47,7 +54,8 @@ class OnDrawingRulesTest {
                         Optional.of("C4"),
                         ".1245±.0005",
                         Optional.of("key"),
-                        Instances.ONE),
+                        Instances.ONE,
+                        Optional.of(new PageSpot(2, 0, 1000))),
                 plan.step(5).drawing());
         assertTrue(plan.isBallooned());
         assertEquals(Optional.of(new BalloonNumber("12A")), plan.balloon(plan.step(5)));
@@ -99,6 +107,7 @@ class OnDrawingRulesTest {
                 drawing_number = "D-77"
                 drawing_revision = "C"
                 sheets = 3
+                drawing_file = "D-77 sheet 2.PDF"
                 changes = ["change 12", "change 14"]
                 route = "R-1 issue 2"
                 """);
@@ -110,10 +119,60 @@ class OnDrawingRulesTest {
                         Optional.of("D-77"),
                         Optional.of("C"),
                         Optional.of(3),
-                        List.of("change 12", "change 14")),
+                        List.of("change 12", "change 14"),
+                        Optional.of(new DrawingFile("D-77 sheet 2.PDF"))),
                 plan.drawing());
         assertEquals(Optional.of("R-1 issue 2"), plan.route());
         assertEquals("A", plan.part().revision());
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "../T-1.pdf",
+                "C:T-1.pdf",
+                "a/T-1.pdf",
+                "a\\T-1.pdf",
+                "/T-1.pdf",
+                "..pdf",
+                ".pdf",
+                "T-1",
+                "T-1.svg",
+                "T-1.pdf.exe",
+                "T?.png"
+            })
+    void aFileElsewhereOrOfAnotherFormIsNoFileOfADrawing(String name) {
+        String head = PlanText.HEAD.replace("unit", "drawing_file = '" + name + "'\nunit");
+        PlanReading.Bad bad = assertInstanceOf(PlanReading.Bad.class, new PlanReader().read(head + PlanText.DEPTH));
+        assertEquals(
+                List.of("plan.drawing-file"),
+                bad.problems().stream().map(problem -> problem.what().key()).toList());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "[1, 2]|plan.on-page.written",
+                "[1, 2, 3, 4]|plan.on-page.written",
+                "[1, 2.5, 3]|plan.on-page.written",
+                "[1, 2, 3, \"4\"]|plan.on-page.written",
+                "1|plan.on-page.written",
+                "[0, 2, 3]|plan.on-page.page",
+                "[201, 2, 3]|plan.on-page.page",
+                "[1, -1, 3]|plan.on-page.outside",
+                "[1, 2, 1001]|plan.on-page.outside"
+            })
+    void aPlaceOnNoPageIsNamed(String written, String problem) {
+        PlanReading.Bad bad = assertInstanceOf(
+                PlanReading.Bad.class,
+                new PlanReader().read(PlanText.HEAD + PlanText.DEPTH + "on_page = " + written + "\n"));
+        assertEquals(
+                List.of("plan.about: " + problem),
+                bad.problems().stream()
+                        .map(found -> found.what().key() + ": "
+                                + ((Message) found.what().values().get("1")).key())
+                        .toList());
     }
 
     @Test

@@ -60,6 +60,7 @@ public enum Aspect {
     CAUTION(ChangeKind.WORDS, "caution"),
     LOT(ChangeKind.WORDS, "lotAsked"),
     OUTLINE(ChangeKind.WORDS, "mark", "outline"),
+    PAGE(ChangeKind.WORDS, "drawing.file", "drawing.onPage"),
 
     OTHER(ChangeKind.REQUIREMENT);
 

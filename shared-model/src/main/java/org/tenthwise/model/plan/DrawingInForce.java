@@ -11,13 +11,15 @@ import java.util.Optional;
  * @param revision of the drawing, apart from the one of the part; absent where the plan does not say
  * @param sheets how many there are; absent where the plan does not say
  * @param changes in force that are not drawn in yet, as they are numbered
+ * @param file with its pages; absent where the plan names none
  */
 public record DrawingInForce(
         String title,
         Optional<String> number,
         Optional<String> revision,
         Optional<Integer> sheets,
-        List<String> changes) {
+        List<String> changes,
+        Optional<DrawingFile> file) {
 
     public DrawingInForce {
         changes = List.copyOf(changes);
@@ -25,6 +27,7 @@ public record DrawingInForce(
 
     /** Of which no more is known than what the shop calls it. */
     public static DrawingInForce titled(String title) {
-        return new DrawingInForce(title, Optional.empty(), Optional.empty(), Optional.empty(), List.of());
+        return new DrawingInForce(
+                title, Optional.empty(), Optional.empty(), Optional.empty(), List.of(), Optional.empty());
     }
 }

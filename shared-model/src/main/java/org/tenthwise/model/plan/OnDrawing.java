@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param designator how the drawing marks it, {@code key} or {@code critical}, as it stands there; absent where it does
  *     not
  * @param instances how often it is there
+ * @param onPage where its balloon is on the file of the drawing; absent where the plan does not say
  */
 public record OnDrawing(
         Optional<BalloonNumber> balloon,
@@ -19,7 +20,8 @@ public record OnDrawing(
         Optional<String> zone,
         String requirement,
         Optional<String> designator,
-        Instances instances) {
+        Instances instances,
+        Optional<PageSpot> onPage) {
 
     /** Of a step of which the drawing says nothing. */
     public static final OnDrawing NOTHING = words("");
@@ -27,6 +29,12 @@ public record OnDrawing(
     /** With nothing said but the words of the drawing. */
     public static OnDrawing words(String requirement) {
         return new OnDrawing(
-                Optional.empty(), Optional.empty(), Optional.empty(), requirement, Optional.empty(), Instances.ONE);
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                requirement,
+                Optional.empty(),
+                Instances.ONE,
+                Optional.empty());
     }
 }

@@ -100,7 +100,8 @@ final class Bench {
                         Optional.empty(),
                         "",
                         Optional.empty(),
-                        new Instances(count, Optional.empty(), Instances.Report.EACH)))
+                        new Instances(count, Optional.empty(), Instances.Report.EACH),
+                        Optional.empty()))
                 .build());
         return this;
     }

@@ -45,7 +45,8 @@ class DrawingAccountTest {
                 Optional.of("C4"),
                 "as drawn",
                 Optional.empty(),
-                instances);
+                instances,
+                Optional.empty());
     }
 
     private static OnDrawing balloon(String number) {
