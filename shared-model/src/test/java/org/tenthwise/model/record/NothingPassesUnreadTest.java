@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.tenthwise.model.compute.expression.Expression;
+import org.tenthwise.model.compute.roughness.AcceptanceRule;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.AngleCheck;
 import org.tenthwise.model.plan.AskedCheck;
@@ -18,11 +19,13 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.DocumentCheck;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.IndicatedCheck;
 import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.PlugFeel;
 import org.tenthwise.model.plan.PlugFitCheck;
 import org.tenthwise.model.plan.PositionCheck;
 import org.tenthwise.model.plan.ProofOf;
+import org.tenthwise.model.plan.ScaleCheck;
 import org.tenthwise.model.plan.Specified;
 import org.tenthwise.model.plan.TruePlace;
 import org.tenthwise.model.quantity.Unit;
@@ -54,6 +57,22 @@ class NothingPassesUnreadTest {
                         minutes("0°"),
                         Bench.with(GaugeKind.BEVEL_PROTRACTOR),
                         Optional.empty()),
+                new ScaleCheck(
+                        Limits.atMost(new Written("1.6", Unit.named("µm"))),
+                        Bench.places(1),
+                        1,
+                        Combine.EACH,
+                        new Written("0", Unit.named("µm")),
+                        Bench.with(GaugeKind.CALIPER),
+                        Optional.of(AcceptanceRule.SIXTEEN_PERCENT)),
+                new IndicatedCheck(
+                        IndicatedCheck.Of.TOTAL_RUN_OUT,
+                        Optional.of("A"),
+                        Optional.empty(),
+                        Limits.atMost(Bench.mm("0.02")),
+                        Bench.places(2),
+                        Bench.mm("0"),
+                        Bench.with(GaugeKind.LEVER_INDICATOR)),
                 new DocumentCheck(ProofOf.ELSEWHERE, "", "supplier", Optional.empty(), Specified.NOTHING),
                 new PositionCheck(
                         Bench.mm("0.1"),

@@ -72,6 +72,8 @@ class ReferenceViewModelTest {
                         "teeth",
                         "cutting",
                         "limits",
+                        "chain",
+                        "gauging",
                         "runout",
                         "position",
                         "taper",
