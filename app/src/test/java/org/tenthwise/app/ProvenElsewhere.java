@@ -28,6 +28,7 @@ public final class ProvenElsewhere {
             name = "Carrier, invented"
             drawing = "PE-60 sheet 1"
             unit = "mm"
+            remark = "Invented part, for trying out"
 
             [[operation]]
             number = 10
