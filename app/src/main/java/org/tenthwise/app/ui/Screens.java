@@ -1,6 +1,7 @@
 package org.tenthwise.app.ui;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -43,6 +44,7 @@ import org.tenthwise.app.ui.pages.PagesView;
 import org.tenthwise.app.ui.pages.PagesViewModel;
 import org.tenthwise.app.ui.picture.ScreenFaces;
 import org.tenthwise.app.ui.plan.IssueViewModel;
+import org.tenthwise.app.ui.plan.KeepTemplateViewModel;
 import org.tenthwise.app.ui.plan.NewPlanViewModel;
 import org.tenthwise.app.ui.plan.PlanHeadViewModel;
 import org.tenthwise.app.ui.plan.PlanStepViewModel;
@@ -50,6 +52,8 @@ import org.tenthwise.app.ui.plan.PlanView;
 import org.tenthwise.app.ui.plan.PlanViewModel;
 import org.tenthwise.app.ui.plan.PlansView;
 import org.tenthwise.app.ui.plan.PlansViewModel;
+import org.tenthwise.app.ui.plan.TemplatesView;
+import org.tenthwise.app.ui.plan.TemplatesViewModel;
 import org.tenthwise.app.ui.record.RecordView;
 import org.tenthwise.app.ui.record.RecordViewModel;
 import org.tenthwise.app.ui.reference.ReferenceView;
@@ -74,6 +78,8 @@ import org.tenthwise.app.ui.sign.SignViewModel;
 import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.checklists.catalogue.PlanDesk;
 import org.tenthwise.checklists.editing.PlanInHand;
+import org.tenthwise.checklists.editing.TableText;
+import org.tenthwise.checklists.editing.Template;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.words.Words;
@@ -291,6 +297,20 @@ public final class Screens implements Navigator {
     public void planStep(String name, PlanInHand plan, int place) {
         PlanStepViewModel model = new PlanStepViewModel(name, plan, place, words, this, with.clock());
         shell.show(FormView.titled(model.title(), model.form(), words, this::back, () -> {}));
+    }
+
+    @Override
+    public void templates(Consumer<Template> chosen) {
+        shell.show(
+                new TemplatesView(new TemplatesViewModel(desk().templates(), tasks, words, this, chosen), words, this));
+    }
+
+    @Override
+    public void keepTemplate(List<TableText> steps) {
+        show(
+                "planning.keep-template",
+                new KeepTemplateViewModel(steps, desk().templates(), tasks, words, this).form(),
+                () -> {});
     }
 
     @Override

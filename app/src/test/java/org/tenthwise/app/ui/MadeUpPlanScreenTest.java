@@ -3,6 +3,7 @@ package org.tenthwise.app.ui;
 import java.util.List;
 import org.tenthwise.app.text.TestLanguage;
 import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.checklists.catalogue.TemplateShelf;
 import org.tenthwise.checklists.rules.PlanChoices;
 
 /** The same screens in a language that is not English and a third longer: nothing is left in English or cut off. */
@@ -19,6 +20,8 @@ class MadeUpPlanScreenTest extends PlanScreenTest {
         return DemoPart.SCREW_CARRIER.planText()
                 + DemoPart.WINCH_BARREL_END.planText()
                 + PlanChoices.of("gauge_kind", List.of())
+                + TemplateShelf.shipped(language().words().locale())
+                + "Bore of ours"
                 + "Planner front back one place";
     }
 }

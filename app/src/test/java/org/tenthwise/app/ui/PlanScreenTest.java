@@ -10,6 +10,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.session.ShopNames;
 import org.tenthwise.app.ui.form.FormView;
 import org.tenthwise.app.ui.plan.IssueViewModel;
+import org.tenthwise.app.ui.plan.KeepTemplateViewModel;
 import org.tenthwise.app.ui.plan.NewPlanViewModel;
 import org.tenthwise.app.ui.plan.PlanHeadViewModel;
 import org.tenthwise.app.ui.plan.PlanStepViewModel;
@@ -17,11 +18,14 @@ import org.tenthwise.app.ui.plan.PlanView;
 import org.tenthwise.app.ui.plan.PlanViewModel;
 import org.tenthwise.app.ui.plan.PlansView;
 import org.tenthwise.app.ui.plan.PlansViewModel;
+import org.tenthwise.app.ui.plan.TemplatesView;
+import org.tenthwise.app.ui.plan.TemplatesViewModel;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.catalogue.PlanDesk;
 import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.PlanText;
+import org.tenthwise.checklists.editing.Template;
 
 /** Plans made and changed at the tablet, on every display. */
 class PlanScreenTest extends ScreenTest {
@@ -94,6 +98,38 @@ class PlanScreenTest extends ScreenTest {
     @Test
     void aStepThatIsWholeHoldsEverywhere() {
         seen("plan", "step", window -> step(new PlanInHand(carrier()), 6));
+    }
+
+    @Test
+    void theTemplatesHoldEverywhere() throws IOException {
+        desk().templates()
+                .keep(Template.kept("Bore of ours", carrier().list("step").subList(12, 14)));
+        seen(
+                "plan",
+                "templates",
+                window -> new TemplatesView(
+                        new TemplatesViewModel(desk().templates(), workshop.tasks, words, workshop, chosen -> {}),
+                        words,
+                        workshop));
+    }
+
+    @Test
+    void aTemplateToBeKeptHoldsEverywhere() {
+        seen(
+                "plan",
+                "keep-template",
+                window -> FormView.titled(
+                        words.say("planning.keep-template"),
+                        new KeepTemplateViewModel(
+                                        carrier().list("step").subList(12, 24),
+                                        desk().templates(),
+                                        workshop.tasks,
+                                        words,
+                                        workshop)
+                                .form(),
+                        words,
+                        workshop::back,
+                        () -> {}));
     }
 
     @Test

@@ -13,6 +13,8 @@ import org.tenthwise.app.ui.shell.Deed;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.checklists.editing.PlanInHand;
+import org.tenthwise.checklists.editing.TableText;
+import org.tenthwise.checklists.editing.Template;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Entry;
 
@@ -74,6 +76,20 @@ public class Ways implements Navigator {
     @Override
     public void planStep(String name, PlanInHand plan, int place) {
         asked.add("step %d of %s".formatted(place, name));
+    }
+
+    /** The last that is asked for a template. */
+    public Optional<Consumer<Template>> template = Optional.empty();
+
+    @Override
+    public void templates(Consumer<Template> chosen) {
+        asked.add("templates");
+        template = Optional.of(chosen);
+    }
+
+    @Override
+    public void keepTemplate(List<TableText> steps) {
+        asked.add("keep %d steps".formatted(steps.size()));
     }
 
     @Override

@@ -128,6 +128,11 @@ public final class PlanDesk {
         return draft.withHead(head -> head.with(ISSUE, TomlValue.text(next))).withOneMore("issued", approved);
     }
 
+    /** The templates that checks are added from here. */
+    public TemplateShelf templates() {
+        return new TemplateShelf(folder);
+    }
+
     private static String issueOf(PlanText plan) {
         return plan.head().says(ISSUE).orElse("");
     }
@@ -148,7 +153,7 @@ public final class PlanDesk {
         return Optional.of(((FileText.Readable) text).text());
     }
 
-    private static void write(Path file, String text) throws IOException {
+    static void write(Path file, String text) throws IOException {
         Files.createDirectories(file.getParent());
         Path making = file.resolveSibling(file.getFileName() + ".new");
         Files.writeString(making, text);

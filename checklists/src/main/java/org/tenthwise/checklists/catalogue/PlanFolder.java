@@ -11,8 +11,9 @@ import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.model.words.Message;
 
 /**
- * A folder with plan files: {@code *.toml}, but neither {@code *.readings.toml} nor {@code *.draft.toml}. Whatever lies
- * there under such a name, the other plans are read all the same. Folders inside it are not looked into.
+ * A folder with plan files: {@code *.toml}, but neither {@code *.readings.toml} nor {@code *.draft.toml} nor
+ * {@code *.template.toml}. Whatever lies there under such a name, the other plans are read all the same. Folders inside
+ * it are not looked into.
  */
 public final class PlanFolder {
 
@@ -44,7 +45,8 @@ public final class PlanFolder {
 
     static boolean isPlanFile(Path file) {
         String name = file.getFileName().toString();
-        return name.endsWith(".toml") && !name.endsWith(READINGS) && !name.endsWith(PlanDesk.DRAFT);
+        return name.endsWith(PlanDesk.PLAN)
+                && Stream.of(READINGS, PlanDesk.DRAFT, TemplateShelf.TEMPLATE).noneMatch(name::endsWith);
     }
 
     private Catalogue one(Path file) {

@@ -54,6 +54,7 @@ public final class PlanInHand {
                 case "plan.key.missing" ->
                     Optional.of(String.valueOf(problem.values().get("0")));
                 case "plan.limits.missing" -> Optional.of("requirement");
+                case "plan.thread.pitch-missing" -> Optional.of("pitch");
                 case "plan.means.no-master" -> Optional.of("master");
                 default -> Optional.empty();
             };
@@ -98,6 +99,16 @@ public final class PlanInHand {
     /** @param step without a number; it gets that of its place */
     public void add(int place, TableText step) {
         change(plan -> plan.inserted(STEP, place, step.without(NUMBER)));
+    }
+
+    /** Puts the checks of a template in from a place on, as those of an operation; they lead to each other. */
+    public void add(int place, Template template, Optional<String> operation) {
+        List<TableText> steps = template.steps().stream()
+                .map(step -> operation
+                        .map(number -> step.withAfter(List.of(NUMBER), "operation", number))
+                        .orElse(step))
+                .toList();
+        change(plan -> new WorkOrder(plan).inserted(place, steps));
     }
 
     /** Puts a copy right behind a step, without its number on the drawing: two may not answer one. */

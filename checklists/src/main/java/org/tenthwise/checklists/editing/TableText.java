@@ -129,6 +129,15 @@ public final class TableText {
         return new TableText("\n", header, pairs, end);
     }
 
+    /** Its keys and values alone, without any comment, nor the tables inside it. */
+    TableText bare() {
+        TableText bare = new TableText("\n", header.strip() + "\n", List.of(), "");
+        for (Pair pair : pairs) {
+            bare = bare.with(pair.key(), pair.value());
+        }
+        return bare;
+    }
+
     private TableText with(List<Pair> others) {
         return new TableText(lead, header, others, end);
     }

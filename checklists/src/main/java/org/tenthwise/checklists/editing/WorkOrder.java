@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.tenthwise.model.plan.AskedCheck;
@@ -63,6 +64,57 @@ public final class WorkOrder {
         return numbered;
     }
 
+    /**
+     * The plan with those steps from {@code place} on, numbered with the others. They name each other by the numbers
+     * they come with; a number that none of them has would be that of a strange check, and is left out.
+     *
+     * @param steps whose numbers, where they have none, are their places from 1
+     */
+    PlanText inserted(int place, List<TableText> steps) {
+        Map<Integer, Integer> own = new HashMap<>();
+        PlanText placed = plan;
+        for (int i = 0; i < steps.size(); i++) {
+            own.put(number(steps.get(i)).orElse(i + 1), place + i + 1);
+            placed = placed.inserted(STEP, place + i, steps.get(i).without(NUMBER));
+        }
+        PlanText numbered = new WorkOrder(placed).numbered();
+        for (int i = 0; i < steps.size(); i++) {
+            int number = place + i + 1;
+            TableText named = naming(withoutStrangers(steps.get(i), own.keySet()), own);
+            numbered = numbered.with(STEP, place + i, step -> named.without(NUMBER)
+                    .withAfter(List.of(), NUMBER, TomlValue.number(number)));
+        }
+        return numbered;
+    }
+
+    private static TableText withoutStrangers(TableText step, Set<Integer> own) {
+        TableText known = step;
+        for (String key : step.keys()) {
+            if (!namesSteps(key)) {
+                continue;
+            }
+            List<Integer> named = WHOLE.matcher(step.value(key).orElseThrow())
+                    .results()
+                    .map(found -> Integer.valueOf(found.group()))
+                    .toList();
+            List<String> ours =
+                    named.stream().filter(own::contains).map(TomlValue::number).toList();
+            if (ours.size() < named.size()) {
+                known = key.equals(HOLD) && !ours.isEmpty()
+                        ? known.with(key, TomlValue.list(ours))
+                        : known.without(key);
+            }
+        }
+        return known;
+    }
+
+    private static boolean namesSteps(String key) {
+        return key.equals(HOLD)
+                || key.equals(NAMES)
+                || key.startsWith(NAMES + ".")
+                || key.endsWith(OF_A_STEP) && !key.equals(OF_THE_REGISTER);
+    }
+
     /** Where the plan is silent a confirmation is set-up, and everything else of the drawing. */
     private static boolean isOfTheDrawing(TableText step) {
         return step.value("class")
@@ -88,7 +140,7 @@ public final class WorkOrder {
     private static TableText naming(TableText step, Map<Integer, Integer> now) {
         TableText naming = step;
         for (String key : step.keys()) {
-            if (key.equals(HOLD) || key.equals(NAMES) || key.endsWith(OF_A_STEP) && !key.equals(OF_THE_REGISTER)) {
+            if (namesSteps(key)) {
                 naming = naming.with(
                         key,
                         WHOLE.matcher(step.value(key).orElseThrow())

@@ -16,6 +16,7 @@ import org.tenthwise.checklists.catalogue.PlanDesk;
 import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.PlanInHand.OpenPoint;
 import org.tenthwise.checklists.editing.TableText;
+import org.tenthwise.checklists.editing.Template;
 import org.tenthwise.model.words.Words;
 
 /** The steps of a plan being made or changed: which is in hand, what is open, and what can be done to them. */
@@ -38,7 +39,8 @@ public final class PlanViewModel {
         SPLIT,
         EARLIER,
         LATER,
-        TAKE_OUT
+        TAKE_OUT,
+        KEEP_TEMPLATE
     }
 
     private final String name;
@@ -167,7 +169,7 @@ public final class PlanViewModel {
         int steps = plan.steps().size();
         return switch (deed) {
             case ADD -> true;
-            case CHANGE, COPY, TAKE_OUT -> steps > 0;
+            case CHANGE, COPY, TAKE_OUT, KEEP_TEMPLATE -> steps > 0;
             case SPLIT -> steps > 0 && count() > 1;
             case EARLIER -> inHand.get() > 0;
             case LATER -> inHand.get() < steps - 1;
@@ -192,13 +194,7 @@ public final class PlanViewModel {
         int place = inHand.get();
         switch (deed) {
             case CHANGE -> navigator.planStep(name, plan, place);
-            case ADD -> {
-                int next = plan.steps().isEmpty() ? 0 : place + 1;
-                plan.add(next, newStep());
-                inHand.set(next);
-                load();
-                navigator.planStep(name, plan, next);
-            }
+            case ADD -> navigator.templates(this::add);
             case COPY -> {
                 plan.copy(place);
                 inHand.set(place + 1);
@@ -213,17 +209,22 @@ public final class PlanViewModel {
                 inHand.set(place + 1);
             }
             case TAKE_OUT -> plan.remove(place);
+            case KEEP_TEMPLATE ->
+                navigator.keepTemplate(plan.steps().subList(place, plan.steps().size()));
         }
         load();
     }
 
-    /** In the operation of the one before. */
-    private TableText newStep() {
-        TableText step = TableText.ofList("step");
+    /** Behind the step in hand and in its operation; the first of them is in hand then, and what is open is asked. */
+    private void add(Template template) {
+        int next = plan.steps().isEmpty() ? 0 : inHand.get() + 1;
         Optional<String> operation = plan.steps().isEmpty()
                 ? plan.text().list("operation").stream().findFirst().flatMap(first -> first.value("number"))
                 : plan.steps().get(inHand.get()).value("operation");
-        return operation.map(number -> step.with("operation", number)).orElse(step);
+        plan.add(next, template, operation);
+        inHand.set(next);
+        load();
+        navigator.planStep(name, plan, next);
     }
 
     public boolean canUndo() {

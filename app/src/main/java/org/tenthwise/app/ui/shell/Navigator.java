@@ -1,12 +1,15 @@
 package org.tenthwise.app.ui.shell;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.session.ShopNames;
 import org.tenthwise.checklists.editing.PlanInHand;
+import org.tenthwise.checklists.editing.TableText;
+import org.tenthwise.checklists.editing.Template;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Entry;
 
@@ -64,6 +67,12 @@ public interface Navigator {
 
     /** @param place of the step, from 0 */
     void planStep(String name, PlanInHand plan, int place);
+
+    /** @param chosen is handed the template that was chosen, and the plan is shown again */
+    void templates(Consumer<Template> chosen);
+
+    /** Keeps checks for other plans, the first of them or more. */
+    void keepTemplate(List<TableText> steps);
 
     /** Puts a plan in force in which nothing is open. */
     void issue(String name, PlanInHand plan);

@@ -22,6 +22,7 @@ import org.tenthwise.checklists.catalogue.PlanDesk;
 import org.tenthwise.checklists.catalogue.PlanFolder;
 import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.PlanText;
+import org.tenthwise.checklists.editing.Template;
 import org.tenthwise.model.words.Words;
 
 class PlanViewModelTest {
@@ -119,6 +120,46 @@ class PlanViewModelTest {
         assertEquals("step %d of %s".formatted(bore + 2, NAME), workshop.asked.get(workshop.asked.size() - 1));
     }
 
+    @Test
+    void aTemplateStandsBehindTheStepInHandAndIsAskedAboutAtOnce() throws IOException {
+        model.take(2);
+        model.act(StepDeed.ADD);
+        workshop.template
+                .orElseThrow()
+                .accept(desk.templates().all(Words.ENGLISH.locale()).get(0));
+        assertEquals(3, model.inHandProperty().get());
+        assertEquals("step 3 of " + NAME, workshop.asked.get(workshop.asked.size() - 1));
+        assertEquals(List.of(4, 5), plan.openSteps(), "the bore has no limits yet, the plug no clearance");
+        assertEquals(Optional.of("5"), plan.steps().get(5).value("bore_step"));
+        model.undo();
+        assertEquals(
+                DemoPart.SCREW_CARRIER.planText(), desk.open(NAME).orElseThrow().text());
+    }
+
+    @Test
+    void severalStepsAreKeptAsATemplateAndOfferedAfterThoseThatComeAlong() throws IOException {
+        model.take(12);
+        model.act(StepDeed.KEEP_TEMPLATE);
+        assertEquals(
+                "keep %d steps".formatted(plan.steps().size() - 12), workshop.asked.get(workshop.asked.size() - 1));
+        FormViewModel form = new KeepTemplateViewModel(
+                        plan.steps().subList(12, plan.steps().size()),
+                        desk.templates(),
+                        workshop.tasks,
+                        Words.ENGLISH,
+                        workshop)
+                .form();
+        @SuppressWarnings("unchecked")
+        Field<Integer> through = (Field<Integer>) form.fields().get(0);
+        through.choice().choose(2);
+        form.goTo(form.fields().get(1));
+        form.character("Our bore");
+        form.goOn();
+        List<Template> all = desk.templates().all(Words.ENGLISH.locale());
+        assertEquals("Our bore", all.get(all.size() - 1).name());
+        assertEquals(2, all.get(all.size() - 1).steps().size());
+    }
+
     private int first(String key) {
         int place = 0;
         while (plan.steps().get(place).value(key).isEmpty()) {
@@ -152,6 +193,11 @@ class PlanViewModelTest {
         PlanViewModel steps = new PlanViewModel("T-9_1-A", made, desk, workshop.tasks, Words.ENGLISH, workshop);
         assertFalse(steps.canIssue());
         steps.act(StepDeed.ADD);
+        TemplatesViewModel templates = new TemplatesViewModel(
+                desk.templates(), workshop.tasks, Words.ENGLISH, workshop, workshop.template.orElseThrow());
+        templates.load();
+        assertEquals("Empty check", templates.templatesProperty().get().get(0).name());
+        templates.take(templates.templatesProperty().get().get(0));
         FormViewModel step = new PlanStepViewModel("T-9_1-A", made, 0, Words.ENGLISH, workshop, Workshop.CLOCK).form();
         type(step, "name", "Edges");
         type(step, "kind", "look");
