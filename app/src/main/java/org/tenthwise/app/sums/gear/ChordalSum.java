@@ -34,7 +34,7 @@ public final class ChordalSum implements Sum {
     @Override
     public SumResult of(SumInput given) {
         InvoluteTeeth teeth = ToothInputs.of(given);
-        ChordalThickness chordal = ChordalThickness.of(teeth, ToothInputs.thickness(given, teeth));
+        ChordalThickness chordal = ToothInputs.ofShift(given, shift -> ChordalThickness.of(teeth, shift));
         SumResult.Writing answer = DESCRIPTION
                 .in(given.inUnit())
                 .put(THICKNESS, chordal.thickness())

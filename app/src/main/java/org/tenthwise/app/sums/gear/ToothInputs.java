@@ -1,6 +1,7 @@
 package org.tenthwise.app.sums.gear;
 
 import java.math.BigDecimal;
+import java.util.function.Function;
 import org.tenthwise.app.sums.CannotAnswer;
 import org.tenthwise.app.sums.Input;
 import org.tenthwise.app.sums.Quantity;
@@ -47,9 +48,12 @@ public final class ToothInputs {
 
     /** Of the shift, or of none. */
     static Length thickness(SumInput given, InvoluteTeeth teeth) {
-        return given.has(SHIFT)
-                ? given.about(SHIFT, () -> teeth.thickness(given.get(SHIFT)))
-                : teeth.thickness(BigDecimal.ZERO);
+        return ofShift(given, teeth::thickness);
+    }
+
+    /** What comes of the shift, or of none; what is refused is refused of it. */
+    static <T> T ofShift(SumInput given, Function<BigDecimal, T> work) {
+        return given.has(SHIFT) ? given.about(SHIFT, () -> work.apply(given.get(SHIFT))) : work.apply(BigDecimal.ZERO);
     }
 
     private static Length module(SumInput given) {

@@ -112,4 +112,14 @@ class ToothSumsTest {
         assertEquals(Optional.of(key), problem.key());
         assertTrue(problem.why().toString().contains(why), () -> problem.why().toString());
     }
+
+    /** 90 degrees over the teeth, exactly: what is rounded for the caliper is not used for the angle. */
+    @Test
+    void theHalfAngleOfAPlainToothIsNinetyDegreesOverTheTeeth() {
+        assertEquals(
+                "4.50000000",
+                at(
+                        sums.answer(Unit.MILLIMETRE, "chordal", "teeth=20; module=5; pressure_angle=20; addendum=5"),
+                        "half_angle"));
+    }
 }

@@ -1,5 +1,6 @@
 package org.tenthwise.model.compute.gear;
 
+import java.math.BigDecimal;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
 
@@ -24,13 +25,13 @@ import org.tenthwise.model.quantity.Nanometres;
  */
 public record ChordalThickness(Length thickness, double halfAngle, double virtualTeeth, Length chord, Length rise) {
 
-    /** @throws IllegalArgumentException if that is no thickness of such teeth */
-    public static ChordalThickness of(InvoluteTeeth teeth, Length thickness) {
+    /** @throws IllegalArgumentException if so much shift leaves no tooth, or no space */
+    public static ChordalThickness of(InvoluteTeeth teeth, BigDecimal shift) {
         double virtual = teeth.teeth() / Math.pow(Math.cos(teeth.helixAngle()), 3);
         double diameter = teeth.normalModule() * virtual;
-        double half = teeth.checked(thickness) / diameter;
+        double half = teeth.arc(shift) / diameter;
         return new ChordalThickness(
-                thickness,
+                teeth.thickness(shift),
                 Math.toDegrees(half),
                 virtual,
                 Nanometres.round(diameter * Math.sin(half)),

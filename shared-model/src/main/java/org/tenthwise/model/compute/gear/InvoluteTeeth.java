@@ -62,11 +62,16 @@ public record InvoluteTeeth(int teeth, Length module, BigDecimal pressureAngle, 
      * @throws IllegalArgumentException if so much shift leaves no tooth, or no space
      */
     public Length thickness(BigDecimal shift) {
+        return Nanometres.round(arc(shift));
+    }
+
+    /** The same before it is rounded. */
+    double arc(BigDecimal shift) {
         double thickness = normalModule() * (Math.PI / 2 + 2 * shift.doubleValue() * Math.tan(normalAngle()));
         if (!(thickness > 0 && thickness < pitch())) {
             throw new Refused("model.teeth.shift", shift.toPlainString());
         }
-        return Nanometres.round(thickness);
+        return thickness;
     }
 
     /** The thickness, if that leaves both a tooth and a space. */
