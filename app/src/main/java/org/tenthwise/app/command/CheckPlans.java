@@ -60,6 +60,7 @@ final class CheckPlans implements Callable<Integer> {
                             plan.part().revision(),
                             plan.issue(),
                             plan.steps().size()));
+            good.requirements().forEach(read -> to.println(with.words().say("command.check.read", named.name(), read)));
             PlanRemarks.of(plan)
                     .forEach(remark -> to.println(with.words().say("command.check.remark", named.name(), remark)));
             return true;

@@ -37,6 +37,7 @@ class ComparePlansTest {
                 .replace("issue = \"1\"", "issue = \"2\"")
                 .replace("drawing_revision = \"E\"", "drawing_revision = \"F\"")
                 .replace("upper = 8.020", "upper = 8.022")
+                .replace("Ø8 +0.02/0", "Ø8 +0.022/0")
                 .replace(
                         "balloon = \"17\"\nsheet = 1\ndrawing_zone = \"B4\"",
                         "balloon = \"17\"\nsheet = 1\ndrawing_zone = \"B5\"")
@@ -54,6 +55,7 @@ class ComparePlansTest {
                         "The whole part",
                         "  drawing, revision of the drawing: was E, now F",
                         "6, check 4: Characteristic of balloon 6 - check again",
+                        "  requirement, words of the drawing: was Ø8 +0.02/0, now Ø8 +0.022/0",
                         "  requirement, upper limit: was 8.020 mm, now 8.022 mm",
                         "7, check 47: Characteristic of balloon 7",
                         "  written otherwise only, lower limit: was 9.000 mm, now 9.00 mm",
@@ -75,6 +77,7 @@ class ComparePlansTest {
         assertEquals(
                 List.of(
                         "||||drawing|drawing-revision|E|F|",
+                        "6|4|4|Characteristic of balloon 6|requirement|requirement|Ø8 +0.02/0|Ø8 +0.022/0|yes",
                         "6|4|4|Characteristic of balloon 6|requirement|upper-limit|8.020 mm|8.022 mm|yes",
                         "7|47|47|Characteristic of balloon 7|as-written|lower-limit|9.000 mm|9.00 mm|",
                         "17|40|40|Characteristic of balloon 17|place|zone|B4|B5|",

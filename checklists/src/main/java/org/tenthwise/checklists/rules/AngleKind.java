@@ -30,8 +30,9 @@ final class AngleKind implements StepKind {
     @Override
     public Optional<Check> read(TableKeys keys, PlanSoFar soFar) {
         SizeRules rules = new SizeRules(keys, MARKED);
-        Optional<Limits> limits =
-                keys.has(NOMINAL) ? aboutNominal(keys) : LimitRules.OF_A_SIZE.readOfASize(keys, MARKED);
+        Optional<Limits> limits = keys.has(NOMINAL)
+                ? aboutNominal(keys)
+                : LimitRules.OF_A_SIZE.readOfASize(keys, MARKED).map(soFar::from);
         limits.flatMap(Limits::upper)
                 .or(() -> limits.flatMap(Limits::lower))
                 .filter(most -> most.length().isAbove(HALF_TURN))
@@ -105,6 +106,8 @@ final class AngleKind implements StepKind {
     /** Both limits alike, however the plan has them. */
     private static Limits in(Unit unit, Limits limits) {
         return new Limits(
-                limits.lower().map(lower -> lower.in(unit)), limits.upper().map(upper -> upper.in(unit)));
+                limits.lower().map(lower -> lower.in(unit)),
+                limits.upper().map(upper -> upper.in(unit)),
+                limits.origin());
     }
 }

@@ -11,6 +11,7 @@ import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Signs;
 import org.tenthwise.model.quantity.QuantityKind;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.tolerance.GeneralTolerance;
 
 /** What stands at the head of a plan file. */
 final class HeaderRules {
@@ -22,6 +23,7 @@ final class HeaderRules {
     private static final String SHEETS = "sheets";
     private static final String CHANGES = "changes";
     private static final String FILE = "drawing_file";
+    private static final String TOLERANCE = "tolerance";
 
     private HeaderRules() {}
 
@@ -79,6 +81,12 @@ final class HeaderRules {
                 keys.word("unit", Unit.of(QuantityKind.LENGTH), Unit::symbol),
                 keys.ifAny("remark", keys::prose).orElse(""),
                 keys.ifAny("lot", keys::truth).orElse(false));
+    }
+
+    /** What the drawing sets for sizes without a tolerance of their own. */
+    static Optional<GeneralTolerance> tolerance(TableKeys keys, Unit unit) {
+        return keys.ifAny(TOLERANCE, keys::text)
+                .flatMap(text -> keys.sensible(TOLERANCE, () -> GeneralTolerance.ofText(text, unit)));
     }
 
     /** A drawing has a title; where it says none, it goes by its number. */

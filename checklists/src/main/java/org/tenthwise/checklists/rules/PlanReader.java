@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.tenthwise.checklists.format.RawTable;
 import org.tenthwise.checklists.format.TomlReading;
 import org.tenthwise.checklists.format.TomlText;
+import org.tenthwise.model.callout.CalloutReader;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.IssueOfPlan;
 import org.tenthwise.model.plan.Outline;
@@ -46,11 +47,12 @@ public final class PlanReader {
         if (reading instanceof TomlReading.Unreadable unreadable) {
             return new PlanReading.Bad(Problems.of(unreadable));
         }
-        Optional<Plan> plan = plan(((TomlReading.Readable) reading).top(), source(text), problems);
-        return plan.isPresent() ? new PlanReading.Good(plan.get()) : new PlanReading.Bad(problems.sorted());
+        return plan(((TomlReading.Readable) reading).top(), source(text), problems)
+                .<PlanReading>map(good -> good)
+                .orElseGet(() -> new PlanReading.Bad(problems.sorted()));
     }
 
-    private static Optional<Plan> plan(RawTable top, PlanSource source, Problems problems) {
+    private static Optional<PlanReading.Good> plan(RawTable top, PlanSource source, Problems problems) {
         TableKeys keys = new TableKeys(top, problems);
         if (!HeaderRules.isOfThisFormat(keys)) {
             return Optional.empty();
@@ -63,35 +65,39 @@ public final class PlanReader {
         Optional<Outline> outline = keys.ifAny(OUTLINE, keys::table)
                 .flatMap(table -> new OutlineRules(keys.inside(OUTLINE, table), unit).read());
         Optional<ThermalData> climate = ClimateRules.read(keys, unit);
-        List<Step> steps = new StepRules(
-                        new PlanSoFar(
-                                unit,
-                                operations,
-                                aim,
-                                outline,
-                                keys.has(OUTLINE),
-                                UncertaintyRules.read(keys, unit),
-                                GaugeKindRules.read(keys, unit)),
-                        keys.has(ClimateRules.KEY))
-                .read(keys);
+        CalloutReader drawing = new CalloutReader(unit, HeaderRules.tolerance(keys, unit));
+        StepRules rules = new StepRules(
+                new PlanSoFar(
+                        unit,
+                        operations,
+                        aim,
+                        outline,
+                        keys.has(OUTLINE),
+                        UncertaintyRules.read(keys, unit),
+                        GaugeKindRules.read(keys, unit)),
+                keys.has(ClimateRules.KEY),
+                drawing);
+        List<Step> steps = rules.read(keys);
         List<IssueOfPlan> issues = IssueRules.read(keys, header.issue());
         keys.finish();
-        return keys.built(() -> new Plan(
-                header.part().orElseThrow(),
-                header.issue().orElseThrow(),
-                header.name().orElseThrow(),
-                header.material().orElseThrow(),
-                header.drawing().orElseThrow(),
-                header.route(),
-                unit,
-                header.remark(),
-                operations.operations(),
-                steps,
-                outline,
-                source,
-                climate,
-                header.lotAsked(),
-                issues));
+        return keys.built(() -> new PlanReading.Good(
+                new Plan(
+                        header.part().orElseThrow(),
+                        header.issue().orElseThrow(),
+                        header.name().orElseThrow(),
+                        header.material().orElseThrow(),
+                        header.drawing().orElseThrow(),
+                        header.route(),
+                        unit,
+                        header.remark(),
+                        operations.operations(),
+                        steps,
+                        outline,
+                        source,
+                        climate,
+                        header.lotAsked(),
+                        issues),
+                rules.requirements()));
     }
 
     private static PlanSource source(String text) {

@@ -12,6 +12,8 @@ import org.tenthwise.model.plan.Cutting;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.Outline;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.tolerance.Origin;
 
 /** What a step can refer to: what was read before it. Steps with problems are known by number and kind as well. */
 final class PlanSoFar {
@@ -31,6 +33,7 @@ final class PlanSoFar {
     private final List<GaugeAbility> gauges;
     private final Map<Integer, Known> steps = new LinkedHashMap<>();
     private Optional<Integer> inHand = Optional.empty();
+    private Optional<Origin> origin = Optional.empty();
 
     /** @param outlineGiven whether the file has an outline, sound or not */
     PlanSoFar(
@@ -67,6 +70,17 @@ final class PlanSoFar {
     Cutting usualCutting() {
         Cutting cutting = inHand.map(operations.cutting()::get).orElse(Cutting.UNSAID);
         return new Cutting(aim, cutting.leastCut(), cutting.offsetStep());
+    }
+
+    /** The limits of the step read next come of that, where it does not write them out. */
+    void limitsFrom(Optional<Origin> worked) {
+        origin = worked;
+    }
+
+    /** {@code limits} of the step in hand, with what they come of. */
+    Limits from(Limits limits) {
+        return origin.map(from -> new Limits(limits.lower(), limits.upper(), Optional.of(from)))
+                .orElse(limits);
     }
 
     Optional<Outline> outline() {

@@ -48,7 +48,7 @@ final class SizeKind implements StepKind {
         SizeRules rules = new SizeRules(keys, soFar.unit());
         Optional<Limits> limits = ZoneRules.given(keys)
                 ? ZoneRules.read(keys, soFar.unit(), feature)
-                : LimitRules.OF_A_SIZE.readOfASize(keys, soFar.unit());
+                : LimitRules.OF_A_SIZE.readOfASize(keys, soFar.unit()).map(soFar::from);
         List<Place> places = new PlaceRules(keys, soFar.unit()).read();
         int readingsEach = rules.readingsEach();
         Optional<SizeModifier> drawingSays = rules.drawingSays();

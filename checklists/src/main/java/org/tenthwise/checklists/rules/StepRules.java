@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.tenthwise.checklists.format.RawTable;
 import org.tenthwise.checklists.format.RawValue;
+import org.tenthwise.model.callout.CalloutReader;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Clamping;
 import org.tenthwise.model.plan.Mark;
@@ -30,9 +31,15 @@ final class StepRules {
     private final StepOrder order;
     private final BalloonRules balloons = new BalloonRules();
     private final boolean temperaturesPlannedFor;
+    private final CalloutReader drawing;
+    private final List<Message> requirements = new ArrayList<>();
 
-    /** @param temperaturesPlannedFor whether the file has a table about temperature, sound or not */
-    StepRules(PlanSoFar soFar, boolean temperaturesPlannedFor) {
+    /**
+     * @param temperaturesPlannedFor whether the file has a table about temperature, sound or not
+     * @param drawing reads what stands on it
+     */
+    StepRules(PlanSoFar soFar, boolean temperaturesPlannedFor, CalloutReader drawing) {
+        this.drawing = drawing;
         this.temperaturesPlannedFor = temperaturesPlannedFor;
         this.soFar = soFar;
         this.order = new StepOrder(soFar);
@@ -46,11 +53,12 @@ final class StepRules {
                 numbers(Stream.concat(tables.stream(), notes.stream()).toList()));
         List<Step> steps = new ArrayList<>();
         for (RawTable table : tables) {
-            TableKeys unnamed = plan.inside(Message.of("plan.in.check-unnumbered"), table);
+            Requirement requirement = new Requirement(table, drawing);
+            TableKeys unnamed = plan.inside(Message.of("plan.in.check-unnumbered"), requirement.completed());
             Optional<Integer> number = unnamed.whole(NUMBER);
             TableKeys keys = number.map(n -> unnamed.about(Message.of("plan.in.check", n)))
                     .orElse(unnamed);
-            step(keys, number, holds).ifPresent(steps::add);
+            step(keys, number, holds, requirement).ifPresent(steps::add);
         }
         ProvenRules others = new ProvenRules(plan, soFar, balloons);
         List<Step> all = Stream.concat(
@@ -62,6 +70,11 @@ final class StepRules {
         return all;
     }
 
+    /** What was read from the words of the drawing, where steps lean on them. */
+    List<Message> requirements() {
+        return requirements;
+    }
+
     /** A thread over wires is read before the depth of its groove: only now is it known which step that is. */
     private static Step cutWith(Step step, List<Step> steps) {
         List<Integer> grooves = steps.stream()
@@ -71,7 +84,9 @@ final class StepRules {
         return grooves.isEmpty() ? step : step.with(step.check().cutWith(grooves));
     }
 
-    private Optional<Step> step(TableKeys keys, Optional<Integer> number, HoldRules holds) {
+    private Optional<Step> step(TableKeys keys, Optional<Integer> number, HoldRules holds, Requirement requirement) {
+        requirement.judge(keys);
+        soFar.limitsFrom(requirement.origin());
         Optional<Integer> operation = keys.whole("operation");
         order.judge(keys, number, operation);
         soFar.in(operation);
@@ -95,6 +110,13 @@ final class StepRules {
                 keys.ifAny("class", key -> keys.word(key, List.of(StepClass.values()), Word::of));
         Optional<Check> check = kind.get().read(keys, soFar);
         check.ifPresent(sound -> ResolutionRules.judge(keys, sound));
+        check.ifPresent(of -> {
+            requirement.judge(keys, of, stepClass.orElse(of.usualClass()));
+            number.ifPresent(n -> requirement
+                    .said(of)
+                    .ifPresent(
+                            said -> requirements.add(Message.of("plan.about", Message.of("plan.in.check", n), said))));
+        });
         if (check.map(of -> stepClass.orElse(of.usualClass()))
                 .filter(StepClass.DRAWING::equals)
                 .isPresent()) {

@@ -3,6 +3,7 @@ package org.tenthwise.model.callout;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
+import org.tenthwise.model.compute.zone.ToleranceZone;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -19,6 +20,7 @@ import org.tenthwise.model.tolerance.Origin;
  *     hardness and words
  * @param count how many alike; absent where the drawing only says that it is typical
  * @param origin what the limits were worked out from; absent if they stand in the callout
+ * @param zone the tolerance class behind the size
  */
 public record CalloutPart(
         CalloutKind kind,
@@ -27,9 +29,22 @@ public record CalloutPart(
         Optional<BigDecimal> upper,
         Optional<Unit> unit,
         Optional<Integer> count,
-        Optional<Origin> origin) {
+        Optional<Origin> origin,
+        Optional<ToleranceZone> zone) {
 
     private static final int PLACES_OF_A_DEGREE = 6;
+
+    /** A part without a tolerance class. */
+    CalloutPart(
+            CalloutKind kind,
+            Optional<BigDecimal> nominal,
+            Optional<BigDecimal> lower,
+            Optional<BigDecimal> upper,
+            Optional<Unit> unit,
+            Optional<Integer> count,
+            Optional<Origin> origin) {
+        this(kind, nominal, lower, upper, unit, count, origin, Optional.empty());
+    }
 
     /** A part with words alone. */
     static CalloutPart of(CalloutKind kind) {
@@ -50,7 +65,7 @@ public record CalloutPart(
     }
 
     CalloutPart counted(Optional<Integer> other) {
-        return new CalloutPart(kind, nominal, lower, upper, unit, other, origin);
+        return new CalloutPart(kind, nominal, lower, upper, unit, other, origin, zone);
     }
 
     public boolean hasLimits() {

@@ -2,6 +2,7 @@ package org.tenthwise.model.callout;
 
 import java.math.BigDecimal;
 import java.util.Optional;
+import org.tenthwise.model.compute.zone.ToleranceZone;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.tolerance.Origin;
 
@@ -12,6 +13,7 @@ import org.tenthwise.model.tolerance.Origin;
  * @param upper absent where none is written
  * @param isFraction drawn as a fraction of an inch
  * @param origin what the limits were worked out from
+ * @param zone the tolerance class behind it
  */
 record CalloutSize(
         Optional<BigDecimal> nominal,
@@ -19,7 +21,19 @@ record CalloutSize(
         Optional<BigDecimal> upper,
         Unit unit,
         boolean isFraction,
-        Optional<Origin> origin) {
+        Optional<Origin> origin,
+        Optional<ToleranceZone> zone) {
+
+    /** A size without a tolerance class. */
+    CalloutSize(
+            Optional<BigDecimal> nominal,
+            Optional<BigDecimal> lower,
+            Optional<BigDecimal> upper,
+            Unit unit,
+            boolean isFraction,
+            Optional<Origin> origin) {
+        this(nominal, lower, upper, unit, isFraction, origin, Optional.empty());
+    }
 
     static CalloutSize between(Optional<BigDecimal> nominal, BigDecimal lower, BigDecimal upper, Unit unit) {
         return new CalloutSize(nominal, Optional.of(lower), Optional.of(upper), unit, false, Optional.empty());

@@ -277,7 +277,10 @@ final class PartReader {
                 size.upper(),
                 Optional.of(size.unit()),
                 Optional.of(1),
-                size.origin().map(origin -> kind == CalloutKind.DIAMETER ? withSign(origin) : origin));
+                size.origin()
+                        .map(origin ->
+                                kind == CalloutKind.DIAMETER && size.zone().isPresent() ? withSign(origin) : origin),
+                size.zone());
     }
 
     private static Origin withSign(Origin origin) {

@@ -73,7 +73,8 @@ final class ZoneReader {
                 Optional.of(plain(limits.greatest())),
                 unit,
                 false,
-                Optional.of(origin));
+                Optional.of(origin),
+                Optional.of(zone));
     }
 
     /** {@code 1e3}: a number of a spreadsheet more likely than a grade that fine. */

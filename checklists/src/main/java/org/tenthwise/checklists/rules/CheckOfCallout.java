@@ -1,0 +1,176 @@
+package org.tenthwise.checklists.rules;
+
+import java.math.BigDecimal;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.tenthwise.checklists.format.RawTable;
+import org.tenthwise.checklists.format.RawValue;
+import org.tenthwise.checklists.format.Spot;
+import org.tenthwise.model.callout.CalloutKind;
+import org.tenthwise.model.callout.CalloutPart;
+import org.tenthwise.model.compute.zone.ToleranceZone;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.thread.ThreadDesignation;
+import org.tenthwise.model.thread.ThreadSide;
+
+/**
+ * The check that follows from a part of a callout: its kind, limits and count, and the gauge that is usual. Whether a
+ * diameter is a bore or a shaft only its tolerance class can say.
+ *
+ * @param text the whole callout
+ * @param said the kind of the step, where it says one: then only what goes with that follows
+ */
+record CheckOfCallout(CalloutPart part, String text, Optional<String> said) {
+
+    private static final Set<CalloutKind> ANGLES =
+            EnumSet.of(CalloutKind.ANGLE, CalloutKind.CHAMFER_ANGLE, CalloutKind.COUNTERSINK_ANGLE);
+    private static final Set<CalloutKind> OF_WORDS = EnumSet.of(CalloutKind.NOTE, CalloutKind.PROCESS);
+    private static final Set<CalloutKind> NOT_INSPECTED =
+            EnumSet.of(CalloutKind.REFERENCE, CalloutKind.BASIC, CalloutKind.BASIC_ANGLE);
+    private static final Map<String, String> GAUGES = Map.of(
+            "bore", "bore-gauge",
+            "diameter", "micrometer",
+            "width", "inside-micrometer",
+            "depth", "depth-micrometer",
+            "angle", "bevel-protractor");
+    private static final int LONGEST_NAME = 60;
+
+    /** What a kind of check is called, of what feature it is, and what it is usually read with. */
+    private record Usual(String kind, Optional<String> feature, Optional<String> gauge) {
+
+        static Usual of(String kind) {
+            return new Usual(kind, Optional.empty(), Optional.ofNullable(GAUGES.get(kind)));
+        }
+
+        static Usual size(String feature, String gauge) {
+            return new Usual("size", Optional.of(feature), Optional.of(gauge));
+        }
+    }
+
+    /** The kind of check, where one follows. */
+    static Optional<String> kind(CalloutPart part) {
+        return usual(part).map(Usual::kind);
+    }
+
+    /** The key of what is said where none does. */
+    static String whyNoKind(CalloutPart part) {
+        if (part.kind() == CalloutKind.DIAMETER) {
+            return "plan.requirement.inside-or-outside";
+        }
+        return NOT_INSPECTED.contains(part.kind()) ? "plan.requirement.not-inspected" : "plan.requirement.no-kind";
+    }
+
+    /** Whether a check of {@code kind} can be of the part, where a callout has several. */
+    static boolean canBe(String kind, CalloutPart part) {
+        return switch (kind) {
+            case "bore" ->
+                part.kind() == CalloutKind.DIAMETER
+                        || part.kind() == CalloutKind.COUNTERBORE
+                        || part.kind() == CalloutKind.SPOTFACE;
+            case "diameter" -> part.kind() == CalloutKind.DIAMETER;
+            case "angle" -> ANGLES.contains(part.kind());
+            case "thread-over-wires" -> part.kind() == CalloutKind.THREAD;
+            case "depth" -> part.kind() == CalloutKind.DEPTH;
+            default -> !ANGLES.contains(part.kind()) && part.kind() != CalloutKind.THREAD;
+        };
+    }
+
+    static boolean needsLimits(CalloutPart part) {
+        return !OF_WORDS.contains(part.kind()) && !NOT_INSPECTED.contains(part.kind());
+    }
+
+    private static Optional<Usual> usual(CalloutPart part) {
+        Optional<Boolean> hole = part.zone().map(ToleranceZone::isHole);
+        return switch (part.kind()) {
+            case DIAMETER -> hole.map(is -> Usual.of(is ? "bore" : "diameter"));
+            case LINEAR ->
+                Optional.of(hole.map(is -> is ? Usual.of("width") : Usual.size("thickness", "micrometer"))
+                        .orElse(Usual.size("length", "caliper")));
+            case SQUARE -> Optional.of(Usual.size("flats", "micrometer"));
+            case RADIUS -> Optional.of(Usual.size("radius", "radius-gauge"));
+            case CHAMFER -> Optional.of(Usual.size("chamfer", "caliper"));
+            case COUNTERBORE, SPOTFACE -> Optional.of(Usual.size("counterbore", "caliper"));
+            case DEPTH -> Optional.of(Usual.of("depth"));
+            case ANGLE, CHAMFER_ANGLE, COUNTERSINK_ANGLE -> Optional.of(Usual.of("angle"));
+            case THREAD ->
+                side(part).map(side -> Usual.of(side == ThreadSide.EXTERNAL ? "thread-over-wires" : "go-not-go"));
+            case NOTE -> Optional.of(Usual.of("look"));
+            case PROCESS -> Optional.of(Usual.of("document"));
+            default -> Optional.empty();
+        };
+    }
+
+    /** What is usual of a part whose kind the step says. */
+    private Optional<Usual> usual() {
+        Optional<Usual> follows = usual(part);
+        return said.map(kind ->
+                        follows.filter(usual -> usual.kind().equals(kind)).or(() -> Optional.of(Usual.of(kind))))
+                .orElse(follows);
+    }
+
+    private static Optional<ThreadSide> side(CalloutPart part) {
+        return part.origin()
+                .flatMap(from -> ThreadDesignation.read(from.designation()).side());
+    }
+
+    /**
+     * {@code table} with what it leaves out, all of it where the requirement stands.
+     *
+     * @param withLimits whether the limits are left out as well
+     */
+    RawTable completed(RawTable table, String key, boolean withLimits) {
+        Spot spot = table.values().get(key).spot();
+        Map<String, RawValue> values = new LinkedHashMap<>(table.values());
+        usual().ifPresent(usual -> {
+            put(values, "kind", new RawValue.Text(spot, usual.kind()));
+            usual.feature().ifPresent(feature -> put(values, "feature", new RawValue.Text(spot, feature)));
+            usual.gauge().ifPresent(gauge -> put(values, "gauge_kind", new RawValue.Text(spot, gauge)));
+        });
+        name().ifPresent(name -> put(values, "name", new RawValue.Text(spot, name)));
+        if (OF_WORDS.contains(part.kind())) {
+            put(values, "what", new RawValue.Text(spot, text));
+        }
+        part.count()
+                .filter(count -> count > 1)
+                .ifPresent(count -> put(values, "count", new RawValue.Number(spot, BigDecimal.valueOf(count))));
+        if (withLimits) {
+            limits(values, spot);
+        }
+        return new RawTable(table.spot(), values);
+    }
+
+    private Optional<String> name() {
+        String line = text.strip().replace("\n", " ");
+        return Optional.of(line).filter(name -> name.length() <= LONGEST_NAME);
+    }
+
+    private void limits(Map<String, RawValue> values, Spot spot) {
+        String kind = values.get("kind") instanceof RawValue.Text written ? written.text() : "";
+        if (part.kind() == CalloutKind.THREAD) {
+            part.origin()
+                    .filter(from -> kind.equals("thread-over-wires"))
+                    .ifPresent(from -> put(values, "designation", new RawValue.Text(spot, from.designation())));
+        } else if (part.zone().isPresent()) {
+            put(values, "nominal", new RawValue.Number(spot, part.nominal().orElseThrow()));
+            put(values, "zone", new RawValue.Text(spot, part.zone().get().toString()));
+        } else {
+            part.limits().ifPresent(limits -> {
+                limits.lower().ifPresent(lower -> put(values, "lower", value(spot, lower)));
+                limits.upper().ifPresent(upper -> put(values, "upper", value(spot, upper)));
+            });
+        }
+    }
+
+    private static RawValue value(Spot spot, Written limit) {
+        return limit.unit().hasMarksInside()
+                ? new RawValue.Text(spot, limit.text())
+                : new RawValue.Number(spot, limit.figure());
+    }
+
+    private static void put(Map<String, RawValue> values, String key, RawValue value) {
+        values.putIfAbsent(key, value);
+    }
+}

@@ -1,0 +1,235 @@
+package org.tenthwise.checklists.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.plan.AngleCheck;
+import org.tenthwise.model.plan.AskedCheck;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.OverWiresCheck;
+import org.tenthwise.model.plan.SizeCheck;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.words.Words;
+
+/** Tolerance classes: ISO 286-2:2010; thread: ISO 965-1, as the sums give them; general tolerances: ISO 2768-1. */
+class RequirementTest {
+
+    private static final String HEAD =
+            """
+            format = 1
+            part = "T-1"
+            revision = "A"
+            issue = "1"
+            name = "Test piece"
+            material = "steel"
+            drawing = "T-1 sheet 2"
+            tolerance = "ISO 2768-m"
+            unit = "mm"
+
+            [[operation]]
+            number = 10
+            name = "Turn"
+
+            [[step]]
+            number = 5
+            operation = 10
+            """;
+
+    private static PlanReading read(String keys) {
+        return new PlanReader().read(HEAD + keys);
+    }
+
+    private static Step step(String keys) {
+        return assertInstanceOf(PlanReading.Good.class, read(keys), () -> problems(keys))
+                .plan()
+                .step(5);
+    }
+
+    private static String problems(String keys) {
+        return read(keys) instanceof PlanReading.Bad bad
+                ? bad.problems().stream()
+                        .map(problem -> problem.line() + ": " + Words.ENGLISH.say(problem.what()))
+                        .collect(Collectors.joining("\n"))
+                : "";
+    }
+
+    private static String limits(Step step) {
+        Limits limits = step.limits().orElseThrow();
+        return limits.lower().map(Written::text).orElse("-") + " "
+                + limits.upper().map(Written::text).orElse("-");
+    }
+
+    private static String from(Step step) {
+        return step.limits()
+                .flatMap(Limits::origin)
+                .map(origin -> origin.designation())
+                .orElse("");
+    }
+
+    private static String requirement(String text) {
+        return "requirement = \"" + text + "\"\nmethod = \"So.\"\n";
+    }
+
+    @Test
+    void kindLimitsNameAndGaugeFollowFromTheWordsOfTheDrawing() {
+        Step step = step(requirement("Ø30 H7") + "places = [\"front\"]\nmaster = 30.000\n");
+        SizeCheck check = assertInstanceOf(SizeCheck.class, step.check());
+        assertEquals("bore", check.feature().key());
+        assertEquals("30.000 30.021", limits(step));
+        assertEquals("Ø30 H7", from(step));
+        assertEquals("Ø30 H7", step.name());
+        assertEquals(GaugeKind.BORE_GAUGE, check.means().orElseThrow().kind());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+            Ø12 h6         | diameter  | 11.989 12.000 | Ø12 h6
+            25 H9          | width     | 25.000 25.052 | 25 H9
+            25 h9          | thickness | 24.948 25.000 | 25 h9
+            12.5 ±0.1      | length    | 12.4 12.6     |
+            R6 ±0.2        | radius    | 5.8 6.2       |
+            R4             | radius    | 3.5 4.5       | ISO 2768-m
+            30             | length    | 29.8 30.2     | ISO 2768-m
+            12 MAX         | length    | - 12          |
+            □ 16 ±0.1      | flats     | 15.9 16.1     |
+            ↧ 12 ±0.2      | depth     | 11.8 12.2     |
+            ⌴ Ø11 ±0.2     | counterbore | 10.8 11.2   |
+            12,5 ±0,1      | length    | 12.4 12.6     |
+            """)
+    void aSizeIsOfItsFeature(String text, String feature, String limits, String from) {
+        Step step = step(requirement(text) + "places = [\"there\"]\n");
+        assertEquals(
+                feature,
+                assertInstanceOf(SizeCheck.class, step.check()).feature().key());
+        assertEquals(limits, limits(step));
+        assertEquals(Optional.ofNullable(from).orElse(""), from(step));
+    }
+
+    @Test
+    void anAngleIsReadInItsOwnMarks() {
+        Step step = step(requirement("30°30′ ±0°15′") + "places = [\"there\"]\n");
+        assertInstanceOf(AngleCheck.class, step.check());
+        assertEquals("30°15′ 30°45′", limits(step));
+        assertEquals("44 46", limits(step(requirement("45° ±1°") + "places = [\"there\"]\n")));
+    }
+
+    @Test
+    void anExternalThreadIsReadOverWiresAndAnInternalOneByALimitGauge() {
+        Step thread = step(requirement("M10x1.5-6g") + "places = [\"there\"]\nwire = 0.895\n");
+        assertInstanceOf(OverWiresCheck.class, thread.check());
+        assertEquals("8.862 8.994", limits(thread));
+        Step nut = step(requirement("M6x1-6H") + "go = \"Through.\"\nnot_go = \"Two turns.\"\n");
+        assertInstanceOf(AskedCheck.GoNotGo.class, nut.check());
+    }
+
+    @Test
+    void aNoteIsLookedAt() {
+        Check check = step(requirement("REMOVE ALL BURRS")).check();
+        assertEquals(
+                "REMOVE ALL BURRS",
+                assertInstanceOf(AskedCheck.VisualCheck.class, check).what());
+    }
+
+    @Test
+    void aCountFollowsAndEachIsRead() {
+        Step step = step(requirement("4X R2 ±0.2"));
+        assertEquals(4, step.drawing().instances().count());
+        assertEquals(4, assertInstanceOf(SizeCheck.class, step.check()).places().size());
+    }
+
+    @Test
+    void whereTheStepSaysTheKindItsPartOfTheWordsCounts() {
+        String hole = requirement("Ø6.6 ±0.1 THRU ⌴ Ø11 ±0.2 ↧ 6.4 ±0.2");
+        assertEquals("6.2 6.6", limits(step("kind = \"depth\"\n" + hole + "places = [\"there\"]\n")));
+        assertEquals(
+                "12.4 12.6",
+                limits(step("kind = \"diameter\"\n" + requirement("Ø12.5 ±0.1") + "places = [\"there\"]\n")));
+    }
+
+    @Test
+    void whatWasReadIsToldBeforeItCounts() {
+        PlanReading.Good good =
+                assertInstanceOf(PlanReading.Good.class, read(requirement("30") + "places = [\"there\"]\n"));
+        assertEquals(
+                List.of("check 5: \"30\" is read as length: 29.8 to 30.2 mm, from ISO 2768-m "
+                        + "(general tolerance of the drawing)"),
+                good.requirements().stream().map(Words.ENGLISH::say).toList());
+        PlanReading.Good written = assertInstanceOf(
+                PlanReading.Good.class,
+                read("kind = \"size\"\nfeature = \"length\"\ngauge_kind = \"caliper\"\nname = \"L\"\nlower = 29.8\n"
+                        + "upper = 30.2\n" + requirement("30 all over, see sheet 2") + "places = [\"there\"]\n"));
+        assertEquals(List.of(), written.requirements());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+            Ø12.5 ±0.1               | a bore or a shaft
+            10 7                     | cannot be read: 10 and 7 with nothing between
+            (12.5)                   | not inspected
+            60° BSC                  | not inspected
+            M10x1.25                 | No kind of check follows
+            Ø6.6 ±0.1 THRU ↧ 6 ±0.2  | several parts
+            45°                      | has no tolerance
+            0.4                      | has no tolerance
+            1.5 in ±.005 in          | in in, the plan in mm
+            """)
+    void whatIsInDoubtIsSaidWhereTheRequirementStands(String text, String said) {
+        String problems = problems(requirement(text) + "places = [\"there\"]\n");
+        assertTrue(problems.lines().anyMatch(line -> line.startsWith("18:") && line.contains(said)), () -> problems);
+    }
+
+    @Test
+    void whatIsLeftToSayIsNamed() {
+        String problems = problems("requirement = \"Ø30 H7\"\n");
+        assertTrue(problems.contains("method"), problems);
+        assertTrue(problems.contains("places"), problems);
+        assertTrue(problems.contains("master"), problems);
+        assertEquals(3, problems.lines().count(), problems);
+    }
+
+    private static String bore(String lower, String upper, String more) {
+        return "kind = \"bore\"\nname = \"B\"\ngauge_kind = \"inside-micrometer\"\nlower = " + lower + "\nupper = "
+                + upper + "\nplaces = [\"there\"]\n" + more + requirement("Ø30 H7");
+    }
+
+    @Test
+    void limitsBesideItThatDisagreeAreRefused() {
+        assertEquals("30.000 30.021", limits(step(bore("30.000", "30.021", ""))));
+        String problems = problems(bore("30.000", "30.033", ""));
+        assertTrue(
+                problems.contains("says 30 to 30.021 mm, the limits of the check are 30.000 to 30.033 mm"), problems);
+        assertEquals("29.5 29.6", limits(step(bore("29.5", "29.6", "class = \"in-process\"\n"))));
+    }
+
+    @Test
+    void aCountBesideItThatDisagreesIsRefused() {
+        String problems = problems(
+                "kind = \"bore\"\ngauge_kind = \"inside-micrometer\"\ncount = 2\n" + requirement("4X Ø6 ±0.1"));
+        assertTrue(problems.contains("count is 2, and the requirement says 4X"), problems);
+    }
+
+    @Test
+    void theGeneralToleranceAtTheHeadMustBeOne() {
+        String text = HEAD.replace("ISO 2768-m", "medium") + requirement("30") + "places = [\"there\"]\n";
+        PlanReading.Bad bad = assertInstanceOf(PlanReading.Bad.class, new PlanReader().read(text));
+        assertTrue(bad.problems().stream()
+                .anyMatch(problem ->
+                        problem.line() == 8 && Words.ENGLISH.say(problem.what()).contains("no general tolerance")));
+    }
+}
