@@ -33,14 +33,19 @@ public final class ComparisonWords {
                     change.step().name()));
             told(change).forEach(one -> lines.add(setIn(one)));
         });
-        lines.add(outcome(comparison));
-        if (!comparison.isAlikeInMeaning()) {
-            lines.add(words.say("compare.not-seen"));
-        }
+        lines.addAll(outcome(comparison));
         return lines;
     }
 
-    private String plan(Plan plan) {
+    /** What it comes to, and what no plan shows. */
+    public List<String> outcome(PlanComparison comparison) {
+        return comparison.isAlikeInMeaning()
+                ? List.of(verdict(comparison))
+                : List.of(verdict(comparison), words.say("compare.not-seen"));
+    }
+
+    /** Part, revision and issue. */
+    public String plan(Plan plan) {
         return words.say("compare.plan", plan.part().number(), plan.part().revision(), plan.issue());
     }
 
@@ -49,14 +54,15 @@ public final class ComparisonWords {
     }
 
     /** The balloon and the number of a check: "12A, check 4". */
-    private String called(CharacteristicChange change) {
+    public String called(CharacteristicChange change) {
         String number = words.say("compare.number", change.step().number());
         return change.balloon()
                 .map(balloon -> words.list(List.of(balloon, number)))
                 .orElse(number);
     }
 
-    private List<String> told(CharacteristicChange change) {
+    /** What is otherwise about a check, a line each. */
+    public List<String> told(CharacteristicChange change) {
         if (change.isNew() || change.isGone()) {
             return List.of(words.say(change.isNew() ? "compare.new" : "compare.gone"));
         }
@@ -68,7 +74,8 @@ public final class ComparisonWords {
         return told;
     }
 
-    private String difference(PlanDifference one) {
+    /** The class of a change, and what was before and is after it. */
+    public String difference(PlanDifference one) {
         String what = words.say(
                 "compare.what", words.say("compare.kind", one.kind()), words.say("compare.aspect", one.aspect()));
         if (one.before().isEmpty()) {
@@ -79,7 +86,7 @@ public final class ComparisonWords {
                 : words.say("compare.changed", what, one.before(), one.after());
     }
 
-    private String outcome(PlanComparison comparison) {
+    private String verdict(PlanComparison comparison) {
         if (comparison.isAlikeInMeaning()) {
             return words.say(
                     comparison.changes().isEmpty() && comparison.head().isEmpty() ? "compare.same" : "compare.alike");
@@ -93,7 +100,8 @@ public final class ComparisonWords {
                         comparison.proposesAll() ? "compare.proposed-all" : "compare.proposed", again.size(), again);
     }
 
-    private String called(Plan plan, Step step) {
+    /** By its number on the drawing, else in the order of work. */
+    public String called(Plan plan, Step step) {
         return plan.balloon(step).map(Object::toString).orElseGet(() -> words.say("compare.number", step.number()));
     }
 }

@@ -43,9 +43,12 @@ import org.tenthwise.app.ui.more.MoreViewModel;
 import org.tenthwise.app.ui.pages.PagesView;
 import org.tenthwise.app.ui.pages.PagesViewModel;
 import org.tenthwise.app.ui.picture.ScreenFaces;
+import org.tenthwise.app.ui.plan.ChangesView;
+import org.tenthwise.app.ui.plan.ChangesViewModel;
 import org.tenthwise.app.ui.plan.IssueViewModel;
 import org.tenthwise.app.ui.plan.KeepTemplateViewModel;
 import org.tenthwise.app.ui.plan.NewPlanViewModel;
+import org.tenthwise.app.ui.plan.OtherPlanViewModel;
 import org.tenthwise.app.ui.plan.PlanHeadViewModel;
 import org.tenthwise.app.ui.plan.PlanStepViewModel;
 import org.tenthwise.app.ui.plan.PlanView;
@@ -77,6 +80,7 @@ import org.tenthwise.app.ui.sign.SignView;
 import org.tenthwise.app.ui.sign.SignViewModel;
 import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.checklists.catalogue.PlanDesk;
+import org.tenthwise.checklists.editing.PartialCheck;
 import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.TableText;
 import org.tenthwise.checklists.editing.Template;
@@ -314,8 +318,19 @@ public final class Screens implements Navigator {
     }
 
     @Override
-    public void issue(String name, PlanInHand plan) {
-        IssueViewModel model = new IssueViewModel(name, plan, desk(), shop, tasks, words, this, with.clock());
+    public void changes(String name, PlanInHand plan, PartialCheck partial) {
+        shell.show(new ChangesView(new ChangesViewModel(name, plan, partial, desk(), tasks, words, this), words, this));
+    }
+
+    @Override
+    public void otherPlan(Consumer<String> chosen) {
+        OtherPlanViewModel model = new OtherPlanViewModel(desk(), tasks, words, this, chosen);
+        show("planning.other", model.form(), model::load);
+    }
+
+    @Override
+    public void issue(String name, PlanInHand plan, PartialCheck partial) {
+        IssueViewModel model = new IssueViewModel(name, plan, partial, desk(), shop, tasks, words, this, with.clock());
         show("planning.issue-it", model.form(), model::load);
     }
 

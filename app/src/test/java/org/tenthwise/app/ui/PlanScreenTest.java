@@ -9,9 +9,12 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.session.ShopNames;
 import org.tenthwise.app.ui.form.FormView;
+import org.tenthwise.app.ui.plan.ChangesView;
+import org.tenthwise.app.ui.plan.ChangesViewModel;
 import org.tenthwise.app.ui.plan.IssueViewModel;
 import org.tenthwise.app.ui.plan.KeepTemplateViewModel;
 import org.tenthwise.app.ui.plan.NewPlanViewModel;
+import org.tenthwise.app.ui.plan.OtherPlanViewModel;
 import org.tenthwise.app.ui.plan.PlanHeadViewModel;
 import org.tenthwise.app.ui.plan.PlanStepViewModel;
 import org.tenthwise.app.ui.plan.PlanView;
@@ -23,6 +26,7 @@ import org.tenthwise.app.ui.plan.TemplatesViewModel;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.catalogue.PlanDesk;
+import org.tenthwise.checklists.editing.PartialCheck;
 import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.PlanText;
 import org.tenthwise.checklists.editing.Template;
@@ -68,7 +72,12 @@ class PlanScreenTest extends ScreenTest {
         desk().issue(
                         "LG-2207-C",
                         carrier(),
-                        new PlanDesk.Why("First issue", "Planner 1", Optional.empty(), LocalDate.of(2026, 11, 30)));
+                        new PlanDesk.Why(
+                                "First issue",
+                                "Planner 1",
+                                Optional.empty(),
+                                LocalDate.of(2026, 11, 30),
+                                Optional.empty()));
         desk().keep(
                         "WB-118-B",
                         PlanText.of(DemoPart.WINCH_BARREL_END.planText())
@@ -132,6 +141,50 @@ class PlanScreenTest extends ScreenTest {
                         () -> {}));
     }
 
+    /** The plan in force, and a draft with another limit, a step less and another name. */
+    private ChangesViewModel changes() throws IOException {
+        desk().issue(
+                        "LG-2207-C",
+                        carrier(),
+                        new PlanDesk.Why(
+                                "First issue",
+                                "Planner 1",
+                                Optional.empty(),
+                                LocalDate.of(2026, 11, 30),
+                                Optional.empty()));
+        PlanInHand plan = new PlanInHand(desk().open("LG-2207-C").orElseThrow());
+        plan.changeStep(9, step -> step.with("lower", "61.96"));
+        plan.changeStep(12, step -> step.with("cut_again", "\"no\""));
+        plan.changeStep(6, step -> step.with("gauge", "\"CA-2\""));
+        return new ChangesViewModel("LG-2207-C", plan, new PartialCheck(), desk(), workshop.tasks, words, workshop);
+    }
+
+    @Test
+    void whatADraftChangesHoldsEverywhere() throws IOException {
+        ChangesViewModel model = changes();
+        model.load();
+        seen("plan", "changes", window -> new ChangesView(model, words, workshop));
+    }
+
+    @Test
+    void aChangeToBeConfirmedHoldsEverywhere() throws IOException {
+        ChangesViewModel model = changes();
+        model.load();
+        model.take(1);
+        model.answer(true);
+        model.answer(false);
+        seen("plan", "change-confirmed", window -> new ChangesView(model, words, workshop));
+    }
+
+    @Test
+    void theChoiceOfAnotherPlanHoldsEverywhere() throws IOException {
+        changes();
+        seen("plan", "other", window -> {
+            OtherPlanViewModel model = new OtherPlanViewModel(desk(), workshop.tasks, words, workshop, chosen -> {});
+            return FormView.titled(words.say("planning.other"), model.form(), words, workshop::back, model::load);
+        });
+    }
+
     @Test
     void theHeadOfAPlanHoldsEverywhere() {
         seen(
@@ -165,6 +218,7 @@ class PlanScreenTest extends ScreenTest {
             IssueViewModel model = new IssueViewModel(
                     "LG-2207-C",
                     new PlanInHand(carrier()),
+                    new PartialCheck(),
                     desk(),
                     workshop.shop,
                     workshop.tasks,

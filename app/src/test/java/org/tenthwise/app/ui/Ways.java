@@ -12,6 +12,7 @@ import org.tenthwise.app.session.ShopNames;
 import org.tenthwise.app.ui.shell.Deed;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Notice;
+import org.tenthwise.checklists.editing.PartialCheck;
 import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.TableText;
 import org.tenthwise.checklists.editing.Template;
@@ -93,7 +94,21 @@ public class Ways implements Navigator {
     }
 
     @Override
-    public void issue(String name, PlanInHand plan) {
+    public void changes(String name, PlanInHand plan, PartialCheck partial) {
+        asked.add("changes of " + name);
+    }
+
+    /** The last that is asked for another plan. */
+    public Optional<Consumer<String>> other = Optional.empty();
+
+    @Override
+    public void otherPlan(Consumer<String> chosen) {
+        asked.add("other plan");
+        other = Optional.of(chosen);
+    }
+
+    @Override
+    public void issue(String name, PlanInHand plan, PartialCheck partial) {
         asked.add("issue " + name);
     }
 

@@ -45,8 +45,10 @@ public final class PlanDesk {
      * Why there is another issue of a plan.
      *
      * @param approvedBy another person than {@code by}; absent where nobody approved it
+     * @param affected what a partial check takes in, as a person confirmed it; absent where nobody said
      */
-    public record Why(String reason, String by, Optional<String> approvedBy, LocalDate on) {}
+    public record Why(
+            String reason, String by, Optional<String> approvedBy, LocalDate on, Optional<List<String>> affected) {}
 
     /** Names of all plans and drafts, without the end of the file name. */
     public List<String> names() throws IOException {
@@ -77,6 +79,11 @@ public final class PlanDesk {
     public Optional<PlanText> open(String name) throws IOException {
         Optional<String> draft = text(folder.resolve(name + DRAFT));
         return (draft.isPresent() ? draft : text(folder.resolve(name + PLAN))).flatMap(PlanText::of);
+    }
+
+    /** The text of the plan in force; absent where there is none yet, or it is no TOML. */
+    public Optional<PlanText> inForce(String name) throws IOException {
+        return text(folder.resolve(name + PLAN)).flatMap(PlanText::of);
     }
 
     /** Keeps a draft, so that nothing of the work on it is lost; it is there whole or as it was. */
@@ -125,7 +132,12 @@ public final class PlanDesk {
                 .map(second -> entry.with("approved_by", TomlValue.text(second)))
                 .orElse(entry)
                 .with("on", TomlValue.text(why.on().toString()));
-        return draft.withHead(head -> head.with(ISSUE, TomlValue.text(next))).withOneMore("issued", approved);
+        TableText whole = why.affected()
+                .map(called -> approved.with(
+                        "affected",
+                        TomlValue.list(called.stream().map(TomlValue::text).toList())))
+                .orElse(approved);
+        return draft.withHead(head -> head.with(ISSUE, TomlValue.text(next))).withOneMore("issued", whole);
     }
 
     /** The templates that checks are added from here. */

@@ -5,8 +5,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.checklists.format.RawList;
 import org.tenthwise.checklists.format.RawTable;
+import org.tenthwise.checklists.format.RawValue;
 import org.tenthwise.model.plan.IssueOfPlan;
+import org.tenthwise.model.plan.Signs;
 
 /** <em>[[issued]]</em>: the issues of a plan, the one in force last. */
 final class IssueRules {
@@ -16,6 +19,7 @@ final class IssueRules {
     private static final String BY = "by";
     private static final String APPROVED_BY = "approved_by";
     private static final String ON = "on";
+    private static final String AFFECTED = "affected";
 
     private IssueRules() {}
 
@@ -36,15 +40,36 @@ final class IssueRules {
                             by.filter(first -> first.equalsIgnoreCase(second)).isPresent())
                     .ifPresent(second -> keys.problem(APPROVED_BY, "plan.issued.alone", second));
             Optional<LocalDate> on = keys.ifAny(ON, key -> day(keys, key));
+            Optional<List<String>> affected =
+                    keys.ifAny(AFFECTED, key -> keys.any(key).map(it -> affected(keys, it)));
             keys.finish();
             keys.built(() -> new IssueOfPlan(
-                            number.orElseThrow(), reason.orElseThrow(), by.orElseThrow(), approvedBy, on))
+                            number.orElseThrow(), reason.orElseThrow(), by.orElseThrow(), approvedBy, on, affected))
                     .ifPresent(issues::add);
         }
         if (last.isPresent() && inForce.isPresent() && !last.equals(inForce)) {
             plan.problem(ISSUE, "plan.issued.last", inForce.get(), last.get());
         }
         return issues;
+    }
+
+    /** An empty list says that a person found none affected. */
+    private static List<String> affected(TableKeys keys, RawValue value) {
+        if (!(value instanceof RawList list)) {
+            keys.problem(AFFECTED, "plan.issued.affected", value.what());
+            return List.of();
+        }
+        List<String> affected = new ArrayList<>();
+        for (RawValue item : list.items()) {
+            if (item instanceof RawValue.Text text && !text.text().isBlank()) {
+                String called = text.text().strip();
+                Signs.hiddenIn(called).ifPresent(sign -> keys.problem(item.spot(), "plan.key.hidden", AFFECTED, sign));
+                affected.add(called);
+            } else {
+                keys.problem(item.spot(), "plan.issued.affected", item.what());
+            }
+        }
+        return affected;
     }
 
     private static Optional<LocalDate> day(TableKeys keys, String key) {

@@ -25,8 +25,12 @@ import org.tenthwise.model.words.Refused;
 class PlanDeskTest {
 
     private static final String NAME = "carrier";
-    private static final PlanDesk.Why WHY =
-            new PlanDesk.Why("Bore \"first\"", "Setter 1", Optional.of("Planner 1"), LocalDate.of(2026, 11, 30));
+    private static final PlanDesk.Why WHY = new PlanDesk.Why(
+            "Bore \"first\"",
+            "Setter 1",
+            Optional.of("Planner 1"),
+            LocalDate.of(2026, 11, 30),
+            Optional.of(List.of("13", "14A")));
 
     @TempDir
     private Path folder;
@@ -69,7 +73,12 @@ class PlanDeskTest {
         assertEquals(issued.issue(), issueInForce());
         assertEquals(
                 List.of(new IssueOfPlan(
-                        issued.issue(), "Bore \"first\"", "Setter 1", Optional.of("Planner 1"), Optional.of(WHY.on()))),
+                        issued.issue(),
+                        "Bore \"first\"",
+                        "Setter 1",
+                        Optional.of("Planner 1"),
+                        Optional.of(WHY.on()),
+                        WHY.affected())),
                 issued.issues());
         assertEquals(
                 DemoPart.SCREW_CARRIER.planText(),

@@ -30,16 +30,34 @@ class IssueRulesTest {
             """;
 
     @Test
+    void anIssueSaysWhatAPartialCheckTakesIn() {
+        assertEquals(
+                Optional.of(List.of("12", "14A")),
+                PlanText.plan(PlanText.DEPTH + ISSUED + "affected = [\"12\", \"14A\"]\n")
+                        .issues()
+                        .get(1)
+                        .affected());
+        assertEquals(
+                Optional.of(List.of()),
+                PlanText.plan(PlanText.DEPTH + ISSUED + "affected = []\n")
+                        .issues()
+                        .get(1)
+                        .affected());
+    }
+
+    @Test
     void theIssuesOfAPlanSayWhyAndWho() {
         assertEquals(
                 List.of(
-                        new IssueOfPlan("0", "First issue", "Planner 1", Optional.empty(), Optional.empty()),
+                        new IssueOfPlan(
+                                "0", "First issue", "Planner 1", Optional.empty(), Optional.empty(), Optional.empty()),
                         new IssueOfPlan(
                                 "1",
                                 "Depth read at two places",
                                 "Setter 1",
                                 Optional.of("Planner 1"),
-                                Optional.of(LocalDate.of(2026, 11, 30)))),
+                                Optional.of(LocalDate.of(2026, 11, 30)),
+                                Optional.empty())),
                 PlanText.plan(PlanText.DEPTH + ISSUED).issues());
         assertEquals(List.of(), PlanText.plan(PlanText.DEPTH).issues());
     }

@@ -11,6 +11,7 @@ import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.checklists.catalogue.PlanDesk;
+import org.tenthwise.checklists.editing.PartialCheck;
 import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.words.Words;
@@ -23,6 +24,7 @@ public final class IssueViewModel {
 
     private final String name;
     private final PlanInHand plan;
+    private final PartialCheck partial;
     private final PlanDesk desk;
     private final Runs shop;
     private final LedgerTasks tasks;
@@ -37,6 +39,7 @@ public final class IssueViewModel {
     public IssueViewModel(
             String name,
             PlanInHand plan,
+            PartialCheck partial,
             PlanDesk desk,
             Runs shop,
             LedgerTasks tasks,
@@ -45,6 +48,7 @@ public final class IssueViewModel {
             Clock clock) {
         this.name = name;
         this.plan = plan;
+        this.partial = partial;
         this.desk = desk;
         this.shop = shop;
         this.tasks = tasks;
@@ -87,11 +91,16 @@ public final class IssueViewModel {
             tell("planning.alone", words.say("planning.alone.next"));
             return;
         }
+        if (partial.isHalfAnswered(plan)) {
+            tell("planning.alone", words.say("planning.half-answered"));
+            return;
+        }
         PlanDesk.Why why = new PlanDesk.Why(
                 reason.reads(),
                 by.reads(),
                 Optional.of(approvedBy.reads()).filter(second -> !second.isEmpty()),
-                LocalDate.now(clock));
+                LocalDate.now(clock),
+                partial.affected(plan));
         form.busy(true);
         tasks.run(() -> desk.issue(name, plan.text(), why), this::issued, () -> form.busy(false));
     }

@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import javafx.beans.binding.Bindings;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.ui.form.RunHeading;
@@ -33,6 +34,7 @@ public final class PlanView extends SidedScreen {
     private final Key undo;
     private final Key issue;
     private final Key next;
+    private final Key changes;
 
     public PlanView(PlanViewModel model, Words words, Navigator navigator) {
         super(words.say("planning.plan"));
@@ -45,7 +47,11 @@ public final class PlanView extends SidedScreen {
         VBox.setVgrow(open, Priority.ALWAYS);
         next = key(Key.Kind.COMMIT, "next-open", words.say("planning.next-open"), model::nextOpen);
         makeDeeds();
-        VBox side = new VBox(ScreenSizes.GAP, open, grid, next);
+        changes = key(Key.Kind.PLAIN, "changes", words.say("planning.changes"), model::changes);
+        HBox lowest = new HBox(ScreenSizes.GAP, changes, next);
+        lowest.getChildren().forEach(key -> HBox.setHgrow(key, Priority.ALWAYS));
+        lowest.setMinHeight(USE_PREF_SIZE);
+        VBox side = new VBox(ScreenSizes.GAP, open, grid, lowest);
         side.getStyleClass().addAll("on-paper", "form-side");
         undo = Key.onward("undo-change", words.say("planning.undo"), model::undo);
         issue = Key.onward("issue-plan", words.say("planning.issue-it"), model::issue);
@@ -107,6 +113,7 @@ public final class PlanView extends SidedScreen {
         undo.setDisable(!model.canUndo());
         issue.setDisable(!model.canIssue());
         next.setDisable(model.canIssue());
+        changes.setDisable(!model.canIssue());
     }
 
     private Key row(int place) {

@@ -13,6 +13,7 @@ import javafx.beans.value.ObservableValue;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.checklists.catalogue.PlanDesk;
+import org.tenthwise.checklists.editing.PartialCheck;
 import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.PlanInHand.OpenPoint;
 import org.tenthwise.checklists.editing.TableText;
@@ -52,6 +53,7 @@ public final class PlanViewModel {
     private final ReadOnlyObjectWrapper<List<PlanStepRow>> rows = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyIntegerWrapper inHand = new ReadOnlyIntegerWrapper(0);
     private final ReadOnlyObjectWrapper<List<String>> open = new ReadOnlyObjectWrapper<>(List.of());
+    private final PartialCheck partial = new PartialCheck();
     private String kept;
 
     public PlanViewModel(
@@ -245,7 +247,12 @@ public final class PlanViewModel {
         return plan.plan().isPresent();
     }
 
+    /** What it changes of the plan in force. */
+    public void changes() {
+        navigator.changes(name, plan, partial);
+    }
+
     public void issue() {
-        navigator.issue(name, plan);
+        navigator.issue(name, plan, partial);
     }
 }

@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.session.ShopNames;
+import org.tenthwise.checklists.editing.PartialCheck;
 import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.TableText;
 import org.tenthwise.checklists.editing.Template;
@@ -74,8 +75,16 @@ public interface Navigator {
     /** Keeps checks for other plans, the first of them or more. */
     void keepTemplate(List<TableText> steps);
 
+    /**
+     * What a plan with nothing open changes of the one in force, and which characteristics a partial check takes in.
+     */
+    void changes(String name, PlanInHand plan, PartialCheck partial);
+
+    /** @param chosen is handed the name of a plan, and the screen in hand is shown again */
+    void otherPlan(Consumer<String> chosen);
+
     /** Puts a plan in force in which nothing is open. */
-    void issue(String name, PlanInHand plan);
+    void issue(String name, PlanInHand plan, PartialCheck partial);
 
     /** @param found is handed words to find runs by, and the screen in hand is shown again */
     void find(Consumer<String> found);

@@ -20,6 +20,7 @@ import org.tenthwise.app.ui.plan.PlanViewModel.StepDeed;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.catalogue.PlanDesk;
 import org.tenthwise.checklists.catalogue.PlanFolder;
+import org.tenthwise.checklists.editing.PartialCheck;
 import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.PlanText;
 import org.tenthwise.checklists.editing.Template;
@@ -208,7 +209,15 @@ class PlanViewModelTest {
         steps.load();
         assertTrue(steps.canIssue(), made.open().toString());
         FormViewModel issue = new IssueViewModel(
-                        "T-9_1-A", made, desk, workshop.shop, workshop.tasks, Words.ENGLISH, workshop, Workshop.CLOCK)
+                        "T-9_1-A",
+                        made,
+                        new PartialCheck(),
+                        desk,
+                        workshop.shop,
+                        workshop.tasks,
+                        Words.ENGLISH,
+                        workshop,
+                        Workshop.CLOCK)
                 .form();
         issue.goTo(issue.fields().get(0));
         issue.fields().get(0).type();
