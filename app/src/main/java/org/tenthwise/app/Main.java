@@ -24,7 +24,8 @@ public final class Main {
 
     private Main() {}
 
-    public static void main(String[] arguments) {
+    public static void main(String[] given) {
+        String[] arguments = ArgumentsAsTyped.of(given);
         PrintWriter out = writer(System.out);
         PrintWriter err = writer(System.err);
         Languages languages = Languages.at(Locale.getDefault());
