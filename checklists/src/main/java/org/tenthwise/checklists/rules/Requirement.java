@@ -160,7 +160,8 @@ final class Requirement {
                         read.kind().named(),
                         check.judgedAgainst()
                                 .map(Requirement::saidWithOrigin)
-                                .orElse(Message.of("plan.requirement.no-figures"))))
+                                .orElse(Message.of("plan.requirement.no-figures")),
+                        text(KIND).or(() -> CheckOfCallout.kind(read)).orElse("")))
                 : Optional.empty();
     }
 

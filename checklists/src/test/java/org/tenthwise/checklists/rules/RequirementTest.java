@@ -164,7 +164,7 @@ class RequirementTest {
         PlanReading.Good good =
                 assertInstanceOf(PlanReading.Good.class, read(requirement("30") + "places = [\"there\"]\n"));
         assertEquals(
-                List.of("check 5: \"30\" is read as length: 29.8 to 30.2 mm, from ISO 2768-m "
+                List.of("check 5: \"30\" is read as length, kind \"size\": 29.8 to 30.2 mm, from ISO 2768-m "
                         + "(general tolerance of the drawing)"),
                 good.requirements().stream().map(Words.ENGLISH::say).toList());
         PlanReading.Good written = assertInstanceOf(
