@@ -29,6 +29,7 @@ import org.tenthwise.app.ui.deed.WrongSettingForm;
 import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.FormView;
 import org.tenthwise.app.ui.form.FormViewModel;
+import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.app.ui.guide.GuideView;
 import org.tenthwise.app.ui.guide.GuideViewModel;
@@ -38,6 +39,7 @@ import org.tenthwise.app.ui.home.HomeView;
 import org.tenthwise.app.ui.home.HomeViewModel;
 import org.tenthwise.app.ui.home.RecordsView;
 import org.tenthwise.app.ui.home.RunListViewModel;
+import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.more.MoreView;
 import org.tenthwise.app.ui.more.MoreViewModel;
 import org.tenthwise.app.ui.pages.PagesView;
@@ -49,6 +51,8 @@ import org.tenthwise.app.ui.plan.IssueViewModel;
 import org.tenthwise.app.ui.plan.KeepTemplateViewModel;
 import org.tenthwise.app.ui.plan.NewPlanViewModel;
 import org.tenthwise.app.ui.plan.OtherPlanViewModel;
+import org.tenthwise.app.ui.plan.OutlineView;
+import org.tenthwise.app.ui.plan.OutlineViewModel;
 import org.tenthwise.app.ui.plan.PlanHeadViewModel;
 import org.tenthwise.app.ui.plan.PlanStepViewModel;
 import org.tenthwise.app.ui.plan.PlanView;
@@ -294,7 +298,18 @@ public final class Screens implements Navigator {
 
     @Override
     public void planHead(String name, PlanInHand plan) {
-        show("planning.head", new PlanHeadViewModel(plan, words, this, with.clock()).form(), () -> {});
+        shell.show(new FormView(
+                words.say("planning.head"),
+                new PlanHeadViewModel(plan, words, this, with.clock()).form(),
+                words,
+                RunHeading.titled(words.say("planning.head"), words, this::back)
+                        .end(Key.onward("outline", words.say("planning.outline"), () -> outline(plan))),
+                () -> {}));
+    }
+
+    @Override
+    public void outline(PlanInHand plan) {
+        shell.show(new OutlineView(new OutlineViewModel(plan, words, this), words, pictures, this));
     }
 
     @Override

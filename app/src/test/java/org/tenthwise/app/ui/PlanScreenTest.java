@@ -15,6 +15,8 @@ import org.tenthwise.app.ui.plan.IssueViewModel;
 import org.tenthwise.app.ui.plan.KeepTemplateViewModel;
 import org.tenthwise.app.ui.plan.NewPlanViewModel;
 import org.tenthwise.app.ui.plan.OtherPlanViewModel;
+import org.tenthwise.app.ui.plan.OutlineView;
+import org.tenthwise.app.ui.plan.OutlineViewModel;
 import org.tenthwise.app.ui.plan.PlanHeadViewModel;
 import org.tenthwise.app.ui.plan.PlanStepViewModel;
 import org.tenthwise.app.ui.plan.PlanView;
@@ -183,6 +185,18 @@ class PlanScreenTest extends ScreenTest {
             OtherPlanViewModel model = new OtherPlanViewModel(desk(), workshop.tasks, words, workshop, chosen -> {});
             return FormView.titled(words.say("planning.other"), model.form(), words, workshop::back, model::load);
         });
+    }
+
+    @Test
+    void theOutlineHoldsEverywhere() {
+        seen(
+                "plan",
+                "outline",
+                window -> new OutlineView(
+                        new OutlineViewModel(new PlanInHand(carrier()), words, workshop),
+                        words,
+                        window.pictures(),
+                        workshop));
     }
 
     @Test

@@ -75,6 +75,11 @@ public class Ways implements Navigator {
     }
 
     @Override
+    public void outline(PlanInHand plan) {
+        asked.add("outline");
+    }
+
+    @Override
     public void planStep(String name, PlanInHand plan, int place) {
         asked.add("step %d of %s".formatted(place, name));
     }

@@ -87,6 +87,15 @@ public final class PlanText {
         return tables.stream().filter(table -> table.isNamed(name)).findFirst();
     }
 
+    /** With another in the place of the table {@code [name]}; one that is new stands right after the head. */
+    public PlanText withTable(String name, UnaryOperator<TableText> change) {
+        return IntStream.range(0, tables.size())
+                .filter(place -> tables.get(place).isNamed(name))
+                .mapToObj(place -> replaced(place, List.of(change.apply(tables.get(place)))))
+                .findFirst()
+                .orElseGet(() -> insertedAt(1, change.apply(TableText.named(name))));
+    }
+
     /** With another in the place of the table at {@code index} of {@code [[name]]}. */
     public PlanText with(String name, int index, UnaryOperator<TableText> change) {
         int place = places(name).get(index);

@@ -19,6 +19,7 @@ enum NamedKey {
     DESIGNATOR,
     REQUIREMENT,
     COUNT,
+    AT,
     LOWER,
     UPPER,
     WHAT,

@@ -30,7 +30,8 @@ public final class PlanStepViewModel {
             NamedKey.SHEET,
             NamedKey.DRAWING_ZONE,
             NamedKey.DESIGNATOR,
-            NamedKey.COUNT);
+            NamedKey.COUNT,
+            NamedKey.AT);
     /** Of what is measured. */
     private static final List<NamedKey> MEASURED = List.of(
             NamedKey.PLACES,

@@ -66,6 +66,9 @@ public interface Navigator {
     /** What is said of the whole of a plan. */
     void planHead(String name, PlanInHand plan);
 
+    /** The profiles of the part, to be typed. */
+    void outline(PlanInHand plan);
+
     /** @param place of the step, from 0 */
     void planStep(String name, PlanInHand plan, int place);
 

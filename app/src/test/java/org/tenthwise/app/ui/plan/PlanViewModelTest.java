@@ -179,6 +179,16 @@ class PlanViewModelTest {
     }
 
     @Test
+    void theSpotOnTheOutlineIsTyped() {
+        int bore = first("lower");
+        FormViewModel form = new PlanStepViewModel(NAME, plan, bore, Words.ENGLISH, workshop, Workshop.CLOCK).form();
+        type(form, "at", "95; 70.0");
+        form.goOn();
+        assertEquals(Optional.of("[95, 70.0]"), plan.steps().get(bore).value("at"));
+        assertTrue(plan.plan().isPresent());
+    }
+
+    @Test
     void aPlanIsBegunFromNothingAndIssuedOnceItIsWhole() throws IOException {
         FormViewModel begun =
                 new NewPlanViewModel(desk, workshop.tasks, Words.ENGLISH, workshop, Workshop.CLOCK).form();
