@@ -6,6 +6,7 @@ module org.tenthwise.checklists {
     provides org.tenthwise.model.words.Vocabulary with
             org.tenthwise.checklists.rules.ChecklistVocabulary;
 
+    exports org.tenthwise.checklists.drafting;
     exports org.tenthwise.checklists.editing;
     exports org.tenthwise.checklists.rules;
     exports org.tenthwise.checklists.catalogue;

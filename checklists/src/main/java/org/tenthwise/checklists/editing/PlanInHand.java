@@ -56,6 +56,8 @@ public final class PlanInHand {
                 case "plan.limits.missing" -> Optional.of("requirement");
                 case "plan.thread.pitch-missing" -> Optional.of("pitch");
                 case "plan.means.no-master" -> Optional.of("master");
+                case "plan.requirement.inside-or-outside", "plan.requirement.several", "plan.requirement.no-kind" ->
+                    Optional.of("kind");
                 default -> Optional.empty();
             };
         }

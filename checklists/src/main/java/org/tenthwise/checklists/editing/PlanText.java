@@ -132,6 +132,11 @@ public final class PlanText {
         return insertedAt(places.isEmpty() ? 1 : places.get(places.size() - 1) + 1, table);
     }
 
+    /** With a table at the end of the file. */
+    public PlanText appended(TableText table) {
+        return insertedAt(tables.size(), table);
+    }
+
     /** With the table at {@code from} of {@code [[name]]} at {@code to}, the others in their order. */
     public PlanText moved(String name, int from, int to) {
         TableText moved = list(name).get(from);

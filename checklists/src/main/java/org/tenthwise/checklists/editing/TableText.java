@@ -162,7 +162,7 @@ public final class TableText {
     }
 
     /** What stands in the brackets of the header; empty for the head of the file. */
-    String name() {
+    public String name() {
         int from = isListed() ? 2 : 1;
         return header.isEmpty()
                 ? ""

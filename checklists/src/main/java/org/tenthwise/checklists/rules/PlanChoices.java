@@ -2,7 +2,9 @@ package org.tenthwise.checklists.rules;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
+import org.tenthwise.model.callout.CalloutPart;
 import org.tenthwise.model.gauge.GaugeAbility;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Clamping;
@@ -28,6 +30,11 @@ public final class PlanChoices {
             case "gauge_kind" -> gauges(reading);
             default -> List.of();
         };
+    }
+
+    /** The kind of check that follows from a part of a callout; absent where it can be meant in two ways. */
+    public static Optional<String> kindOf(CalloutPart part) {
+        return CheckOfCallout.kind(part);
     }
 
     /** Those that can make the reading; all of them where nothing is known of it. */

@@ -1,0 +1,38 @@
+package org.tenthwise.checklists.drafting;
+
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.checklists.editing.PlanText;
+import org.tenthwise.model.words.Message;
+
+/**
+ * What came of a list: a draft, and of every line with something on it what it became.
+ *
+ * @param plan with what the list does not say left open
+ */
+public record Drafted(PlanText plan, List<Line> lines) {
+
+    public Drafted {
+        lines = List.copyOf(lines);
+    }
+
+    /**
+     * A line of the list.
+     *
+     * @param place in the file, from 1
+     * @param number of the characteristic, empty where it has none
+     * @param requirement as the list has it, empty where it has none
+     * @param tables kinds of table that came of it, by their names in the plan; empty where it was refused
+     * @param refused why nothing came of it
+     */
+    public record Line(int place, String number, String requirement, List<String> tables, Optional<Message> refused) {
+
+        public Line {
+            tables = List.copyOf(tables);
+        }
+    }
+
+    public List<Line> refused() {
+        return lines.stream().filter(line -> line.refused().isPresent()).toList();
+    }
+}

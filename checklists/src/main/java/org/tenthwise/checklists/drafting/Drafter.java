@@ -1,0 +1,120 @@
+package org.tenthwise.checklists.drafting;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.tenthwise.checklists.editing.PlanText;
+import org.tenthwise.checklists.editing.TableText;
+import org.tenthwise.checklists.editing.TomlValue;
+import org.tenthwise.model.callout.CalloutReader;
+import org.tenthwise.model.words.Refused;
+
+/** Makes the draft of a plan of a list of characteristics. */
+public final class Drafter {
+
+    /** Signs of another coding, and what a spreadsheet makes of figures that look like a day. */
+    private static final Pattern DAMAGED =
+            Pattern.compile("\\u00C3.|\\u00C2.|\\uFFFD|#(REF|VALUE|NAME|DIV/0|N/A|NUM)[!?]?");
+
+    private static final Pattern DAY = Pattern.compile(
+            "(?i)\\d{4}-\\d{2}-\\d{2}.*|\\d{1,2}[-.](jan|feb|mar|mär|apr|may|mai|jun|jul|aug|sep|oct|okt|nov|dec|dez)[a-z]*.*");
+
+    private final CalloutReader reader;
+
+    /** @param reader of the drawing */
+    public Drafter(CalloutReader reader) {
+        this.reader = reader;
+    }
+
+    /**
+     * @param head what is known of the plan; a list says nothing of that
+     * @param rows of the file, the headings among them; blank ones are passed over
+     * @throws Refused if no row heads the columns that are needed
+     */
+    public Drafted of(PlanText head, List<List<String>> rows) {
+        int headings = headings(rows);
+        Map<ListColumn, Integer> columns = ListColumn.of(rows.get(headings));
+        List<Drafted.Line> lines = new ArrayList<>();
+        List<TableText> tables = new ArrayList<>();
+        Set<String> numbers = new HashSet<>();
+        for (int place = headings + 1; place < rows.size(); place++) {
+            ListLine line = ListLine.of(place + 1, rows.get(place), columns);
+            if (rows.get(place).stream().anyMatch(cell -> !cell.isBlank())) {
+                lines.add(drafted(line, numbers, tables));
+            }
+        }
+        return new Drafted(withTables(head, tables), lines);
+    }
+
+    /** The first row that heads all columns that are needed; lists often have a title above. */
+    private static int headings(List<List<String>> rows) {
+        for (int place = 0; place < rows.size(); place++) {
+            if (ListColumn.of(rows.get(place)).keySet().containsAll(ListColumn.needed())) {
+                return place;
+            }
+        }
+        throw new Refused("draft.no-headings", ListColumn.needed());
+    }
+
+    private Drafted.Line drafted(ListLine line, Set<String> numbers, List<TableText> tables) {
+        String number = line.at(ListColumn.NUMBER).orElse("");
+        String requirement = line.at(ListColumn.REQUIREMENT).orElse("");
+        try {
+            List<TableText> made = made(line, number, requirement, numbers);
+            tables.addAll(made);
+            return new Drafted.Line(
+                    line.place(),
+                    number,
+                    requirement,
+                    made.stream().map(TableText::name).toList(),
+                    Optional.empty());
+        } catch (Refused e) {
+            return new Drafted.Line(line.place(), number, requirement, List.of(), Optional.of(e.why()));
+        }
+    }
+
+    private List<TableText> made(ListLine line, String number, String requirement, Set<String> numbers) {
+        if (number.isEmpty() || requirement.isEmpty()) {
+            throw new Refused("draft.missing", number.isEmpty() ? ListColumn.NUMBER : ListColumn.REQUIREMENT);
+        }
+        line.cells().values().stream()
+                .filter(cell -> DAMAGED.matcher(cell).find())
+                .findFirst()
+                .ifPresent(cell -> {
+                    throw new Refused("draft.damaged", cell);
+                });
+        if (DAY.matcher(requirement).matches()) {
+            throw new Refused("draft.a-day", requirement);
+        }
+        if (!numbers.add(number.toLowerCase(Locale.ROOT))) {
+            throw new Refused("draft.twice", number);
+        }
+        line.at(ListColumn.UNIT)
+                .filter(unit -> !unit.equalsIgnoreCase(reader.ofDrawing().symbol()) && !unit.equals("-"))
+                .filter(unit -> !unit.matches("°|deg|µm|µin|HRC|Ra|Rz"))
+                .ifPresent(unit -> {
+                    throw new Refused("draft.unit", unit, reader.ofDrawing());
+                });
+        return new LineTables(line, reader.read(requirement), number).made();
+    }
+
+    /** Steps first, numbered in their order; what has its place in no order of work behind them. */
+    private static PlanText withTables(PlanText head, List<TableText> tables) {
+        PlanText plan = head;
+        int number = 0;
+        for (boolean inOrder : new boolean[] {true, false}) {
+            for (TableText table : tables) {
+                if (LineTables.isInOrder(table) == inOrder) {
+                    number++;
+                    plan = plan.appended(table.withAfter(List.of(), "number", TomlValue.number(number)));
+                }
+            }
+        }
+        return plan;
+    }
+}

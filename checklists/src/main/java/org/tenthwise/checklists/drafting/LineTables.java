@@ -1,0 +1,196 @@
+package org.tenthwise.checklists.drafting;
+
+import java.math.BigDecimal;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.tenthwise.checklists.editing.TableText;
+import org.tenthwise.checklists.editing.TomlValue;
+import org.tenthwise.checklists.editing.ValueText;
+import org.tenthwise.checklists.rules.PlanChoices;
+import org.tenthwise.model.callout.Callout;
+import org.tenthwise.model.callout.CalloutKind;
+import org.tenthwise.model.callout.CalloutPart;
+import org.tenthwise.model.words.Refused;
+
+/** The tables of a plan that a line of a list becomes: one for each part of what is drawn there. */
+final class LineTables {
+
+    private static final String STEP = "step";
+    private static final String NOTE = "note";
+    private static final String PROCESS = "process";
+    private static final String ELSEWHERE = "elsewhere";
+    private static final String KIND = "kind";
+
+    private static final Set<CalloutKind> NOT_INSPECTED =
+            EnumSet.of(CalloutKind.REFERENCE, CalloutKind.BASIC, CalloutKind.BASIC_ANGLE);
+    private static final Set<CalloutKind> SCALES = EnumSet.of(
+            CalloutKind.ROUGHNESS_RA,
+            CalloutKind.ROUGHNESS_RZ,
+            CalloutKind.ROUGHNESS_RQ,
+            CalloutKind.ROUGHNESS_RT,
+            CalloutKind.HARDNESS);
+    /** What an indicator shows over a sweep, as plans call it. */
+    private static final Map<CalloutKind, String> MOVEMENTS = movements();
+
+    private final ListLine line;
+    private final Callout callout;
+    private final String number;
+    private final ListedFigures figures;
+
+    /** @throws Refused if the figures of the line contradict one another */
+    LineTables(ListLine line, Callout callout, String number) {
+        this.line = line;
+        this.callout = callout;
+        this.number = number;
+        this.figures = ListedFigures.of(line);
+    }
+
+    private static Map<CalloutKind, String> movements() {
+        Map<CalloutKind, String> movements = new EnumMap<>(CalloutKind.class);
+        movements.put(CalloutKind.CIRCULAR_RUNOUT, "circular-run-out");
+        movements.put(CalloutKind.TOTAL_RUNOUT, "total-run-out");
+        movements.put(CalloutKind.PERPENDICULARITY, "squareness");
+        movements.put(CalloutKind.PARALLELISM, "parallelism");
+        movements.put(CalloutKind.FLATNESS, "flatness");
+        movements.put(CalloutKind.SYMMETRY, "symmetry");
+        return movements;
+    }
+
+    /** Whether a table stands in the order of work. */
+    static boolean isInOrder(TableText table) {
+        return List.of(STEP, NOTE).contains(table.name());
+    }
+
+    /** @throws Refused if nothing is inspected there, or the list and the drawing differ */
+    List<TableText> made() {
+        List<CalloutPart> parts = callout.parts();
+        CalloutPart first = parts.get(0);
+        if (parts.stream().allMatch(part -> NOT_INSPECTED.contains(part.kind()))) {
+            throw new Refused("draft.not-inspected", first.kind().named());
+        }
+        if (!figures.isEmpty() && parts.size() > 1) {
+            throw new Refused("draft.figures-of-which");
+        }
+        figures.mustAgreeWith(first);
+        count(first);
+        return IntStream.range(0, parts.size())
+                .filter(at -> !NOT_INSPECTED.contains(parts.get(at).kind()))
+                .mapToObj(at -> table(parts.get(at), parts.size() > 1 ? "%s.%d".formatted(number, at + 1) : number))
+                .toList();
+    }
+
+    /** How many alike, where the list says so. */
+    private Optional<Integer> count(CalloutPart part) {
+        Optional<Integer> listed = line.at(ListColumn.COUNT)
+                .map(text -> text.replaceAll("(?i)\\s*[x×]$", ""))
+                .map(text -> {
+                    if (!text.matches("[1-9]\\d{0,3}")) {
+                        throw new Refused("draft.no-figure", ListColumn.COUNT, text);
+                    }
+                    return Integer.valueOf(text);
+                });
+        Optional<Integer> drawn = part.count().filter(count -> count > 1);
+        if (listed.isPresent() && drawn.isPresent() && !listed.equals(drawn)) {
+            throw new Refused("draft.count-differs", drawn.get(), listed.get());
+        }
+        return drawn.isPresent() ? Optional.empty() : listed.filter(count -> count > 1);
+    }
+
+    private TableText table(CalloutPart part, String balloon) {
+        String name = kindOfTable(part);
+        TableText table = TableText.ofList(name);
+        boolean isProcess = name.equals(PROCESS);
+        table = table.with("balloon", TomlValue.text(balloon));
+        for (Map.Entry<ListColumn, String> said : Map.of(
+                        ListColumn.SHEET, "sheet", ListColumn.ZONE, "drawing_zone", ListColumn.DESIGNATOR, "designator")
+                .entrySet()) {
+            Optional<String> cell = line.at(said.getKey());
+            table = cell.isPresent() ? table.with(said.getValue(), TomlValue.text(cell.get())) : table;
+        }
+        if (isProcess) {
+            return table.with("name", TomlValue.text(callout.text()));
+        }
+        table = table.with("requirement", TomlValue.text(callout.text()));
+        Optional<Integer> count = count(part);
+        table = count.isPresent() ? table.with("count", TomlValue.number(count.get())) : table;
+        return switch (name) {
+            case NOTE ->
+                table.with(KIND, TomlValue.text("look"))
+                        .with("name", TomlValue.text(callout.text()))
+                        .with("what", TomlValue.text(callout.text()));
+            case ELSEWHERE -> elsewhere(table, part);
+            default -> step(table, part);
+        };
+    }
+
+    private String kindOfTable(CalloutPart part) {
+        if (line.at(ListColumn.WHERE).isPresent()) {
+            return ELSEWHERE;
+        }
+        return switch (part.kind()) {
+            case NOTE -> NOTE;
+            case PROCESS -> PROCESS;
+            case POSITION,
+                    STRAIGHTNESS,
+                    CIRCULARITY,
+                    CYLINDRICITY,
+                    PROFILE_LINE,
+                    PROFILE_SURFACE,
+                    ANGULARITY,
+                    CONCENTRICITY -> ELSEWHERE;
+            default -> STEP;
+        };
+    }
+
+    /** Where it is proven is left open where the list does not say. */
+    private TableText elsewhere(TableText table, CalloutPart part) {
+        TableText named = table.with("name", TomlValue.text(callout.text()));
+        Optional<String> where = line.at(ListColumn.WHERE);
+        TableText placed = where.isPresent() ? named.with("where", TomlValue.text(where.get())) : named;
+        return withLimits(placed, part.lower().filter(limit -> limit.signum() > 0), part.upper());
+    }
+
+    private TableText step(TableText table, CalloutPart part) {
+        TableText step = table;
+        Optional<String> operation = line.at(ListColumn.OPERATION);
+        step = operation.isPresent() ? step.with("operation", ValueText.written("operation", operation.get())) : step;
+        Optional<String> method = line.at(ListColumn.METHOD).or(() -> line.at(ListColumn.NOTE));
+        step = method.isPresent() ? step.with("method", TomlValue.text(method.get())) : step;
+        if (MOVEMENTS.containsKey(part.kind())) {
+            return step.with(KIND, TomlValue.text("indicated"))
+                    .with("name", TomlValue.text(callout.text()))
+                    .with("movement_of", TomlValue.text(MOVEMENTS.get(part.kind())))
+                    .with("limit", TomlValue.number(part.upper().orElseThrow()));
+        }
+        if (SCALES.contains(part.kind())) {
+            return withLimits(
+                    step.with(KIND, TomlValue.text("scale")).with("name", TomlValue.text(callout.text())),
+                    part.lower(),
+                    part.upper());
+        }
+        boolean isOneOfSeveral = callout.parts().size() > 1;
+        Optional<String> kind = PlanChoices.kindOf(part);
+        if (isOneOfSeveral && kind.isPresent()) {
+            step = step.with(KIND, TomlValue.text(kind.get()));
+        }
+        if (part.kind() == CalloutKind.EDGE
+                || part.kind() == CalloutKind.COUNTERSINK
+                || part.kind() == CalloutKind.ARC) {
+            step = step.with(KIND, TomlValue.text("size"))
+                    .with("feature", TomlValue.text(part.kind().key()))
+                    .with("name", TomlValue.text(callout.text()));
+            return withLimits(step, part.lower(), part.upper());
+        }
+        return part.hasLimits() ? step : withLimits(step, figures.lower(), figures.upper());
+    }
+
+    private static TableText withLimits(TableText table, Optional<BigDecimal> lower, Optional<BigDecimal> upper) {
+        TableText with = lower.isPresent() ? table.with("lower", TomlValue.number(lower.get())) : table;
+        return upper.isPresent() ? with.with("upper", TomlValue.number(upper.get())) : with;
+    }
+}
