@@ -29,6 +29,7 @@ public final class CommandLines {
         line.addSubcommand(new ShowDemo(with));
         line.addSubcommand(new CheckPlans(with));
         line.addSubcommand(new ComparePlans(with));
+        line.addSubcommand(new DraftPlan(with));
         line.addSubcommand(new WalkPlan(with));
         line.addSubcommand(new ExportRecord(with));
         line.addSubcommand(new ShowHistory(with));

@@ -16,11 +16,12 @@ class MadeUpCommandsTest extends Walking {
 
     /** What is typed, and what stands for a value in the guide of the commands: so in every language. */
     private static final String AS_TYPED = "tenthwise demo check walk export history verify backup restore salvage "
-            + "compute callout compare unit general reference help version store plans backup-to backups out readings "
+            + "compute callout compare draft unit general reference help version store plans backup-to backups out "
+            + "readings "
             + "run as drawing "
             + "part serial gauge "
             + "language LANGUAGE en de person from to characteristic head sums topic totals COMMAND "
-            + "PLAN FILE TEXT ISO XXX ANGLES DIR FORMAT DAY HASH PATH NAME "
+            + "PLAN FILE LIST TEXT ISO XXX ANGLES DIR FORMAT DAY HASH PATH NAME "
             + "QUESTIONS ANSWERS pdf csv json threads wires profiles teeth cutting limits chain gauging runout "
             + "position taper roughness decision temperature statistics "
             + "id calc from-master unit master reading sense";
@@ -32,6 +33,7 @@ class MadeUpCommandsTest extends Walking {
                 "demo",
                 "check",
                 "compare",
+                "draft",
                 "walk",
                 "export",
                 "history",

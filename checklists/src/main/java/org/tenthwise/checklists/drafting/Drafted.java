@@ -10,7 +10,7 @@ import org.tenthwise.model.words.Message;
  *
  * @param plan with what the list does not say left open
  */
-public record Drafted(PlanText plan, List<Line> lines) {
+public record Drafted(PlanText plan, List<CameOf> lines) {
 
     public Drafted {
         lines = List.copyOf(lines);
@@ -25,14 +25,14 @@ public record Drafted(PlanText plan, List<Line> lines) {
      * @param tables kinds of table that came of it, by their names in the plan; empty where it was refused
      * @param refused why nothing came of it
      */
-    public record Line(int place, String number, String requirement, List<String> tables, Optional<Message> refused) {
+    public record CameOf(int place, String number, String requirement, List<String> tables, Optional<Message> refused) {
 
-        public Line {
+        public CameOf {
             tables = List.copyOf(tables);
         }
     }
 
-    public List<Line> refused() {
+    public List<CameOf> refused() {
         return lines.stream().filter(line -> line.refused().isPresent()).toList();
     }
 }

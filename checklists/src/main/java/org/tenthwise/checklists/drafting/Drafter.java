@@ -21,8 +21,8 @@ public final class Drafter {
     private static final Pattern DAMAGED =
             Pattern.compile("\\u00C3.|\\u00C2.|\\uFFFD|#(REF|VALUE|NAME|DIV/0|N/A|NUM)[!?]?");
 
-    private static final Pattern DAY = Pattern.compile(
-            "(?i)\\d{4}-\\d{2}-\\d{2}.*|\\d{1,2}[-.](jan|feb|mar|mär|apr|may|mai|jun|jul|aug|sep|oct|okt|nov|dec|dez)[a-z]*.*");
+    private static final Pattern DAY = Pattern.compile("(?i)\\d{4}-\\d{2}-\\d{2}.*|\\d{1,2}[-.]"
+            + "(jan|feb|mar|mär|apr|may|mai|jun|jul|aug|sep|oct|okt|nov|dec|dez)[a-z]*.*");
 
     private final CalloutReader reader;
 
@@ -39,7 +39,7 @@ public final class Drafter {
     public Drafted of(PlanText head, List<List<String>> rows) {
         int headings = headings(rows);
         Map<ListColumn, Integer> columns = ListColumn.of(rows.get(headings));
-        List<Drafted.Line> lines = new ArrayList<>();
+        List<Drafted.CameOf> lines = new ArrayList<>();
         List<TableText> tables = new ArrayList<>();
         Set<String> numbers = new HashSet<>();
         for (int place = headings + 1; place < rows.size(); place++) {
@@ -61,20 +61,20 @@ public final class Drafter {
         throw new Refused("draft.no-headings", ListColumn.needed());
     }
 
-    private Drafted.Line drafted(ListLine line, Set<String> numbers, List<TableText> tables) {
+    private Drafted.CameOf drafted(ListLine line, Set<String> numbers, List<TableText> tables) {
         String number = line.at(ListColumn.NUMBER).orElse("");
         String requirement = line.at(ListColumn.REQUIREMENT).orElse("");
         try {
             List<TableText> made = made(line, number, requirement, numbers);
             tables.addAll(made);
-            return new Drafted.Line(
+            return new Drafted.CameOf(
                     line.place(),
                     number,
                     requirement,
                     made.stream().map(TableText::name).toList(),
                     Optional.empty());
         } catch (Refused e) {
-            return new Drafted.Line(line.place(), number, requirement, List.of(), Optional.of(e.why()));
+            return new Drafted.CameOf(line.place(), number, requirement, List.of(), Optional.of(e.why()));
         }
     }
 

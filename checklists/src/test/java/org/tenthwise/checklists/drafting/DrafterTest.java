@@ -62,7 +62,8 @@ class DrafterTest {
         assertEquals(2, drafted.lines().size());
         assertEquals(List.of(), drafted.refused());
         assertEquals(
-                List.of(3, 5), drafted.lines().stream().map(Drafted.Line::place).toList());
+                List.of(3, 5),
+                drafted.lines().stream().map(Drafted.CameOf::place).toList());
         List<TableText> steps = drafted.plan().list("step");
         assertEquals(Optional.of("12A"), steps.get(0).says("balloon"));
         assertEquals(Optional.of("Ø30 H7"), steps.get(0).says("requirement"));
@@ -104,7 +105,7 @@ class DrafterTest {
                         List.of("step", "step", "step"),
                         List.of("step"),
                         List.of("step")),
-                drafted.lines().stream().map(Drafted.Line::tables).toList());
+                drafted.lines().stream().map(Drafted.CameOf::tables).toList());
         assertEquals(
                 List.of("6.1", "6.2", "6.3"),
                 drafted.plan().list("step").stream()
@@ -140,7 +141,8 @@ class DrafterTest {
     void aNumberTwiceIsRefusedTheSecondTime() {
         Drafted drafted = drafted("No.|Requirement", "12a|5 ±0.1", "12A|6 ±0.1");
         assertEquals(
-                List.of(3), drafted.refused().stream().map(Drafted.Line::place).toList());
+                List.of(3),
+                drafted.refused().stream().map(Drafted.CameOf::place).toList());
     }
 
     @Test
