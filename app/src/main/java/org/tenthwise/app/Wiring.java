@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.Executor;
 import java.util.stream.Stream;
 import javafx.application.Platform;
 import org.tenthwise.app.backup.BackupBook;
@@ -26,6 +25,8 @@ import org.tenthwise.app.device.AttachStorage;
 import org.tenthwise.app.device.SystemViewer;
 import org.tenthwise.app.device.Viewer;
 import org.tenthwise.app.device.Windowing;
+import org.tenthwise.app.drawing.DrawingPages;
+import org.tenthwise.app.drawing.FolderOfDrawings;
 import org.tenthwise.app.export.AccountTable;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.export.JsonRecord;
@@ -114,6 +115,10 @@ final class Wiring {
                                 background,
                                 () -> plans(place),
                                 place.plans().map(PlanDesk::new),
+                                place.plans()
+                                        .<DrawingPages>map(FolderOfDrawings::new)
+                                        .orElse(DrawingPages.NONE),
+                                aside("drawing"),
                                 () -> handout(ledger, place, viewer),
                                 sums,
                                 () -> about(place),
@@ -130,17 +135,22 @@ final class Wiring {
     }
 
     /** What it waits for keeps neither the ledger nor the end of the program waiting. */
+    private static Background aside(String name) {
+        return new Background(
+                work -> {
+                    Thread thread = new Thread(work, name);
+                    thread.setDaemon(true);
+                    thread.start();
+                },
+                Platform::runLater);
+    }
+
     private static Viewer viewer(Windowing windowing) {
-        Executor aside = work -> {
-            Thread thread = new Thread(work, "viewer");
-            thread.setDaemon(true);
-            thread.start();
-        };
         return new SystemViewer(
                 windowing,
                 System.getProperty("os.name"),
                 Optional.ofNullable(System.getenv("PATH")).orElse(""),
-                new Background(aside, Platform::runLater));
+                aside("viewer"));
     }
 
     /** A store that is thrown away is no shop's: it is not new, and what is said of it goes with it. */

@@ -45,6 +45,8 @@ import org.tenthwise.app.ui.more.MoreViewModel;
 import org.tenthwise.app.ui.pages.PagesView;
 import org.tenthwise.app.ui.pages.PagesViewModel;
 import org.tenthwise.app.ui.picture.ScreenFaces;
+import org.tenthwise.app.ui.plan.BalloonsView;
+import org.tenthwise.app.ui.plan.BalloonsViewModel;
 import org.tenthwise.app.ui.plan.ChangesView;
 import org.tenthwise.app.ui.plan.ChangesViewModel;
 import org.tenthwise.app.ui.plan.IssueViewModel;
@@ -103,6 +105,7 @@ public final class Screens implements Navigator {
     private final Runs shop;
     private final Words words;
     private final LedgerTasks tasks;
+    private final LedgerTasks aside;
     private final PictureFrames pictures;
     private final Bench bench;
     private final StepForms forms;
@@ -115,6 +118,7 @@ public final class Screens implements Navigator {
         this.shop = with.shop();
         this.words = with.spoken().words();
         this.tasks = new LedgerTasks(with.background(), words, this);
+        this.aside = new LedgerTasks(with.aside(), words, this);
         this.pictures = new PictureFrames(new ScreenFaces(), new TextMetrics(), with.look());
         this.bench = new Bench(with.sums(), words);
         this.forms = new StepForms(words, this, with.clock());
@@ -298,13 +302,15 @@ public final class Screens implements Navigator {
 
     @Override
     public void planHead(String name, PlanInHand plan) {
-        shell.show(new FormView(
-                words.say("planning.head"),
-                new PlanHeadViewModel(plan, words, this, with.clock()).form(),
-                words,
-                RunHeading.titled(words.say("planning.head"), words, this::back)
-                        .end(Key.onward("outline", words.say("planning.outline"), () -> outline(plan))),
-                () -> {}));
+        tasks.run(
+                () -> desk().drawings(),
+                files -> shell.show(new FormView(
+                        words.say("planning.head"),
+                        new PlanHeadViewModel(plan, files, words, this, with.clock()).form(),
+                        words,
+                        RunHeading.titled(words.say("planning.head"), words, this::back)
+                                .end(Key.onward("outline", words.say("planning.outline"), () -> outline(plan))),
+                        () -> {})));
     }
 
     @Override
@@ -330,6 +336,13 @@ public final class Screens implements Navigator {
                 "planning.keep-template",
                 new KeepTemplateViewModel(steps, desk().templates(), tasks, words, this).form(),
                 () -> {});
+    }
+
+    @Override
+    public void balloons(String name, PlanInHand plan, int place) {
+        BalloonsViewModel model =
+                new BalloonsViewModel(name, plan, place, desk(), with.drawings(), aside, tasks, words);
+        shell.show(new BalloonsView(model, words, pictures, this));
     }
 
     @Override

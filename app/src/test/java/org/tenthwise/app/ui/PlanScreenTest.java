@@ -3,6 +3,7 @@ package org.tenthwise.app.ui;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -206,7 +207,7 @@ class PlanScreenTest extends ScreenTest {
                 "head",
                 window -> FormView.titled(
                         words.say("planning.head"),
-                        new PlanHeadViewModel(half(), words, workshop, Workshop.CLOCK).form(),
+                        new PlanHeadViewModel(half(), List.of("LG-2207.pdf"), words, workshop, Workshop.CLOCK).form(),
                         words,
                         workshop::back,
                         () -> {}));

@@ -99,6 +99,11 @@ public class Ways implements Navigator {
     }
 
     @Override
+    public void balloons(String name, PlanInHand plan, int place) {
+        asked.add("balloons %d of %s".formatted(place, name));
+    }
+
+    @Override
     public void changes(String name, PlanInHand plan, PartialCheck partial) {
         asked.add("changes of " + name);
     }

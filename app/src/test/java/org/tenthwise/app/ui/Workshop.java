@@ -15,6 +15,7 @@ import org.junit.jupiter.api.extension.AfterEachCallback;
 import org.junit.jupiter.api.extension.BeforeEachCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
 import org.tenthwise.app.device.AskedViewer;
+import org.tenthwise.app.drawing.FolderOfDrawings;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.session.Background;
@@ -80,6 +81,8 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
                 new Background(Runnable::run, Runnable::run),
                 plans,
                 Optional.of(new PlanDesk(folder.resolve("plans"))),
+                new FolderOfDrawings(folder.resolve("plans")),
+                new Background(Runnable::run, Runnable::run),
                 () -> handout.apply(spoken),
                 Handbook.sums(),
                 () -> new AboutFacts("0.1.0", "here", "there", List::of),

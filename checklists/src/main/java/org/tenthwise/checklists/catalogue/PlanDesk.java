@@ -18,6 +18,7 @@ import org.tenthwise.checklists.editing.TableText;
 import org.tenthwise.checklists.editing.TomlValue;
 import org.tenthwise.checklists.rules.PlanReader;
 import org.tenthwise.checklists.rules.PlanReading;
+import org.tenthwise.model.plan.DrawingFile;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.words.Message;
 import org.tenthwise.model.words.Refused;
@@ -60,6 +61,11 @@ public final class PlanDesk {
     /** Names of those that are worked on. */
     public List<String> drafts() throws IOException {
         return named(file -> file.getFileName().toString().endsWith(DRAFT), DRAFT);
+    }
+
+    /** Names of the files that may be pages of a drawing. */
+    public List<String> drawings() throws IOException {
+        return named(file -> DrawingFile.canBe(file.getFileName().toString()), "");
     }
 
     private List<String> named(Predicate<Path> wanted, String end) throws IOException {

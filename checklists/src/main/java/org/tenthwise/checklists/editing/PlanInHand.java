@@ -23,8 +23,11 @@ public final class PlanInHand {
     private static final String STEP = "step";
     private static final String NUMBER = "number";
     private static final String INSTANCE = "instance";
-    /** What cannot be true of a copy: its place in the order, its number on the drawing, and what waits for it. */
-    private static final List<String> NOT_COPIED = List.of(NUMBER, "balloon", INSTANCE, "hold");
+    /**
+     * What cannot be true of a copy: its place in the order, its number and its place on the drawing, and what waits
+     * for it.
+     */
+    private static final List<String> NOT_COPIED = List.of(NUMBER, "balloon", SpotText.KEY, INSTANCE, "hold");
 
     private final PlanReader reader = new PlanReader();
     private final Deque<PlanText> before = new ArrayDeque<>();

@@ -23,7 +23,7 @@ public final class ValueText {
     private static final String BETWEEN = "; ";
 
     private static final String PLACES = "places";
-    private static final Set<String> LISTS = Set.of(PLACES, "hold", "angles", "at", "changes");
+    private static final Set<String> LISTS = Set.of(PLACES, "hold", "angles", "at", "changes", SpotText.KEY);
     /** Text, though it may look like a number. */
     private static final Set<String> WORDS = Set.of(
             "part",
@@ -34,6 +34,7 @@ public final class ValueText {
             "drawing",
             "drawing_number",
             "drawing_revision",
+            "drawing_file",
             "route",
             "remark",
             "requirement",

@@ -48,6 +48,15 @@ class PlanDeskTest {
     }
 
     @Test
+    void filesThatMayBePagesOfADrawingAreOffered() throws IOException {
+        for (String file : List.of("T-1.pdf", "T-2.PNG", "T-3.jpeg", ".hidden.pdf", "notes.txt")) {
+            Files.createFile(folder.resolve(file));
+        }
+        assertEquals(List.of("T-1.pdf", "T-2.PNG", "T-3.jpeg"), desk.drawings());
+        assertEquals(List.of(NAME), desk.names());
+    }
+
+    @Test
     void aDraftIsKeptBesideThePlanAndIsNoPlan() throws IOException {
         PlanText draft = desk.open(NAME).orElseThrow().withHead(head -> head.with("name", TomlValue.text("Other")));
         desk.keep(NAME, draft);

@@ -22,6 +22,7 @@ public final class PlanHeadViewModel {
     private static final List<NamedKey> BESIDES = List.of(
             NamedKey.DRAWING_NUMBER,
             NamedKey.DRAWING_REVISION,
+            NamedKey.DRAWING_FILE,
             NamedKey.TOLERANCE,
             NamedKey.ROUTE,
             NamedKey.LOT,
@@ -29,16 +30,17 @@ public final class PlanHeadViewModel {
 
     private final TableForm form;
 
-    public PlanHeadViewModel(PlanInHand plan, Words words, Navigator navigator, Clock clock) {
+    /** @param files beside the plan that may be pages of the drawing */
+    public PlanHeadViewModel(PlanInHand plan, List<String> files, Words words, Navigator navigator, Clock clock) {
         TableText head = plan.text().head();
-        form = new TableForm(head, asked(head), words, clock, words.say("planning.keep"), change -> {
+        form = new TableForm(head, asked(head, files), words, clock, words.say("planning.keep"), change -> {
             plan.change(text -> text.withHead(change));
             navigator.back();
         });
     }
 
     /** Its issue is told when it is issued, and the format is that of the program. */
-    private static List<TableForm.Asked> asked(TableText head) {
+    private static List<TableForm.Asked> asked(TableText head, List<String> files) {
         List<String> needed = NamedKey.keys(NEEDED);
         Set<String> keys = new LinkedHashSet<>(needed);
         keys.addAll(NamedKey.keys(BESIDES));
@@ -46,16 +48,18 @@ public final class PlanHeadViewModel {
         keys.removeAll(List.of("format", NamedKey.ISSUE.key()));
         return keys.stream()
                 .map(key -> new TableForm.Asked(
-                        key, needed.contains(key) && head.value(key).isEmpty(), offered(head, key)))
+                        key, needed.contains(key) && head.value(key).isEmpty(), offered(head, files, key)))
                 .toList();
     }
 
-    private static List<String> offered(TableText head, String key) {
+    private static List<String> offered(TableText head, List<String> files, String key) {
         Stream<String> known = key.equals(NamedKey.UNIT.key())
                 ? Unit.of(QuantityKind.LENGTH).stream().map(Unit::symbol).map(TomlValue::text)
                 : key.equals(NamedKey.LOT.key())
                         ? Stream.of(TomlValue.truth(true), TomlValue.truth(false))
-                        : Stream.empty();
+                        : key.equals(NamedKey.DRAWING_FILE.key())
+                                ? files.stream().map(TomlValue::text)
+                                : Stream.empty();
         return Stream.concat(head.value(key).stream(), known).distinct().toList();
     }
 

@@ -35,6 +35,7 @@ public final class PlanView extends SidedScreen {
     private final Key issue;
     private final Key next;
     private final Key changes;
+    private final Key balloons;
 
     public PlanView(PlanViewModel model, Words words, Navigator navigator) {
         super(words.say("planning.plan"));
@@ -46,6 +47,7 @@ public final class PlanView extends SidedScreen {
         open.setId("open-points");
         VBox.setVgrow(open, Priority.ALWAYS);
         next = key(Key.Kind.COMMIT, "next-open", words.say("planning.next-open"), model::nextOpen);
+        balloons = key(Key.Kind.PLAIN, "balloons", words.say("balloons.title"), model::balloons);
         makeDeeds();
         changes = key(Key.Kind.PLAIN, "changes", words.say("planning.changes"), model::changes);
         HBox lowest = new HBox(ScreenSizes.GAP, changes, next);
@@ -56,7 +58,7 @@ public final class PlanView extends SidedScreen {
         undo = Key.onward("undo-change", words.say("planning.undo"), model::undo);
         issue = Key.onward("issue-plan", words.say("planning.issue-it"), model::issue);
         VBox.setVgrow(steps, Priority.ALWAYS);
-        VBox list = new VBox(steps);
+        VBox list = new VBox(ScreenSizes.GAP, steps, balloons);
         list.getStyleClass().addAll("on-sheet", "form-panel");
         lay(
                 RunHeading.titled(title(), words, navigator::back)
@@ -114,6 +116,7 @@ public final class PlanView extends SidedScreen {
         issue.setDisable(!model.canIssue());
         next.setDisable(model.canIssue());
         changes.setDisable(!model.canIssue());
+        balloons.setDisable(!model.hasSteps());
     }
 
     private Key row(int place) {

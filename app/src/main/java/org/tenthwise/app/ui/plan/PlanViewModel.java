@@ -229,6 +229,15 @@ public final class PlanViewModel {
         navigator.planStep(name, plan, next);
     }
 
+    /** Whether there is a step whose balloon could be placed. */
+    public boolean hasSteps() {
+        return !plan.steps().isEmpty();
+    }
+
+    public void balloons() {
+        navigator.balloons(name, plan, inHand.get());
+    }
+
     public boolean canUndo() {
         return plan.canUndo();
     }

@@ -86,6 +86,13 @@ public interface Navigator {
     /** @param chosen is handed the name of a plan, and the screen in hand is shown again */
     void otherPlan(Consumer<String> chosen);
 
+    /**
+     * The page of the drawing, on which the balloons of the steps are placed.
+     *
+     * @param place of the step in hand, from 0
+     */
+    void balloons(String name, PlanInHand plan, int place);
+
     /** Puts a plan in force in which nothing is open. */
     void issue(String name, PlanInHand plan, PartialCheck partial);
 

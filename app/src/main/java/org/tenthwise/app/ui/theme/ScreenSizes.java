@@ -55,6 +55,7 @@ public final class ScreenSizes {
     // what a screen is about, beside the rest or above it
 
     public static final double FORM_SIDE = 440;
+    public static final double BALLOONS_SIDE = 344;
     public static final double FORM_ABOVE = 500;
     public static final double SETTINGS_ABOVE = 330;
     public static final double RECORD_SIDE = 440;

@@ -1,0 +1,19 @@
+package org.tenthwise.app.drawing;
+
+import org.tenthwise.model.plan.DrawingFile;
+import org.tenthwise.model.words.Message;
+
+/** Where the pages of drawings come from. Takes its time; away from the screen thread. */
+@FunctionalInterface
+public interface DrawingPages {
+
+    /** For a client without a folder of plans. */
+    DrawingPages NONE = (file, page) -> new PageReading.Unreadable(Message.of("page.missing", file.name()));
+
+    /**
+     * Never fails: what cannot be shown is said.
+     *
+     * @param page from 1
+     */
+    PageReading page(DrawingFile file, int page);
+}
