@@ -56,6 +56,11 @@ record CalloutSize(
         return lower.isPresent() || upper.isPresent();
     }
 
+    /** Whether it is written as a most or a least alone. */
+    boolean hasOneLimit() {
+        return lower.isPresent() != upper.isPresent();
+    }
+
     boolean isOfAngle() {
         return unit.isOfAngle();
     }

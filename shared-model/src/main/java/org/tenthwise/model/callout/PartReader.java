@@ -182,6 +182,9 @@ final class PartReader {
         if (row.peek().isWord(Symbols.DEPTHS)) {
             throw new Refused("model.callout.by-what", row.peek().text());
         }
+        if (second.hasOneLimit() && !first.hasLimits()) {
+            throw new Refused("model.callout.bound-of-which");
+        }
         if (first.isOfAngle() && second.isOfAngle()) {
             throw new Refused("model.callout.two-sizes");
         }

@@ -155,6 +155,8 @@ class CalloutReaderTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
+                "0.2×45° MAX",
+                "0.5 X 30° MIN",
                 "4 X Ø6.6 ±0.1",
                 "4X6.6 ±0.1",
                 "4X45°",
