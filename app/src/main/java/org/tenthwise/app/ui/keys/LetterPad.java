@@ -1,5 +1,6 @@
 package org.tenthwise.app.ui.keys;
 
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -21,8 +22,11 @@ import org.tenthwise.model.words.Words;
 public final class LetterPad extends GridPane {
 
     private static final int DOWN = 4;
-    /** Signs of lots and marks that no letters are, before the other letters. */
-    private static final List<String> SIGNS = List.of("#", "+", "_");
+    /** Signs of lots, marks, lists and drawings that no letters are, before the other letters. */
+    private static final List<String> SIGNS = List.of("#", "+", "_", ";", "±", "°");
+
+    private static final char BAR = '\u0304';
+    private static final char BOW = '\u0306';
 
     private static final int ON_A_KEY = 3;
     private static final int WITHIN = 10;
@@ -85,7 +89,9 @@ public final class LetterPad extends GridPane {
                 .otherLetters().stream()
                         .filter(letter -> !usual.contains(letter))
                         .toList();
-        List<String> other = Stream.concat(SIGNS.stream(), letters.stream())
+        boolean fits = SIGNS.size() + letters.size() <= usual.size();
+        List<String> other = Stream.concat(
+                        SIGNS.stream(), letters.stream().filter(letter -> fits || !hasMarkOfLength(letter)))
                 .limit(usual.size())
                 .toList();
         List<String> now = showsOthers ? other : usual;
@@ -99,6 +105,12 @@ public final class LetterPad extends GridPane {
         }
         others.setText(String.join("", behind.subList(0, Math.min(ON_A_KEY, behind.size()))));
         others.speak(words.say(showsOthers ? "letters.usual" : "letters.others"));
+    }
+
+    /** With a bar or a bow over it, as dictionaries write long and short: the first to go where room is short. */
+    private static boolean hasMarkOfLength(String letter) {
+        String parts = Normalizer.normalize(letter, Normalizer.Form.NFD);
+        return parts.indexOf(BAR) >= 0 || parts.indexOf(BOW) >= 0;
     }
 
     /** A sign of each sort. */
@@ -126,6 +138,9 @@ public final class LetterPad extends GridPane {
                         case "#" -> "number-sign";
                         case "+" -> "plus";
                         case "_" -> "underscore";
+                        case ";" -> "semicolon";
+                        case "±" -> "plus-minus";
+                        case "°" -> "degrees";
                         default -> "comma";
                     }));
         }

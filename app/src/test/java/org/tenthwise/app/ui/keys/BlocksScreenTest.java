@@ -123,7 +123,8 @@ class BlocksScreenTest extends ScreenTest {
                     letter(window, "é");
                     model.shift();
                     letter(window, "Ö");
-                    assertEquals("RenéÖ", model.typedProperty().get());
+                    List.of(";", "°", "±", "ü").forEach(sign -> letter(window, sign));
+                    assertEquals("RenéÖ;°±ü", model.typedProperty().get(), "places, angles and limits are typed too");
                 });
     }
 
