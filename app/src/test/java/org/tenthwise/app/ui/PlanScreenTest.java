@@ -201,6 +201,19 @@ class PlanScreenTest extends ScreenTest {
     }
 
     @Test
+    void anOutlineHalfTypedHoldsEverywhere() {
+        OutlineViewModel model = new OutlineViewModel(new PlanInHand(carrier()), words, workshop);
+        seen("plan", "outline-half", window -> new OutlineView(model, words, window.pictures(), workshop), window -> {
+            while (!model.form().fields().get(0).reads().equals("0 40; 9")) {
+                model.form().takeBack();
+            }
+            model.form().character(" 0");
+            model.form().takeBack();
+            model.form().character("40; 90 40; 90 70; 104 70; 104 48; 166 48");
+        });
+    }
+
+    @Test
     void theHeadOfAPlanHoldsEverywhere() {
         seen(
                 "plan",

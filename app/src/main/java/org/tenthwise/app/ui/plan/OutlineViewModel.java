@@ -16,6 +16,7 @@ import org.tenthwise.checklists.editing.TableText;
 import org.tenthwise.model.plan.Mark;
 import org.tenthwise.model.plan.Outline;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.words.Words;
 
@@ -71,19 +72,27 @@ public final class OutlineViewModel {
         Unit unit = plan.text().head().says("unit").flatMap(Unit::ofSymbol).orElse(Unit.MILLIMETRE);
         Optional<List<Mark>> inner = ProfileText.profile(inside.reads(), unit);
         drawn.set(ProfileText.profile(outside.reads(), unit)
+                .filter(outer -> outer.stream().anyMatch(mark -> mark.diameter().signum() > 0))
                 .map(outer -> outline(outer, inner.orElse(List.of())))
                 .map(outline -> OutlinePicture.small(outline, Optional.empty(), words.say("planning.outline.drawn"))));
     }
 
-    /** Threads, pockets and cross holes as the plan has them. */
+    /** Threads, pockets and cross holes as the plan has them; nothing that lies beyond the part as it is typed. */
     private Outline outline(List<Mark> outer, List<Mark> inner) {
+        Length end = outer.get(outer.size() - 1).at();
         Optional<Outline> before = plan.plan().flatMap(Plan::outline);
         return new Outline(
                 outer,
-                inner,
-                before.map(Outline::threads).orElse(List.of()),
-                before.map(Outline::pockets).orElse(List.of()),
-                before.map(Outline::crossHoles).orElse(List.of()));
+                inner.stream().anyMatch(mark -> mark.at().isAbove(end)) ? List.of() : inner,
+                before.map(Outline::threads).orElse(List.of()).stream()
+                        .filter(thread -> !thread.to().isAbove(end))
+                        .toList(),
+                before.map(Outline::pockets).orElse(List.of()).stream()
+                        .filter(pocket -> !pocket.to().isAbove(end))
+                        .toList(),
+                before.map(Outline::crossHoles).orElse(List.of()).stream()
+                        .filter(hole -> !hole.at().isAbove(end))
+                        .toList());
     }
 
     private void keep() {
