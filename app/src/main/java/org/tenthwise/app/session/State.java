@@ -52,6 +52,12 @@ public record State(
         return sheet.line(inHand.number());
     }
 
+    /** Whether the plan says where on the file of its drawing the step in hand is. */
+    public boolean isOnDrawing() {
+        return sheet.plan().drawing().file().isPresent()
+                && inHand.drawing().onPage().isPresent();
+    }
+
     /** The settings of the gauge of the step in hand that count, the latest first, each in the entry that holds it. */
     public List<Entry> settingsHere() {
         List<Entry> settings = new ArrayList<>(sheet.run().gauges().settings().stream()

@@ -26,6 +26,8 @@ import org.tenthwise.app.ui.deed.GaugeForm;
 import org.tenthwise.app.ui.deed.StepForms;
 import org.tenthwise.app.ui.deed.WordsForm;
 import org.tenthwise.app.ui.deed.WrongSettingForm;
+import org.tenthwise.app.ui.drawing.OnDrawingView;
+import org.tenthwise.app.ui.drawing.OnDrawingViewModel;
 import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.FormView;
 import org.tenthwise.app.ui.form.FormViewModel;
@@ -214,6 +216,14 @@ public final class Screens implements Navigator {
                 session::state,
                 state -> shell.show(
                         new MoreView(new MoreViewModel(session, state, tasks, this, words), words, pictures)));
+    }
+
+    @Override
+    public void drawing(RunSession session) {
+        tasks.run(
+                session::state,
+                state -> shell.show(new OnDrawingView(
+                        new OnDrawingViewModel(state, with.drawings(), aside, words), words, pictures, this)));
     }
 
     @Override

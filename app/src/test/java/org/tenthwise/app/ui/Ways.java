@@ -143,6 +143,11 @@ public class Ways implements Navigator {
     }
 
     @Override
+    public void drawing(RunSession session) {
+        asked.add("drawing " + session.id());
+    }
+
+    @Override
     public void form(Deed deed, RunSession session) {
         asked.add("form " + deed + " " + session.id());
     }

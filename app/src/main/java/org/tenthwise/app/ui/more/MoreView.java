@@ -37,7 +37,12 @@ public final class MoreView extends SidedScreen {
         away.disableProperty()
                 .bind(model.shownProperty().map(shown -> shown.state().asked().isClosed()));
         HBox.setHgrow(away, Priority.ALWAYS);
-        HBox foot = new HBox(ScreenSizes.GAP, bench, away);
+        Key drawing = new Key(Key.Kind.PLAIN, words.say("on-drawing.title"), model::drawing);
+        drawing.setId("on-drawing");
+        drawing.visibleProperty().bind(model.shownProperty().map(MoreViewModel::isOnDrawing));
+        drawing.managedProperty().bind(drawing.visibleProperty());
+        HBox.setHgrow(drawing, Priority.ALWAYS);
+        HBox foot = new HBox(ScreenSizes.GAP, drawing, bench, away);
         foot.getStyleClass().add("record-foot");
         foot.setMinHeight(USE_PREF_SIZE);
         VBox panel = new VBox(lines, foot);

@@ -56,6 +56,16 @@ public final class MoreViewModel {
         navigator.bench(session);
     }
 
+    /** Whether the plan says where on its drawing the step is. */
+    public static boolean isOnDrawing(Shown shown) {
+        return shown.state().isOnDrawing();
+    }
+
+    /** The piece of the drawing the step is about. */
+    public void drawing() {
+        navigator.drawing(session);
+    }
+
     public void putAway() {
         navigator.form(Deed.PUT_AWAY, session);
     }

@@ -39,6 +39,9 @@ public interface Navigator {
     /** What else there is to say of the step in hand. */
     void more(RunSession session);
 
+    /** The piece of the drawing the step in hand is about, which the plan has a place for. */
+    void drawing(RunSession session);
+
     /** The form by which that is done. */
     void form(Deed deed, RunSession session);
 
