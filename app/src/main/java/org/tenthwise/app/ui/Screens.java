@@ -51,8 +51,10 @@ import org.tenthwise.app.ui.plan.BalloonsView;
 import org.tenthwise.app.ui.plan.BalloonsViewModel;
 import org.tenthwise.app.ui.plan.ChangesView;
 import org.tenthwise.app.ui.plan.ChangesViewModel;
+import org.tenthwise.app.ui.plan.DraftedView;
 import org.tenthwise.app.ui.plan.IssueViewModel;
 import org.tenthwise.app.ui.plan.KeepTemplateViewModel;
+import org.tenthwise.app.ui.plan.ListChoiceViewModel;
 import org.tenthwise.app.ui.plan.NewPlanViewModel;
 import org.tenthwise.app.ui.plan.OtherPlanViewModel;
 import org.tenthwise.app.ui.plan.OutlineView;
@@ -88,6 +90,7 @@ import org.tenthwise.app.ui.sign.SignView;
 import org.tenthwise.app.ui.sign.SignViewModel;
 import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.checklists.catalogue.PlanDesk;
+import org.tenthwise.checklists.drafting.Drafted;
 import org.tenthwise.checklists.editing.PartialCheck;
 import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.TableText;
@@ -288,7 +291,27 @@ public final class Screens implements Navigator {
 
     @Override
     public void newPlan() {
-        show("planning.new", new NewPlanViewModel(desk(), tasks, words, this, with.clock()).form(), () -> {});
+        newPlan(Optional.empty());
+    }
+
+    @Override
+    public void newPlanOf(String list) {
+        newPlan(Optional.of(list));
+    }
+
+    private void newPlan(Optional<String> list) {
+        show("planning.new", new NewPlanViewModel(list, desk(), tasks, words, this, with.clock()).form(), () -> {});
+    }
+
+    @Override
+    public void chooseList() {
+        ListChoiceViewModel model = new ListChoiceViewModel(desk(), tasks, words, this);
+        show("planning.list", model.form(), model::load);
+    }
+
+    @Override
+    public void drafted(String name, Drafted drafted) {
+        shell.show(new DraftedView(name, drafted, words, this));
     }
 
     private void show(String title, FormViewModel form, Runnable load) {

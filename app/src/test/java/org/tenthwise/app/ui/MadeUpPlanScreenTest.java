@@ -17,7 +17,9 @@ class MadeUpPlanScreenTest extends PlanScreenTest {
     /** What plans say, and the words they are written in. */
     @Override
     protected String data() {
-        return DemoPart.SCREW_CARRIER.planText()
+        return folder
+                + " characteristics csv THRU "
+                + DemoPart.SCREW_CARRIER.planText()
                 + DemoPart.WINCH_BARREL_END.planText()
                 + PlanChoices.of("gauge_kind", List.of())
                 + TemplateShelf.shipped(language().words().locale())

@@ -1,6 +1,7 @@
 package org.tenthwise.app.ui;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -12,8 +13,10 @@ import org.tenthwise.app.session.ShopNames;
 import org.tenthwise.app.ui.form.FormView;
 import org.tenthwise.app.ui.plan.ChangesView;
 import org.tenthwise.app.ui.plan.ChangesViewModel;
+import org.tenthwise.app.ui.plan.DraftedView;
 import org.tenthwise.app.ui.plan.IssueViewModel;
 import org.tenthwise.app.ui.plan.KeepTemplateViewModel;
+import org.tenthwise.app.ui.plan.ListChoiceViewModel;
 import org.tenthwise.app.ui.plan.NewPlanViewModel;
 import org.tenthwise.app.ui.plan.OtherPlanViewModel;
 import org.tenthwise.app.ui.plan.OutlineView;
@@ -29,10 +32,14 @@ import org.tenthwise.app.ui.plan.TemplatesViewModel;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.catalogue.PlanDesk;
+import org.tenthwise.checklists.drafting.Drafted;
+import org.tenthwise.checklists.drafting.Drafter;
 import org.tenthwise.checklists.editing.PartialCheck;
 import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.PlanText;
 import org.tenthwise.checklists.editing.Template;
+import org.tenthwise.model.callout.CalloutReader;
+import org.tenthwise.model.quantity.Unit;
 
 /** Plans made and changed at the tablet, on every display. */
 class PlanScreenTest extends ScreenTest {
@@ -41,7 +48,7 @@ class PlanScreenTest extends ScreenTest {
     private final Workshop workshop = new Workshop(words);
 
     @TempDir
-    private Path folder;
+    Path folder;
 
     private PlanDesk desk() {
         return new PlanDesk(folder);
@@ -233,10 +240,35 @@ class PlanScreenTest extends ScreenTest {
                 "new",
                 window -> FormView.titled(
                         words.say("planning.new"),
-                        new NewPlanViewModel(desk(), workshop.tasks, words, workshop, Workshop.CLOCK).form(),
+                        new NewPlanViewModel(Optional.empty(), desk(), workshop.tasks, words, workshop, Workshop.CLOCK)
+                                .form(),
                         words,
                         workshop::back,
                         () -> {}));
+    }
+
+    @Test
+    void theListsThereAreHoldEverywhere() throws IOException {
+        Files.createDirectories(folder);
+        Files.writeString(folder.resolve("LG-2207 characteristics.csv"), "No.,Requirement");
+        seen("plan", "lists", window -> {
+            ListChoiceViewModel model = new ListChoiceViewModel(desk(), workshop.tasks, words, workshop);
+            return FormView.titled(words.say("planning.list"), model.form(), words, workshop::back, model::load);
+        });
+    }
+
+    @Test
+    void whatCameOfAListHoldsEverywhere() {
+        Drafted drafted = new Drafter(new CalloutReader(Unit.MILLIMETRE, Optional.empty()))
+                .of(
+                        PlanText.of("format = 1\n").orElseThrow(),
+                        List.of(
+                                List.of("No.", "Requirement"),
+                                List.of("1", "Ø30 H7"),
+                                List.of("2", "4x45°"),
+                                List.of("3", "(25)"),
+                                List.of("4", "4X Ø6.6 ±0.1 THRU ⌴ Ø11 ±0.2 ↧ 6.4 ±0.2")));
+        seen("plan", "drafted", window -> new DraftedView("LG-2207-C", drafted, words, workshop));
     }
 
     @Test

@@ -12,6 +12,7 @@ import org.tenthwise.app.session.ShopNames;
 import org.tenthwise.app.ui.shell.Deed;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Notice;
+import org.tenthwise.checklists.drafting.Drafted;
 import org.tenthwise.checklists.editing.PartialCheck;
 import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.TableText;
@@ -57,6 +58,21 @@ public class Ways implements Navigator {
     @Override
     public void plans() {
         asked.add("plans");
+    }
+
+    @Override
+    public void chooseList() {
+        asked.add("choose list");
+    }
+
+    @Override
+    public void newPlanOf(String list) {
+        asked.add("new plan of " + list);
+    }
+
+    @Override
+    public void drafted(String name, Drafted drafted) {
+        asked.add("drafted " + name);
     }
 
     @Override

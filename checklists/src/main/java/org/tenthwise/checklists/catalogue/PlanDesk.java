@@ -51,6 +51,11 @@ public final class PlanDesk {
     public record Why(
             String reason, String by, Optional<String> approvedBy, LocalDate on, Optional<List<String>> affected) {}
 
+    /** Where the plans lie, and what is read for one. */
+    public Path folder() {
+        return folder;
+    }
+
     /** Names of all plans and drafts, without the end of the file name. */
     public List<String> names() throws IOException {
         Set<String> names = new TreeSet<>(named(PlanFolder::isPlanFile, PLAN));

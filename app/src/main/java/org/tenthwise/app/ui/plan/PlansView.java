@@ -28,6 +28,7 @@ public final class PlansView extends Screen {
         VBox page = new VBox(ScreenSizes.GAP, Texts.label(words.say("planning.question"), "heading"), rows);
         page.getStyleClass().addAll("on-sheet", "form-panel");
         setTop(RunHeading.titled(title(), words, navigator::back)
+                .end(Key.onward("from-list", words.say("planning.list"), model::beginOfList))
                 .end(Key.onward("new-plan", words.say("planning.new"), model::begin)));
         setCenter(page);
         owns(model.rowsProperty().subscribe(all -> rows.show(rows(all))));

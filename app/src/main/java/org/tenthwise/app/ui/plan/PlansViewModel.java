@@ -55,6 +55,10 @@ public final class PlansViewModel {
         navigator.newPlan();
     }
 
+    public void beginOfList() {
+        navigator.chooseList();
+    }
+
     private List<PlanRow> look() throws IOException {
         List<String> drafts = desk.drafts();
         List<PlanRow> found = new ArrayList<>();

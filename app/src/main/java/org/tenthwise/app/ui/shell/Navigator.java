@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.session.ShopNames;
+import org.tenthwise.checklists.drafting.Drafted;
 import org.tenthwise.checklists.editing.PartialCheck;
 import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.TableText;
@@ -62,6 +63,15 @@ public interface Navigator {
 
     /** What a plan cannot be begun without. */
     void newPlan();
+
+    /** Which list a plan is drafted from. */
+    void chooseList();
+
+    /** The same for a plan that is drafted from a list. */
+    void newPlanOf(String list);
+
+    /** What came of a list that a plan was drafted from. */
+    void drafted(String name, Drafted drafted);
 
     /** The steps of the plan of that name, or of its draft. */
     void plan(String name);

@@ -190,8 +190,9 @@ class PlanViewModelTest {
 
     @Test
     void aPlanIsBegunFromNothingAndIssuedOnceItIsWhole() throws IOException {
-        FormViewModel begun =
-                new NewPlanViewModel(desk, workshop.tasks, Words.ENGLISH, workshop, Workshop.CLOCK).form();
+        FormViewModel begun = new NewPlanViewModel(
+                        Optional.empty(), desk, workshop.tasks, Words.ENGLISH, workshop, Workshop.CLOCK)
+                .form();
         type(begun, "part", "T-9/1");
         type(begun, "revision", "A");
         type(begun, "name", "Test bush");
