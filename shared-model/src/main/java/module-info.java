@@ -17,6 +17,7 @@ module org.tenthwise.model {
     exports org.tenthwise.model.plan;
     exports org.tenthwise.model.run;
     exports org.tenthwise.model.verdict;
+    exports org.tenthwise.model.worked;
     exports org.tenthwise.model.record;
     exports org.tenthwise.model.compare;
     exports org.tenthwise.model.compute.chain;
@@ -29,6 +30,7 @@ module org.tenthwise.model {
     exports org.tenthwise.model.compute.fit;
     exports org.tenthwise.model.compute.form;
     exports org.tenthwise.model.compute.gear;
+    exports org.tenthwise.model.compute.groove;
     exports org.tenthwise.model.compute.keyway;
     exports org.tenthwise.model.compute.polygon;
     exports org.tenthwise.model.compute.radius;

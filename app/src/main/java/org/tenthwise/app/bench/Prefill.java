@@ -51,6 +51,7 @@ import org.tenthwise.model.record.PositionFinding;
 import org.tenthwise.model.record.ReadOtherwise;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.SizeFinding;
+import org.tenthwise.model.record.WorkedFinding;
 import org.tenthwise.model.thread.ThreadDesignation;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.tolerance.Origin;
@@ -108,6 +109,11 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
 
             @Override
             public Optional<BenchKind> position(PositionFinding position) {
+                return Optional.empty();
+            }
+
+            @Override
+            public Optional<BenchKind> worked(WorkedFinding worked) {
                 return Optional.empty();
             }
 

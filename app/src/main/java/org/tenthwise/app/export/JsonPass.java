@@ -30,10 +30,13 @@ import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.record.Taken;
 import org.tenthwise.model.record.TemperatureEffect;
+import org.tenthwise.model.record.WorkedFinding;
 import org.tenthwise.model.run.Document;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.words.Word;
+import org.tenthwise.model.worked.WorkedBy;
+import org.tenthwise.model.worked.WorkedWay;
 
 /** One pass of a characteristic as JSON. Sizes worked out are in the unit of the limits, see {@link WorkedOut}. */
 final class JsonPass {
@@ -181,6 +184,29 @@ final class JsonPass {
 
         @Override
         public ObjectNode size(SizeFinding size) {
+            return to;
+        }
+
+        /** What is known beforehand, and what each place comes to. */
+        @Override
+        public ObjectNode worked(WorkedFinding worked) {
+            WorkedBy by = worked.check().by();
+            to.put("by", by.way().key());
+            ObjectNode given = to.putObject("given");
+            by.given().forEach(one -> given.put(one.what().key(), one.figure()));
+            ArrayNode places = to.putArray("places");
+            worked.at().forEach(at -> {
+                ObjectNode place = places.addObject().put("place", at.place().name());
+                at.worked().ifPresent(size -> put("size", size.value(), place));
+                at.beside()
+                        .ifPresent(beside -> place.put(
+                                by.way() == WorkedWay.BALLS ? "mouth" : "tooth-thickness",
+                                WorkedOut.figure(
+                                        beside,
+                                        at.raw().get(0).reading().typed().unit(),
+                                        0)));
+                at.refused().ifPresent(why -> place.put("refused", why.toString()));
+            });
             return to;
         }
 

@@ -24,6 +24,7 @@ import org.tenthwise.model.record.ReadOtherwise;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.record.SizeFinding;
+import org.tenthwise.model.record.WorkedFinding;
 import org.tenthwise.model.verdict.Verdict;
 import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Words;
@@ -69,6 +70,11 @@ public final class Pictures {
             @Override
             public Optional<Picture> position(PositionFinding position) {
                 return Optional.of(new PositionPictureFactory(words).picture(position, spoken(finding)));
+            }
+
+            @Override
+            public Optional<Picture> worked(WorkedFinding worked) {
+                return Optional.of(new WorkedPictureFactory(words).picture(line, worked, spoken(finding)));
             }
 
             @Override

@@ -153,11 +153,15 @@ public record SizePicture(
         /** The part with the spot in hand. */
         record Part(OutlinePicture part, boolean floor) implements Beside {}
 
+        /** How a size is worked out of what is read. */
+        record Worked(WorkedSketch sketch) implements Beside {}
+
         record Nothing() implements Beside {}
 
         /** Whether it shows on which side of the size the metal lies. */
         default boolean showsMetal() {
             return !(this instanceof Nothing
+                    || this instanceof Worked
                     || this instanceof Part part && !part.floor()
                     || this instanceof Along along && !along.floor());
         }
@@ -224,6 +228,8 @@ public record SizePicture(
             new GrooveSection(shown, groove.thread(), drawing, room).draw();
         } else if (beside instanceof Beside.PocketFloor pocket) {
             new PocketSection(shown, pocket, drawing, room).draw();
+        } else if (beside instanceof Beside.Worked worked) {
+            new WorkedSection(worked.sketch(), drawing, room).draw();
         } else if (beside instanceof Beside.InPocket pocket) {
             new PocketView(shown, pocket, drawing, room).draw();
         } else {

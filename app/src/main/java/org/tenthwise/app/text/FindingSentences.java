@@ -13,6 +13,7 @@ import org.tenthwise.model.record.PositionFinding;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.record.TemperatureEffect;
+import org.tenthwise.model.record.WorkedFinding;
 import org.tenthwise.model.verdict.Verdict;
 import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Words;
@@ -48,6 +49,11 @@ abstract class FindingSentences {
             @Override
             public FindingSentences position(PositionFinding position) {
                 return new PositionSentences(position, words);
+            }
+
+            @Override
+            public FindingSentences worked(WorkedFinding worked) {
+                return new WorkedSentences(worked, words);
             }
 
             @Override

@@ -9,6 +9,7 @@ import org.tenthwise.model.compute.roundness.JawMoves;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.Slot;
+import org.tenthwise.model.plan.WorkedCheck;
 import org.tenthwise.model.words.Words;
 
 /**
@@ -66,10 +67,20 @@ public final class JawWords {
                                 words.say(slot.key().endsWith(RunOutCheck.HIGHEST) ? "jaws.highest" : "jaws.lowest")));
     }
 
+    /** What is read of something worked out, and where that is; the place alone where nothing else is read there. */
+    private String ofWorked(WorkedCheck check, Slot slot) {
+        String reading = words.say("worked.reading", check.reading(slot));
+        return check.places().size() == 1
+                ? reading
+                : words.say("worked.reading-at", check.place(slot).name(), reading);
+    }
+
     /** The same of any check; where there is no turn, the place as the plan names it. */
     public String place(Check check, Slot slot) {
-        return check.asTurn().map(turn -> ofTurn(turn, slot)).orElseGet(() -> slot.place()
-                .name());
+        return check.asTurn()
+                .map(turn -> ofTurn(turn, slot))
+                .or(() -> check.asWorked().map(worked -> ofWorked(worked, slot)))
+                .orElseGet(() -> slot.place().name());
     }
 
     /** Where room is short, without the section; of a check with no turn the place as the plan names it. */

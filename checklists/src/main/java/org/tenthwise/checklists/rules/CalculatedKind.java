@@ -51,7 +51,7 @@ final class CalculatedKind implements StepKind {
     }
 
     private static Limits alike(Limits limits) {
-        return limits.unit().isOfAngle() ? AngleKind.alike(limits) : limits;
+        return limits.unit().isOfAngle() ? AngleLimitRules.alike(limits) : limits;
     }
 
     /** Both are known, though nobody knows yet what they are of. */

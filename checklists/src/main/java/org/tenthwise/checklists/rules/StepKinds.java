@@ -16,6 +16,7 @@ import org.tenthwise.model.plan.PositionCheck;
 import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.ScaleCheck;
 import org.tenthwise.model.plan.SizeCheck;
+import org.tenthwise.model.plan.WorkedCheck;
 
 /** The kinds of step there are, by the word a plan calls them. */
 final class StepKinds {
@@ -36,6 +37,7 @@ final class StepKinds {
         kinds.put(AngleCheck.KEY, new AngleKind());
         kinds.put(ScaleCheck.KEY, new ScaleKind());
         kinds.put(PositionCheck.KEY, new PositionKind());
+        kinds.put(WorkedCheck.KEY, new WorkedKind());
         kinds.put(PlugFitCheck.KEY, new PlugFitKind());
         kinds.put(CalculatedCheck.KEY, new CalculatedKind());
         kinds.put(OverWiresCheck.KEY, new OverWiresKind());

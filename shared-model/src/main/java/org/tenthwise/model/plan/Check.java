@@ -49,6 +49,19 @@ public sealed interface Check
         return Optional.empty();
     }
 
+    /**
+     * It as what is worked out of lengths that are read, so that no reading is of the size itself, nor in the unit of
+     * the limits; absent for what is not.
+     */
+    default Optional<WorkedCheck> asWorked() {
+        return Optional.empty();
+    }
+
+    /** The limits of a size that heat changes; absent for what it does not touch. */
+    default Optional<Limits> underHeat() {
+        return asSize().flatMap(CheckOfSize::limitsOfASize);
+    }
+
     /** Whether its cut is typed into the register that counts across the axis. */
     default boolean isTurned() {
         return asSize().filter(size -> size.feature().isTurned()).isPresent();
@@ -153,6 +166,8 @@ public sealed interface Check
         R position(PositionCheck check);
 
         R scale(ScaleCheck check);
+
+        R worked(WorkedCheck check);
 
         R plugFit(PlugFitCheck check);
 

@@ -7,7 +7,8 @@ import org.tenthwise.model.tolerance.Limit;
 import org.tenthwise.model.tolerance.Limits;
 
 /** A dimension of the drawing, read at places and set against limits. */
-public sealed interface CheckOfDimension extends Check permits CheckOfSize, AngleCheck, IndicatedCheck, ScaleCheck {
+public sealed interface CheckOfDimension extends Check
+        permits CheckOfSize, AngleCheck, IndicatedCheck, ScaleCheck, WorkedCheck {
 
     Limits limits();
 

@@ -73,9 +73,15 @@ public record Plan(
                 .or(() -> isBallooned() ? Optional.empty() : Optional.of(BalloonNumber.of(step.number())));
     }
 
-    /** What figures of {@code step} are written in: the unit of its limits, or that of the plan where it has none. */
+    /**
+     * What is read at {@code step} is written in: the unit of its limits, or that of the plan where it has none or is
+     * worked out of lengths.
+     */
     public Unit unit(Step step) {
-        return step.limits().map(Limits::unit).orElse(unit);
+        return step.limits()
+                .map(Limits::unit)
+                .filter(any -> step.check().asWorked().isEmpty())
+                .orElse(unit);
     }
 
     /** @throws NoSuchElementException if the plan has no such step */

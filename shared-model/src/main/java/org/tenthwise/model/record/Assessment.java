@@ -27,6 +27,7 @@ import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.ScaleCheck;
 import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.plan.WorkedCheck;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Entry;
@@ -232,6 +233,11 @@ final class Assessment {
             @Override
             public Finding scale(ScaleCheck scale) {
                 return SizeAssessment.of(plan, step, scale, pass, run, Optional.empty());
+            }
+
+            @Override
+            public Finding worked(WorkedCheck worked) {
+                return WorkedAssessment.of(plan, step, worked, pass);
             }
 
             @Override

@@ -22,8 +22,11 @@ public final class Decimals {
 
     private Decimals() {}
 
-    /** Of the size one reading stands for. */
+    /** Of the size one reading stands for; of an angle worked out of lengths those of its limits. */
     public static int of(Measured measured, Limits limits) {
+        if (!measured.reading().typed().unit().kind().equals(limits.unit().kind())) {
+            return limits.places();
+        }
         return beside(
                 limits,
                 Stream.concat(
@@ -50,8 +53,14 @@ public final class Decimals {
         return read + finding.placesMore();
     }
 
-    /** Of a figure as it was typed: a place of an inch is 25 times as coarse as the same place of a millimetre. */
+    /**
+     * Of a figure as it was typed: a place of an inch is 25 times as coarse as the same place of a millimetre. Of one
+     * of another kind none.
+     */
     public static int among(Written typed, Unit unit) {
+        if (!typed.unit().kind().equals(unit.kind())) {
+            return 0;
+        }
         return Math.max(0, typed.places() + unit.placesMoreThan(typed.unit()));
     }
 }

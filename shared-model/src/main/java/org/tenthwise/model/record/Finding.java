@@ -22,6 +22,7 @@ public sealed interface Finding
                 RunOutFinding,
                 SizeFinding,
                 PositionFinding,
+                WorkedFinding,
                 PlugFitFinding,
                 OverWiresFinding,
                 CalculatedFinding,
@@ -82,6 +83,11 @@ public sealed interface Finding
     /** The figure of a document that decides; absent where none does, and for what no document proves. */
     default Optional<Written> decidingFigure() {
         return Optional.empty();
+    }
+
+    /** The readings that one of those behind it rests on: itself, but where its size is worked out of several. */
+    default List<Measured> readFor(Measured measured) {
+        return List.of(measured);
     }
 
     /** Whether it is judged by one size; a plug fit is by two, and what only asks by none. */
@@ -192,5 +198,7 @@ public sealed interface Finding
         R overWires(OverWiresFinding finding);
 
         R document(DocumentFinding finding);
+
+        R worked(WorkedFinding finding);
     }
 }

@@ -2,6 +2,7 @@ package org.tenthwise.model.record;
 
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Slot;
@@ -104,11 +105,14 @@ public record PassStory(
 
     /**
      * What a reading came to, or would have come to if it counted; absent for one over wires that does not, as the
-     * wires on it were never reckoned with.
+     * wires on it were never reckoned with, and for one that comes to nothing without others.
      */
     public Optional<Measured> measured(Pass.Reading reading) {
+        Check check = step().check();
         Optional<Measured> alone =
-                step().check().underWires().isPresent() ? Optional.empty() : Optional.of(alone(reading));
+                check.underWires().isPresent() || check.asWorked().isPresent()
+                        ? Optional.empty()
+                        : Optional.of(alone(reading));
         return counting(reading).or(() -> alone);
     }
 

@@ -23,6 +23,7 @@ import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.ScaleCheck;
 import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.ThermalData;
+import org.tenthwise.model.plan.WorkedCheck;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
@@ -156,6 +157,13 @@ public final class Plausible {
         }
 
         @Override
+        public Optional<Expected> worked(WorkedCheck worked) {
+            return worked.limitsOfASize()
+                    .flatMap(limits -> worked.by().reading(limits.middle()))
+                    .map(Plausible::nearReading);
+        }
+
+        @Override
         public Optional<Expected> plugFit(PlugFitCheck fit) {
             return bores.apply(fit.boreStep()).map(CheckOfSize::limits).map(bore -> compared(bore.middle(), setting)
                     .orElseGet(() -> near(bore)));
@@ -229,6 +237,27 @@ public final class Plausible {
                 .orElse(little);
         return new Expected(
                 nominal, Length.greatest(List.of(quarter, small, limits.width().orElse(nominal.zero()))));
+    }
+
+    /** A reading that what is asked for is worked out of: no limits stand beside it. */
+    private static Expected nearReading(Length reading) {
+        Length size = reading.abs();
+        return new Expected(
+                reading, Length.greatest(List.of(size.times(QUARTER), Length.least(List.of(ONE_TURN, size.half())))));
+    }
+
+    /** Whether what was worked out is far off what the drawing asks for. */
+    static boolean isFarOff(WorkedCheck check, Length result) {
+        return result.signum() <= 0
+                || check.limitsOfASize()
+                        .map(limits -> limits.unit().isOfAngle() ? nearAngle(limits) : near(limits))
+                        .filter(expected -> !expected.fits(result))
+                        .isPresent();
+    }
+
+    /** Whether a temperature of it is far off. */
+    static boolean isFarOff(TemperatureEffect warmth) {
+        return !farOff(warmth).isEmpty();
     }
 
     /** Where the certified size of a master or of wires is looked for. */

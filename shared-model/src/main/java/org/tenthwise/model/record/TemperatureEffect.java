@@ -7,7 +7,6 @@ import java.util.stream.Stream;
 import org.tenthwise.model.compute.temperature.AtTwenty;
 import org.tenthwise.model.compute.temperature.CorrectionUncertainty;
 import org.tenthwise.model.compute.temperature.WorstCorrection;
-import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
@@ -46,28 +45,22 @@ public record TemperatureEffect(
      * which heat changes by next to nothing.
      */
     static Optional<TemperatureEffect> of(Plan plan, Step step, Pass pass) {
-        return plan.climate().flatMap(climate -> step.check()
-                .asSize()
-                .flatMap(CheckOfSize::limitsOfASize)
-                .map(limits -> {
-                    Length most = limits.upper()
-                            .or(limits::lower)
-                            .map(Written::length)
-                            .orElseThrow();
-                    WorstCorrection worst = WorstCorrection.of(
-                            most,
-                            climate.part().expansion(),
-                            climate.shop(),
-                            climate.gauge().expansion(),
-                            climate.shop());
-                    return new TemperatureEffect(
-                            climate,
-                            step.temperatureAsked(),
-                            worst,
-                            limits.width(),
-                            pass.temperature(MeasuredBody.PART),
-                            pass.temperature(MeasuredBody.GAUGE));
-                }));
+        return plan.climate().flatMap(climate -> step.check().underHeat().map(limits -> {
+            Length most = limits.upper().or(limits::lower).map(Written::length).orElseThrow();
+            WorstCorrection worst = WorstCorrection.of(
+                    most,
+                    climate.part().expansion(),
+                    climate.shop(),
+                    climate.gauge().expansion(),
+                    climate.shop());
+            return new TemperatureEffect(
+                    climate,
+                    step.temperatureAsked(),
+                    worst,
+                    limits.width(),
+                    pass.temperature(MeasuredBody.PART),
+                    pass.temperature(MeasuredBody.GAUGE));
+        }));
     }
 
     /** Whether temperatures are to be taken at {@code step} at all. */

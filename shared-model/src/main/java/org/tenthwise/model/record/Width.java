@@ -14,6 +14,7 @@ import org.tenthwise.model.plan.PositionCheck;
 import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.ScaleCheck;
 import org.tenthwise.model.plan.SizeCheck;
+import org.tenthwise.model.plan.WorkedCheck;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.tolerance.Limits;
 
@@ -44,6 +45,12 @@ record Width(Plan plan) implements Check.Cases<Optional<Length>> {
 
     @Override
     public Optional<Length> indicated(IndicatedCheck indicated) {
+        return Optional.empty();
+    }
+
+    /** A tolerance of what comes out is none of a reading. */
+    @Override
+    public Optional<Length> worked(WorkedCheck worked) {
         return Optional.empty();
     }
 

@@ -28,6 +28,7 @@ import org.tenthwise.model.plan.ProofOf;
 import org.tenthwise.model.plan.ScaleCheck;
 import org.tenthwise.model.plan.Specified;
 import org.tenthwise.model.plan.TruePlace;
+import org.tenthwise.model.plan.WorkedCheck;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.thread.ScrewThread;
@@ -36,6 +37,7 @@ import org.tenthwise.model.tolerance.FeatureOfSize;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.tolerance.MaterialModifier;
 import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.worked.RollersOnTaper;
 
 /** Whatever kind of check there is or will be: while nothing is read or answered it is open. */
 class NothingPassesUnreadTest {
@@ -73,6 +75,15 @@ class NothingPassesUnreadTest {
                         Bench.places(2),
                         Bench.mm("0"),
                         Bench.with(GaugeKind.LEVER_INDICATOR)),
+                new WorkedCheck(
+                        new RollersOnTaper(Bench.mm("40"), true),
+                        Limits.between(minutes("5°55′"), minutes("6°05′")),
+                        Bench.places(1),
+                        Combine.EACH,
+                        minutes("0°00′"),
+                        Bench.with(GaugeKind.MICROMETER),
+                        Optional.empty(),
+                        Optional.empty()),
                 new DocumentCheck(ProofOf.ELSEWHERE, "", "supplier", Optional.empty(), Specified.NOTHING),
                 new PositionCheck(
                         Bench.mm("0.1"),

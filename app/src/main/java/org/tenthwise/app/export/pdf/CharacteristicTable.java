@@ -105,20 +105,19 @@ final class CharacteristicTable {
                                     finding, measured, setting)
                             .forEach(line -> row.text(setOn, line, Style.SMALL))));
             finding.deciding()
-                    .ifPresentOrElse(
-                            measured -> row.text(
-                                            read,
-                                            Figures.read(
-                                                    measured.reading().typed(),
-                                                    StepFigures.of(finding).unit()),
-                                            Style.TEXT)
-                                    .text(
-                                            correction,
-                                            FigureText.sum(finding, measured).correction(),
-                                            Style.TEXT)
-                                    .text(size, value(finding, measured), Style.BOLD),
-                            () -> several(finding, value, row));
+                    .ifPresentOrElse(measured -> decided(finding, measured, row), () -> several(finding, value, row));
         }
+    }
+
+    private void decided(Finding finding, Measured measured, Row row) {
+        finding.readFor(measured)
+                .forEach(one -> row.text(
+                        read,
+                        Figures.read(
+                                one.reading().typed(), StepFigures.of(finding).unit()),
+                        Style.TEXT));
+        row.text(correction, FigureText.sum(finding, measured).correction(), Style.TEXT)
+                .text(size, value(finding, measured), Style.BOLD);
     }
 
     private String value(Finding finding, Measured measured) {

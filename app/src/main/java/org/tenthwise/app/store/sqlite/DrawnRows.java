@@ -120,6 +120,7 @@ final class DrawnRows {
 
     static ReadingSummary reading(ResultSet row) throws SQLException {
         String unit = row.getString("reading_unit");
+        String ofTheSize = text(row, "step_unit").orElse(unit);
         return new ReadingSummary(
                 row.getLong("seq"),
                 row.getInt("step"),
@@ -128,7 +129,7 @@ final class DrawnRows {
                 row.getString("place"),
                 row.getInt("repeat"),
                 new Written(row.getString("figure"), unit(unit)),
-                text(row, "reading_value").map(base -> length(base, unit)),
+                text(row, "reading_value").map(base -> length(base, ofTheSize)),
                 row.getInt("reading_places"),
                 text(row, "reading_verdict").map(VerdictKind::valueOf),
                 gauge(row, "kind", "gauge"),

@@ -26,8 +26,9 @@ final class LastPartRows {
             """
                     .formatted(RUNS);
 
-    private static final String READINGS = "SELECT d.step" + DrawnRows.AND_READING
-            + "FROM drawn_reading d WHERE d.run = ? AND d.step = ? ORDER BY d.seq";
+    private static final String READINGS = "SELECT d.step, c.unit AS step_unit" + DrawnRows.AND_READING
+            + "FROM drawn_reading d JOIN drawn_characteristic c ON c.run = d.run AND c.step = d.step "
+            + "WHERE d.run = ? AND d.step = ? ORDER BY d.seq";
 
     private final Statements statements;
 

@@ -137,6 +137,12 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
         }
     }
 
+    /**
+     * The included angle of a taper over two rollers on a plate and on blocks 40 high, small end down, in minutes of
+     * arc.
+     */
+    record Taper(BigDecimal lower, BigDecimal upper, int places, BigDecimal guard) implements What {}
+
     record Plug(int bore, BigDecimal least, BigDecimal greatest, int places, Answer feel) implements What {}
 
     /**
@@ -206,13 +212,15 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
                                                 ? "position"
                                                 : what instanceof Scale
                                                         ? "scale"
-                                                        : what instanceof Plug
-                                                                ? "plug-fit"
-                                                                : what instanceof Difference
-                                                                        ? "calculated"
-                                                                        : what instanceof Thread
-                                                                                ? "thread-over-wires"
-                                                                                : "document";
+                                                        : what instanceof Taper
+                                                                ? "worked"
+                                                                : what instanceof Plug
+                                                                        ? "plug-fit"
+                                                                        : what instanceof Difference
+                                                                                ? "calculated"
+                                                                                : what instanceof Thread
+                                                                                        ? "thread-over-wires"
+                                                                                        : "document";
         if (inOrder()) {
             keys.put("kind", quoted(kind));
         }
@@ -278,6 +286,15 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
                             rule -> keys.put("rule", quoted(rule)), () -> keys.put("guard_band", scale.guard()));
             keys.put("places", places(scale.places()));
             keys.put("gauge_kind", quoted("other-instrument"));
+        } else if (what instanceof Taper taper) {
+            keys.put("by", quoted("rollers"));
+            keys.put("height", 40);
+            keys.put("end", quoted("small-down"));
+            keys.put("lower", quoted(marked(taper.lower())));
+            keys.put("upper", quoted(marked(taper.upper())));
+            keys.put("guard_band", quoted(marked(taper.guard())));
+            keys.put("places", places(taper.places()));
+            keys.put("gauge_kind", quoted("micrometer"));
         } else if (what instanceof Paper paper) {
             keys.put("what", quoted("A certificate."));
             keys.put("where", quoted("Measuring room"));

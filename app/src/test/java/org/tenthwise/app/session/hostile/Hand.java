@@ -262,6 +262,9 @@ final class Hand {
         if (what instanceof Facts.Difference difference) {
             return difference.upper().toPlainString();
         }
+        if (what instanceof Facts.Taper taper) {
+            return taper(slot, taper);
+        }
         BigDecimal size = what instanceof Facts.Size bore
                 ? size(bore)
                 : what instanceof Facts.Plug plug ? plug(plug) : overWires((Facts.Thread) what);
@@ -302,6 +305,19 @@ final class Hand {
         int tenths =
                 scale.rule().isPresent() && random.nextInt(3) == 0 ? most + random.nextInt(4) : inOrNear(least, most);
         return BigDecimal.valueOf(tenths, 1).toPlainString();
+    }
+
+    /** On the plate 50 or a little more, on the blocks what an angle near the limits has; at times the two swapped. */
+    private String taper(String slot, Facts.Taper taper) {
+        BigDecimal low = new BigDecimal("50.000").add(thousandths(2));
+        int guard = taper.guard().intValueExact();
+        int minutes = taper.lower().intValueExact()
+                + inOrNear(guard, taper.upper().subtract(taper.lower()).intValueExact() - guard);
+        double rise = 80 * Math.tan(Math.toRadians(minutes / 120.0));
+        boolean isHigh = slot.endsWith(".2") != (random.nextInt(15) == 0);
+        return (isHigh ? low.add(BigDecimal.valueOf(rise)) : low)
+                .setScale(3, RoundingMode.HALF_EVEN)
+                .toPlainString();
     }
 
     private BigDecimal plug(Facts.Plug plug) {

@@ -22,16 +22,16 @@ import org.tenthwise.model.run.StepEvent;
  * for nothing, also where the later one is struck out. What was read before a step was begun anew, sent to rework or
  * repair, or before what it rests on was read anew or struck out, counts for nothing any more. A step has passed when
  * everything it asks for is there and everything it demands holds: a size inside its limits by the guard band at every
- * place (or as a mean, largest, smallest, where it is so combined), an angle so too, a figure of a scale as
- * {@link ScaleOracle} has it, an axis twice its distance from its true place inside the zone and its bonus, a run-out
- * as {@link RunOutOracle} has it, a difference of two sizes inside at both ends with both of them whole, a plug's play
- * inside at both ends and felt as wanted and not against what the gauges say, a pitch diameter inside with no wire on
- * the root at the largest root that was read, every answer the wanted one, a document that has a number and no day
- * still to come and says so, or gives as many figures as are asked for, all of them inside. A concession holds for what
- * it was signed for: any later reading, answer, temperature, strike or new pass of the step, or of what it rests on,
- * ends it; so does another disposition. What is no characteristic of the drawing can be carried on with, not conceded.
- * A part conforms when every characteristic has passed and none was ever repaired, every other step has passed or is
- * carried on with, and nothing is scrapped.
+ * place (or as a mean, largest, smallest, where it is so combined), an angle so too, a taper over rollers so too, a
+ * figure of a scale as {@link ScaleOracle} has it, an axis twice its distance from its true place inside the zone and
+ * its bonus, a run-out as {@link RunOutOracle} has it, a difference of two sizes inside at both ends with both of them
+ * whole, a plug's play inside at both ends and felt as wanted and not against what the gauges say, a pitch diameter
+ * inside with no wire on the root at the largest root that was read, every answer the wanted one, a document that has a
+ * number and no day still to come and says so, or gives as many figures as are asked for, all of them inside. A
+ * concession holds for what it was signed for: any later reading, answer, temperature, strike or new pass of the step,
+ * or of what it rests on, ends it; so does another disposition. What is no characteristic of the drawing can be carried
+ * on with, not conceded. A part conforms when every characteristic has passed and none was ever repaired, every other
+ * step has passed or is carried on with, and nothing is scrapped.
  */
 final class Oracle {
 
@@ -152,6 +152,9 @@ final class Oracle {
         if (step.what() instanceof Facts.Scale scale) {
             return new ScaleOracle(scale, counting.readings(step)).passed();
         }
+        if (step.what() instanceof Facts.Taper taper) {
+            return taper(step, taper);
+        }
         if (step.what() instanceof Facts.Paper paper) {
             return says(counting.document(step)
                     .filter(entry -> proves(entry, paper))
@@ -252,6 +255,26 @@ final class Oracle {
                         Optional.of(demanded.lower().add(demanded.guard())),
                         Optional.of(demanded.upper().subtract(demanded.guard())),
                         false);
+    }
+
+    /** tan(half the angle) = (high − low) / (2 · 40), place by place; the other way round it is no such taper. */
+    private Says taper(Facts step, Facts.Taper demanded) {
+        Map<String, Counting.Read> read = counting.readings(step);
+        List<BigDecimal> minutes = new ArrayList<>();
+        for (int place = 1; place <= demanded.places(); place++) {
+            Counting.Read low = read.get(place + ".1");
+            Counting.Read high = read.get(place + ".2");
+            if (low == null || high == null) {
+                return Says.NOT_PASSED;
+            }
+            double rise = high.figure().subtract(low.figure()).doubleValue();
+            minutes.add(BigDecimal.valueOf(120 * Math.toDegrees(Math.atan(rise / 80))));
+        }
+        return inside(
+                minutes,
+                Optional.of(demanded.lower().add(demanded.guard())),
+                Optional.of(demanded.upper().subtract(demanded.guard())),
+                true);
     }
 
     /** @param rounded whether what is judged was rounded on the way, so that a hair's breadth decides nothing */

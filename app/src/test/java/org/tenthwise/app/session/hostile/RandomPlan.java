@@ -69,7 +69,7 @@ record RandomPlan(List<Facts> facts, Plan plan) {
     private static Facts.What what(List<Facts> before, Random random) {
         List<Integer> bores = numbers(before, "bore");
         List<Integer> roots = numbers(before, "diameter");
-        return switch (random.nextInt(15)) {
+        return switch (random.nextInt(16)) {
             case 0 -> new Facts.Asks("confirm", Map.of(Question.CONFIRMED, Answer.YES));
             case 1 -> new Facts.Asks("look", Map.of(Question.LOOKS_RIGHT, Answer.YES));
             case 2 ->
@@ -103,6 +103,7 @@ record RandomPlan(List<Facts> facts, Plan plan) {
             case 11 -> position(bores, random);
             case 12 -> scale(random);
             case 13 -> difference(before, random);
+            case 14 -> taper(random);
             default -> bore(random);
         };
     }
@@ -203,6 +204,11 @@ record RandomPlan(List<Facts> facts, Plan plan) {
                 1 + random.nextInt(3),
                 random.nextBoolean() ? dec("0") : dec("0.5"),
                 Optional.empty());
+    }
+
+    private static Facts.What taper(Random random) {
+        return new Facts.Taper(
+                dec("355"), dec("365"), 1 + random.nextInt(2), random.nextBoolean() ? dec("0") : dec("1"));
     }
 
     private static Facts.Cuts cuts(Random random, List<String> aims) {

@@ -3,7 +3,6 @@ package org.tenthwise.model.compute.position;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.tenthwise.model.compute.roundness.Angle;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
 import org.tenthwise.model.words.Refused;
@@ -26,6 +25,8 @@ import org.tenthwise.model.words.Refused;
  * @param start degrees to hole 1
  */
 public record BoltCircle(Length diameter, int holes, BigDecimal start, Length centreX, Length centreY) {
+
+    private static final BigDecimal FULL_TURN = BigDecimal.valueOf(360);
 
     public BoltCircle {
         if (diameter.signum() <= 0) {
@@ -60,6 +61,6 @@ public record BoltCircle(Length diameter, int holes, BigDecimal start, Length ce
     }
 
     private double direction(int hole) {
-        return Math.toRadians(Angle.inOneTurn(start).doubleValue() + 360.0 * hole / holes);
+        return Math.toRadians(start.remainder(FULL_TURN).doubleValue() + 360.0 * hole / holes);
     }
 }

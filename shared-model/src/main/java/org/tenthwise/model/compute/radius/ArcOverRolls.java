@@ -50,6 +50,12 @@ public final class ArcOverRolls {
         return Arc.of(r, h, 2 * Math.asin(sine), 0.5 - apart * apart / (8 * h * h));
     }
 
+    /** What is read over rolls of that diameter beside a convex arc of that radius. */
+    public static Length over(Length rolls, Length radius) {
+        double d = Nanometres.of(rolls);
+        return Nanometres.round(d + Math.sqrt(8 * d * Nanometres.of(radius)));
+    }
+
     private static double apart(Length rolls, Length over) {
         if (rolls.signum() <= 0) {
             throw new Refused("model.arc.not-positive", rolls);

@@ -1,0 +1,2 @@
+/** Vee grooves measured over a pin. */
+package org.tenthwise.model.compute.groove;
