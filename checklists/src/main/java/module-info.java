@@ -6,6 +6,10 @@ module org.tenthwise.checklists {
     provides org.tenthwise.model.words.Vocabulary with
             org.tenthwise.checklists.rules.ChecklistVocabulary;
 
+    // the names of columns are read by the tables of the model
+    opens org.tenthwise.checklists.drafting to
+            org.tenthwise.model;
+
     exports org.tenthwise.checklists.drafting;
     exports org.tenthwise.checklists.editing;
     exports org.tenthwise.checklists.rules;

@@ -13,6 +13,7 @@ module org.tenthwise.model {
     exports org.tenthwise.model.tolerance;
     exports org.tenthwise.model.callout;
     exports org.tenthwise.model.gauge;
+    exports org.tenthwise.model.table;
     exports org.tenthwise.model.thread;
     exports org.tenthwise.model.plan;
     exports org.tenthwise.model.run;

@@ -22,6 +22,7 @@ public final class ListFile {
     /** How the name of such a file ends. */
     public static final String ENDING = ".csv";
 
+    private static final String WORKBOOK = ".xlsx";
     private static final long MOST_BYTES = 4_000_000;
     private static final List<Character> BETWEEN = List.of(',', ';', '\t');
 
@@ -36,6 +37,9 @@ public final class ListFile {
         try {
             if (!Files.isRegularFile(file)) {
                 throw new Refused("list.no-file", file);
+            }
+            if (file.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(WORKBOOK)) {
+                throw new Refused("list.workbook", file);
             }
             if (Files.size(file) > MOST_BYTES) {
                 throw new Refused("list.too-long", file);

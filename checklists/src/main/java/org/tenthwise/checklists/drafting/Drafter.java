@@ -100,7 +100,7 @@ public final class Drafter {
                 .ifPresent(unit -> {
                     throw new Refused("draft.unit", unit, reader.ofDrawing());
                 });
-        return new LineTables(line, reader.read(requirement), number).made();
+        return new LineTables(line, reader.read(requirement), number, reader.ofDrawing()).made();
     }
 
     /** Steps first, numbered in their order; what has its place in no order of work behind them. */

@@ -15,7 +15,12 @@ import org.tenthwise.checklists.rules.PlanChoices;
 import org.tenthwise.model.callout.Callout;
 import org.tenthwise.model.callout.CalloutKind;
 import org.tenthwise.model.callout.CalloutPart;
+import org.tenthwise.model.quantity.QuantityKind;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.tolerance.Limit;
 import org.tenthwise.model.words.Refused;
+import org.tenthwise.model.words.Word;
 
 /** The tables of a plan that a line of a list becomes: one for each part of what is drawn there. */
 final class LineTables {
@@ -34,16 +39,29 @@ final class LineTables {
             CalloutKind.ROUGHNESS_RQ,
             CalloutKind.ROUGHNESS_RT,
             CalloutKind.HARDNESS);
+    /** Of a size that is one of several parts of a callout. */
+    private static final Map<CalloutKind, String> FEATURES = Map.of(
+            CalloutKind.COUNTERBORE, "counterbore",
+            CalloutKind.SPOTFACE, "counterbore",
+            CalloutKind.CHAMFER, "chamfer",
+            CalloutKind.RADIUS, "radius",
+            CalloutKind.SQUARE, "flats",
+            CalloutKind.LINEAR, "length");
     /** What an indicator shows over a sweep, as plans call it. */
     private static final Map<CalloutKind, String> MOVEMENTS = movements();
 
     private final ListLine line;
     private final Callout callout;
     private final String number;
+    private final Unit unit;
     private final ListedFigures figures;
 
-    /** @throws Refused if the figures of the line contradict one another */
-    LineTables(ListLine line, Callout callout, String number) {
+    /**
+     * @param unit of the drawing
+     * @throws Refused if the figures of the line contradict one another
+     */
+    LineTables(ListLine line, Callout callout, String number, Unit unit) {
+        this.unit = unit;
         this.line = line;
         this.callout = callout;
         this.number = number;
@@ -73,6 +91,13 @@ final class LineTables {
         if (parts.stream().allMatch(part -> NOT_INSPECTED.contains(part.kind()))) {
             throw new Refused("draft.not-inspected", first.kind().named());
         }
+        parts.stream()
+                .flatMap(part -> part.unit().stream())
+                .filter(other -> other.kind().equals(QuantityKind.LENGTH) && other != unit)
+                .findFirst()
+                .ifPresent(other -> {
+                    throw new Refused("draft.unit", other, unit);
+                });
         if (!figures.isEmpty() && parts.size() > 1) {
             throw new Refused("draft.figures-of-which");
         }
@@ -106,11 +131,13 @@ final class LineTables {
         TableText table = TableText.ofList(name);
         boolean isProcess = name.equals(PROCESS);
         table = table.with("balloon", TomlValue.text(balloon));
-        for (Map.Entry<ListColumn, String> said : Map.of(
-                        ListColumn.SHEET, "sheet", ListColumn.ZONE, "drawing_zone", ListColumn.DESIGNATOR, "designator")
-                .entrySet()) {
-            Optional<String> cell = line.at(said.getKey());
-            table = cell.isPresent() ? table.with(said.getValue(), TomlValue.text(cell.get())) : table;
+        table = with(table, "sheet", ListColumn.SHEET);
+        table = with(table, "drawing_zone", ListColumn.ZONE);
+        table = with(table, "designator", ListColumn.DESIGNATOR);
+        for (ListColumn beside : besides(name)) {
+            table = line.at(beside).isPresent()
+                    ? table.remarked(Word.of(beside) + ": " + line.at(beside).get())
+                    : table;
         }
         if (isProcess) {
             return table.with("name", TomlValue.text(callout.text()));
@@ -126,6 +153,19 @@ final class LineTables {
             case ELSEWHERE -> elsewhere(table, part);
             default -> step(table, part);
         };
+    }
+
+    private TableText with(TableText table, String key, ListColumn column) {
+        return line.at(column)
+                .map(cell -> table.with(key, TomlValue.text(cell)))
+                .orElse(table);
+    }
+
+    /** What no key of such a table takes as it is written: it stands above it, for whoever goes on with it. */
+    private static List<ListColumn> besides(String table) {
+        return table.equals(STEP)
+                ? List.of(ListColumn.GAUGE, ListColumn.NOTE)
+                : List.of(ListColumn.OPERATION, ListColumn.METHOD, ListColumn.GAUGE, ListColumn.NOTE);
     }
 
     private String kindOfTable(CalloutPart part) {
@@ -152,15 +192,16 @@ final class LineTables {
         TableText named = table.with("name", TomlValue.text(callout.text()));
         Optional<String> where = line.at(ListColumn.WHERE);
         TableText placed = where.isPresent() ? named.with("where", TomlValue.text(where.get())) : named;
-        return withLimits(placed, part.lower().filter(limit -> limit.signum() > 0), part.upper());
+        return part.unit().filter(Unit::isOfAngle).isPresent()
+                ? placed
+                : withLimits(placed, part.lower().filter(limit -> limit.signum() > 0), part.upper());
     }
 
     private TableText step(TableText table, CalloutPart part) {
         TableText step = table;
         Optional<String> operation = line.at(ListColumn.OPERATION);
         step = operation.isPresent() ? step.with("operation", ValueText.written("operation", operation.get())) : step;
-        Optional<String> method = line.at(ListColumn.METHOD).or(() -> line.at(ListColumn.NOTE));
-        step = method.isPresent() ? step.with("method", TomlValue.text(method.get())) : step;
+        step = with(step, "method", ListColumn.METHOD);
         if (MOVEMENTS.containsKey(part.kind())) {
             return step.with(KIND, TomlValue.text("indicated"))
                     .with("name", TomlValue.text(callout.text()))
@@ -175,6 +216,17 @@ final class LineTables {
         }
         boolean isOneOfSeveral = callout.parts().size() > 1;
         Optional<String> kind = PlanChoices.kindOf(part);
+        if (isOneOfSeveral && part.kind() != CalloutKind.THREAD) {
+            step = kind.isPresent() ? step.with(KIND, TomlValue.text(kind.get())) : step;
+            step = FEATURES.containsKey(part.kind())
+                    ? step.with("feature", TomlValue.text(FEATURES.get(part.kind())))
+                    : step;
+            step = step.with(
+                    "name",
+                    TomlValue.text(
+                            "%s (%s)".formatted(callout.text(), part.kind().key())));
+            return withLimitsOf(step, part);
+        }
         if (isOneOfSeveral && kind.isPresent()) {
             step = step.with(KIND, TomlValue.text(kind.get()));
         }
@@ -187,6 +239,20 @@ final class LineTables {
             return withLimits(step, part.lower(), part.upper());
         }
         return part.hasLimits() ? step : withLimits(step, figures.lower(), figures.upper());
+    }
+
+    /** With the limits of a part, an angle in minutes and seconds with its marks. */
+    private static TableText withLimitsOf(TableText table, CalloutPart part) {
+        TableText with = table;
+        for (Limit which : Limit.values()) {
+            Optional<Written> limit = part.limits().flatMap(limits -> limits.at(which));
+            with = limit.isPresent() ? with.with(Word.of(which), written(limit.get())) : with;
+        }
+        return with;
+    }
+
+    private static String written(Written limit) {
+        return limit.unit().hasMarksInside() ? TomlValue.text(limit.text()) : TomlValue.number(limit.figure());
     }
 
     private static TableText withLimits(TableText table, Optional<BigDecimal> lower, Optional<BigDecimal> upper) {

@@ -2,6 +2,7 @@ package org.tenthwise.checklists.drafting;
 
 import java.math.BigDecimal;
 import java.util.Optional;
+import org.tenthwise.model.callout.CalloutKind;
 import org.tenthwise.model.callout.CalloutPart;
 import org.tenthwise.model.words.Refused;
 
@@ -10,7 +11,7 @@ import org.tenthwise.model.words.Refused;
  *
  * <p>A deviation in the column of the lower one that has no sign is below the nominal size; common practice.
  */
-record ListedFigures(Optional<BigDecimal> lower, Optional<BigDecimal> upper) {
+record ListedFigures(Optional<BigDecimal> nominal, Optional<BigDecimal> lower, Optional<BigDecimal> upper) {
 
     /** @throws Refused if something there is no figure, or they contradict one another */
     static ListedFigures of(ListLine line) {
@@ -23,7 +24,7 @@ record ListedFigures(Optional<BigDecimal> lower, Optional<BigDecimal> upper) {
         Optional<BigDecimal> upper = figure(line, ListColumn.UPPER);
         agree(line, lower, least);
         agree(line, upper, greatest);
-        ListedFigures both = new ListedFigures(lower.or(() -> least), upper.or(() -> greatest));
+        ListedFigures both = new ListedFigures(nominal, lower.or(() -> least), upper.or(() -> greatest));
         if (both.lower.isPresent() && both.upper.isPresent() && both.lower.get().compareTo(both.upper.get()) > 0) {
             throw new Refused("draft.crossed", both.lower.get(), both.upper.get());
         }
@@ -56,10 +57,29 @@ record ListedFigures(Optional<BigDecimal> lower, Optional<BigDecimal> upper) {
         return lower.isEmpty() && upper.isEmpty();
     }
 
-    /** @throws Refused if the words of the drawing have other limits */
+    /**
+     * Where the list has limits and no nominal size, the size drawn has to lie within them: else they may be of another
+     * line. A thread is drawn by its outside diameter and read as its pitch diameter: only its limits are compared.
+     *
+     * @throws Refused if the words of the drawing have another size or other limits
+     */
     void mustAgreeWith(CalloutPart part) {
+        if (part.kind() != CalloutKind.THREAD) {
+            part.nominal().ifPresent(this::mustBeOf);
+        }
         if (part.hasLimits() && (differ(lower, part.lower()) || differ(upper, part.upper()))) {
             throw new Refused("draft.text-differs", said(part.lower(), part.upper()), said(lower, upper));
+        }
+    }
+
+    private void mustBeOf(BigDecimal size) {
+        if (nominal.filter(listed -> listed.compareTo(size) != 0).isPresent()) {
+            throw new Refused("draft.text-differs", size, nominal.get());
+        }
+        boolean isBelow = lower.filter(limit -> size.compareTo(limit) < 0).isPresent();
+        boolean isAbove = upper.filter(limit -> size.compareTo(limit) > 0).isPresent();
+        if (nominal.isEmpty() && (isBelow || isAbove)) {
+            throw new Refused("draft.text-differs", size, said(lower, upper));
         }
     }
 

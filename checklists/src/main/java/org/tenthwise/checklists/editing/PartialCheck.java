@@ -16,6 +16,9 @@ public final class PartialCheck {
     /** Absent for one that nobody has said anything of yet. */
     private final Map<String, Optional<Boolean>> answers = new LinkedHashMap<>();
 
+    /** With nothing proposed yet. */
+    public PartialCheck() {}
+
     /**
      * Asks about each of what is proposed, unless the same two texts were compared before.
      *

@@ -124,6 +124,12 @@ public final class TableText {
         return new TableText(lead, header, fewer, kept + end);
     }
 
+    /** With a comment right above its header. */
+    public TableText remarked(String remark) {
+        return new TableText(
+                lead + "# " + remark.replaceAll("\\R", " ").replaceAll("\\p{Cntrl}", " ") + "\n", header, pairs, end);
+    }
+
     /** The same without the comments above its header: for a copy, of which they may not be true. */
     public TableText withoutLead() {
         return new TableText("\n", header, pairs, end);

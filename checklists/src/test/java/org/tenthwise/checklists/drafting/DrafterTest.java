@@ -137,6 +137,26 @@ class DrafterTest {
         assertEquals(List.of(), drafted.plan().list("step"));
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "1|20|25|0.1|0.1||;come to 20, the figures of the list to 25",
+                "1|40 ±0.1|30||||;come to 40, the figures of the list to 30",
+                "1|20||||24.9|25.1;come to 20, the figures of the list to 24.9 / 25.1"
+            })
+    void figuresOfAnotherSizeThanTheOneDrawnAreNeverLimits(String row, String said) {
+        Drafted drafted = drafted("No.|Requirement|Nominal|Plus|Minus|Lower|Upper", row);
+        assertTrue(why(drafted).contains(said), why(drafted));
+        assertEquals(List.of(), drafted.plan().list("step"));
+    }
+
+    @Test
+    void theOutsideDiameterOfAThreadIsNoOtherSizeThanItsPitchDiameter() {
+        assertEquals(
+                List.of(), drafted("No.|Requirement|Nominal", "1|M24x2-6H|24").refused());
+    }
+
     @Test
     void aNumberTwiceIsRefusedTheSecondTime() {
         Drafted drafted = drafted("No.|Requirement", "12a|5 ±0.1", "12A|6 ±0.1");
@@ -178,5 +198,40 @@ class DrafterTest {
         assertEquals(filled, drafted.lines().size());
         assertTrue(drafted.lines().stream()
                 .allMatch(line -> line.refused().isPresent() == line.tables().isEmpty()));
+    }
+
+    @Test
+    void everyPartOfACalloutHasItsOwnLimits() {
+        PlanText plan = drafted("No.|Requirement", "6|4X Ø6.6 ±0.1 THRU ⌴ Ø11 ±0.2 ↧ 6.4 ±0.2")
+                .plan();
+        assertEquals(
+                List.of("6.5 6.7", "10.8 11.2", "6.2 6.6"),
+                plan.list("step").stream()
+                        .map(step -> step.value("lower").orElseThrow()
+                                + " "
+                                + step.value("upper").orElseThrow())
+                        .toList());
+        assertEquals(
+                List.of(Optional.empty(), Optional.of("size"), Optional.of("depth")),
+                plan.list("step").stream().map(step -> step.says("kind")).toList());
+        assertTrue(new PlanInHand(plan).missing(0).contains("kind"), "bore or shaft");
+    }
+
+    @Test
+    void anAngleKeepsItsMarks() {
+        PlanText plan = drafted("No.|Requirement", "7|1 ±0.1 X 30°30′ ±0°15′").plan();
+        assertEquals(Optional.of("30°15′"), plan.list("step").get(1).says("lower"));
+    }
+
+    @Test
+    void whatNoKeyTakesStandsAboveItsTable() {
+        String text = drafted(
+                        "No.|Requirement|Gauge|Note|Where",
+                        "1|30 ±0.1|MIC 25-50|see sheet 2|",
+                        "2|40 ±0.1|CMM||supplier")
+                .plan()
+                .text();
+        assertTrue(text.contains("# gauge: MIC 25-50\n# note: see sheet 2\n[[step]]"), text);
+        assertTrue(text.contains("# gauge: CMM\n[[elsewhere]]"), text);
     }
 }
