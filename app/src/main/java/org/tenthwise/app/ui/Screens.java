@@ -1,16 +1,13 @@
 package org.tenthwise.app.ui;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.tenthwise.app.bench.Bench;
 import org.tenthwise.app.history.RunShelf;
-import org.tenthwise.app.picture.TextMetrics;
 import org.tenthwise.app.reference.Comparison;
 import org.tenthwise.app.session.RunSession;
-import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.session.ShopNames;
 import org.tenthwise.app.text.GaugeWords;
@@ -30,8 +27,6 @@ import org.tenthwise.app.ui.drawing.OnDrawingView;
 import org.tenthwise.app.ui.drawing.OnDrawingViewModel;
 import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.FormView;
-import org.tenthwise.app.ui.form.FormViewModel;
-import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.app.ui.guide.GuideView;
 import org.tenthwise.app.ui.guide.GuideViewModel;
@@ -41,32 +36,10 @@ import org.tenthwise.app.ui.home.HomeView;
 import org.tenthwise.app.ui.home.HomeViewModel;
 import org.tenthwise.app.ui.home.RecordsView;
 import org.tenthwise.app.ui.home.RunListViewModel;
-import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.more.MoreView;
 import org.tenthwise.app.ui.more.MoreViewModel;
 import org.tenthwise.app.ui.pages.PagesView;
 import org.tenthwise.app.ui.pages.PagesViewModel;
-import org.tenthwise.app.ui.picture.ScreenFaces;
-import org.tenthwise.app.ui.plan.BalloonsView;
-import org.tenthwise.app.ui.plan.BalloonsViewModel;
-import org.tenthwise.app.ui.plan.ChangesView;
-import org.tenthwise.app.ui.plan.ChangesViewModel;
-import org.tenthwise.app.ui.plan.DraftedView;
-import org.tenthwise.app.ui.plan.IssueViewModel;
-import org.tenthwise.app.ui.plan.KeepTemplateViewModel;
-import org.tenthwise.app.ui.plan.ListChoiceViewModel;
-import org.tenthwise.app.ui.plan.NewPlanViewModel;
-import org.tenthwise.app.ui.plan.OtherPlanViewModel;
-import org.tenthwise.app.ui.plan.OutlineView;
-import org.tenthwise.app.ui.plan.OutlineViewModel;
-import org.tenthwise.app.ui.plan.PlanHeadViewModel;
-import org.tenthwise.app.ui.plan.PlanStepViewModel;
-import org.tenthwise.app.ui.plan.PlanView;
-import org.tenthwise.app.ui.plan.PlanViewModel;
-import org.tenthwise.app.ui.plan.PlansView;
-import org.tenthwise.app.ui.plan.PlansViewModel;
-import org.tenthwise.app.ui.plan.TemplatesView;
-import org.tenthwise.app.ui.plan.TemplatesViewModel;
 import org.tenthwise.app.ui.record.RecordView;
 import org.tenthwise.app.ui.record.RecordViewModel;
 import org.tenthwise.app.ui.reference.ReferenceView;
@@ -81,50 +54,26 @@ import org.tenthwise.app.ui.settings.RegisterViewModel;
 import org.tenthwise.app.ui.settings.SettingsView;
 import org.tenthwise.app.ui.settings.SettingsViewModel;
 import org.tenthwise.app.ui.shell.Deed;
-import org.tenthwise.app.ui.shell.LedgerTasks;
-import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.app.ui.shell.Screen;
-import org.tenthwise.app.ui.shell.Shell;
 import org.tenthwise.app.ui.sign.SignView;
 import org.tenthwise.app.ui.sign.SignViewModel;
-import org.tenthwise.app.ui.theme.PictureFrames;
-import org.tenthwise.checklists.catalogue.PlanDesk;
-import org.tenthwise.checklists.drafting.Drafted;
-import org.tenthwise.checklists.editing.PartialCheck;
-import org.tenthwise.checklists.editing.PlanInHand;
-import org.tenthwise.checklists.editing.TableText;
-import org.tenthwise.checklists.editing.Template;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Entry;
-import org.tenthwise.model.words.Words;
 
 /**
  * Builds every screen by hand and lays it on the shell. The home screen lies undermost; a run and a record lie on it,
  * and what is done to a run lies on the run. Screen thread only.
  */
-public final class Screens implements Navigator {
+public final class Screens extends PlanScreens {
 
-    private final Fittings with;
-    private final Shell shell;
-    private final Runs shop;
-    private final Words words;
-    private final LedgerTasks tasks;
-    private final LedgerTasks aside;
-    private final PictureFrames pictures;
     private final Bench bench;
     private final StepForms forms;
     private Optional<Screen> undermost = Optional.empty();
 
     /** In the language spoken now. */
     public Screens(Fittings with) {
-        this.with = with;
-        this.shell = with.shell();
-        this.shop = with.shop();
-        this.words = with.spoken().words();
-        this.tasks = new LedgerTasks(with.background(), words, this);
-        this.aside = new LedgerTasks(with.aside(), words, this);
-        this.pictures = new PictureFrames(new ScreenFaces(), new TextMetrics(), with.look());
+        super(with);
         this.bench = new Bench(with.sums(), words);
         this.forms = new StepForms(words, this, with.clock());
     }
@@ -277,122 +226,6 @@ public final class Screens implements Navigator {
     public void records() {
         shell.show(new RecordsView(
                 new RunListViewModel(RunShelf.CLOSED, shop, tasks, words, this, with.clock()), words, pictures, this));
-    }
-
-    @Override
-    public void plans() {
-        shell.show(new PlansView(new PlansViewModel(desk(), tasks, words, this), words, this));
-    }
-
-    /** Without a folder of plans no key leads to any of this. */
-    private PlanDesk desk() {
-        return with.desk().orElseThrow();
-    }
-
-    @Override
-    public void newPlan() {
-        newPlan(Optional.empty());
-    }
-
-    @Override
-    public void newPlanOf(String list) {
-        newPlan(Optional.of(list));
-    }
-
-    private void newPlan(Optional<String> list) {
-        show("planning.new", new NewPlanViewModel(list, desk(), tasks, words, this, with.clock()).form(), () -> {});
-    }
-
-    @Override
-    public void chooseList() {
-        ListChoiceViewModel model = new ListChoiceViewModel(desk(), tasks, words, this);
-        show("planning.list", model.form(), model::load);
-    }
-
-    @Override
-    public void drafted(String name, Drafted drafted) {
-        shell.show(new DraftedView(name, drafted, words, this));
-    }
-
-    private void show(String title, FormViewModel form, Runnable load) {
-        shell.show(FormView.titled(words.say(title), form, words, this::back, load));
-    }
-
-    @Override
-    public void plan(String name) {
-        tasks.run(
-                () -> desk().open(name),
-                found -> found.ifPresentOrElse(
-                        text -> shell.show(new PlanView(
-                                new PlanViewModel(name, new PlanInHand(text), desk(), tasks, words, this),
-                                words,
-                                this)),
-                        () -> tell(Notice.plain(
-                                words.say("planning.plan"),
-                                words.say("planning.no-toml"),
-                                words.say("shell.understood")))));
-    }
-
-    @Override
-    public void planHead(String name, PlanInHand plan) {
-        tasks.run(
-                () -> desk().drawings(),
-                files -> shell.show(new FormView(
-                        words.say("planning.head"),
-                        new PlanHeadViewModel(plan, files, words, this, with.clock()).form(),
-                        words,
-                        RunHeading.titled(words.say("planning.head"), words, this::back)
-                                .end(Key.onward("outline", words.say("planning.outline"), () -> outline(plan))),
-                        () -> {})));
-    }
-
-    @Override
-    public void outline(PlanInHand plan) {
-        shell.show(new OutlineView(new OutlineViewModel(plan, words, this), words, pictures, this));
-    }
-
-    @Override
-    public void planStep(String name, PlanInHand plan, int place) {
-        PlanStepViewModel model = new PlanStepViewModel(name, plan, place, words, this, with.clock());
-        shell.show(FormView.titled(model.title(), model.form(), words, this::back, () -> {}));
-    }
-
-    @Override
-    public void templates(Consumer<Template> chosen) {
-        shell.show(
-                new TemplatesView(new TemplatesViewModel(desk().templates(), tasks, words, this, chosen), words, this));
-    }
-
-    @Override
-    public void keepTemplate(List<TableText> steps) {
-        show(
-                "planning.keep-template",
-                new KeepTemplateViewModel(steps, desk().templates(), tasks, words, this).form(),
-                () -> {});
-    }
-
-    @Override
-    public void balloons(String name, PlanInHand plan, int place) {
-        BalloonsViewModel model =
-                new BalloonsViewModel(name, plan, place, desk(), with.drawings(), aside, tasks, words);
-        shell.show(new BalloonsView(model, words, pictures, this));
-    }
-
-    @Override
-    public void changes(String name, PlanInHand plan, PartialCheck partial) {
-        shell.show(new ChangesView(new ChangesViewModel(name, plan, partial, desk(), tasks, words, this), words, this));
-    }
-
-    @Override
-    public void otherPlan(Consumer<String> chosen) {
-        OtherPlanViewModel model = new OtherPlanViewModel(desk(), tasks, words, this, chosen);
-        show("planning.other", model.form(), model::load);
-    }
-
-    @Override
-    public void issue(String name, PlanInHand plan, PartialCheck partial) {
-        IssueViewModel model = new IssueViewModel(name, plan, partial, desk(), shop, tasks, words, this, with.clock());
-        show("planning.issue-it", model.form(), model::load);
     }
 
     @Override
