@@ -52,11 +52,15 @@ final class WorkedPictureFactory {
                 at.place().angle());
     }
 
-    /** What was read at the place that decides, or at the one in hand. */
+    /** What was read at the place that is wrong, at the one that decides, or at the one in hand. */
     private static List<Optional<String>> read(WorkedFinding finding) {
         WorkedFinding.At shown = finding.at().stream()
-                .filter(at -> finding.deciding().isPresent() && at.worked().equals(finding.deciding()))
+                .filter(at -> at.refused().isPresent())
                 .findFirst()
+                .or(() -> finding.at().stream()
+                        .filter(at ->
+                                finding.deciding().isPresent() && at.worked().equals(finding.deciding()))
+                        .findFirst())
                 .orElseGet(() -> finding.at().stream()
                         .filter(at -> !at.raw().isEmpty())
                         .reduce((earlier, later) -> later)

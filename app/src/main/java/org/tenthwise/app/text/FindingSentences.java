@@ -153,6 +153,11 @@ abstract class FindingSentences {
         return "";
     }
 
+    /** Whether its remarks tell what is wrong with readings that are far off. */
+    boolean tellsWhatIsFarOff() {
+        return false;
+    }
+
     /** What makes its readings worth nothing; empty where nothing does. */
     String doubts() {
         return "";

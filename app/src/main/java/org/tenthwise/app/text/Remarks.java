@@ -48,7 +48,9 @@ public final class Remarks {
 
     /** Why nothing is advised: the first figure that cannot well be. */
     private Stream<Weighed> farOff(Finding finding) {
+        boolean told = FindingSentences.of(finding, words).tellsWhatIsFarOff();
         Stream<String> read = finding.farOff().stream()
+                .filter(measured -> !told)
                 .map(measured -> words.say(
                         Plausible.isOfTheOtherSide(finding.check(), measured) ? "far-off.other-side" : "far-off",
                         Figures.read(

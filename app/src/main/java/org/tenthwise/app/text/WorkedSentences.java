@@ -35,8 +35,8 @@ final class WorkedSentences extends OfSizeSentences {
     @Override
     List<Weighed> remarks() {
         List<Weighed> said = new ArrayList<>();
-        said.add(Weighed.beforehand(with()));
         finding.refused().ifPresent(why -> said.add(Weighed.stays(words.say("worked.refused", words.say(why)))));
+        said.add(Weighed.beforehand(with()));
         expanded().ifPresent(said::add);
         shown().flatMap(this::beside).ifPresent(said::add);
         shown().ifPresent(place -> said.add(Weighed.how(sensitivity(place))));
@@ -53,6 +53,12 @@ final class WorkedSentences extends OfSizeSentences {
                         .map(given ->
                                 words.say("worked.with.each", words.say("worked.given", given.what()), given.figure()))
                         .toList());
+    }
+
+    /** Of readings that fit no such work nobody knows which is the wrong one. */
+    @Override
+    boolean tellsWhatIsFarOff() {
+        return finding.refused().isPresent();
     }
 
     @Override

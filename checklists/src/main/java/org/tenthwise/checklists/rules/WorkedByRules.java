@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.tenthwise.model.compute.dovetail.DovetailSide;
 import org.tenthwise.model.compute.gear.InvoluteTeeth;
 import org.tenthwise.model.compute.gear.ToothSide;
@@ -16,6 +17,7 @@ import org.tenthwise.model.worked.BallsInTaper;
 import org.tenthwise.model.worked.BetweenCentres;
 import org.tenthwise.model.worked.ChordAndHeight;
 import org.tenthwise.model.worked.KeywayDepth;
+import org.tenthwise.model.worked.KnownSize;
 import org.tenthwise.model.worked.OnSineBar;
 import org.tenthwise.model.worked.OverTeethSpan;
 import org.tenthwise.model.worked.PinInVee;
@@ -36,6 +38,24 @@ final class WorkedByRules {
     private static final String CONCAVE = "concave";
     private static final String MODULE = "module";
     private static final String DIAMETRAL_PITCH = "diametral_pitch";
+
+    /** All that one of the ways is given or judged by. */
+    static final List<String> KEYS = Stream.concat(
+                    Stream.of(KnownSize.values()).map(KnownSize::key),
+                    Stream.of(
+                            "end",
+                            "arc",
+                            "side",
+                            "depth_from",
+                            "read",
+                            "helix",
+                            DIAMETRAL_PITCH,
+                            "lower",
+                            "upper",
+                            "nominal",
+                            "plus_minus",
+                            "guard_band"))
+            .toList();
 
     private final TableKeys keys;
     private final Unit unit;
@@ -154,6 +174,7 @@ final class WorkedByRules {
     private Optional<Length> module() {
         if (keys.has(MODULE) && keys.has(DIAMETRAL_PITCH)) {
             keys.problem(DIAMETRAL_PITCH, "plan.worked.pitch");
+            keys.any(MODULE);
         }
         Optional<Length> pitch = keys.ifAny(DIAMETRAL_PITCH, key -> keys.number(key)
                 .flatMap(number ->

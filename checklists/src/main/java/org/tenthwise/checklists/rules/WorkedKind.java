@@ -28,19 +28,21 @@ final class WorkedKind implements StepKind {
     @Override
     public Optional<Check> read(TableKeys keys, PlanSoFar soFar) {
         Optional<WorkedWay> way = keys.word("by", List.of(WorkedWay.values()), WorkedWay::key);
+        List<Place> places = new PlaceRules(keys, soFar.unit()).read();
+        Optional<Check.Means> means = MeansRules.read(keys, soFar, List.of(WorkedCheck.KEY));
         if (way.isEmpty()) {
+            WorkedByRules.KEYS.forEach(key -> keys.ifAny(key, any -> Optional.empty()));
             return Optional.empty();
         }
         Optional<WorkedBy> by = new WorkedByRules(keys, soFar.unit()).read(way.get());
         boolean angle = WorkedByRules.gives(way.get()).equals(QuantityKind.ANGLE);
         Unit unit = angle ? AngleLimitRules.MARKED : soFar.unit();
         SizeRules rules = new SizeRules(keys, unit);
-        Optional<Limits> limits = angle ? AngleLimitRules.read(keys) : LimitRules.OF_A_SIZE.readOfASize(keys, unit);
+        Optional<Limits> limits =
+                (angle ? AngleLimitRules.read(keys) : LimitRules.OF_A_SIZE.readOfASize(keys, unit)).map(soFar::from);
         by.ifPresent(known -> limits.ifPresent(wanted -> judge(keys, known, wanted)));
-        List<Place> places = new PlaceRules(keys, soFar.unit()).read();
         Optional<SizeModifier> drawingSays = rules.drawingSays();
         Combine combine = rules.combine(places, 1, drawingSays);
-        Optional<Check.Means> means = MeansRules.read(keys, soFar, List.of(WorkedCheck.KEY));
         Optional<Uncertainty> ofAReading = means.flatMap(Check.Means::uncertainty);
         Written guardBand = rules.guardBand(limits, Optional.empty());
         return keys.built(() -> {
@@ -54,7 +56,9 @@ final class WorkedKind implements StepKind {
                     new Check.Means(
                             means.orElseThrow().kind(),
                             means.get().gauge(),
-                            means.get().reference()),
+                            means.get().reference(),
+                            Optional.empty(),
+                            means.get().resolution()),
                     ofAReading,
                     drawingSays);
         });
@@ -68,6 +72,9 @@ final class WorkedKind implements StepKind {
         try {
             Optional<Length> read = by.reading(limits.middle());
             read.ifPresent(reading -> by.of(List.of(reading)));
+            if (read.isEmpty() && by.readings().size() == 1) {
+                keys.problem("by", "plan.worked.no-reading", by.way().key());
+            }
         } catch (IllegalArgumentException e) {
             keys.problem("by", "plan.sensible", Explained.why(e));
         }

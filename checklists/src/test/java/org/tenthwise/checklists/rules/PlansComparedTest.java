@@ -255,6 +255,27 @@ class PlansComparedTest {
                         .size());
     }
 
+    private static final String BY_A_PIN = PlanText.HEAD
+            + """
+            kind = "worked"
+            by = "vee"
+            angle = 60
+            pin = 0.2500
+            lower = 0.250
+            upper = 0.270
+            places = ["A"]
+            gauge_kind = "caliper"
+            """;
+
+    @Test
+    void anotherPinMakesAnotherSizeOfTheSameReading() {
+        Plan before = plan(BY_A_PIN);
+        assertEquals(List.of(), told(PlanComparison.of(before, plan(BY_A_PIN))));
+        assertEquals(
+                List.of("5 REQUIREMENT QUESTION 60°, 0.2500 in>60°, 0.2400 in"),
+                told(PlanComparison.of(before, plan(BY_A_PIN.replace("0.2500", "0.2400")))));
+    }
+
     @Test
     void theSameLimitInAnotherUnitIsAnotherRequirement() {
         Plan inches = plan(PlanText.HEAD + PlanText.DEPTH);

@@ -168,7 +168,8 @@ final class CharacteristicTable {
 
     /** How several readings become one size. */
     private String together(Finding finding) {
-        int places = finding.readingsInAll();
+        int places =
+                finding.check().asWorked().map(worked -> worked.places().size()).orElseGet(finding::readingsInAll);
         return finding.check()
                 .asDimension()
                 .filter(size -> places > 1)
