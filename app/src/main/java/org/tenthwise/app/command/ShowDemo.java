@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -16,6 +17,7 @@ import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.checklists.catalogue.ExamplePart;
 import org.tenthwise.checklists.rules.ReadingsFile;
 import org.tenthwise.checklists.rules.SampleReader;
 import org.tenthwise.checklists.rules.SampleReading;
@@ -31,6 +33,9 @@ final class ShowDemo implements Callable<Integer> {
 
     /** Where what a walk leaves goes, if no other folder is named. */
     static final String FOLDER = "tenthwise-demo";
+
+    /** In that folder: the drawings made into plans. */
+    private static final String EXAMPLES = "examples";
 
     private final Tools with;
 
@@ -58,6 +63,7 @@ final class ShowDemo implements Callable<Integer> {
         };
         at.accept(with.words().say("command.demo.no-display"));
         with.client().walkDemo(out, at).forEach(at);
+        leaveExamples();
         return Exit.WELL;
     }
 
@@ -91,6 +97,16 @@ final class ShowDemo implements Callable<Integer> {
                             sample.begun().noLot()));
             new Replay(session, with.words())
                     .play(sample.begunWith(sample.events().size() / 2));
+        }
+    }
+
+    /** The whole drawings that come along, with their lists and readings, for a person to look at and try. */
+    private void leaveExamples() throws IOException {
+        Path examples = Files.createDirectories(out.resolve(EXAMPLES));
+        for (ExamplePart part : ExamplePart.values()) {
+            for (Map.Entry<String, String> file : part.files().entrySet()) {
+                Files.writeString(examples.resolve(file.getKey()), file.getValue());
+            }
         }
     }
 

@@ -7,12 +7,14 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.app.store.CouldNotSave;
+import org.tenthwise.checklists.catalogue.ExamplePart;
 import org.tenthwise.model.words.Message;
 
 class CommandLinesTest {
@@ -97,7 +99,7 @@ class CommandLinesTest {
     }
 
     @Test
-    void theDemoIsWalkedWhereThereIsNone() {
+    void theDemoIsWalkedWhereThereIsNone() throws Exception {
         Path out = folder.resolve("left");
         Typed typed = Typed.line("demo", "--out", out);
         assertEquals(List.of("walk " + out), typed.opened());
@@ -107,7 +109,11 @@ class CommandLinesTest {
                         "Step 1 of 1",
                         "a picture"),
                 typed.out());
-        assertTrue(Files.isDirectory(out));
+        Map<String, String> files = ExamplePart.GATE_ROLLER_PIN.files();
+        for (Map.Entry<String, String> file : files.entrySet()) {
+            assertEquals(
+                    file.getValue(), Files.readString(out.resolve("examples").resolve(file.getKey())));
+        }
     }
 
     @Test

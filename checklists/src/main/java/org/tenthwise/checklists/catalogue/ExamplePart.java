@@ -1,0 +1,58 @@
+package org.tenthwise.checklists.catalogue;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.tenthwise.model.plan.Plan;
+
+/**
+ * Invented parts whose whole drawing is made into a plan: the list of its characteristics, the plan, readings that pass
+ * and readings that do not. No client offers them; they are there to be read, tried and copied from.
+ */
+public enum ExamplePart {
+
+    /** In millimetres, turned from both ends, with a general tolerance. */
+    GATE_ROLLER_PIN("GR-341-A");
+
+    private static final String PASSING = "-pass" + PlanFolder.READINGS;
+    private static final String FAILING = "-fail" + PlanFolder.READINGS;
+    private static final String LIST = ".characteristics.csv";
+
+    private final PartFile file;
+
+    ExamplePart(String name) {
+        this.file = new PartFile(name);
+    }
+
+    public String planText() {
+        return file.planText();
+    }
+
+    public Plan plan() {
+        return file.plan();
+    }
+
+    /** What stands on the drawing, a characteristic a line, as {@code draft} takes it. */
+    public String characteristics() {
+        return file.text(LIST);
+    }
+
+    /** Readings of a part that conforms. */
+    public String passingReadings() {
+        return file.text(PASSING);
+    }
+
+    /** Readings of a part on which most of what can be outside is. */
+    public String failingReadings() {
+        return file.text(FAILING);
+    }
+
+    /** All its files by their names, as they would lie in a folder. */
+    public Map<String, String> files() {
+        Map<String, String> files = new LinkedHashMap<>();
+        files.put(file.planFile(), planText());
+        files.put(file.name() + LIST, characteristics());
+        files.put(file.name() + PASSING, passingReadings());
+        files.put(file.name() + FAILING, failingReadings());
+        return files;
+    }
+}
