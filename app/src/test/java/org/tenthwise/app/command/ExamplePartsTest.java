@@ -13,8 +13,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -83,16 +81,12 @@ class ExamplePartsTest {
             formats.add(name.substring(name.lastIndexOf('.')));
             if (name.endsWith(".json")) {
                 assertEquals(0, Typed.line("verify", record).exit());
-            } else if (name.endsWith(".pdf")) {
-                try (PDDocument pages = Loader.loadPDF(record.toFile())) {
-                    assertTrue(pages.getNumberOfPages() > 2);
-                }
             } else {
                 assertTrue(
                         Files.readAllLines(record).size() > part.plan().steps().size());
             }
         }
-        assertEquals(List.of(".csv", ".json", ".pdf"), formats.stream().sorted().toList());
+        assertEquals(List.of(".csv", ".json"), formats.stream().sorted().toList());
         return typed;
     }
 

@@ -11,7 +11,10 @@ import org.tenthwise.model.plan.Plan;
 public enum ExamplePart {
 
     /** In millimetres, turned from both ends, with a general tolerance. */
-    GATE_ROLLER_PIN("GR-341-A");
+    GATE_ROLLER_PIN("GR-341-A"),
+
+    /** In inches, with the general tolerance of a title block. */
+    HOIST_SCREW_BUSH("HB-226-B");
 
     private static final String PASSING = "-pass" + PlanFolder.READINGS;
     private static final String FAILING = "-fail" + PlanFolder.READINGS;
