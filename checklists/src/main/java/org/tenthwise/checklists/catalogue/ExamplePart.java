@@ -14,7 +14,10 @@ public enum ExamplePart {
     GATE_ROLLER_PIN("GR-341-A"),
 
     /** In inches, with the general tolerance of a title block. */
-    HOIST_SCREW_BUSH("HB-226-B");
+    HOIST_SCREW_BUSH("HB-226-B"),
+
+    /** In millimetres, with spline, keyway, bolt circle and taper. */
+    WINCH_SHAFT("WS-407-C");
 
     private static final String PASSING = "-pass" + PlanFolder.READINGS;
     private static final String FAILING = "-fail" + PlanFolder.READINGS;
