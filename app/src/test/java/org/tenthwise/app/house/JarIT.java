@@ -25,7 +25,7 @@ class JarIT {
     private static final String LICENCES = "META-INF/licenses/";
 
     /** What may lie in it: our own, what comes with a library, and what names it all. */
-    private static final Pattern KNOWN = Pattern.compile("org/tenthwise/.*|parts/.*"
+    private static final Pattern KNOWN = Pattern.compile("org/tenthwise/.*|parts/.*|templates/.*"
             + "|(?:com/sun|javafx)/.*|javafx\\.properties"
             + "|lib[a-z0-9_]+\\.so|[a-z0-9_]+\\.dll|lib[a-z0-9_]+\\.dylib"
             + "|com/(?:gluonhq/attach|fasterxml/jackson|ibm/icu)/.*"
