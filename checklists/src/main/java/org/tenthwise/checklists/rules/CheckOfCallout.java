@@ -27,6 +27,21 @@ record CheckOfCallout(CalloutPart part, String text, Optional<String> said) {
 
     private static final Set<CalloutKind> ANGLES =
             EnumSet.of(CalloutKind.ANGLE, CalloutKind.CHAMFER_ANGLE, CalloutKind.COUNTERSINK_ANGLE);
+    private static final Set<CalloutKind> BORES =
+            EnumSet.of(CalloutKind.DIAMETER, CalloutKind.COUNTERBORE, CalloutKind.SPOTFACE, CalloutKind.LINEAR);
+    private static final Set<CalloutKind> OF_A_RADIUS =
+            EnumSet.of(CalloutKind.RADIUS, CalloutKind.EDGE, CalloutKind.LINEAR);
+    private static final Set<CalloutKind> OF_A_CHAMFER =
+            EnumSet.of(CalloutKind.CHAMFER, CalloutKind.EDGE, CalloutKind.LINEAR);
+    private static final Set<CalloutKind> ACROSS_OR_ALONG = EnumSet.of(
+            CalloutKind.LINEAR,
+            CalloutKind.DIAMETER,
+            CalloutKind.SQUARE,
+            CalloutKind.ARC,
+            CalloutKind.COUNTERBORE,
+            CalloutKind.COUNTERSINK,
+            CalloutKind.SPOTFACE,
+            CalloutKind.DEPTH);
     private static final Set<CalloutKind> OF_WORDS = EnumSet.of(CalloutKind.NOTE, CalloutKind.PROCESS);
     private static final Set<CalloutKind> NOT_INSPECTED =
             EnumSet.of(CalloutKind.REFERENCE, CalloutKind.BASIC, CalloutKind.BASIC_ANGLE);
@@ -63,18 +78,26 @@ record CheckOfCallout(CalloutPart part, String text, Optional<String> said) {
         return NOT_INSPECTED.contains(part.kind()) ? "plan.requirement.not-inspected" : "plan.requirement.no-kind";
     }
 
-    /** Whether a check of {@code kind} can be of the part, where a callout has several. */
-    static boolean canBe(String kind, CalloutPart part) {
+    /**
+     * Whether a check of {@code kind} can be of the part: the limits of a radius are none of a diameter, those of a
+     * zone none of a size. A figure without a sign is what the step says it is.
+     *
+     * @param feature of a size, where the step says one
+     */
+    static boolean canBe(String kind, Optional<String> feature, CalloutPart part) {
         return switch (kind) {
-            case "bore" ->
-                part.kind() == CalloutKind.DIAMETER
-                        || part.kind() == CalloutKind.COUNTERBORE
-                        || part.kind() == CalloutKind.SPOTFACE;
-            case "diameter" -> part.kind() == CalloutKind.DIAMETER;
+            case "bore" -> BORES.contains(part.kind());
+            case "diameter" -> part.kind() == CalloutKind.DIAMETER || part.kind() == CalloutKind.LINEAR;
+            case "width" -> part.kind() == CalloutKind.SQUARE || part.kind() == CalloutKind.LINEAR;
+            case "depth" -> part.kind() == CalloutKind.DEPTH || part.kind() == CalloutKind.LINEAR;
             case "angle" -> ANGLES.contains(part.kind());
             case "thread-over-wires" -> part.kind() == CalloutKind.THREAD;
-            case "depth" -> part.kind() == CalloutKind.DEPTH;
-            default -> !ANGLES.contains(part.kind()) && part.kind() != CalloutKind.THREAD;
+            default ->
+                switch (feature.orElse("")) {
+                    case "radius" -> OF_A_RADIUS.contains(part.kind());
+                    case "chamfer" -> OF_A_CHAMFER.contains(part.kind());
+                    default -> ACROSS_OR_ALONG.contains(part.kind());
+                };
         };
     }
 

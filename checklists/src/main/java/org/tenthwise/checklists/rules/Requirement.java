@@ -27,6 +27,7 @@ final class Requirement {
     static final String KEY = "requirement";
 
     private static final String KIND = "kind";
+    private static final String FEATURE = "feature";
     private static final String COUNT = "count";
     private static final List<String> LIMITS =
             List.of("lower", "upper", "zone", "nominal", "plus_minus", "designation", "form");
@@ -72,15 +73,18 @@ final class Requirement {
         return LIMITS.stream().noneMatch(table.values()::containsKey);
     }
 
-    /** The part the step is of: the only one, or the only one its kind can be of. */
+    /** The part the step is of: the only one, or the only one that its kind can be of where it says one. */
     private Optional<CalloutPart> part() {
-        List<CalloutPart> meant = text(KIND)
-                .filter(kind -> parts.size() > 1)
+        List<CalloutPart> meant = meant();
+        return meant.size() == 1 ? Optional.of(meant.get(0)) : Optional.empty();
+    }
+
+    private List<CalloutPart> meant() {
+        return text(KIND)
                 .map(kind -> parts.stream()
-                        .filter(part -> CheckOfCallout.canBe(kind, part))
+                        .filter(part -> CheckOfCallout.canBe(kind, text(FEATURE), part))
                         .toList())
                 .orElse(parts);
-        return meant.size() == 1 ? Optional.of(meant.get(0)) : Optional.empty();
     }
 
     /** The table with what follows; as it was where the step does not lean on the words, or they cannot be read. */
@@ -107,8 +111,9 @@ final class Requirement {
         if (refused.isEmpty() && part().isEmpty()) {
             keys.problem(
                     KEY,
-                    "plan.requirement.several",
-                    parts.stream().map(part -> part.kind().named()).toList());
+                    meant().isEmpty() ? "plan.requirement.other-kind" : "plan.requirement.several",
+                    parts.stream().map(part -> part.kind().named()).toList(),
+                    text(KIND).orElse(""));
         }
         part().filter(read -> !table.values().containsKey(KIND)
                         && CheckOfCallout.kind(read).isEmpty())

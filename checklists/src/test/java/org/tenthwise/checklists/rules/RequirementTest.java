@@ -194,6 +194,40 @@ class RequirementTest {
         assertTrue(problems.lines().anyMatch(line -> line.startsWith("18:") && line.contains(said)), () -> problems);
     }
 
+    /** Half a diameter, degrees out of millimetres, a zone as a size: limits that would scrap the part. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+            kind = "diameter"                     | R6 ±0.2
+            kind = "bore"                         | R6 ±0.2
+            kind = "bore"                         | M8x1.25-6H
+            kind = "angle"                        | 12 ±0.1
+            kind = "depth"                        | Ø12 ±0.1
+            kind = "width"                        | 2 ±0.1 X 45° ±1°
+            kind = "size" feature = "radius"      | Ø12 ±0.1
+            kind = "size" feature = "chamfer"     | R1 ±0.1
+            kind = "size" feature = "length"      | R6 ±0.2
+            kind = "size" feature = "length"      | ⌖ Ø0.1 A B
+            kind = "size" feature = "length"      | 45° ±1°
+            """)
+    void wordsOfAnotherKindGiveACheckNoLimits(String kind, String text) {
+        String problems =
+                problems(kind.replace(" feature", "\nfeature") + "\n" + requirement(text) + "places = [\"there\"]\n");
+        assertTrue(problems.contains("The requirement is of another kind than"), problems);
+    }
+
+    /** Whoever leaves the sign out says by the kind what the figure is of. */
+    @ParameterizedTest
+    @CsvSource({"bore", "diameter", "width", "depth"})
+    void aFigureWithoutASignIsWhatTheStepSaysItIs(String kind) {
+        assertEquals(
+                "11.9 12.1",
+                limits(step("kind = \"" + kind + "\"\ngauge_kind = \"caliper\"\n" + requirement("12 ±0.1")
+                        + "places = [\"there\"]\n")));
+    }
+
     @Test
     void whatIsLeftToSayIsNamed() {
         String problems = problems("requirement = \"Ø30 H7\"\n");
