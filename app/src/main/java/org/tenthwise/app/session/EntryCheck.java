@@ -8,6 +8,7 @@ import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.model.compute.comparison.FromMaster;
 import org.tenthwise.model.compute.thread.MeasurementOverWires;
 import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.CheckOfDimension;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
@@ -124,7 +125,12 @@ final class EntryCheck {
         if (!possible) {
             return Optional.of(new Objection(Objection.Kind.NO_SUCH_SIZE, typed.text()));
         }
+        boolean sweeps = step.check()
+                .asDimension()
+                .flatMap(CheckOfDimension::asIndicated)
+                .isPresent();
         List<Length> before = pass.standing().values().stream()
+                .filter(reading -> !sweeps || reading.setting().equals(setting))
                 .map(reading -> reading.typed().length())
                 .toList();
         return farOff(

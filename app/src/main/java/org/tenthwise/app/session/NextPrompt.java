@@ -1,11 +1,15 @@
 package org.tenthwise.app.session;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.tenthwise.model.plan.CheckOfDimension;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Pass;
 
@@ -49,21 +53,29 @@ final class NextPrompt {
                 .finding()
                 .asTurn()
                 .map(turn -> new RunOutOrder(turn).next(way.sweep()))
-                .orElseGet(() ->
-                        inOrder(step, pass, sheet.line(step.number()).finding().readingsInAll()))
+                .orElseGet(() -> inOrder(step, pass, sheet.line(step.number()).finding()))
                 .map(asked -> asked);
     }
 
-    /** @param inAll how many there will be; some room may stay free */
-    private static Optional<Prompt.Reading> inOrder(Step step, Pass pass, int inAll) {
-        Map<String, Pass.Reading> standing = pass.standing();
+    /** Some room may stay free; what an indicator showed before another gauge was taken is read anew. */
+    private static Optional<Prompt.Reading> inOrder(Step step, Pass pass, Finding finding) {
+        Set<String> read = step.check()
+                .asDimension()
+                .flatMap(CheckOfDimension::asIndicated)
+                .map(swept -> keys(finding.measured()))
+                .orElseGet(() -> pass.standing().keySet());
         List<Slot> slots = step.check().slots();
         List<Slot> missing =
-                slots.stream().filter(slot -> !standing.containsKey(slot.key())).toList();
+                slots.stream().filter(slot -> !read.contains(slot.key())).toList();
         int taken = slots.size() - missing.size();
+        int inAll = finding.readingsInAll();
         return missing.stream()
                 .filter(slot -> taken < inAll)
                 .findFirst()
                 .map(next -> new Prompt.Reading(next, taken, inAll));
+    }
+
+    private static Set<String> keys(List<Measured> measured) {
+        return measured.stream().map(one -> one.slot().key()).collect(Collectors.toSet());
     }
 }

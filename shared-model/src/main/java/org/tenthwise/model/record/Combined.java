@@ -13,8 +13,8 @@ import org.tenthwise.model.verdict.VerdictKind;
 /**
  * Several readings of one size, combined and judged.
  *
- * <p>Where every reading must be inside, one that is out settles the check before the rest are taken; in every other
- * case a check stays open until its last reading ({@link #with}).
+ * <p>Where every reading must be inside, one that is out settles the check before the rest are taken, and so does a
+ * movement that is; in every other case a check stays open until its last reading ({@link #with}).
  *
  * <p>Where the drawing makes one size of all readings, that alone is bound by the limits. Everywhere else each of them
  * is, however a plan combines them, and it is never <em>cut again</em> while one place is past size: a mean can still
@@ -90,8 +90,13 @@ record Combined(
     }
 
     /** The same with so many readings still to come. */
-    Combined with(int missing, Combine how) {
-        return missing == 0 || how == Combine.EACH && isOut(verdict) ? this : stillOpen();
+    Combined with(int missing, CheckOfDimension asked) {
+        return missing == 0 || oneSettlesIt(asked) && isOut(verdict) ? this : stillOpen();
+    }
+
+    /** Whether what is out now stays out: a movement only grows with what is swept after it. */
+    private static boolean oneSettlesIt(CheckOfDimension asked) {
+        return asked.combine() == Combine.EACH || asked.asIndicated().isPresent();
     }
 
     private static Optional<Measured> furthestPast(List<Measured> measured, Judge judge) {

@@ -83,7 +83,7 @@ final class OverWiresAssessment {
         boolean spoilt = Plausible.spoils(check, measured, warmth);
         boolean settled = temperatures == 0 && !rootAwaited;
         Combined read = Combined.of(check, measured);
-        Combined combined = (settled ? read.with(missing, check.combine()) : read.stillOpen()).provingNothingIf(spoilt);
+        Combined combined = (settled ? read.with(missing, check) : read.stillOpen()).provingNothingIf(spoilt);
         Verdict verdict = untrusted && combined.verdict().standing() != VerdictKind.OPEN
                 ? Verdict.plain(VerdictKind.UNPROVEN)
                 : combined.verdict();

@@ -38,7 +38,7 @@ final class SizeAssessment {
         Optional<AtTwenty> toTwenty = warmth.flatMap(TemperatureEffect::correction);
         Optional<CheckOfSize> cut = check.asSize();
         Optional<Touch> touch = cut.map(size -> Touch.of(size, pass));
-        List<Measured> measured = measure(check.slots(), pass).stream()
+        List<Measured> measured = OfOneGauge.of(check, measure(check.slots(), pass)).stream()
                 .map(read -> toTwenty.map(read::corrected).orElse(read))
                 .map(read -> touch.map(read::corrected).orElse(read))
                 .toList();
@@ -47,8 +47,7 @@ final class SizeAssessment {
         int missing = stillToRead(check, measured) + unsaid;
         boolean spoilt = Plausible.spoils(check, measured, warmth);
         Combined read = Combined.of(check, measured);
-        Combined combined =
-                (unsaid == 0 ? read.with(missing, check.combine()) : read.stillOpen()).provingNothingIf(spoilt);
+        Combined combined = (unsaid == 0 ? read.with(missing, check) : read.stillOpen()).provingNothingIf(spoilt);
         Function<Optional<Length>, Optional<Proposal>> offered = atMost -> cut.filter(size -> unsaid == 0 && !spoilt)
                 .flatMap(size -> ProposalAssessment.of(size, measured, read, pass, run, atMost));
         Optional<Flanks> flanks = wires.flatMap(at -> Flanks.of(step, cut.orElseThrow(), at, offered));

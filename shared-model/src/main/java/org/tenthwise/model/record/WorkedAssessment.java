@@ -40,8 +40,8 @@ final class WorkedAssessment {
         boolean spoilt = at.stream().anyMatch(one -> one.far() || one.refused().isPresent())
                 || warmth.filter(Plausible::isFarOff).isPresent();
         Combined together = Combined.of(check, worked);
-        Combined combined = (temperatures == 0 ? together.with(missing, check.combine()) : together.stillOpen())
-                .provingNothingIf(spoilt);
+        Combined combined =
+                (temperatures == 0 ? together.with(missing, check) : together.stillOpen()).provingNothingIf(spoilt);
         boolean nothing = missing == 0 && combined.verdict().standing() == VerdictKind.OPEN;
         return new WorkedFinding(
                 step,

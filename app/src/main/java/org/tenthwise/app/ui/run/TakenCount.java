@@ -2,6 +2,7 @@ package org.tenthwise.app.ui.run;
 
 import java.util.Optional;
 import org.tenthwise.app.session.State;
+import org.tenthwise.model.plan.CheckOfDimension;
 import org.tenthwise.model.record.RunOutFinding;
 
 /**
@@ -19,7 +20,13 @@ record TakenCount(int read, int all) {
 
     static TakenCount of(State state) {
         return ofTurn(state).orElseGet(() -> {
-            int read = state.pass().standing().size();
+            int read = state.line()
+                    .step()
+                    .check()
+                    .asDimension()
+                    .flatMap(CheckOfDimension::asIndicated)
+                    .map(swept -> state.line().finding().measured().size())
+                    .orElseGet(() -> state.pass().standing().size());
             return new TakenCount(
                     read,
                     state.line()
