@@ -87,6 +87,7 @@ final class PositionAssessment {
 
     /**
      * From the size of that very hole where its places go by its name; else from the worst of all, on the safe side.
+     * Where places go by the names of other holes, this one was not measured, and nothing is added.
      */
     private Length bonus(TruePlace hole) {
         if (size.isEmpty() || check.modifier() == MaterialModifier.NONE) {
@@ -98,6 +99,9 @@ final class PositionAssessment {
                         hole.name().filter(read.slot().place().name()::equals).isPresent())
                 .map(Measured::value)
                 .toList();
+        if (own.isEmpty() && all.stream().anyMatch(this::isOfAHole)) {
+            return Length.ZERO;
+        }
         List<Length> sizes = own.isEmpty() ? all.stream().map(Measured::value).toList() : own;
         CheckOfSize sized = size.get().check().asSize().orElseThrow();
         PositionBonus bonus = new PositionBonus(
@@ -106,6 +110,12 @@ final class PositionAssessment {
                 sized.limits().at(Limit.LOWER).map(Written::length),
                 sized.limits().at(Limit.UPPER).map(Written::length));
         return bonus.at(bonus.countsFromLeast() ? Length.least(sizes) : Length.greatest(sizes), Length.ZERO);
+    }
+
+    private boolean isOfAHole(Measured read) {
+        return check.holes().stream()
+                .anyMatch(hole ->
+                        hole.name().filter(read.slot().place().name()::equals).isPresent());
     }
 
     private Verdict verdict(Optional<AtPoint> deciding, int missing) {

@@ -202,6 +202,23 @@ class PositionFindingTest {
         assertEquals(VerdictKind.PASS, found.verdict().standing());
     }
 
+    /** The first hole alone is measured, 0.08 over its least: what the second has, nobody knows. */
+    @ParameterizedTest
+    @CsvSource({"20.05, PASS", "20.06, FAIL"})
+    void aHoleThatIsNotMeasuredHasNoBonusOfAnother(String second, VerdictKind standing) {
+        SizeCheck bore = size(Feature.BORE, "10.00", "10.10", Combine.EACH, 1);
+        List<TruePlace> holes = List.of(
+                new TruePlace(Optional.of(bore.places().get(0).name()), mm("20"), mm("15")),
+                new TruePlace(Optional.of("another"), mm("20"), mm("15")));
+        PositionFinding found = (PositionFinding) new Bench()
+                .step(bore)
+                .step(position(MaterialModifier.MMC, FeatureOfSize.HOLE, holes))
+                .read(1, "10.08")
+                .read(2, "20.08", "15", second, "15")
+                .finding(2);
+        assertEquals(standing, found.verdict().standing());
+    }
+
     /** A wrong sign, the other axis, inches for millimetres: nothing passes by them. */
     @ParameterizedTest
     @CsvSource({"-20, 15", "15, 20", "0.787, 0.591"})
