@@ -90,14 +90,22 @@ final class FigureReader {
         if (!row.peek().isFigure() || !row.peek(1).is('′')) {
             return new CalloutFigure(degrees, Optional.of(Unit.DEGREE), false);
         }
-        BigDecimal minutes = degrees.multiply(SIXTY).add(part(row.next()));
+        BigDecimal minutes = whole(degrees).multiply(SIXTY).add(part(row.next()));
         row.next();
         if (!row.peek().isFigure() || !row.peek(1).is('″')) {
             return new CalloutFigure(minutes, Optional.of(Unit.MINUTE_OF_ARC), false);
         }
-        BigDecimal seconds = minutes.multiply(SIXTY).add(part(row.next()));
+        BigDecimal seconds = whole(minutes).multiply(SIXTY).add(part(row.next()));
         row.next();
         return new CalloutFigure(seconds, Optional.of(Unit.SECOND_OF_ARC), false);
+    }
+
+    /** Decimals of a degree with minutes behind them say the same twice, or two things. */
+    private static BigDecimal whole(BigDecimal figure) {
+        if (figure.scale() > 0) {
+            throw new Refused("model.callout.decimals-and-minutes");
+        }
+        return figure;
     }
 
     private static BigDecimal part(Token token) {

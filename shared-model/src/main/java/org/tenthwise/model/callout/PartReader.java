@@ -147,6 +147,11 @@ final class PartReader {
         bound = bound.or(sizes::boundBefore);
         requireFigure(before);
         CalloutSize size = sizes.read(bound);
+        if (sizes.saidInside()
+                .filter(inside -> before.filter(first -> first != inside).isPresent())
+                .isPresent()) {
+            throw new Refused("model.callout.two-signs");
+        }
         Optional<CalloutKind> kind = before.or(sizes::saidInside).or(() -> Symbols.behind(row));
         tail.read();
         if (basic || tail.takeBasic()) {

@@ -229,7 +229,12 @@ class CalloutReaderTest {
                 "25 mm ±.005 in",
                 "½",
                 "16 -0.1",
-                "25 ±0.1 X 45"
+                "25 ±0.1 X 45",
+                "90.5°30' ±1°",
+                "30.5°15'",
+                "45°30.5'15\" ±1°",
+                "R2.329 DIA ±0.01",
+                "Ø2.329R ±0.01"
             })
     void whatCouldBeMeantInTwoWaysIsRefusedWithWhatWouldBeRight(String text) {
         CalloutReader reader = new CalloutReader(Unit.MILLIMETRE, Optional.empty());
