@@ -4,13 +4,16 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
+import org.tenthwise.model.words.Words;
 
 /**
  * Measures lettering by the widths in the font files, the same for screen and record, and finds a face for every sign.
@@ -22,8 +25,10 @@ public final class TextMetrics {
     static final double CAPITAL = 0.711;
     /** Depth of tails under the base line, in ems. */
     static final double TAIL = 0.21;
-    /** An open box, for a sign that no face has. */
-    private static final int NO_SIGN = 0x25A1;
+    /** An upright box, for a sign that no face has: nothing that is drawn reads so, as a square would. */
+    private static final int NO_SIGN = 0x25AF;
+
+    private static final String BESIDE_DIAMETERS = "(?<=%1$s)|(?=%1$s)".formatted(DiameterSign.TEXT);
 
     /**
      * A stretch of text in one face.
@@ -40,7 +45,13 @@ public final class TextMetrics {
 
     private record Metrics(TrueTypeFont font, CmapLookup glyphs, double unitsPerEm) {}
 
+    private final Words words;
     private final Map<Face, Metrics> metrics = new EnumMap<>(Face.class);
+
+    /** @param words say the signs of drawings that no face has */
+    public TextMetrics(Words words) {
+        this.words = words;
+    }
 
     /** Width in pixels at {@code size} pixels to the em. */
     public double width(String text, Face face, double size) {
@@ -52,7 +63,7 @@ public final class TextMetrics {
         List<TextRun> runs = new ArrayList<>();
         StringBuilder open = new StringBuilder();
         Face openFace = face;
-        for (int written : text.codePoints().toArray()) {
+        for (int written : readable(text).codePoints().toArray()) {
             int codePoint = shown(written, face);
             Face next = faceFor(codePoint, face);
             boolean sign = codePoint == DiameterSign.TEXT.codePointAt(0);
@@ -70,6 +81,12 @@ public final class TextMetrics {
             runs.add(run(openFace, open, size));
         }
         return runs;
+    }
+
+    private String readable(String text) {
+        return Arrays.stream(text.split(BESIDE_DIAMETERS))
+                .map(part -> part.equals(DiameterSign.TEXT) ? part : words.readable(part))
+                .collect(Collectors.joining());
     }
 
     private TextRun run(Face face, StringBuilder open, double size) {

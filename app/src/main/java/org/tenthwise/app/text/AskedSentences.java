@@ -26,12 +26,12 @@ final class AskedSentences extends FindingSentences {
         return finding.check().match(new AskedCheck.Cases<>() {
             @Override
             public String confirm(AskedCheck.Confirm confirm) {
-                return confirm.what();
+                return words.readable(confirm.what());
             }
 
             @Override
             public String look(AskedCheck.VisualCheck look) {
-                return look.what();
+                return words.readable(look.what());
             }
 
             @Override

@@ -107,7 +107,7 @@ public final class DrawingWords {
                         return "";
                     }
                 })
-                : line.drawing().requirement();
+                : words.readable(line.drawing().requirement());
     }
 
     /**

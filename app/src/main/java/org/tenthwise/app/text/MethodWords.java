@@ -27,8 +27,8 @@ public final class MethodWords {
 
     /** A sentence each, in the order they are to be read. */
     public List<String> of(Step step, boolean byAngle) {
-        List<String> said =
-                new ArrayList<>(BETWEEN_SENTENCES.splitAsStream(step.method()).toList());
+        List<String> said = new ArrayList<>(
+                BETWEEN_SENTENCES.splitAsStream(words.readable(step.method())).toList());
         step.clamping()
                 .ifPresent(held -> said.add(
                         held == Clamping.RELEASED ? 0 : Math.min(1, said.size()),

@@ -15,7 +15,7 @@ public final class Spoken {
     /** @param place of the language to begin with */
     public Spoken(Languages languages, Locale place) {
         this.languages = languages;
-        this.now = new Now(place, languages.words(place));
+        this.now = new Now(place, lettered(place));
     }
 
     public Languages languages() {
@@ -33,6 +33,10 @@ public final class Spoken {
 
     /** From now on; what was said before stays as it was said. */
     public void speak(Locale language) {
-        now = new Now(language, languages.words(language));
+        now = new Now(language, lettered(language));
+    }
+
+    private Words lettered(Locale language) {
+        return languages.words(language).lettered();
     }
 }

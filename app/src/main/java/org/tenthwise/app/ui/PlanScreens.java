@@ -64,7 +64,7 @@ abstract class PlanScreens implements Navigator {
         this.words = with.spoken().words();
         this.tasks = new LedgerTasks(with.background(), words, this);
         this.aside = new LedgerTasks(with.aside(), words, this);
-        this.pictures = new PictureFrames(new ScreenFaces(), new TextMetrics(), with.look());
+        this.pictures = new PictureFrames(new ScreenFaces(), new TextMetrics(words), with.look());
     }
 
     @Override

@@ -8,10 +8,11 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.picture.BalloonsOnPage.Placed;
 import org.tenthwise.app.picture.BalloonsOnPage.Ring;
+import org.tenthwise.model.words.Words;
 
 class BalloonsOnPageTest {
 
-    private static final TextMetrics LETTERING = new TextMetrics();
+    private static final TextMetrics LETTERING = new TextMetrics(Words.ENGLISH);
     private static final Frame ROOM = Frame.screen(800, 560, 1);
 
     private static List<Ring> rings(List<Placed> balloons, Frame room) {

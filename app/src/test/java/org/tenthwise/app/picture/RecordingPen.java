@@ -3,6 +3,7 @@ package org.tenthwise.app.picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.tenthwise.model.words.Words;
 
 /** Keeps what is drawn, for tests to look at. */
 public final class RecordingPen implements Pen {
@@ -19,7 +20,7 @@ public final class RecordingPen implements Pen {
     public record Lettered(String text, Box box, double size, Role role) {}
 
     /** Read from the font files once for all tests, which take longer to read than to draw. */
-    private static final TextMetrics LETTERING = new TextMetrics();
+    private static final TextMetrics LETTERING = new TextMetrics(Words.ENGLISH);
 
     private final List<Drawn> drawn = new ArrayList<>();
     private final List<Lettered> lettered = new ArrayList<>();

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.app.ui.picture.Sheets;
+import org.tenthwise.model.words.Words;
 
 class SizePictureTest {
 
@@ -204,7 +205,7 @@ class SizePictureTest {
 
     private static Strip strip(String scene) {
         SizePicture picture = SizeScenes.all().get(scene);
-        Drawing drawing = new Drawing(new NullPen(), new TextMetrics(), SHEET);
+        Drawing drawing = new Drawing(new NullPen(), new TextMetrics(Words.ENGLISH), SHEET);
         return new Strip(picture, drawing, SHEET.box(), StripLane.width(picture, drawing), true);
     }
 }

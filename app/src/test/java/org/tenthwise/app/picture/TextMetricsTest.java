@@ -1,6 +1,7 @@
 package org.tenthwise.app.picture;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -10,10 +11,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.tenthwise.model.words.Words;
 
 class TextMetricsTest {
 
-    private final TextMetrics lettering = new TextMetrics();
+    private final TextMetrics lettering = new TextMetrics(Words.ENGLISH);
 
     @ParameterizedTest
     @EnumSource(
@@ -54,6 +56,22 @@ class TextMetricsTest {
                         .toList());
     }
 
+    /** The signs of ISO 1101:2017, tables 1 to 3, ISO 129-1:2018, 7.4, and ASME Y14.5-2018, section 6. */
+    @ParameterizedTest
+    @ValueSource(
+            ints = {
+                0x2300, 0x2205, 0x25A1, 0x2334, 0x2335, 0x21A7, 0x2332, 0x2333, 0x2331, 0x2316, 0x25CE, 0x232F, 0x23E4,
+                0x23E5, 0x25CB, 0x232D, 0x2312, 0x2313, 0x232E, 0x2225, 0x27C2, 0x22A5, 0x2220, 0x2197, 0x2330, 0x24C2,
+                0x24C1, 0x24C5, 0x24BB, 0x24BA, 0x24C7, 0x24C8, 0x24C9, 0x24CA, 0x24B6, 0x24CF
+            })
+    void noSignOfADrawingIsABox(int sign) {
+        String lettered = lettering.runs("4X" + Character.toString(sign) + "15", Face.REGULAR, 20).stream()
+                .map(TextMetrics.TextRun::text)
+                .collect(Collectors.joining());
+        assertFalse(lettered.contains("\u25af"), lettered);
+        assertTrue(lettered.length() > 4, lettered);
+    }
+
     @Test
     void twiceTheSizeIsTwiceAsWide() {
         assertEquals(2 * lettering.width("30.021", Face.BOLD, 12), lettering.width("30.021", Face.BOLD, 24), 1e-9);
@@ -67,9 +85,9 @@ class TextMetricsTest {
         # written, lettered; a tab, a line end, a control sign, a sign no face has, one beyond the first 65,536
         'a\tb',          'a b'
         'a\r\nb',       'a  b'
-        'a\u0007b',      'a\u25a1b'
-        '\u4e2d',        '\u25a1'
-        '\ud83d\udf59', '\u25a1'
+        'a\u0007b',      'a\u25afb'
+        '\u4e2d',        '\u25af'
+        '\ud83d\udf59', '\u25af'
         """)
     void whatCannotBeLetteredIsASpaceOrABox(String written, String lettered) {
         assertEquals(

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.words.Words;
 
 class VerdictShapeTest {
 
@@ -36,7 +37,10 @@ class VerdictShapeTest {
     private static RecordingPen drawn(VerdictKind standing) {
         RecordingPen pen = new RecordingPen();
         VerdictShape.draw(
-                new Drawing(pen, new TextMetrics(), Frame.screen(60, 60, 1)), standing, new Point(30, 30), 24);
+                new Drawing(pen, new TextMetrics(Words.ENGLISH), Frame.screen(60, 60, 1)),
+                standing,
+                new Point(30, 30),
+                24);
         return pen;
     }
 }

@@ -1,5 +1,9 @@
 package org.tenthwise.app.ui;
 
+import java.awt.Font;
+import java.awt.FontFormatException;
+import java.io.IOException;
+import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +22,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
+import org.tenthwise.app.picture.Face;
 import org.tenthwise.app.text.TestLanguage;
 
 /**
@@ -31,6 +36,8 @@ final class Faults {
     private static final double SLACK = 0.6;
     /** How far the boxes of two texts, which have room above and below the letters, may lie in one another. */
     private static final double LETTER_ROOM = 4;
+
+    private static final Font FAMILY = family();
 
     private final Scene scene;
     private final double scale;
@@ -53,6 +60,14 @@ final class Faults {
         faults.outside();
         faults.inHand();
         return faults.found;
+    }
+
+    private static Font family() {
+        try (InputStream file = Face.REGULAR.open()) {
+            return Font.createFont(Font.TRUETYPE_FONT, file);
+        } catch (IOException | FontFormatException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     /** Words on a screen, or spoken by it, that are left in English. */
@@ -120,6 +135,7 @@ final class Faults {
                 .toList();
         for (Text text : texts) {
             contrast(text);
+            lettering(text);
             cut(text);
             broken(text);
         }
@@ -134,6 +150,14 @@ final class Faults {
                             .formatted(texts.get(i).getText(), texts.get(j).getText()));
                 }
             }
+        }
+    }
+
+    /** A sign that the family lacks is an empty box wherever the system has no other lettering. */
+    private void lettering(Text text) {
+        int lacking = FAMILY.canDisplayUpTo(text.getText().replaceAll("\\s", ""));
+        if (lacking >= 0) {
+            found.add("\"%s\" has a sign that the lettering lacks".formatted(text.getText()));
         }
     }
 

@@ -38,6 +38,7 @@ import org.tenthwise.checklists.editing.PartialCheck;
 import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.PlanText;
 import org.tenthwise.checklists.editing.Template;
+import org.tenthwise.checklists.editing.TomlValue;
 import org.tenthwise.model.callout.CalloutReader;
 import org.tenthwise.model.quantity.Unit;
 
@@ -107,6 +108,16 @@ class PlanScreenTest extends ScreenTest {
     @Test
     void aPlanWithNothingOpenHoldsEverywhere() {
         seen("plan", "whole", window -> plan(new PlanInHand(carrier()), 9));
+    }
+
+    /** No sign of the drawing may be an empty box. */
+    @Test
+    void signsOfTheDrawingHoldEverywhere() {
+        PlanInHand plan = new PlanInHand(carrier());
+        plan.changeStep(6, step -> step.with("name", TomlValue.text("⌴ for the screw"))
+                .with("requirement", TomlValue.text("4X ⌴ ⌀15 ±0.1 ↧8")));
+        seen("plan", "signs", window -> plan(plan, 6));
+        seen("plan", "signs-step", window -> step(plan, 6));
     }
 
     @Test

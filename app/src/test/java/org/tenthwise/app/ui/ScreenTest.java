@@ -47,10 +47,10 @@ public abstract class ScreenTest {
     /** Read once for all tests: that takes longer than a screen takes to be drawn. */
     private static final ScreenFaces FACES = new ScreenFaces();
 
-    private static final TextMetrics LETTERING = new TextMetrics();
+    private static final TextMetrics LETTERING = new TextMetrics(Words.ENGLISH);
     private static final Path PICTURES = Path.of("target", "screens");
 
-    protected final Words words = language().words();
+    protected final Words words = language().words().lettered();
 
     /** What the screens speak; but for English, no word of English may be seen. */
     protected TestLanguage language() {
@@ -85,7 +85,7 @@ public abstract class ScreenTest {
                         new Languages(List.of(Locale.ENGLISH, Locale.GERMAN), Locale.ENGLISH, Words::of),
                         Locale.GERMAN);
             }
-            boolean english = words == Words.ENGLISH;
+            boolean english = words.locale().equals(Locale.ENGLISH);
             Words others = english ? MadeUpLanguage.words() : words;
             return new Spoken(
                     new Languages(

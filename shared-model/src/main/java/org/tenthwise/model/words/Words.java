@@ -38,6 +38,7 @@ public final class Words {
     private final Map<String, String> texts;
     private final PluralRules plurals;
     private final Optional<UnaryOperator<String>> names;
+    private final boolean lettered;
     private final Map<String, Phrase> phrases;
 
     /** Words from {@code texts} by key, with the plurals of {@code locale}. */
@@ -46,14 +47,16 @@ public final class Words {
         this.texts = Map.copyOf(texts);
         this.plurals = PluralRules.forLocale(locale);
         this.names = Optional.empty();
+        this.lettered = false;
         this.phrases = new ConcurrentHashMap<>();
     }
 
-    private Words(Words same, UnaryOperator<String> names) {
+    private Words(Words same, Optional<UnaryOperator<String>> names, boolean lettered) {
         this.locale = same.locale;
         this.texts = same.texts;
         this.plurals = same.plurals;
-        this.names = Optional.of(names);
+        this.names = names;
+        this.lettered = lettered;
         this.phrases = same.phrases;
     }
 
@@ -89,7 +92,20 @@ public final class Words {
      * number.
      */
     public Words naming(UnaryOperator<String> names) {
-        return new Words(this, names);
+        return new Words(this, Optional.of(names), lettered);
+    }
+
+    /** The same words for a screen or a page, on which every text that fills a gap is {@link #readable}. */
+    public Words lettered() {
+        return new Words(this, names, true);
+    }
+
+    /**
+     * A text of a plan as the lettering brought along can show it: with the signs of drawings said in words, since an
+     * empty box in place of a counterbore reads as a square. What is stored keeps its signs.
+     */
+    public String readable(String text) {
+        return DrawingSign.readable(text, this);
     }
 
     /** The same words for whoever knows things by their keys. */
@@ -188,7 +204,10 @@ public final class Words {
         if (value instanceof Collection<?> several) {
             return list(several);
         }
-        return value instanceof BigDecimal figure ? figure.toPlainString() : String.valueOf(value);
+        if (value instanceof BigDecimal figure) {
+            return figure.toPlainString();
+        }
+        return lettered ? readable(String.valueOf(value)) : String.valueOf(value);
     }
 
     PluralRules plurals() {

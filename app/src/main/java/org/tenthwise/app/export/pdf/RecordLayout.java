@@ -11,11 +11,12 @@ public final class RecordLayout {
 
     private final Words words;
     private final Paper paper;
-    private final TextMetrics lettering = new TextMetrics();
+    private final TextMetrics lettering;
 
     public RecordLayout(Words words, Paper paper) {
         this.words = words;
         this.paper = paper;
+        this.lettering = new TextMetrics(words);
     }
 
     Words words() {

@@ -152,7 +152,8 @@ public class FormView extends SidedScreen {
 
     private Key key(Field<?> field) {
         ObservableValue<String> value = Bindings.createStringBinding(
-                () -> field.reads().isEmpty() ? words.say("ask.empty") : field.reads(), field.valueProperty());
+                () -> field.reads().isEmpty() ? words.say("ask.empty") : words.readable(field.reads()),
+                field.valueProperty());
         Key key = Key.field(Bindings.createStringBinding(field::name), value, () -> model.goTo(field));
         key.setId("field-" + field.id());
         owns(field.valueProperty().subscribe(answer -> key.pseudoClassStateChanged(EMPTY, answer.isEmpty())));

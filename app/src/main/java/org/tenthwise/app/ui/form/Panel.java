@@ -43,7 +43,7 @@ final class Panel<T> extends StackPane {
     }
 
     private VBox choosing() {
-        Choice<T> choice = new Choice<>(field.choice(), words, field::reads);
+        Choice<T> choice = new Choice<>(field.choice(), words, answer -> words.readable(field.reads(answer)));
         VBox.setVgrow(choice, Priority.ALWAYS);
         HBox foot = new HBox(ScreenSizes.GAP);
         if (field.typing().isPresent()) {
@@ -72,7 +72,7 @@ final class Panel<T> extends StackPane {
             typed.getStyleClass().add(text.length() <= SHORT ? "figure" : "middling");
         });
         typed.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
-        typed.textProperty().bind(typing.typedProperty());
+        typed.textProperty().bind(typing.typedProperty().map(words::readable));
         HBox.setHgrow(typed, Priority.ALWAYS);
         HBox top = new HBox(ScreenSizes.GAP, typed);
         VBox.setVgrow(top, Priority.ALWAYS);
@@ -102,7 +102,8 @@ final class Panel<T> extends StackPane {
     }
 
     private Key lead() {
-        Key key = new Key(Key.Kind.COMMIT, form.wordProperty(), form.lineProperty(), form::goOn);
+        Key key = new Key(
+                Key.Kind.COMMIT, form.wordProperty(), form.lineProperty().map(words::readable), form::goOn);
         key.setId("commit");
         key.disableProperty().bind(form.readyProperty().not());
         return key;

@@ -33,7 +33,7 @@ public final class RunHeading {
 
     /** A heading that names no run. */
     public static Heading titled(String title, Words words, Runnable back) {
-        Label label = new Label(title);
+        Label label = new Label(words.readable(title));
         label.getStyleClass().add("heading");
         label.setMinWidth(Label.USE_PREF_SIZE);
         StackPane cell = new StackPane(label);

@@ -43,7 +43,7 @@ public record StepCard(
                         .toList());
         return new StepCard(
                 String.valueOf(state.inHand().number()),
-                state.inHand().name(),
+                words.readable(state.inHand().name()),
                 state.inHand().check().isInOrder()
                         ? words.say("ask.operation", operation.number(), operation.name())
                         : words.say("run.elsewhere"),

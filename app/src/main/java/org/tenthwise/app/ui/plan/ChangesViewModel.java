@@ -164,7 +164,7 @@ public final class ChangesViewModel {
                 words.say(
                         "planning.changes.row",
                         comparing.called(change),
-                        change.step().name()),
+                        words.readable(change.step().name())),
                 line(change.differences().isEmpty() ? told.get(0) : kinds(change.differences()), proposed),
                 told,
                 proposed);

@@ -42,7 +42,7 @@ public record RecordRow(
         return new RecordRow(
                 line.step().number(),
                 String.valueOf(line.step().number()),
-                line.step().name(),
+                words.readable(line.step().name()),
                 sentences.limits(line.step()),
                 value,
                 new Pictures(words).mark(line),

@@ -294,7 +294,7 @@ final class PromptPresenter {
         return new Commit(
                 Act.GO_TO,
                 words.say("run.go-to", step),
-                state.sheet().plan().step(step).name(),
+                words.readable(state.sheet().plan().step(step).name()),
                 step);
     }
 

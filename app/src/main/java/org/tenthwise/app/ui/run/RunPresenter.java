@@ -116,13 +116,13 @@ final class RunPresenter {
     private StepLine step(State state, Line line, Optional<Line> following) {
         Step step = line.step();
         String value = sentences.listed(line.finding());
-        String under = value.isEmpty() ? step.drawing().requirement() : value;
+        String under = value.isEmpty() ? words.readable(step.drawing().requirement()) : value;
         String spoken = words.say(
                 "run.step-spoken", step.number(), spokenName(step), under, sentences.standing(line.finding()));
         return new StepLine(
                 step.number(),
                 balloon(step),
-                step.name(),
+                words.readable(step.name()),
                 under,
                 line.finding().verdict().standing(),
                 step.equals(state.inHand()),
@@ -133,8 +133,8 @@ final class RunPresenter {
 
     private String spokenName(Step step) {
         return DrawingWords.apart(step)
-                .map(balloon -> words.spoken(new DrawingWords(words).balloon(balloon), step.name()))
-                .orElse(step.name());
+                .map(balloon -> words.spoken(new DrawingWords(words).balloon(balloon), words.readable(step.name())))
+                .orElseGet(() -> words.readable(step.name()));
     }
 
     private static Optional<String> balloon(Step step) {
@@ -159,18 +159,18 @@ final class RunPresenter {
                 .map(origin -> worked(step, origin))
                 .orElseGet(() -> step.drawing().requirement().isEmpty()
                         ? sentences.limits(step)
-                        : step.drawing().requirement());
+                        : words.readable(step.drawing().requirement()));
         boolean byAngle = step.check().asTurn().isPresent() && PromptPresenter.byAngle(state.asked());
         return new InHand(
                 step.number(),
                 balloon(step),
-                step.name(),
+                words.readable(step.name()),
                 taken(state),
                 drawing,
                 new GaugeWords(words).brief(state.sheet().run(), step),
                 new MethodWords(words).of(step, byAngle),
                 byAngle || state.pass().standing().isEmpty(),
-                step.caution().orElse(""),
+                words.readable(step.caution().orElse("")),
                 sentences.asked(state.line().finding()));
     }
 

@@ -29,7 +29,7 @@ record OpenIssue(String number, String name, VerdictKind standing, String said) 
                 .collect(Collectors.joining(" "));
         return new OpenIssue(
                 String.valueOf(line.step().number()),
-                line.step().name(),
+                words.readable(line.step().name()),
                 line.finding().verdict().standing(),
                 said);
     }

@@ -31,7 +31,7 @@ final class PrintedPages {
     }
 
     static List<RecordingPen> of(Words words, Paper paper, Evidence evidence) {
-        return new RecordPages(words, paper, new TextMetrics())
+        return new RecordPages(words, paper, new TextMetrics(Words.ENGLISH))
                 .of(evidence).stream()
                         .map(page -> RecordingPen.of(new Printed(page), paper.frame()))
                         .toList();

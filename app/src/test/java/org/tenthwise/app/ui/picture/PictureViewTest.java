@@ -16,6 +16,7 @@ import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.TextMetrics;
+import org.tenthwise.model.words.Words;
 
 class PictureViewTest {
 
@@ -40,7 +41,7 @@ class PictureViewTest {
     @Test
     void thePictureIsDrawnAtTheSizeOfTheViewInTheColoursOfTheTheme() {
         List<Integer> colours = Toolkit.on(() -> {
-            PictureView view = new PictureView(new ScreenFaces(), new TextMetrics());
+            PictureView view = new PictureView(new ScreenFaces(), new TextMetrics(Words.ENGLISH));
             Scene scene = new Scene(new StackPane(view), 200, 100);
             view.show(HALF);
             int day = colour(scene);
@@ -53,7 +54,7 @@ class PictureViewTest {
     @Test
     void whatThePictureShowsIsSaid() {
         assertEquals("Half a room", Toolkit.on(() -> {
-            PictureView view = new PictureView(new ScreenFaces(), new TextMetrics());
+            PictureView view = new PictureView(new ScreenFaces(), new TextMetrics(Words.ENGLISH));
             view.show(HALF);
             return view.getAccessibleText();
         }));
@@ -62,7 +63,7 @@ class PictureViewTest {
     @Test
     void aClearedViewShowsNothing() {
         int colour = Toolkit.on(() -> {
-            PictureView view = new PictureView(new ScreenFaces(), new TextMetrics());
+            PictureView view = new PictureView(new ScreenFaces(), new TextMetrics(Words.ENGLISH));
             Scene scene = new Scene(new StackPane(view), 200, 100);
             view.show(HALF);
             colour(scene);

@@ -14,6 +14,7 @@ import org.tenthwise.app.picture.Palette;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.TextMetrics;
+import org.tenthwise.model.words.Words;
 
 /** Draws pictures on a canvas without a window and saves them, to be looked at. */
 public final class Sheets {
@@ -21,7 +22,7 @@ public final class Sheets {
     private static final Path TO = Path.of("target", "screens", "pictures");
 
     private static final ScreenFaces FACES = new ScreenFaces();
-    private static final TextMetrics LETTERING = new TextMetrics();
+    private static final TextMetrics LETTERING = new TextMetrics(Words.ENGLISH);
 
     /** Saves {@code name-day.png} or {@code name-night.png}. */
     public BufferedImage save(String name, Picture picture, Frame frame, Palette palette) {
