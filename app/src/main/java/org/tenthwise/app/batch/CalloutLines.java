@@ -33,7 +33,7 @@ public final class CalloutLines {
     /** The one place where whatever a line may bring about ends as a sentence. */
     private byte[] answer(String text) {
         try {
-            return WrittenCallout.read(reader.read(text));
+            return WrittenCallout.read(reader.read(text), reader.ofDrawing());
         } catch (Refused e) {
             return WrittenCallout.refused(text, e.why());
         } catch (RuntimeException | StackOverflowError e) {

@@ -44,6 +44,19 @@ class ReadCalloutsTest {
                 answers);
     }
 
+    /** M6x1-6H: ISO 965-2, limits of the pitch diameter in millimetres. */
+    @Test
+    void figuresInAnotherUnitThanTheDrawingsComeWithTheirUnit() {
+        List<String> answers =
+                answers("M6x1-6H\n1/4-20 UNC-2B\n25.4 ±0.1 mm\n2.5 LBS MAX\n30°\nRa 32\n", "--unit", "in");
+        assertEquals(
+                List.of("mm", "", "mm", "lb", "", ""),
+                answers.stream()
+                        .map(answer -> answer.replaceAll(".*\"unit\":\"([^\"]+)\".*|.*", "$1"))
+                        .toList());
+        assertTrue(answers.get(0).contains("\"lower\":\"5.350\",\"upper\":\"5.500\",\"unit\":\"mm\",\"count\":1"));
+    }
+
     @Test
     void theGeneralToleranceOfTheDrawingCountsForSizesWithoutTheirOwn() {
         String block = ".X ±.1 .XX ±.01 .XXX ±.005 ANGLES ±1°";

@@ -120,7 +120,7 @@ final class Requirement {
                 .ifPresent(read -> keys.problem(
                         KEY, CheckOfCallout.whyNoKind(read), read.kind().named()));
         part().flatMap(CalloutPart::limits)
-                .filter(limits -> !limits.unit().isOfAngle() && limits.unit() != unit)
+                .filter(limits -> limits.unit().isOfLength() && limits.unit() != unit)
                 .ifPresent(limits -> keys.problem(KEY, "plan.requirement.unit", limits.unit(), unit));
         part().filter(read -> isWithoutLimits() && !read.hasLimits() && CheckOfCallout.needsLimits(read))
                 .ifPresent(read -> keys.problem(KEY, "plan.requirement.no-limits"));

@@ -38,7 +38,9 @@ final class CalloutCount {
 
     /** Whether a count stands here, behind the size. */
     static boolean isBehind(Tokens row) {
-        return row.peek().isWhole() && (row.peek(1).isWord(PLACES) || isTimesAtEnd(row, 0)) || isInBrackets(row);
+        int from = row.peek().isWord("IN") ? 1 : 0;
+        boolean places = row.peek(from).isWhole() && row.peek(from + 1).isWord(PLACES);
+        return places || row.peek().isWhole() && isTimesAtEnd(row, 0) || isInBrackets(row);
     }
 
     private static boolean isTimesAtEnd(Tokens row, int ahead) {
@@ -58,6 +60,7 @@ final class CalloutCount {
         if (!isBehind(row)) {
             return Optional.empty();
         }
+        row.accept("IN");
         boolean bracket = row.accept('(');
         Token figure = row.next();
         row.skip(bracket ? 2 : 1);

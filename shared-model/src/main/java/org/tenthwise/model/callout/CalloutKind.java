@@ -31,6 +31,8 @@ public enum CalloutKind {
     ROUGHNESS_RQ("roughness-Rq"),
     ROUGHNESS_RT("roughness-Rt"),
     HARDNESS,
+    /** A weight, a torque, a pressure, a height in micrometres: its unit says of what. */
+    SCALE,
     STRAIGHTNESS,
     FLATNESS,
     CIRCULARITY,

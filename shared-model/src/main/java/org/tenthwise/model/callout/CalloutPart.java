@@ -3,6 +3,7 @@ package org.tenthwise.model.callout;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
+import org.tenthwise.model.compute.roughness.AcceptanceRule;
 import org.tenthwise.model.compute.zone.ToleranceZone;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
@@ -16,11 +17,13 @@ import org.tenthwise.model.tolerance.Origin;
  * @param nominal the size drawn; of a thread its basic pitch diameter; absent where only limits or words are drawn
  * @param lower absent where there is none
  * @param upper absent where there is none
- * @param unit of the figures; absent for roughness (micrometres on a drawing in millimetres, else microinches),
- *     hardness and words
+ * @param unit of the figures; of a roughness micrometres on a drawing in millimetres, else microinches; of a hardness
+ *     its scale; absent for words and for threads without limits
  * @param count how many alike; absent where the drawing only says that it is typical
  * @param origin what the limits were worked out from; absent if they stand in the callout
  * @param zone the tolerance class behind the size
+ * @param rule by which a roughness is accepted, where the drawing says it
+ * @param frame what stands in the frame of a geometrical tolerance besides its zone
  */
 public record CalloutPart(
         CalloutKind kind,
@@ -30,11 +33,13 @@ public record CalloutPart(
         Optional<Unit> unit,
         Optional<Integer> count,
         Optional<Origin> origin,
-        Optional<ToleranceZone> zone) {
+        Optional<ToleranceZone> zone,
+        Optional<AcceptanceRule> rule,
+        Optional<ToleranceFrame> frame) {
 
     private static final int PLACES_OF_A_DEGREE = 6;
 
-    /** A part without a tolerance class. */
+    /** A part with figures and nothing besides. */
     CalloutPart(
             CalloutKind kind,
             Optional<BigDecimal> nominal,
@@ -43,7 +48,7 @@ public record CalloutPart(
             Optional<Unit> unit,
             Optional<Integer> count,
             Optional<Origin> origin) {
-        this(kind, nominal, lower, upper, unit, count, origin, Optional.empty());
+        this(kind, nominal, lower, upper, unit, count, origin, Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     /** A part with words alone. */
@@ -58,14 +63,35 @@ public record CalloutPart(
                 Optional.empty());
     }
 
-    /** A part of figures without a unit of length or angle. */
+    /** A part of a size as it is drawn. */
     static CalloutPart of(CalloutKind kind, CalloutSize size) {
         return new CalloutPart(
-                kind, size.nominal(), size.lower(), size.upper(), Optional.empty(), Optional.of(1), Optional.empty());
+                kind,
+                size.nominal(),
+                size.lower(),
+                size.upper(),
+                Optional.of(size.unit()),
+                Optional.of(1),
+                size.origin(),
+                size.zone(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     CalloutPart counted(Optional<Integer> other) {
-        return new CalloutPart(kind, nominal, lower, upper, unit, other, origin, zone);
+        return new CalloutPart(kind, nominal, lower, upper, unit, other, origin, zone, rule, frame);
+    }
+
+    CalloutPart from(Optional<Origin> other) {
+        return new CalloutPart(kind, nominal, lower, upper, unit, count, other, zone, rule, frame);
+    }
+
+    CalloutPart by(Optional<AcceptanceRule> other) {
+        return new CalloutPart(kind, nominal, lower, upper, unit, count, origin, zone, other, frame);
+    }
+
+    CalloutPart with(ToleranceFrame other) {
+        return new CalloutPart(kind, nominal, lower, upper, unit, count, origin, zone, rule, Optional.of(other));
     }
 
     public boolean hasLimits() {

@@ -134,10 +134,16 @@ final class FigureReader {
         if (row.accept("MM").isPresent()) {
             return new CalloutFigure(figure.value(), Optional.of(Unit.MILLIMETRE), false);
         }
-        if (row.accept('″') || row.accept("IN", "INCH", "INCHES").isPresent()) {
+        if (row.accept('″')
+                || !isInPlaces() && row.accept("IN", "INCH", "INCHES").isPresent()) {
             return new CalloutFigure(figure.value(), Optional.of(Unit.INCH), figure.isFraction());
         }
         return figure;
+    }
+
+    /** {@code R5 IN 3 PLACES}: no unit. */
+    private boolean isInPlaces() {
+        return row.peek().isWord("IN") && (row.peek(1).isFigure() || row.peek(1).isWord());
     }
 
     /** {@code 5/8}, {@code 1 1/2}, {@code 1-1/2}. */

@@ -1,12 +1,14 @@
 package org.tenthwise.model.callout;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.tolerance.MaterialModifier;
 import org.tenthwise.model.words.Refused;
 
 /**
@@ -62,9 +64,17 @@ final class FrameReader {
     private static final int MOST_DATUMS = 3;
     private static final BigDecimal LARGEST_ZONE = BigDecimal.ONE;
 
+    /** What changes the zone of ISO 1101 and ISO 5458, and looks like a datum of two letters. */
+    private static final String[] OF_A_ZONE = {
+        "CZ", "SZ", "UZ", "OZ", "VA", "CF", "UF", "ST", "NC", "LD", "MD", "PD", "LE", "CT", "DF", "CE"
+    };
+
     private final Tokens row;
     private final Unit ofDrawing;
     private final FigureReader figures;
+    private final List<String> datums = new ArrayList<>();
+    private MaterialModifier material = MaterialModifier.NONE;
+    private boolean plain = true;
 
     FrameReader(Tokens row, Unit ofDrawing) {
         this.row = row;
@@ -85,7 +95,15 @@ final class FrameReader {
         }
         return sign.type() == Token.Type.SIGN && SIGNS.containsKey(sign.text().charAt(0))
                 || sign.isWord() && WORDS.containsKey(sign.capitals())
-                || sign.isWord("CIRCULAR", "TOTAL") && row.peek(1).isWord("RUNOUT");
+                || sign.isWord("CIRCULAR", "TOTAL") && (row.peek(1).isWord("RUNOUT") || isRunOut(row, 1))
+                || sign.isWord("TRUE") && row.peek(1).isWord("POSITION");
+    }
+
+    /** {@code RUN-OUT}. */
+    private static boolean isRunOut(Tokens row, int ahead) {
+        return row.peek(ahead).isWord("RUN")
+                && row.peek(ahead + 1).is('-')
+                && row.peek(ahead + 2).isWord("OUT");
     }
 
     CalloutPart read() {
@@ -93,34 +111,42 @@ final class FrameReader {
         row.accept('|');
         boolean round = row.accept('⌀');
         CalloutFigure zone = figures.read();
-        boolean free = modifiers();
-        int datums = datums();
+        modifiers();
+        MaterialModifier modifier = material;
+        boolean stroke = row.peek().is('|');
+        requireNoLetterOfAModifier(stroke);
+        datums();
         row.accept('|');
-        judge(kind, round, datums);
+        judge(kind, round, datums.size());
         Unit unit = CalloutFigure.unitOf(List.of(zone), ofDrawing);
         if (unit.isOfAngle()) {
             throw new Refused("model.callout.frame-angle");
         }
-        if (zone.isZero() && !free) {
+        if (zone.isZero() && modifier == MaterialModifier.NONE) {
             throw new Refused("model.callout.frame-nought");
         }
-        if (kind == CalloutKind.PROFILE_LINE && datums == 0 && zone.value().compareTo(LARGEST_ZONE) > 0) {
+        if (kind == CalloutKind.PROFILE_LINE && datums.isEmpty() && zone.value().compareTo(LARGEST_ZONE) > 0) {
             throw new Refused("model.callout.arc-or-profile", zone.value().toPlainString());
         }
-        return new CalloutPart(
-                kind,
-                Optional.empty(),
-                Optional.of(BigDecimal.ZERO),
-                Optional.of(zone.in(unit)),
-                Optional.of(unit),
-                Optional.of(1),
-                Optional.empty());
+        CalloutSize between = CalloutSize.between(Optional.empty(), BigDecimal.ZERO, zone.in(unit), unit);
+        return CalloutPart.of(kind, between).with(new ToleranceFrame(round, modifier, datums, plain));
+    }
+
+    /** {@code Ø0.1 M A}: a modifier that lost its circle, or a datum. */
+    private void requireNoLetterOfAModifier(boolean stroke) {
+        if (!stroke && row.peek().isWord("M", "L", "S", "P") && isLetter(row.peek(1))) {
+            throw new Refused("model.callout.modifier-or-datum", row.peek().text());
+        }
     }
 
     private CalloutKind kind() {
         Token token = row.next();
-        if (token.isWord("CIRCULAR", "TOTAL")) {
+        if (token.isWord("TRUE")) {
             row.next();
+            return CalloutKind.POSITION;
+        }
+        if (token.isWord("CIRCULAR", "TOTAL")) {
+            row.skip(isRunOut(row, 0) ? 3 : 1);
             return token.isWord("TOTAL") ? CalloutKind.TOTAL_RUNOUT : CalloutKind.CIRCULAR_RUNOUT;
         }
         if (token.isWord()) {
@@ -150,45 +176,60 @@ final class FrameReader {
         }
     }
 
-    /**
-     * Takes the modifiers behind a zone or a datum; whether one of them is of material, so that the zone may be nought.
-     */
-    private boolean modifiers() {
-        boolean material = false;
+    /** Takes the modifiers behind the zone or a datum. */
+    private void modifiers() {
         while (true) {
             boolean bracket = row.peek().is('(')
                     && row.peek(1).isWord("M", "L", "S", "F")
                     && row.peek(2).is(')');
             if (bracket) {
-                material |= row.peek(1).isWord("M", "L");
+                modified(row.peek(1).capitals().charAt(0));
                 row.skip(3);
             } else if (row.peek().type() == Token.Type.SIGN
                     && MODIFIERS.indexOf(row.peek().text().charAt(0)) >= 0) {
-                material |= row.peek().is('Ⓜ') || row.peek().is('Ⓛ');
-                row.next();
+                modified(row.next().text().charAt(0));
             } else if (row.accept('Ⓟ')) {
+                plain = false;
                 figures.read();
             } else {
-                return material;
+                return;
             }
         }
     }
 
-    private int datums() {
-        int datums = 0;
+    private void modified(char sign) {
+        switch (sign) {
+            case 'Ⓜ', 'M' -> material = MaterialModifier.MMC;
+            case 'Ⓛ', 'L' -> material = MaterialModifier.LMC;
+            case 'Ⓢ', 'S' -> {} // regardless of feature size: as without
+            default -> plain = false;
+        }
+    }
+
+    private void datums() {
         while (isDatum()) {
             row.accept('|');
-            row.next();
+            StringBuilder letters = new StringBuilder(datum());
             while (row.peek().is('-') && isLetter(row.peek(1))) {
-                row.skip(2);
+                row.next();
+                letters.append('-').append(datum());
             }
+            material = MaterialModifier.NONE;
             modifiers();
-            datums++;
+            plain &= material == MaterialModifier.NONE;
+            datums.add(letters.toString());
         }
-        if (datums > MOST_DATUMS) {
+        if (datums.size() > MOST_DATUMS) {
             throw new Refused("model.callout.too-many-datums", MOST_DATUMS);
         }
-        return datums;
+    }
+
+    private String datum() {
+        Token token = row.next();
+        if (token.isWord(OF_A_ZONE)) {
+            throw new Refused("model.callout.zone-modifier", token.text());
+        }
+        return token.text();
     }
 
     private boolean isDatum() {

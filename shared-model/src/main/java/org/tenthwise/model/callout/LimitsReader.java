@@ -33,6 +33,13 @@ final class LimitsReader {
         return ofDrawing == Unit.INCH || other.compareTo(one.multiply(NEAR)) < 0;
     }
 
+    /** {@code 1/4-20}, {@code 10-32} may be threads to the inch, {@code 32-36} a hardness without its scale. */
+    private boolean isInDoubt(CalloutFigure first) {
+        return ofDrawing.isOfLength()
+                && !first.isOfAngle()
+                && (ofDrawing == Unit.INCH || first.value().scale() <= 0);
+    }
+
     /** @throws Refused if they are the wrong way round, are the same, or another size follows */
     CalloutSize read(CalloutFigure first) {
         Token between = row.next();
@@ -48,6 +55,9 @@ final class LimitsReader {
         Unit unit = CalloutFigure.unitOf(List.of(first, second), ofDrawing);
         BigDecimal one = first.in(unit);
         BigDecimal other = second.in(unit);
+        if (between.is('-') && second.value().scale() <= 0 && isInDoubt(first)) {
+            throw new Refused("model.callout.dash-and-whole", one.toPlainString(), other.toPlainString());
+        }
         boolean largerFirst = between.is('/') || between.type() == Token.Type.BREAK;
         if (whole && !first.isOfAngle() && isLikeAFraction(one, other)) {
             throw new Refused("model.callout.fraction-or-limits", one.toPlainString() + "/" + other.toPlainString());

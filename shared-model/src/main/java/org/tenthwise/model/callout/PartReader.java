@@ -1,5 +1,6 @@
 package org.tenthwise.model.callout;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -195,6 +196,7 @@ final class PartReader {
         }
         if (!first.isOfAngle() && !second.isOfAngle()) {
             requireLeg(second);
+            requireLegs(first, second);
             add(CalloutKind.CHAMFER, first);
             add(CalloutKind.CHAMFER, second);
         } else {
@@ -217,6 +219,15 @@ final class PartReader {
         if (likeAnAngle) {
             throw new Refused(
                     "model.callout.degree-lost", size.nominal().orElseThrow().toPlainString());
+        }
+    }
+
+    /**
+     * {@code 4 X 25 ±0.1} may be four places, {@code 12 X 8} a slot: no general tolerance of a chamfer goes to them.
+     */
+    private static void requireLegs(CalloutSize first, CalloutSize second) {
+        if (!first.hasLimits() || !second.hasLimits()) {
+            throw new Refused("model.callout.by-without-limits");
         }
     }
 
@@ -252,9 +263,24 @@ final class PartReader {
         if (size.origin().isPresent() && (kind == CalloutKind.RADIUS || kind == CalloutKind.CHAMFER)) {
             throw new Refused("model.callout.zone-of-radius");
         }
+        requireNear(kind, size);
         CalloutSize limited = general.on(kind, size);
         requireRoom(kind, limited);
         return part(kind, limited);
+    }
+
+    /** Two limits of one size lie near each other; far apart they are of a thread or of two things. */
+    private static void requireNear(CalloutKind kind, CalloutSize size) {
+        boolean twoLimits = size.nominal().isEmpty()
+                && size.lower().isPresent()
+                && size.upper().isPresent();
+        if (twoLimits && kind != CalloutKind.RADIUS && kind != CalloutKind.CHAMFER) {
+            BigDecimal lower = size.lower().get();
+            BigDecimal upper = size.upper().get();
+            if (upper.compareTo(lower.add(lower)) > 0) {
+                throw new Refused("model.callout.limits-far-apart", lower.toPlainString(), upper.toPlainString());
+            }
+        }
     }
 
     private static void requireRoom(CalloutKind kind, CalloutSize size) {
@@ -278,17 +304,10 @@ final class PartReader {
     }
 
     private static CalloutPart part(CalloutKind kind, CalloutSize size) {
-        return new CalloutPart(
-                kind,
-                size.nominal(),
-                size.lower(),
-                size.upper(),
-                Optional.of(size.unit()),
-                Optional.of(1),
-                size.origin()
+        return CalloutPart.of(kind, size)
+                .from(size.origin()
                         .map(origin ->
-                                kind == CalloutKind.DIAMETER && size.zone().isPresent() ? withSign(origin) : origin),
-                size.zone());
+                                kind == CalloutKind.DIAMETER && size.zone().isPresent() ? withSign(origin) : origin));
     }
 
     private static Origin withSign(Origin origin) {

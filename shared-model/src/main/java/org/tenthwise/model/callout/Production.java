@@ -5,7 +5,10 @@ import java.util.Optional;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.words.Refused;
 
-/** What a callout is behind its count: a frame, a roughness, a hardness, words, a size in brackets, or sizes. */
+/**
+ * What a callout is behind its count: a frame, a roughness, a hardness, a figure on a scale, words, a size in brackets,
+ * or sizes.
+ */
 record Production(Tokens row, Unit ofDrawing, GeneralLimits general, Tail tail) {
 
     List<CalloutPart> read() {
@@ -24,6 +27,9 @@ record Production(Tokens row, Unit ofDrawing, GeneralLimits general, Tail tail) 
         }
         if (HardnessReader.isNext(row)) {
             return List.of(new HardnessReader(row).read());
+        }
+        if (ScaleReader.isNext(row)) {
+            return List.of(new ScaleReader(row).read());
         }
         if (WordsReader.isNext(row)) {
             return List.of(new WordsReader(row, ofDrawing).read());

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.tenthwise.model.compute.thread.limits.LimitsBasis;
 import org.tenthwise.model.compute.thread.limits.ThreadLimits;
@@ -32,6 +33,9 @@ final class ThreadReader {
             + " ?\\)?)?|[\\d#No./ -]+(?:UNR?[CFS]|UNR?EF|UNR?|STUB[- ]ACME|ACME))(?:[- ]*LH)?");
     private static final Pattern PITCH_WITHOUT_X = Pattern.compile("(?i)M ?" + FIGURE + " " + FIGURE + "(?:[- ].*)?");
 
+    private static final Pattern DIAMETER_BY =
+            Pattern.compile("(?i)M ?(" + FIGURE + ") ?x ?(" + FIGURE + ")(?:[- ].*)?");
+
     private final Tokens row;
 
     ThreadReader(Tokens row) {
@@ -55,12 +59,25 @@ final class ThreadReader {
         if (PITCH_WITHOUT_X.matcher(drawn).matches()) {
             throw new Refused("model.callout.pitch-without-x", drawn);
         }
+        requirePitch(drawn);
         if (WITHOUT_CLASS.matcher(drawn).matches()) {
             return CalloutPart.of(CalloutKind.THREAD);
         }
         ThreadDesignation read = ThreadDesignation.read(drawn);
         ThreadDesignation known = side.map(read::on).orElse(read);
         return known.side().isPresent() ? part(known, drawn) : CalloutPart.of(CalloutKind.THREAD);
+    }
+
+    /** {@code M12x20}: no pitch is a third of the diameter or more, but a length is. */
+    private static void requirePitch(String drawn) {
+        Matcher sizes = DIAMETER_BY.matcher(drawn);
+        if (sizes.matches()) {
+            BigDecimal diameter = new BigDecimal(sizes.group(1));
+            BigDecimal behind = new BigDecimal(sizes.group(2));
+            if (behind.multiply(BigDecimal.valueOf(3)).compareTo(diameter) >= 0) {
+                throw new Refused("model.callout.pitch-or-length", drawn, sizes.group(2));
+            }
+        }
     }
 
     private Optional<ThreadSide> side() {

@@ -34,7 +34,7 @@ final class TidyText {
     private static final Pattern SECONDS = Pattern.compile("(?<=\\d)\\s?(?:''|\"|′′|″)");
     private static final Pattern MINUTES = Pattern.compile("(?<=\\d)\\s?'");
     private static final Pattern PARALLEL = Pattern.compile("^((?:\\d+X )?)//");
-    private static final Pattern OTHER_UNIT = Pattern.compile("(?s)^(.*\\S.*)\\[[^\\[\\]]+\\]\\s*$");
+    private static final Pattern OTHER_UNIT = Pattern.compile("(?s)^(.*\\S.*)\\[[^\\[\\]]*\\d[^\\[\\]]*\\]\\s*$");
     private static final Pattern COMMA = Pattern.compile("(?<=\\d),(?=\\d)");
     private static final Pattern POINT = Pattern.compile("\\d\\.\\d|(?<![\\dA-Za-z])\\.\\d");
 
@@ -49,7 +49,7 @@ final class TidyText {
         for (Map.Entry<String, String> alike : ALIKE.entrySet()) {
             tidy = tidy.replaceAll(alike.getKey(), alike.getValue());
         }
-        tidy = PLUS_MINUS.matcher(tidy.strip()).replaceAll("±");
+        tidy = PLUS_MINUS.matcher(tidy.replaceAll(" +", " ").strip()).replaceAll("±");
         tidy = MINUTES.matcher(SECONDS.matcher(tidy).replaceAll("″")).replaceAll("′");
         tidy = PARALLEL.matcher(tidy).replaceFirst("$1∥ ");
         tidy = OTHER_UNIT.matcher(tidy).replaceFirst("$1").strip();

@@ -1,7 +1,6 @@
 package org.tenthwise.model.callout;
 
 import java.util.List;
-import java.util.Optional;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.words.Refused;
 
@@ -13,6 +12,33 @@ final class WordsReader {
 
     private static final int SHORTEST = 3;
     private static final List<String> EDGES = List.of("EDGE", "EDGES", "CORNER", "CORNERS");
+    /** A size behind any other word is one of something else: {@code FROM EDGE 25 ±0.1}. */
+    private static final String[] OF_AN_EDGE = {
+        "BREAK",
+        "BROKEN",
+        "ALL",
+        "EDGE",
+        "EDGES",
+        "CORNER",
+        "CORNERS",
+        "SHARP",
+        "DEBURR",
+        "AND",
+        "OTHER",
+        "UNMARKED",
+        "RADIUS",
+        "ROUND",
+        "ROUNDED",
+        "TO",
+        "OUTER",
+        "INNER",
+        "OUTSIDE",
+        "INSIDE",
+        "EXTERNAL",
+        "INTERNAL",
+        "MACHINED"
+    };
+
     private static final List<String> PROCESSES = List.of(
             "PASSIVATE",
             "ANODIZE",
@@ -114,8 +140,20 @@ final class WordsReader {
     /** Whether it begins with a word of a sentence, and no word that stands at sizes. */
     static boolean isNext(Tokens row) {
         Token first = row.peek();
-        boolean letters = first.isWord() && first.capitals().length() >= SHORTEST && !first.isWord(NO_NOTE);
+        boolean letters = first.isWord()
+                && !first.isWord(NO_NOTE)
+                && (first.capitals().length() >= SHORTEST || isShortBeforeAWord(row));
         return letters && !row.peek(1).isFigure() || letters && isOfEdges(row) || letters && isProcess(first);
+    }
+
+    /** {@code NO CHATTER}. */
+    private static boolean isShortBeforeAWord(Tokens row) {
+        Token next = row.peek(1);
+        return row.peek().capitals().length() == SHORTEST - 1
+                && !row.peek().isWord(Symbols.RADII)
+                && next.isWord()
+                && next.capitals().length() >= SHORTEST
+                && !next.isWord(NO_NOTE);
     }
 
     private static boolean isOfEdges(Tokens row) {
@@ -130,7 +168,7 @@ final class WordsReader {
         if (isOfEdges(row) && row.rest().stream().anyMatch(Token::isFigure)) {
             return edge();
         }
-        if (row.rest().stream().anyMatch(WordsReader::isOfASize)) {
+        if (row.rest().stream().anyMatch(WordsReader::isOfASize) || hasAWidth()) {
             throw new Refused("model.callout.size-among-words");
         }
         CalloutKind kind = isProcess(row.peek()) ? CalloutKind.PROCESS : CalloutKind.NOTE;
@@ -148,21 +186,21 @@ final class WordsReader {
                 || token.isWord("MAX", "MIN", "MM", "MAXIMUM", "MINIMUM");
     }
 
+    /** {@code RELIEF 3 WIDE}. */
+    private boolean hasAWidth() {
+        return row.rest().stream().anyMatch(Token::isFigure)
+                && row.rest().stream().anyMatch(token -> token.isWord("WIDE", "DEEP", "LONG", "HIGH", "THICK"));
+    }
+
     private CalloutPart edge() {
         SizeReader sizes = new SizeReader(row, ofDrawing);
         while (row.peek().isWord() && !row.peek().isWord("MAX", "MIN", "R")) {
+            if (!row.peek().isWord(OF_AN_EDGE)) {
+                throw new Refused("model.callout.size-among-words");
+            }
             row.next();
         }
         row.accept("R");
-        Optional<SizeReader.Bound> bound = sizes.boundBefore();
-        CalloutSize size = sizes.read(bound);
-        return new CalloutPart(
-                CalloutKind.EDGE,
-                size.nominal(),
-                size.lower(),
-                size.upper(),
-                Optional.of(size.unit()),
-                Optional.of(1),
-                Optional.empty());
+        return CalloutPart.of(CalloutKind.EDGE, sizes.read(sizes.boundBefore()));
     }
 }
