@@ -6,25 +6,35 @@ import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalLong;
 import java.util.stream.Stream;
-import java.util.stream.StreamSupport;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
 import org.tenthwise.checklists.drafting.ListColumn;
 import org.tenthwise.model.words.Refused;
 
-/** A list of characteristics as a file of rows: RFC 4180, its cells parted by commas, semicolons or tabs. */
+/**
+ * A list of characteristics as a file of rows: RFC 4180, its cells parted by commas, semicolons or tabs, or a sheet of
+ * a workbook.
+ */
 public final class ListFile {
 
-    /** How the name of such a file ends. */
-    public static final String ENDING = ".csv";
-
+    private static final String TEXT = ".csv";
     private static final String WORKBOOK = ".xlsx";
     private static final long MOST_BYTES = 4_000_000;
     private static final List<Character> BETWEEN = List.of(',', ';', '\t');
+
+    /**
+     * What could be read.
+     *
+     * @param openQuote the line on which a row begins that no quotation mark ends
+     */
+    private record Parsed(List<List<String>> rows, OptionalLong openQuote) {}
 
     private ListFile() {}
 
@@ -38,18 +48,14 @@ public final class ListFile {
             if (!Files.isRegularFile(file)) {
                 throw new Refused("list.no-file", file);
             }
-            if (file.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(WORKBOOK)) {
-                throw new Refused("list.workbook", file);
-            }
             if (Files.size(file) > MOST_BYTES) {
                 throw new Refused("list.too-long", file);
             }
+            if (isNamed(file, WORKBOOK)) {
+                return sheet(file);
+            }
             String text = Files.readString(file);
-            String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
-            return BETWEEN.stream()
-                    .map(sign -> rows(plain, sign))
-                    .max(Comparator.comparingLong(ListFile::headings))
-                    .orElseThrow();
+            return text(file, text.startsWith("\uFEFF") ? text.substring(1) : text);
         } catch (CharacterCodingException e) {
             throw new Refused("list.not-utf8", file);
         } catch (IOException e) {
@@ -57,19 +63,46 @@ public final class ListFile {
         }
     }
 
-    private static List<List<String>> rows(String text, char between) {
+    /** Of the sheet with the headings; of the first, where none has them. */
+    private static List<List<String>> sheet(Path file) {
+        List<List<List<String>>> sheets = Workbook.sheets(file);
+        List<List<List<String>>> headed = sheets.stream()
+                .filter(rows -> ListColumn.headingsOf(rows).isPresent())
+                .toList();
+        if (headed.size() > 1) {
+            throw new Refused("list.several-sheets", file, headed.size());
+        }
+        return Stream.concat(headed.stream(), sheets.stream()).findFirst().orElse(List.of());
+    }
+
+    private static List<List<String>> text(Path file, String text) {
+        Parsed parsed = BETWEEN.stream()
+                .map(sign -> parsed(text, sign))
+                .max(Comparator.comparingLong(rows -> headings(rows.rows())))
+                .orElseThrow();
+        parsed.openQuote().ifPresent(line -> {
+            throw new Refused("list.quote", file, line);
+        });
+        return parsed.rows();
+    }
+
+    private static Parsed parsed(String text, char between) {
         CSVFormat format = CSVFormat.DEFAULT
                 .builder()
                 .setDelimiter(between)
                 .setIgnoreEmptyLines(false)
                 .setTrim(true)
                 .get();
+        List<List<String>> rows = new ArrayList<>();
+        long line = 1;
         try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
-            return StreamSupport.stream(parser.spliterator(), false)
-                    .map(row -> List.copyOf(row.toList()))
-                    .toList();
+            for (CSVRecord row : parser) {
+                rows.add(List.copyOf(row.toList()));
+                line = parser.getCurrentLineNumber() + 1;
+            }
+            return new Parsed(rows, OptionalLong.empty());
         } catch (IOException | UncheckedIOException | IllegalStateException e) {
-            return List.of();
+            return new Parsed(rows, OptionalLong.of(line));
         }
     }
 
@@ -90,10 +123,14 @@ public final class ListFile {
             return List.of();
         }
         try (Stream<Path> all = Files.list(folder)) {
-            return all.map(file -> file.getFileName().toString())
-                    .filter(name -> name.toLowerCase(Locale.ROOT).endsWith(ENDING))
+            return all.filter(file -> isNamed(file, TEXT) || isNamed(file, WORKBOOK))
+                    .map(file -> file.getFileName().toString())
                     .sorted()
                     .toList();
         }
+    }
+
+    private static boolean isNamed(Path file, String ending) {
+        return file.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(ending);
     }
 }

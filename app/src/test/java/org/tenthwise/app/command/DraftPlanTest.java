@@ -84,6 +84,22 @@ class DraftPlanTest {
                         .exit());
     }
 
+    /** Without the line nobody finds it among hundreds. */
+    @Test
+    void aQuotationMarkThatNeverClosesIsSaidWithItsLine() throws Exception {
+        Typed typed = draft(list("No.,Requirement\n1,30 ±0.1\n2,\".5 ±.01\n3,31\n"));
+        assertEquals(2, typed.exit());
+        assertTrue(String.join("\n", typed.err()).contains("line 3: a quotation mark opens"), typed.err()::toString);
+        assertFalse(Files.exists(folder.resolve("plan.toml")));
+    }
+
+    @Test
+    void twoColumnsOfOneMeaningAreNamed() throws Exception {
+        Typed typed = draft(list("No.,Balloon,Requirement\n1,2,30 ±0.1\n"));
+        assertEquals(2, typed.exit());
+        assertTrue(String.join("\n", typed.err()).contains("\"No.\" and \"Balloon\""), typed.err()::toString);
+    }
+
     @Test
     void whatIsLeftToSayIsNamedByCheck() throws Exception {
         draft(list("No.,Requirement\n1,Ø30 H7\n"));

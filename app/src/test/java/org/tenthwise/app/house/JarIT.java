@@ -28,11 +28,12 @@ class JarIT {
     private static final Pattern KNOWN = Pattern.compile("org/tenthwise/.*|parts/.*|templates/.*"
             + "|(?:com/sun|javafx)/.*|javafx\\.properties"
             + "|lib[a-z0-9_]+\\.so|[a-z0-9_]+\\.dll|lib[a-z0-9_]+\\.dylib"
-            + "|com/(?:gluonhq/attach|fasterxml/jackson|ibm/icu)/.*"
+            + "|com/(?:gluonhq/attach|fasterxml/(?:jackson|aalto)|ibm/icu)/.*"
             + "|com/formdev/flatlaf/fonts/roboto/Roboto-(?:Regular|Medium|Bold)\\.ttf"
             + "|net/sf/jasperreports/fonts/dejavu/DejaVuSans(?:-Bold)?\\.ttf"
             + "|org/sqlite/native/(?:Linux|Mac|Windows)/(?:x86_64|aarch64)/.*|org/sqlite/[^/]+|sqlite-jdbc\\.properties"
             + "|org/sqlite/(?:core|date|javax|jdbc3|jdbc4|util)/.*"
+            + "|org/(?:dhatim/fastexcel/reader|codehaus/stax2)/.*"
             + "|(?:org/(?:antlr|tomlj|slf4j|apache/(?:commons|pdfbox|fontbox|xmpbox))|picocli)/.*"
             + "|META-INF/(?:MANIFEST\\.MF|LICENSE|licenses/.*|maven/.*|services/.*|versions/\\d+/(?:com|org)/.*)");
 

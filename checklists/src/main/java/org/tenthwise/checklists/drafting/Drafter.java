@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.tenthwise.checklists.editing.PlanText;
 import org.tenthwise.checklists.editing.TableText;
 import org.tenthwise.checklists.editing.TomlValue;
@@ -34,10 +35,11 @@ public final class Drafter {
     /**
      * @param head what is known of the plan; a list says nothing of that
      * @param rows of the file, the headings among them; blank ones are passed over
-     * @throws Refused if no row heads the columns that are needed
+     * @throws Refused if no row heads the columns that are needed, or two of them mean the same
      */
     public Drafted of(PlanText head, List<List<String>> rows) {
-        int headings = headings(rows);
+        int headings =
+                ListColumn.headingsOf(rows).orElseThrow(() -> new Refused("draft.no-headings", ListColumn.needed()));
         Map<ListColumn, Integer> columns = ListColumn.of(rows.get(headings));
         List<Drafted.CameOf> lines = new ArrayList<>();
         List<TableText> tables = new ArrayList<>();
@@ -49,16 +51,6 @@ public final class Drafter {
             }
         }
         return new Drafted(withTables(head, tables), lines);
-    }
-
-    /** The first row that heads all columns that are needed; lists often have a title above. */
-    private static int headings(List<List<String>> rows) {
-        for (int place = 0; place < rows.size(); place++) {
-            if (ListColumn.of(rows.get(place)).keySet().containsAll(ListColumn.needed())) {
-                return place;
-            }
-        }
-        throw new Refused("draft.no-headings", ListColumn.needed());
     }
 
     private Drafted.CameOf drafted(ListLine line, Set<String> numbers, List<TableText> tables) {
@@ -88,9 +80,12 @@ public final class Drafter {
                 .ifPresent(cell -> {
                     throw new Refused("draft.damaged", cell);
                 });
-        if (DAY.matcher(requirement).matches()) {
-            throw new Refused("draft.a-day", requirement);
-        }
+        Stream.of(number, requirement)
+                .filter(cell -> DAY.matcher(cell).matches())
+                .findFirst()
+                .ifPresent(cell -> {
+                    throw new Refused("draft.a-day", cell);
+                });
         if (!numbers.add(number.toLowerCase(Locale.ROOT))) {
             throw new Refused("draft.twice", number);
         }

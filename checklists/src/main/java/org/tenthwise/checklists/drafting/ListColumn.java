@@ -1,13 +1,15 @@
 package org.tenthwise.checklists.drafting;
 
-import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.tenthwise.model.table.Table;
+import org.tenthwise.model.words.Refused;
 import org.tenthwise.model.words.Word;
 
 /** A column of a list of characteristics. Only the number and the requirement are needed. */
@@ -54,19 +56,32 @@ public enum ListColumn {
         return List.of(NUMBER, REQUIREMENT);
     }
 
-    /** The column of every heading that has one, by its place; the first of two alike. */
-    static Map<ListColumn, Integer> of(List<String> headings) {
-        return Arrays.stream(values())
-                .filter(column -> place(column, headings) >= 0)
-                .collect(Collectors.toMap(Function.identity(), column -> place(column, headings)));
+    /** The place of the first row that heads all columns that are needed; lists often have a title above. */
+    public static OptionalInt headingsOf(List<List<String>> rows) {
+        return IntStream.range(0, rows.size())
+                .filter(place -> rows.get(place).stream()
+                        .flatMap(cell -> headed(cell).stream())
+                        .toList()
+                        .containsAll(needed()))
+                .findFirst();
     }
 
-    private static int place(ListColumn column, List<String> headings) {
+    /**
+     * The column of every heading that has one, by its place.
+     *
+     * @throws Refused if two headings mean the same
+     */
+    static Map<ListColumn, Integer> of(List<String> headings) {
+        Map<ListColumn, Integer> columns = new EnumMap<>(ListColumn.class);
         for (int place = 0; place < headings.size(); place++) {
-            if (headed(headings.get(place)).filter(column::equals).isPresent()) {
-                return place;
+            Optional<ListColumn> column = headed(headings.get(place));
+            if (column.isPresent()) {
+                Integer before = columns.putIfAbsent(column.get(), place);
+                if (before != null) {
+                    throw new Refused("draft.two-columns", headings.get(before), headings.get(place));
+                }
             }
         }
-        return -1;
+        return columns;
     }
 }
