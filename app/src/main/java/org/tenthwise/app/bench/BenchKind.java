@@ -1,23 +1,29 @@
 package org.tenthwise.app.bench;
 
 /**
- * The sums of the bench, in the order of a job: what the drawing asks for, the set-up and the hole, then the cut and
- * what is measured after it.
+ * The sums of the bench by their groups, each group in the order of a job: what the drawing asks for, then what is
+ * measured, then what becomes of it.
  */
 public enum BenchKind {
-    ZONE(new ZoneForm()),
-    THREAD_LIMITS(new ThreadLimitsForm()),
-    RUN_OUT(new RunOutForm()),
-    DRILL_SET(new DrillSetForm()),
-    NEXT_CUT(new NextCutForm()),
-    WIRES(new OverWiresForm()),
-    FIT(new FitForm()),
-    TEMPERATURE(new AtTwentyForm());
+    ZONE(BenchGroup.SIZE, new ZoneForm()),
+    FIT(BenchGroup.SIZE, new FitForm()),
+    TEMPERATURE(BenchGroup.SIZE, new AtTwentyForm()),
+    THREAD_LIMITS(BenchGroup.THREAD, new ThreadLimitsForm()),
+    WIRES(BenchGroup.THREAD, new OverWiresForm()),
+    RUN_OUT(BenchGroup.CUT, new RunOutForm()),
+    DRILL_SET(BenchGroup.CUT, new DrillSetForm()),
+    NEXT_CUT(BenchGroup.CUT, new NextCutForm());
 
+    private final BenchGroup group;
     private final BenchForm form;
 
-    BenchKind(BenchForm form) {
+    BenchKind(BenchGroup group, BenchForm form) {
+        this.group = group;
         this.form = form;
+    }
+
+    public BenchGroup group() {
+        return group;
     }
 
     public BenchForm form() {

@@ -12,7 +12,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.tenthwise.app.bench.Bench;
+import org.tenthwise.app.bench.BenchGroup;
 import org.tenthwise.app.bench.BenchKind;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.sums.handbook.Handbook;
@@ -79,9 +81,38 @@ class BenchScreenTest extends ScreenTest {
     }
 
     @ParameterizedTest(name = "{0}")
+    @EnumSource(BenchGroup.class)
+    void everyGroupHoldsEverywhere(BenchGroup group) {
+        seen("bench", "group-" + group.name().toLowerCase(Locale.ROOT), window -> {
+            BenchViewModel model = BenchViewModel.alone(bench(), words, workshop);
+            model.open(group);
+            return view(window, model);
+        });
+    }
+
+    @Test
+    void aSumIsTwoTouchesAway() {
+        for (BenchKind kind : BenchKind.values()) {
+            BenchViewModel model = BenchViewModel.alone(bench(), words, workshop);
+            run(() -> {
+                Window window = window(Display.DAY);
+                window.shell().show(view(window, model));
+                press(window.scene(), "bench-group-" + key(kind.group()));
+                press(window.scene(), "bench-" + key(kind));
+            });
+            assertEquals(
+                    kind, model.inHandProperty().get().map(SumViewModel::kind).orElseThrow());
+        }
+    }
+
+    private static String key(Enum<?> word) {
+        return word.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    @ParameterizedTest(name = "{0}")
     @CsvSource(textBlock = SUMS)
     void aSumWithItsAnswerHoldsEverywhere(BenchKind kind, String figures) {
-        seen("bench", kind.name().toLowerCase(Locale.ROOT).replace('_', '-'), window -> alone(window, kind, figures));
+        seen("bench", key(kind), window -> alone(window, kind, figures));
     }
 
     /** Nothing is used on the machine whose caution lies on another page. */

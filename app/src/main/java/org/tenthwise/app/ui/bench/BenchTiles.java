@@ -4,10 +4,8 @@ import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
-import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.RowConstraints;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.bench.BenchSign;
 import org.tenthwise.app.picture.Role;
@@ -18,8 +16,11 @@ import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.model.words.Words;
 
-/** The sums of the bench, a large key each with its sign, its name and what it is for. */
+/** The sums of one group, a large key each with its sign, its name and what it is for. */
 final class BenchTiles extends GridPane {
+
+    /** Fewer leave room, so that a key is as large in every group. */
+    private static final int USUAL_TILES = 6;
 
     private final BenchViewModel model;
     private final PictureFrames pictures;
@@ -29,28 +30,17 @@ final class BenchTiles extends GridPane {
         this.model = model;
         this.pictures = pictures;
         this.words = words;
-        getStyleClass().addAll("on-sheet", "bench-tiles");
         setHgap(12);
         setVgap(12);
     }
 
     void arrange(Arrangement arrangement) {
-        int across = arrangement == Arrangement.LANDSCAPE ? 4 : 2;
+        int across = arrangement == Arrangement.LANDSCAPE ? 3 : 2;
         List<Tile> tiles = model.tiles();
+        int rows = (Math.max(USUAL_TILES, tiles.size()) + across - 1) / across;
         getChildren().clear();
-        getColumnConstraints().clear();
-        getRowConstraints().clear();
-        for (int i = 0; i < across; i++) {
-            ColumnConstraints width = new ColumnConstraints();
-            width.setPercentWidth(100.0 / across);
-            getColumnConstraints().add(width);
-        }
-        for (int i = 0; i < tiles.size() / across; i++) {
-            RowConstraints height = new RowConstraints();
-            height.setPercentHeight(100.0 * across / tiles.size());
-            height.setVgrow(Priority.ALWAYS);
-            getRowConstraints().add(height);
-        }
+        getColumnConstraints().setAll(Shares.columns(across));
+        getRowConstraints().setAll(Shares.rows(rows));
         for (int i = 0; i < tiles.size(); i++) {
             add(key(tiles.get(i)), i % across, i / across);
         }

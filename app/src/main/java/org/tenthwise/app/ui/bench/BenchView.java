@@ -21,7 +21,7 @@ public final class BenchView extends Screen {
     private final Words words;
     private final Map<SumViewModel, SumView> sums = new HashMap<>();
     private Optional<SumView> sum = Optional.empty();
-    private final BenchTiles tiles;
+    private final BenchList list;
     private Arrangement arrangement = Arrangement.LANDSCAPE;
 
     public BenchView(BenchViewModel model, PictureFrames pictures, Words words) {
@@ -29,7 +29,7 @@ public final class BenchView extends Screen {
         this.model = model;
         this.pictures = pictures;
         this.words = words;
-        tiles = new BenchTiles(model, pictures, words);
+        list = new BenchList(model, pictures, words);
         Key published = new Key(Key.Kind.PLAIN, words.say("reference.title"), model::published);
         published.setId("published");
         published.getStyleClass().add("home-setting");
@@ -38,6 +38,7 @@ public final class BenchView extends Screen {
                         ? RunHeading.titled(title(), words, model::back)
                         : RunHeading.of(title(), new SimpleObjectProperty<>(model.run()), words, model::back))
                 .end(published));
+        owns(model.groupProperty().subscribe(list::show));
         owns(model.inHandProperty().subscribe(this::show));
         owns(pictures.look().largeTextProperty().subscribe(large -> arrange()));
         owns(pictures.look().glovesProperty().subscribe(gloves -> arrange()));
@@ -46,7 +47,7 @@ public final class BenchView extends Screen {
     private void show(Optional<SumViewModel> inHand) {
         sum = inHand.map(one -> sums.computeIfAbsent(one, this::view));
         arrange();
-        setCenter(sum.<Region>map(view -> view).orElse(tiles));
+        setCenter(sum.<Region>map(view -> view).orElse(list));
     }
 
     private SumView view(SumViewModel one) {
@@ -56,7 +57,7 @@ public final class BenchView extends Screen {
     }
 
     private void arrange() {
-        tiles.arrange(arrangement);
+        list.arrange(arrangement);
         sum.ifPresent(view -> view.arrange(arrangement, pictures.look()));
     }
 

@@ -4,9 +4,11 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.tenthwise.app.bench.Bench;
+import org.tenthwise.app.bench.BenchGroup;
 import org.tenthwise.app.bench.BenchKind;
 import org.tenthwise.app.bench.FormValues;
 import org.tenthwise.app.bench.Prefill;
@@ -23,6 +25,9 @@ public final class BenchViewModel implements Typing {
     /** A sum to choose. {@code line} says what it is for, or that the step's figures are filled in. */
     public record Tile(BenchKind kind, String name, String line, boolean fitting) {}
 
+    /** A group of sums to choose. */
+    public record Group(BenchGroup group, String name, boolean chosen) {}
+
     private final Bench bench;
     private final Optional<State> run;
     private final Prefill prefill;
@@ -31,6 +36,7 @@ public final class BenchViewModel implements Typing {
     private final Optional<SumViewModel.NoteBook> book;
     private final Map<BenchKind, SumViewModel> begun = new EnumMap<>(BenchKind.class);
     private final ReadOnlyObjectWrapper<Optional<SumViewModel>> inHand = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<BenchGroup> group;
     private boolean fromList;
 
     private BenchViewModel(
@@ -41,6 +47,7 @@ public final class BenchViewModel implements Typing {
         this.words = words;
         this.navigator = navigator;
         this.book = book;
+        this.group = new ReadOnlyObjectWrapper<>(firstFilled().group());
         this.prefill.fitting().ifPresent(kind -> inHand.set(Optional.of(sum(kind))));
     }
 
@@ -72,8 +79,38 @@ public final class BenchViewModel implements Typing {
         return run;
     }
 
+    /** The sum the step in hand leads to, or else the first that is filled in, or else the first of all. */
+    private BenchKind firstFilled() {
+        return prefill.fitting()
+                .or(() -> Stream.of(BenchKind.values())
+                        .filter(prefill.filled()::containsKey)
+                        .findFirst())
+                .orElse(BenchKind.values()[0]);
+    }
+
+    /** Those that have sums, in their order. */
+    public List<Group> groups() {
+        return Stream.of(BenchKind.values())
+                .map(BenchKind::group)
+                .distinct()
+                .map(one -> new Group(one, words.say("bench.group", one), one == group.get()))
+                .toList();
+    }
+
+    /** The group whose sums are listed. */
+    public ReadOnlyObjectProperty<BenchGroup> groupProperty() {
+        return group.getReadOnlyProperty();
+    }
+
+    /** Lists the sums of {@code wanted}. */
+    public void open(BenchGroup wanted) {
+        group.set(wanted);
+    }
+
+    /** The sums of the group in hand. */
     public List<Tile> tiles() {
         return Bench.all().stream()
+                .filter(sum -> sum.kind().group() == group.get())
                 .map(sum -> new Tile(
                         sum.kind(),
                         words.say("bench.name", sum.kind()),
@@ -84,13 +121,14 @@ public final class BenchViewModel implements Typing {
                 .toList();
     }
 
-    /** Absent while the list is shown. */
+    /** Absent while the lists are shown. */
     public ReadOnlyObjectProperty<Optional<SumViewModel>> inHandProperty() {
         return inHand.getReadOnlyProperty();
     }
 
     public void choose(BenchKind kind) {
         fromList = true;
+        group.set(kind.group());
         inHand.set(Optional.of(sum(kind)));
     }
 
