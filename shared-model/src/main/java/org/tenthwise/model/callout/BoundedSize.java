@@ -2,7 +2,6 @@ package org.tenthwise.model.callout;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.words.Refused;
 
@@ -18,12 +17,11 @@ final class BoundedSize {
      * @param bounds wherever one can stand
      * @throws Refused if the figures are none, or are bounded twice
      */
-    @SafeVarargs
-    static CalloutSize read(String figures, Unit unit, Optional<String>... bounds) {
+    static CalloutSize read(String figures, Unit unit, List<Optional<String>> bounds) {
         Tokens row = Tokens.of(figures.strip());
         CalloutSize size = new SizeReader(row, unit).read(Optional.empty());
         row.requireEnd();
-        List<String> said = Stream.of(bounds).flatMap(Optional::stream).toList();
+        List<String> said = bounds.stream().flatMap(Optional::stream).toList();
         if (said.isEmpty()) {
             return size;
         }

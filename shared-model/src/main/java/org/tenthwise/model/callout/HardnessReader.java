@@ -1,5 +1,6 @@
 package org.tenthwise.model.callout;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -60,8 +61,9 @@ final class HardnessReader {
                 BoundedSize.read(
                         found.group("size"),
                         Unit.named(scale.replace(" ", "")),
-                        Optional.ofNullable(found.group("bound")),
-                        Optional.ofNullable(found.group("between")),
-                        Optional.ofNullable(found.group("last"))));
+                        List.of(
+                                Optional.ofNullable(found.group("bound")),
+                                Optional.ofNullable(found.group("between")),
+                                Optional.ofNullable(found.group("last")))));
     }
 }

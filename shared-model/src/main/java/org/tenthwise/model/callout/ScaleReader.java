@@ -1,6 +1,7 @@
 package org.tenthwise.model.callout;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -83,8 +84,7 @@ final class ScaleReader {
         CalloutSize size = BoundedSize.read(
                 found.group("size"),
                 Unit.named(unit),
-                Optional.ofNullable(found.group("bound")),
-                Optional.ofNullable(found.group("last")));
+                List.of(Optional.ofNullable(found.group("bound")), Optional.ofNullable(found.group("last"))));
         if (!size.hasLimits()) {
             throw new Refused("model.callout.scale-without-limit", found.group("size"), unit);
         }
