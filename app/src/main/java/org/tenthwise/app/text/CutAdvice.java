@@ -164,6 +164,8 @@ final class CutAdvice {
         return switch (refused.reason()) {
             case BELOW_LEAST_CUT -> List.of(belowLeast(finding, proposal, last));
             case PAST_SIZE -> List.of(words.say("next.cut.past-size"), words.say("next.cut.nothing-more"));
+            case NO_AIM -> // no figure: half of the readings of work on its limit would reject it
+                List.of(words.say("next.cut.no-aim", feature(finding).key()));
             case UNEVEN -> noEvenCut(finding, proposal, refused, last, figures);
         };
     }

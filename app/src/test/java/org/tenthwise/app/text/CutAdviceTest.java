@@ -20,6 +20,7 @@ import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.SizeModifier;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.StepEvent;
+import org.tenthwise.model.tolerance.Limits;
 
 /** What is said of the next cut. Every figure by hand from the limits and the sizes beside it. */
 class CutAdviceTest extends WorkBeingCut {
@@ -140,6 +141,45 @@ class CutAdviceTest extends WorkBeingCut {
         events.add(new Event.MachineKnown("Lathe 4", Register.DIAMETER, Aim.ByLimits.THIRD));
         read("29.8");
         assertEquals("Change the X offset by +0.266 mm on diameter.", advice("BORE 30.0 30.2 0", 1));
+    }
+
+    /** A figure that ends on the only limit is none to give; a size that the plan names is aimed at. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+        # feature | least | most | aim | read | what is said
+        DEPTH    | 12.0 |      |      | 11.9 | Go deeper than the least by more than the reading can be out: the plan names no aim.
+        DEPTH    | 12.0 |      | 12.3 | 11.9 | Go 0.4 mm deeper.
+        BORE     | 30.0 |      |      | 29.9 | Go past the limit, not to it, by more than the reading can be out: the plan names no aim.
+        DIAMETER |      | 30.0 |      | 30.2 | Go past the limit, not to it, by more than the reading can be out: the plan names no aim.
+        DIAMETER |      | 30.0 | 29.8 | 30.2 | Change the X offset by −0.4 mm on diameter.
+        DEPTH    |      | 12.0 |      | 12.1 | Stop cutting here and measure again. If it stays out, it needs a disposition.
+        """)
+    void ofOneLimitAnAimIsTakenFromThePlanAlone(
+            String feature, String least, String most, String aim, String read, String said) {
+        counts(Register.DIAMETER);
+        read(read);
+        SizeCheck each = check(feature + " 1 2 0", 1);
+        SizeCheck check = new SizeCheck(
+                each.feature(),
+                new Limits(
+                        Optional.ofNullable(least).map(WorkBeingCut::mm),
+                        Optional.ofNullable(most).map(WorkBeingCut::mm)),
+                each.places(),
+                1,
+                Combine.EACH,
+                true,
+                each.guardBand(),
+                each.with(),
+                new Cutting(
+                        Optional.ofNullable(aim).map(size -> new Aim.Size(mm(size))),
+                        Optional.empty(),
+                        Optional.empty()),
+                Optional.empty(),
+                Contact.SQUARE);
+        assertEquals(said, new Advice(WORDS).next(line(check, Optional.empty())));
     }
 
     @Test

@@ -81,7 +81,17 @@ final class CuttingRules {
                         guardBand.figure().signum() == 0 ? "plan.cutting.aim-outside" : "plan.cutting.aim-guarded",
                         aim,
                         guardBand));
+        limits.filter(only -> only.width().isEmpty())
+                .filter(only -> size.filter(aim -> isOn(aim.length(), only)).isPresent())
+                .ifPresent(only -> keys.problem(AIM, "plan.cutting.aim-on-limit", size.orElseThrow()));
         return size.map(Aim.Size::new);
+    }
+
+    private static boolean isOn(Length aim, Limits limits) {
+        return Stream.of(Limit.values())
+                .flatMap(which -> limits.at(which).stream())
+                .map(Written::length)
+                .anyMatch(aim::equals);
     }
 
     private static boolean isInside(Length aim, Limits limits, Length guardBand) {

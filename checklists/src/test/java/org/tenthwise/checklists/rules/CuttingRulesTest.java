@@ -2,6 +2,7 @@ package org.tenthwise.checklists.rules;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.tenthwise.checklists.rules.PlanText.HEAD;
 import static org.tenthwise.checklists.rules.PlanText.check;
 
@@ -42,6 +43,25 @@ class CuttingRulesTest {
         assertEquals(
                 new Cutting(Optional.of(Aim.ByLimits.MIDDLE), Optional.empty(), Optional.empty()),
                 cutting(HEAD + bore + "cut_again = \"too small\"\naim = \"middle\"\n"));
+    }
+
+    /** Work brought to the only limit would be rejected by half of the readings of it. */
+    @Test
+    void theOnlyLimitIsNoAim() {
+        String depth =
+                """
+                kind = "depth"
+                lower = 0.500
+                places = ["floor"]
+                gauge_kind = "depth-micrometer"
+                cut_again = "too small"
+                """;
+        assertEquals(
+                Optional.of(new Aim.Size(inch("0.510").orElseThrow())),
+                cutting(HEAD + depth + "aim = 0.510\n").aim());
+        PlanReading.Bad refused =
+                assertInstanceOf(PlanReading.Bad.class, new PlanReader().read(HEAD + depth + "aim = 0.500\n"));
+        assertTrue(refused.problems().toString().contains("is the limit itself"), refused::toString);
     }
 
     private static Optional<Written> inch(String figure) {

@@ -23,6 +23,8 @@ public record Proposal(EvenCut cut, Optional<Register> register, List<Slot> unre
         EVEN_CUT,
         /** None does, and no more than so much may come off. */
         AT_MOST,
+        /** Metal is left, and how much comes off is for whoever cuts: the plan names no aim past the only limit. */
+        PAST_THE_LIMIT,
         /** The same offset once more. */
         SPRING_PASS,
         /** Nothing that this tool could take off may come off. */
@@ -77,6 +79,9 @@ public record Proposal(EvenCut cut, Optional<Register> register, List<Slot> unre
         }
         if (atMost(size).isPresent()) {
             return Way.AT_MOST;
+        }
+        if (cut instanceof EvenCut.NoCut refused && refused.reason() == EvenCut.Reason.NO_AIM) {
+            return Way.PAST_THE_LIMIT;
         }
         return cut instanceof EvenCut.NoCut refused
                         && isBelowLeastCut()

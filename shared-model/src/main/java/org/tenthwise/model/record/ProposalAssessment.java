@@ -13,6 +13,7 @@ import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.tolerance.Limit;
+import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.VerdictKind;
 
 /** What may be cut next on the strength of what was read. */
@@ -40,26 +41,54 @@ final class ProposalAssessment {
                 || !unread.isEmpty() && pass.onThese().isEmpty()) {
             return Optional.empty();
         }
-        Limit metalSide = asked.feature().stillCutBeyond();
         Optional<Register> register =
                 run.register().filter(any -> asked.feature().isTurned());
-        Length aim = asked.cutting()
-                .aim()
-                .or(run::usualAim)
-                .orElse(Aim.ByLimits.MIDDLE)
-                .of(asked.limits(), metalSide);
-        EvenCut cut = EvenCut.of(
-                asked.feature(),
-                asked.limits(),
-                asked.guardBand().length(),
-                aim,
-                asked.cutting().leastCut().map(Written::length),
-                Optional.of(stepOfSize(asked, register)),
-                asked.isOne()
-                        ? List.of(read.value().orElseThrow())
-                        : measured.stream().map(Measured::value).toList(),
-                atMost);
+        List<Length> bound = asked.isOne()
+                ? List.of(read.value().orElseThrow())
+                : measured.stream().map(Measured::value).toList();
+        EvenCut cut = aim(asked, run)
+                .or(() -> atMost.map(other -> halfWay(asked, mostMetal(asked, bound), other)))
+                .map(aim -> EvenCut.of(
+                        asked.feature(),
+                        asked.limits(),
+                        asked.guardBand().length(),
+                        aim,
+                        asked.cutting().leastCut().map(Written::length),
+                        Optional.of(stepOfSize(asked, register)),
+                        asked.limits().width().isPresent() ? bound : List.of(mostMetal(asked, bound)),
+                        atMost))
+                .orElseGet(() -> new EvenCut.NoCut(EvenCut.Reason.NO_AIM, Optional.empty()));
         return Optional.of(new Proposal(cut, register, unread));
+    }
+
+    /**
+     * Where the cut is to end. A size with one limit has no middle: work brought to the limit itself would be left
+     * where the uncertainty of a reading rejects it, so only a size that the plan names is aimed at.
+     */
+    private static Optional<Length> aim(CheckOfSize asked, Run run) {
+        Limits limits = asked.limits();
+        Aim wanted = asked.cutting().aim().or(run::usualAim).orElse(Aim.ByLimits.MIDDLE);
+        return Optional.of(wanted)
+                .filter(aim -> limits.width().isPresent() || aim instanceof Aim.Size)
+                .map(aim -> aim.of(limits, asked.feature().stillCutBeyond()));
+    }
+
+    /**
+     * Half-way from the only limit to where another size that the tool cuts has to stop; the limit where that leaves
+     * nothing between them, for a cut that is refused.
+     */
+    private static Length halfWay(CheckOfSize asked, Length size, Length other) {
+        boolean comesDown = asked.feature().stillCutBeyond() == Limit.UPPER;
+        Length limit = asked.limits().middle();
+        Length toLimit = comesDown ? size.minus(limit) : limit.minus(size);
+        Length needed = toLimit.plus(asked.guardBand().length());
+        Length off = other.isAbove(needed) ? needed.plus(other).half() : needed;
+        return comesDown ? size.minus(off) : size.plus(off);
+    }
+
+    /** Nothing binds the others: with the place that has most metal on the aim, every place is past the only limit. */
+    private static Length mostMetal(CheckOfSize asked, List<Length> sizes) {
+        return asked.feature().stillCutBeyond() == Limit.UPPER ? Length.greatest(sizes) : Length.least(sizes);
     }
 
     /**

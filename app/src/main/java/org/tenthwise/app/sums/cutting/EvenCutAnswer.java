@@ -115,7 +115,7 @@ final class EvenCutAnswer {
                         ? "in-size"
                         : switch (no.reason()) {
                             case UNEVEN -> "uneven";
-                            case BELOW_LEAST_CUT -> "cut-again";
+                            case BELOW_LEAST_CUT, NO_AIM -> "cut-again";
                             case PAST_SIZE -> "past-size";
                         });
         answer.put(REASON, no.reason().name().toLowerCase(Locale.ROOT).replace('_', '-'));
@@ -123,6 +123,7 @@ final class EvenCutAnswer {
             case UNEVEN -> answer.note(uneven(no));
             case BELOW_LEAST_CUT -> answer.note(inside && !given.has(LEAST_CUT) ? "at-aim" : belowLeastCut(no));
             case PAST_SIZE -> answer.note("past");
+            case NO_AIM -> {} // both limits are given here
         }
         answer.note("safe");
     }

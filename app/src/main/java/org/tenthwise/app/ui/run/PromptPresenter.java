@@ -200,7 +200,7 @@ final class PromptPresenter {
     private Commit cut(State state, VerdictKind standing) {
         boolean unproven = standing == VerdictKind.UNPROVEN;
         return switch (way(state).orElse(Proposal.Way.EVEN_CUT)) {
-            case EVEN_CUT, AT_MOST -> cutTaken(unproven ? "run.light-cut-taken" : "run.cut-taken");
+            case EVEN_CUT, AT_MOST, PAST_THE_LIMIT -> cutTaken(unproven ? "run.light-cut-taken" : "run.cut-taken");
             case SPRING_PASS -> cutTaken("run.spring-pass-taken");
             case NONE -> unproven ? readAgain() : givenUp(state);
         };

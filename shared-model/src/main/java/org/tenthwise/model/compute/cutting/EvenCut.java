@@ -26,11 +26,15 @@ import org.tenthwise.model.tolerance.Limits;
  */
 public sealed interface EvenCut {
 
-    /** Why there is no cut: no even one brings every size in; this tool would rub; metal is missing already. */
+    /**
+     * Why there is no cut: no even one brings every size in; this tool would rub; metal is missing already; there is
+     * one limit and nothing says how far past it.
+     */
     enum Reason {
         UNEVEN,
         BELOW_LEAST_CUT,
-        PAST_SIZE
+        PAST_SIZE,
+        NO_AIM
     }
 
     /**

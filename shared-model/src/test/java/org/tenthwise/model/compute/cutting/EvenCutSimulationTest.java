@@ -59,7 +59,7 @@ class EvenCutSimulationTest {
         for (TrialPart.Form form : TrialPart.Form.values()) {
             assertTrue(offered.get(form) > PARTS / 50, () -> "too few of " + form + " to prove anything");
         }
-        for (Reason reason : Reason.values()) {
+        for (Reason reason : List.of(Reason.UNEVEN, Reason.BELOW_LEAST_CUT, Reason.PAST_SIZE)) {
             assertTrue(refused.get(reason) > PARTS / 50, () -> "too few " + reason + " to prove anything");
         }
     }
