@@ -34,16 +34,6 @@ public sealed interface AskedCheck extends Check {
     }
 
     @Override
-    default Optional<CheckOfSize> asSize() {
-        return Optional.empty();
-    }
-
-    @Override
-    default Optional<RunOutCheck> asTurn() {
-        return Optional.empty();
-    }
-
-    @Override
     default <R> R match(Check.Cases<R> cases) {
         return cases.asked(this);
     }

@@ -81,11 +81,6 @@ public record CalculatedCheck(Expression of, List<Use> uses, List<Integer> rests
     }
 
     @Override
-    public List<Question> questions() {
-        return List.of();
-    }
-
-    @Override
     public Optional<Means> means() {
         return Optional.empty();
     }
@@ -98,16 +93,6 @@ public record CalculatedCheck(Expression of, List<Use> uses, List<Integer> rests
     @Override
     public Optional<String> judgedBy() {
         return Optional.of("worst-case");
-    }
-
-    @Override
-    public Optional<CheckOfSize> asSize() {
-        return Optional.empty();
-    }
-
-    @Override
-    public Optional<RunOutCheck> asTurn() {
-        return Optional.empty();
     }
 
     @Override

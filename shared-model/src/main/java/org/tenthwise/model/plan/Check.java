@@ -78,7 +78,9 @@ public sealed interface Check
     }
 
     /** Questions answered by a tap, in the order they are asked; empty for a kind that only measures. */
-    List<Question> questions();
+    default List<Question> questions() {
+        return List.of();
+    }
 
     /** What it is measured or gauged with; absent for what is only confirmed or seen. */
     Optional<Means> means();
@@ -142,10 +144,14 @@ public sealed interface Check
     }
 
     /** It as a size of the work that is cut; absent for what is none. */
-    Optional<CheckOfSize> asSize();
+    default Optional<CheckOfSize> asSize() {
+        return Optional.empty();
+    }
 
     /** It as what is read over a turn; absent for what is not. */
-    Optional<RunOutCheck> asTurn();
+    default Optional<RunOutCheck> asTurn() {
+        return Optional.empty();
+    }
 
     /** What {@code cases} has for this kind. */
     <R> R match(Cases<R> cases);

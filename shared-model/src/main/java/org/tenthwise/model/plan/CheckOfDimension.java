@@ -54,11 +54,6 @@ public sealed interface CheckOfDimension extends Check
     }
 
     @Override
-    default List<Question> questions() {
-        return List.of();
-    }
-
-    @Override
     default Optional<Means> means() {
         return Optional.of(with());
     }
@@ -81,15 +76,5 @@ public sealed interface CheckOfDimension extends Check
     @Override
     default Optional<CheckOfDimension> asDimension() {
         return Optional.of(this);
-    }
-
-    @Override
-    default Optional<CheckOfSize> asSize() {
-        return Optional.empty();
-    }
-
-    @Override
-    default Optional<RunOutCheck> asTurn() {
-        return Optional.empty();
     }
 }

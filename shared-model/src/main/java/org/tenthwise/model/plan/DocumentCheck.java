@@ -28,11 +28,6 @@ public record DocumentCheck(ProofOf proof, String what, String where, Optional<L
     }
 
     @Override
-    public List<Question> questions() {
-        return List.of();
-    }
-
-    @Override
     public Optional<Means> means() {
         return Optional.empty();
     }
@@ -65,16 +60,6 @@ public record DocumentCheck(ProofOf proof, String what, String where, Optional<L
     @Override
     public Optional<DocumentCheck> asDocument() {
         return Optional.of(this);
-    }
-
-    @Override
-    public Optional<CheckOfSize> asSize() {
-        return Optional.empty();
-    }
-
-    @Override
-    public Optional<RunOutCheck> asTurn() {
-        return Optional.empty();
     }
 
     @Override

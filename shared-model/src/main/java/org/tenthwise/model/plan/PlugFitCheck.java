@@ -63,16 +63,6 @@ public record PlugFitCheck(int boreStep, Limits clearance, List<Place> places, P
     }
 
     @Override
-    public Optional<CheckOfSize> asSize() {
-        return Optional.empty();
-    }
-
-    @Override
-    public Optional<RunOutCheck> asTurn() {
-        return Optional.empty();
-    }
-
-    @Override
     public <R> R match(Cases<R> cases) {
         return cases.plugFit(this);
     }

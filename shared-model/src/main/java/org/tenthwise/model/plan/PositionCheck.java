@@ -122,11 +122,6 @@ public record PositionCheck(
     }
 
     @Override
-    public List<Question> questions() {
-        return List.of();
-    }
-
-    @Override
     public Optional<Means> means() {
         return Optional.of(with);
     }
@@ -144,16 +139,6 @@ public record PositionCheck(
     @Override
     public Optional<String> judgedBy() {
         return Optional.of("deviation");
-    }
-
-    @Override
-    public Optional<CheckOfSize> asSize() {
-        return Optional.empty();
-    }
-
-    @Override
-    public Optional<RunOutCheck> asTurn() {
-        return Optional.empty();
     }
 
     @Override

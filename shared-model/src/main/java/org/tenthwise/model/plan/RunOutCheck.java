@@ -76,11 +76,6 @@ public record RunOutCheck(
     }
 
     @Override
-    public List<Question> questions() {
-        return List.of();
-    }
-
-    @Override
     public Optional<Means> means() {
         return Optional.of(with);
     }
@@ -98,11 +93,6 @@ public record RunOutCheck(
     @Override
     public Optional<String> judgedBy() {
         return Optional.of("movement");
-    }
-
-    @Override
-    public Optional<CheckOfSize> asSize() {
-        return Optional.empty();
     }
 
     @Override

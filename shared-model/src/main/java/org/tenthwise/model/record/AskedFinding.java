@@ -29,11 +29,6 @@ public record AskedFinding(Step step, AskedCheck check, Map<Question, Answer> an
     }
 
     @Override
-    public Optional<Measured> deciding() {
-        return Optional.empty();
-    }
-
-    @Override
     public boolean isOfOneSize() {
         return false;
     }
@@ -44,18 +39,8 @@ public record AskedFinding(Step step, AskedCheck check, Map<Question, Answer> an
     }
 
     @Override
-    public boolean showsSizes() {
-        return false;
-    }
-
-    @Override
     public boolean awaitsAnother() {
         return false;
-    }
-
-    @Override
-    public Optional<RunOutFinding> asTurn() {
-        return Optional.empty();
     }
 
     @Override

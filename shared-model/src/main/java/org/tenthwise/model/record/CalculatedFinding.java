@@ -104,11 +104,6 @@ public record CalculatedFinding(
     }
 
     @Override
-    public Optional<Measured> deciding() {
-        return Optional.empty();
-    }
-
-    @Override
     public boolean isOfOneSize() {
         return true;
     }
@@ -120,18 +115,8 @@ public record CalculatedFinding(
     }
 
     @Override
-    public boolean showsSizes() {
-        return false;
-    }
-
-    @Override
     public boolean awaitsAnother() {
         return parts.stream().anyMatch(part -> part.is(Standing.OPEN));
-    }
-
-    @Override
-    public Optional<RunOutFinding> asTurn() {
-        return Optional.empty();
     }
 
     @Override

@@ -42,11 +42,6 @@ public record DocumentFinding(
     }
 
     @Override
-    public Optional<Measured> deciding() {
-        return Optional.empty();
-    }
-
-    @Override
     public boolean isOfOneSize() {
         return false;
     }
@@ -57,18 +52,8 @@ public record DocumentFinding(
     }
 
     @Override
-    public boolean showsSizes() {
-        return false;
-    }
-
-    @Override
     public boolean awaitsAnother() {
         return false;
-    }
-
-    @Override
-    public Optional<RunOutFinding> asTurn() {
-        return Optional.empty();
     }
 
     @Override

@@ -78,7 +78,9 @@ public sealed interface Finding
     }
 
     /** The reading that decides; absent where several together do, or none is there. */
-    Optional<Measured> deciding();
+    default Optional<Measured> deciding() {
+        return Optional.empty();
+    }
 
     /** The figure of a document that decides; absent where none does, and for what no document proves. */
     default Optional<Written> decidingFigure() {
@@ -100,13 +102,17 @@ public sealed interface Finding
      * Whether the readings are the sizes of the work, so that those of two passes tell what was cut between them: not
      * for a range, nor while something is still to be told that they hang on.
      */
-    boolean showsSizes();
+    default boolean showsSizes() {
+        return false;
+    }
 
     /** Whether another step is still to be measured before anything here is proven. */
     boolean awaitsAnother();
 
     /** It as what was read over a turn; absent for what was not. */
-    Optional<RunOutFinding> asTurn();
+    default Optional<RunOutFinding> asTurn() {
+        return Optional.empty();
+    }
 
     /**
      * Places that the size judged is written with beyond those of its readings: none for what is read, and for what is

@@ -150,11 +150,6 @@ public record OverWiresFinding(
     }
 
     @Override
-    public Optional<RunOutFinding> asTurn() {
-        return Optional.empty();
-    }
-
-    @Override
     public Optional<Length> overWires(Measured measured) {
         return Optional.of(measured.raw().minus(measured.uncorrected()));
     }

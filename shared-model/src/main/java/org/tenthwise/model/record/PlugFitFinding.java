@@ -61,28 +61,13 @@ public record PlugFitFinding(
     }
 
     @Override
-    public Optional<Measured> deciding() {
-        return Optional.empty();
-    }
-
-    @Override
     public boolean isOfOneSize() {
-        return false;
-    }
-
-    @Override
-    public boolean showsSizes() {
         return false;
     }
 
     @Override
     public boolean awaitsAnother() {
         return bore.isEmpty();
-    }
-
-    @Override
-    public Optional<RunOutFinding> asTurn() {
-        return Optional.empty();
     }
 
     @Override

@@ -38,12 +38,6 @@ public record PositionFinding(
         return decidingPoint.map(point -> point.deviation().diameter());
     }
 
-    /** X and Y decide together. */
-    @Override
-    public Optional<Measured> deciding() {
-        return Optional.empty();
-    }
-
     /** With a bonus, by the size of the feature as well. */
     @Override
     public boolean isOfOneSize() {
@@ -67,11 +61,6 @@ public record PositionFinding(
     }
 
     @Override
-    public boolean showsSizes() {
-        return false;
-    }
-
-    @Override
     public boolean awaitsAnother() {
         return check.hasBonus() && size.isEmpty();
     }
@@ -79,11 +68,6 @@ public record PositionFinding(
     /** Whether the size is outside its limits, so that no place is right. */
     public boolean sizeFailed() {
         return size.filter(VerdictKind.FAIL::equals).isPresent();
-    }
-
-    @Override
-    public Optional<RunOutFinding> asTurn() {
-        return Optional.empty();
     }
 
     @Override

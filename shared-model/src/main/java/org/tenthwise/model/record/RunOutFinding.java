@@ -42,11 +42,6 @@ public record RunOutFinding(
     }
 
     @Override
-    public Optional<Measured> deciding() {
-        return Optional.empty();
-    }
-
-    @Override
     public boolean isOfOneSize() {
         return true;
     }
@@ -54,11 +49,6 @@ public record RunOutFinding(
     @Override
     public List<Measured> farOff() {
         return Plausible.farOff(check, measured());
-    }
-
-    @Override
-    public boolean showsSizes() {
-        return false;
     }
 
     @Override

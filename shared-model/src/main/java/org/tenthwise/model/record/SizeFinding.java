@@ -88,11 +88,6 @@ public record SizeFinding(
     }
 
     @Override
-    public Optional<RunOutFinding> asTurn() {
-        return Optional.empty();
-    }
-
-    @Override
     public <R> R match(Cases<R> cases) {
         return cases.size(this);
     }

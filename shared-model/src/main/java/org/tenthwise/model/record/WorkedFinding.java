@@ -118,20 +118,9 @@ public record WorkedFinding(
         return true;
     }
 
-    /** What was read is not the size. */
-    @Override
-    public boolean showsSizes() {
-        return false;
-    }
-
     @Override
     public boolean awaitsAnother() {
         return false;
-    }
-
-    @Override
-    public Optional<RunOutFinding> asTurn() {
-        return Optional.empty();
     }
 
     @Override
