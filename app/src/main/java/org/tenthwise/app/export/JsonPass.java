@@ -35,8 +35,6 @@ import org.tenthwise.model.run.Document;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.words.Word;
-import org.tenthwise.model.worked.WorkedBy;
-import org.tenthwise.model.worked.WorkedWay;
 
 /** One pass of a characteristic as JSON. Sizes worked out are in the unit of the limits, see {@link WorkedOut}. */
 final class JsonPass {
@@ -187,45 +185,15 @@ final class JsonPass {
             return to;
         }
 
-        /** What is known beforehand, and what each place comes to. */
         @Override
         public ObjectNode worked(WorkedFinding worked) {
-            WorkedBy by = worked.check().by();
-            to.put("by", by.way().key());
-            ObjectNode given = to.putObject("given");
-            by.given().forEach(one -> given.put(one.what().key(), one.figure()));
-            ArrayNode places = to.putArray("places");
-            worked.at().forEach(at -> {
-                ObjectNode place = places.addObject().put("place", at.place().name());
-                at.worked().ifPresent(size -> put("size", size.value(), place));
-                at.beside()
-                        .ifPresent(beside -> place.put(
-                                by.way() == WorkedWay.BALLS ? "mouth" : "tooth-thickness",
-                                WorkedOut.figure(
-                                        beside,
-                                        at.raw().get(0).reading().typed().unit(),
-                                        0)));
-                at.refused().ifPresent(why -> place.put("refused", why.toString()));
-            });
+            JsonWorked.write(worked, JsonPass.this::put, to);
             return to;
         }
 
         @Override
         public ObjectNode position(PositionFinding position) {
-            to.put("material-modifier", Word.of(position.check().modifier()));
-            ArrayNode points = to.putArray("points");
-            position.points().forEach(read -> {
-                ObjectNode point = points.addObject();
-                point.put("at", String.join(", ", read.point().called()));
-                put("true-x", read.point().hole().x().length(), point);
-                put("true-y", read.point().hole().y().length(), point);
-                put("off-x", read.deviation().x(), point);
-                put("off-y", read.deviation().y(), point);
-                put("deviation", read.deviation().diameter(), point);
-                put("bonus", read.bonus(), point);
-                put("allowed", read.allowed(), point);
-                point.put("inside", read.isInside());
-            });
+            JsonPosition.write(position, JsonPass.this::put, to);
             return to;
         }
 

@@ -31,17 +31,17 @@ public sealed interface Prompt {
 
     /** Whether nothing is taken at the step: a hold point keeps it shut, or the run is closed. */
     default boolean isShut() {
-        return false;
+        return this instanceof Held || isClosed();
     }
 
     /** Whether the run is closed. */
     default boolean isClosed() {
-        return false;
+        return this instanceof Closed;
     }
 
     /** Whether all is taken. */
     default boolean isNothing() {
-        return false;
+        return this instanceof Nothing;
     }
 
     /** The reading it asks for; absent where it asks for something else. */
@@ -56,12 +56,12 @@ public sealed interface Prompt {
 
     /** Whether it asks which way a gauge counts. */
     default boolean asksSense() {
-        return false;
+        return this instanceof WhichSense;
     }
 
     /** Whether it asks if the sense just told is right. */
     default boolean asksIfSenseIsRight() {
-        return false;
+        return this instanceof SenseInFigures;
     }
 
     /** What a gauge was set on before, which it asks about; absent where it asks for something else. */
@@ -71,12 +71,12 @@ public sealed interface Prompt {
 
     /** Whether it asks for a paper. */
     default boolean asksDocument() {
-        return false;
+        return this instanceof ForDocument;
     }
 
     /** Whether it asks for a temperature. */
     default boolean asksTemperature() {
-        return false;
+        return this instanceof Temperature;
     }
 
     /** The steps that keep this one shut; empty where none do. */
@@ -158,11 +158,6 @@ public sealed interface Prompt {
         public <R> R match(Cases<R> cases) {
             return cases.whichSense(this);
         }
-
-        @Override
-        public boolean asksSense() {
-            return true;
-        }
     }
 
     /**
@@ -178,11 +173,6 @@ public sealed interface Prompt {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.senseInFigures(this);
-        }
-
-        @Override
-        public boolean asksIfSenseIsRight() {
-            return true;
         }
     }
 
@@ -271,11 +261,6 @@ public sealed interface Prompt {
         public <R> R match(FigureCases<R> cases) {
             return cases.temperature(this);
         }
-
-        @Override
-        public boolean asksTemperature() {
-            return true;
-        }
     }
 
     /**
@@ -309,11 +294,6 @@ public sealed interface Prompt {
         public <R> R match(Cases<R> cases) {
             return cases.forDocument(this);
         }
-
-        @Override
-        public boolean asksDocument() {
-            return true;
-        }
     }
 
     /** Every reading and answer of the pass is there. */
@@ -321,11 +301,6 @@ public sealed interface Prompt {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.nothing(this);
-        }
-
-        @Override
-        public boolean isNothing() {
-            return true;
         }
     }
 
@@ -339,11 +314,6 @@ public sealed interface Prompt {
         public <R> R match(Cases<R> cases) {
             return cases.held(this);
         }
-
-        @Override
-        public boolean isShut() {
-            return true;
-        }
     }
 
     /** The run is closed. */
@@ -351,16 +321,6 @@ public sealed interface Prompt {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.closed(this);
-        }
-
-        @Override
-        public boolean isShut() {
-            return true;
-        }
-
-        @Override
-        public boolean isClosed() {
-            return true;
         }
     }
 }

@@ -12,7 +12,6 @@ import org.tenthwise.model.plan.AskedCheck;
 import org.tenthwise.model.plan.CalculatedCheck;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.CheckOfSize;
-import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.DocumentCheck;
 import org.tenthwise.model.plan.IndicatedCheck;
 import org.tenthwise.model.plan.OverWiresCheck;
@@ -50,11 +49,7 @@ public final class Plausible {
     private static final BigDecimal HUNDRED = new BigDecimal("100");
     private static final BigDecimal A_FEW = new BigDecimal("5");
     private static final Length ONE_TURN = Length.of("1", Unit.MILLIMETRE);
-    private static final Length ONE_DEGREE = Length.of("1", Unit.DEGREE);
-    private static final Length QUARTER_TURN = Length.of("90", Unit.DEGREE);
     private static final Length HALF_TURN = Length.of("180", Unit.DEGREE);
-    /** A band of half the tolerance about the mistaken angle ends a tolerance from the nominal. */
-    private static final BigDecimal TOLERANCES_APART = new BigDecimal("1.5");
 
     private static final Length LEAST_ROOM_OF_A_MASTER = Length.of("0.02", Unit.MILLIMETRE);
     private static final BigDecimal COLDEST = BigDecimal.ZERO;
@@ -130,7 +125,7 @@ public final class Plausible {
         @Override
         public Optional<Expected> size(SizeCheck size) {
             return size.limitsOfASize()
-                    .map(limits -> compared(limits.middle(), setting).orElseGet(() -> near(size)))
+                    .map(limits -> compared(limits.middle(), setting).orElseGet(() -> NearNominal.size(size)))
                     .or(() -> range(size.limits(), before));
         }
 
@@ -141,7 +136,7 @@ public final class Plausible {
 
         @Override
         public Optional<Expected> angle(AngleCheck angle) {
-            return angle.limitsOfASize().map(Plausible::nearAngle).or(() -> range(angle.limits(), before));
+            return angle.limitsOfASize().map(NearNominal::angle).or(() -> range(angle.limits(), before));
         }
 
         @Override
@@ -160,13 +155,13 @@ public final class Plausible {
         public Optional<Expected> worked(WorkedCheck worked) {
             return worked.limitsOfASize()
                     .flatMap(limits -> worked.by().reading(limits.middle()))
-                    .map(Plausible::nearReading);
+                    .map(NearNominal::reading);
         }
 
         @Override
         public Optional<Expected> plugFit(PlugFitCheck fit) {
             return bores.apply(fit.boreStep()).map(CheckOfSize::limits).map(bore -> compared(bore.middle(), setting)
-                    .orElseGet(() -> near(bore)));
+                    .orElseGet(() -> NearNominal.size(bore)));
         }
 
         @Override
@@ -208,49 +203,11 @@ public final class Plausible {
         return new Expected(nominal, nominal.times(QUARTER));
     }
 
-    /** A rod on the point of a drilled hole reads deeper than the size by the length of the point. */
-    private static Expected near(SizeCheck size) {
-        Expected near = near(size.limits());
-        return size.contact() instanceof Contact.DrilledHole hole
-                ? new Expected(near.about().plus(Touch.most(hole)), near.room())
-                : near;
-    }
-
-    /** Where the angle of the other side lies within a tolerance of the limits, nobody can tell the two apart. */
-    private static Expected nearAngle(Limits limits) {
-        Expected near = near(limits);
-        List<Expected> mistaken = limits.width().stream()
-                .flatMap(width -> Stream.of(QUARTER_TURN, HALF_TURN)
-                        .map(turn -> turn.minus(near.about()))
-                        .filter(other -> other.minus(near.about()).abs().isAbove(width.times(TOLERANCES_APART)))
-                        .map(other -> new Expected(other, width.half())))
-                .toList();
-        return new Expected(near.about(), near.room(), mistaken);
-    }
-
-    private static Expected near(Limits limits) {
-        Length nominal = limits.middle();
-        Length quarter = nominal.abs().times(QUARTER);
-        Length little = limits.unit().isOfAngle() ? ONE_DEGREE : ONE_TURN;
-        Length small = limits.width()
-                .map(width -> Length.least(List.of(little, nominal.abs().half())))
-                .orElse(little);
-        return new Expected(
-                nominal, Length.greatest(List.of(quarter, small, limits.width().orElse(nominal.zero()))));
-    }
-
-    /** A reading that what is asked for is worked out of: no limits stand beside it. */
-    private static Expected nearReading(Length reading) {
-        Length size = reading.abs();
-        return new Expected(
-                reading, Length.greatest(List.of(size.times(QUARTER), Length.least(List.of(ONE_TURN, size.half())))));
-    }
-
     /** Whether what was worked out is far off what the drawing asks for. */
     static boolean isFarOff(WorkedCheck check, Length result) {
         return result.signum() <= 0
                 || check.limitsOfASize()
-                        .map(limits -> limits.unit().isOfAngle() ? nearAngle(limits) : near(limits))
+                        .map(limits -> limits.unit().isOfAngle() ? NearNominal.angle(limits) : NearNominal.size(limits))
                         .filter(expected -> !expected.fits(result))
                         .isPresent();
     }
