@@ -1,12 +1,10 @@
 package org.tenthwise.app.ui.record;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -20,16 +18,13 @@ import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.RunSession;
-import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.ui.Watch;
 import org.tenthwise.app.ui.Workshop;
-import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Document;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
-import org.tenthwise.model.words.Message;
 
 class RecordViewModelTest {
 
@@ -137,134 +132,6 @@ class RecordViewModelTest {
                 model((run, as) -> folder).rowsValue().getValue().get(0).after());
     }
 
-    @Test
-    void aFileWrittenIsSaidWithItsPlace() {
-        RecordViewModel model = model((run, as) -> Path.of(run + "." + as.extension()));
-        model.hand(FORMATS.get(0));
-        assertEquals(
-                "Folder: " + Path.of("").toAbsolutePath() + ". File: LG-2207-C-014.csv",
-                workshop.told.get(0).words());
-        assertEquals(
-                "Folder: " + Path.of("").toAbsolutePath() + ". File: LG-2207-C-014.csv",
-                model.writtenProperty().get());
-        assertFalse(model.busyProperty().get());
-    }
-
-    @Test
-    void whileItIsWrittenThatIsSaidAndAKeyPressedAgainWritesNothing() {
-        List<String> said = new ArrayList<>();
-        List<String> written = new ArrayList<>();
-        RecordViewModel[] model = new RecordViewModel[1];
-        model[0] = model((run, as) -> {
-            said.add(model[0].writtenProperty().get());
-            model[0].hand(as);
-            written.add(run);
-            return folder;
-        });
-        model[0].hand(FORMATS.get(0));
-        assertEquals(List.of("The record is being written."), said);
-        assertEquals(1, written.size());
-    }
-
-    /** The keys under the message that says where the file is. */
-    private List<String> keys() {
-        return workshop.told.get(0).replies().stream()
-                .map(Notice.NoticeKey::label)
-                .toList();
-    }
-
-    private RecordViewModel saved() {
-        RecordViewModel model = model((run, as) -> Path.of("records", run + ".csv"));
-        model.hand(FORMATS.get(0));
-        return model;
-    }
-
-    @Test
-    void aFileThatWasSavedIsOpenedFromTheMessageAndFromTheScreen() {
-        RecordViewModel model = saved();
-        Path file = Path.of("records", "LG-2207-C-014.csv").toAbsolutePath();
-        assertEquals(List.of("Open file", "OK"), keys());
-        workshop.told.get(0).replies().get(0).then().run();
-        viewer.answer(Optional.empty());
-        model.openFile();
-        assertEquals(List.of(file, file), viewer.asked);
-        assertEquals(1, workshop.told.size());
-    }
-
-    @Test
-    void aSecondTapWhileItIsBeingOpenedOpensNothingMore() {
-        RecordViewModel model = saved();
-        model.openFile();
-        assertTrue(model.openingProperty().get());
-        model.openFile();
-        assertEquals(1, viewer.asked.size());
-        viewer.answer(Optional.empty());
-        assertFalse(model.openingProperty().get());
-    }
-
-    /** A command of the system is often done before the finger bounces. */
-    @Test
-    void aSecondTapInTheSameBreathOpensNothingMore() {
-        RecordViewModel model = saved();
-        model.openFile();
-        watch.hold();
-        viewer.answer(Optional.empty());
-        watch.pass(700);
-        model.openFile();
-        assertEquals(1, viewer.asked.size());
-        watch.pass(100);
-        model.openFile();
-        assertEquals(2, viewer.asked.size());
-    }
-
-    @Test
-    void whyAFileWasNotOpenedIsSaidAndItCanBeTriedAgain() {
-        RecordViewModel model = saved();
-        model.openFile();
-        viewer.answer(Optional.of(Message.of("as-said", "No program here opened it.")));
-        assertEquals("File not opened", workshop.told.get(1).title());
-        assertEquals("No program here opened it.", workshop.told.get(1).words());
-        model.openFile();
-        assertEquals(2, viewer.asked.size());
-    }
-
-    @Test
-    void whereNothingOpensFilesNoKeyIsOffered() {
-        viewer = AskedViewer.none();
-        RecordViewModel model = saved();
-        assertEquals(List.of("OK"), keys());
-        assertFalse(model.opensFile());
-        model.openFile();
-        assertEquals(List.of(), viewer.asked);
-    }
-
-    @Test
-    void beforeAFileIsSavedAndWhileOneIsBeingWrittenNoneIsOpened() {
-        List<Boolean> opens = new ArrayList<>();
-        RecordViewModel[] model = new RecordViewModel[1];
-        model[0] = model((run, as) -> {
-            opens.add(model[0].opensFile());
-            return folder;
-        });
-        model[0].openFile();
-        model[0].hand(FORMATS.get(0));
-        model[0].hand(FORMATS.get(0));
-        assertEquals(List.of(false, false), opens);
-        assertEquals(List.of(), viewer.asked);
-    }
-
-    /** Signed after it was saved: the file says less than the record. */
-    @Test
-    void aFileFromBeforeTheLastEntryIsNoLongerOffered() {
-        RecordViewModel model = saved();
-        model.load();
-        assertTrue(model.opensFile());
-        Workshop.must(() -> session.close("Inspector 1", SignedAs.NOT_ACCEPTED));
-        model.load();
-        assertFalse(model.opensFile());
-        assertEquals("", model.writtenProperty().get());
-    }
-
     private static List<String> opened(RecordViewModel model, int step) {
         return model.story(step).stream()
                 .flatMap(chapter -> chapter.lines().stream())
@@ -312,17 +179,6 @@ class RecordViewModelTest {
         assertEquals(Optional.of(4), model.openedProperty().get());
         model.open(4);
         assertEquals(Optional.empty(), model.openedProperty().get());
-    }
-
-    @Test
-    void aFileThatCouldNotBeWrittenIsSaidAndCanBeTriedAgain() {
-        RecordViewModel model = model((run, as) -> {
-            throw new CouldNotRead(Message.of("as-said", "The store was taken away."), new IllegalStateException());
-        });
-        model.hand(FORMATS.get(0));
-        assertEquals("The store was taken away.", workshop.told.get(0).words());
-        assertEquals("", model.writtenProperty().get());
-        assertFalse(model.busyProperty().get());
     }
 
     @Test

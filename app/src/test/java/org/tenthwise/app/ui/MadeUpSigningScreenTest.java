@@ -1,0 +1,12 @@
+package org.tenthwise.app.ui;
+
+import org.tenthwise.app.text.TestLanguage;
+
+/** The same screens in a language that is not English and a third longer: nothing is left in English or cut off. */
+class MadeUpSigningScreenTest extends SigningScreenTest {
+
+    @Override
+    protected TestLanguage language() {
+        return TestLanguage.MADE_UP;
+    }
+}
