@@ -1,36 +1,14 @@
 package org.tenthwise.app.picture;
 
-import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import org.tenthwise.app.text.Figures;
 import org.tenthwise.model.plan.Feature;
-import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
-import org.tenthwise.model.quantity.Written;
-import org.tenthwise.model.tolerance.Limit;
 
 /** Sizes to draw, with invented readings. */
 final class SizeScenes {
 
-    private final Feature feature;
-    private final Unit unit;
-    private final int places;
-    private final List<SizePicture.ReadingColumn> columns = new ArrayList<>();
-    private Optional<SizePicture.Sized> lower = Optional.empty();
-    private Optional<SizePicture.Sized> upper = Optional.empty();
-    private Length guardBand = Length.ZERO;
-    private Optional<SizePicture.Sized> judged = Optional.empty();
-    private Optional<SizePicture.Cut> cut = Optional.empty();
-
-    private SizeScenes(Feature feature, Unit unit, int places) {
-        this.feature = feature;
-        this.unit = unit;
-        this.places = places;
-    }
+    private SizeScenes() {}
 
     static Map<String, SizePicture> all() {
         Map<String, SizePicture> scenes = new LinkedHashMap<>();
@@ -81,7 +59,7 @@ final class SizeScenes {
                         .picture());
         scenes.put(
                 "outside-cut-again",
-                new SizeScenes(Feature.DIAMETER, Unit.MILLIMETRE, 3)
+                new SizeScene(Feature.DIAMETER, Unit.MILLIMETRE, 3)
                         .limits("47.980", "48.000")
                         .earlier("48.312")
                         .earlier("48.098")
@@ -101,14 +79,14 @@ final class SizeScenes {
                         .picture());
         scenes.put(
                 "aim-on-a-limit",
-                new SizeScenes(Feature.DIAMETER, Unit.MILLIMETRE, 3)
+                new SizeScene(Feature.DIAMETER, Unit.MILLIMETRE, 3)
                         .limits("", "48.000")
                         .taken("1", "", "48.032", true)
                         .cut("48.000", "0.032")
                         .picture());
         scenes.put(
                 "outside-two-places",
-                new SizeScenes(Feature.DIAMETER, Unit.MILLIMETRE, 3)
+                new SizeScene(Feature.DIAMETER, Unit.MILLIMETRE, 3)
                         .limits("47.980", "48.000")
                         .guard("0.003")
                         .taken("1", "10", "47.991", false)
@@ -118,14 +96,14 @@ final class SizeScenes {
                         .picture());
         scenes.put(
                 "inch-outside",
-                new SizeScenes(Feature.DIAMETER, Unit.INCH, 4)
+                new SizeScene(Feature.DIAMETER, Unit.INCH, 4)
                         .limits("2.5984", "2.6000")
                         .taken("1", "", "2.6016", true)
                         .cut("2.5992", "0.0024")
                         .picture());
         scenes.put(
                 "pocket",
-                new SizeScenes(Feature.WIDTH, Unit.MILLIMETRE, 3)
+                new SizeScene(Feature.WIDTH, Unit.MILLIMETRE, 3)
                         .limits("12.000", "12.043")
                         .taken("1", "2", "12.046", true)
                         .taken("2", "2", "12.022", false)
@@ -136,7 +114,7 @@ final class SizeScenes {
                         .picture());
         scenes.put(
                 "pocket-places",
-                new SizeScenes(Feature.WIDTH, Unit.MILLIMETRE, 2)
+                new SizeScene(Feature.WIDTH, Unit.MILLIMETRE, 2)
                         .limits("12.00", "12.04")
                         .taken("1", "", "12.01", false)
                         .taken("2", "", "12.02", false)
@@ -144,27 +122,27 @@ final class SizeScenes {
                         .picture());
         scenes.put(
                 "depth",
-                new SizeScenes(Feature.DEPTH, Unit.MILLIMETRE, 2)
+                new SizeScene(Feature.DEPTH, Unit.MILLIMETRE, 2)
                         .limits("46.00", "46.10")
                         .taken("1", "", "46.04", true)
                         .picture());
         scenes.put(
                 "depth-cut-again",
-                new SizeScenes(Feature.DEPTH, Unit.MILLIMETRE, 2)
+                new SizeScene(Feature.DEPTH, Unit.MILLIMETRE, 2)
                         .limits("46.00", "46.10")
                         .taken("1", "", "45.90", true)
                         .cut("46.05", "0.15")
                         .picture());
         scenes.put(
                 "one-sided",
-                new SizeScenes(Feature.DEPTH, Unit.MILLIMETRE, 2)
+                new SizeScene(Feature.DEPTH, Unit.MILLIMETRE, 2)
                         .limits("15.00", "")
                         .taken("1", "", "15.30", false)
                         .taken("2", "", "15.12", true)
                         .picture());
         scenes.put(
                 "one-sided-empty",
-                new SizeScenes(Feature.DIAMETER, Unit.MILLIMETRE, 2)
+                new SizeScene(Feature.DIAMETER, Unit.MILLIMETRE, 2)
                         .limits("", "15.00")
                         .missing("1", "")
                         .picture());
@@ -180,19 +158,19 @@ final class SizeScenes {
                         .picture());
         scenes.put(
                 "depth-spread",
-                new SizeScenes(Feature.DEPTH, Unit.INCH, 4)
+                new SizeScene(Feature.DEPTH, Unit.INCH, 4)
                         .limits("", "0.0020")
                         .spread("0.0007")
                         .picture());
         scenes.put(
                 "bore-spread",
-                new SizeScenes(Feature.BORE, Unit.MILLIMETRE, 3)
+                new SizeScene(Feature.BORE, Unit.MILLIMETRE, 3)
                         .limits("", "0.010")
                         .spread("0.014")
                         .picture());
         scenes.put(
                 "outside-spread",
-                new SizeScenes(Feature.DIAMETER, Unit.MILLIMETRE, 3)
+                new SizeScene(Feature.DIAMETER, Unit.MILLIMETRE, 3)
                         .limits("", "0.010")
                         .spread("0.004")
                         .picture());
@@ -255,117 +233,11 @@ final class SizeScenes {
         return scenes;
     }
 
-    private static SizeScenes of(String feature, int places) {
-        return new SizeScenes(Feature.known(feature).orElseThrow(), Unit.MILLIMETRE, places);
+    private static SizeScene of(String feature, int places) {
+        return new SizeScene(Feature.known(feature).orElseThrow(), Unit.MILLIMETRE, places);
     }
 
-    private static SizeScenes bore() {
-        return new SizeScenes(Feature.BORE, Unit.MILLIMETRE, 3).limits("30.000", "30.021");
-    }
-
-    private SizePicture.Sized written(String figure) {
-        return new SizePicture.Sized(new Written(figure, unit).length(), figure);
-    }
-
-    private SizeScenes limits(String least, String greatest) {
-        lower = least.isEmpty() ? Optional.empty() : Optional.of(written(least));
-        upper = greatest.isEmpty() ? Optional.empty() : Optional.of(written(greatest));
-        return this;
-    }
-
-    private SizeScenes guard(String band) {
-        guardBand = new Written(band, unit).length();
-        return this;
-    }
-
-    private SizeScenes earlier(String size) {
-        columns.add(new SizePicture.ReadingColumn(
-                SizePicture.Kind.EARLIER,
-                columns.isEmpty() ? "before" : "cut " + columns.size(),
-                "",
-                Optional.of(written(size)),
-                false,
-                Optional.empty(),
-                Optional.empty()));
-        return this;
-    }
-
-    private SizeScenes taken(String label, String depth, String size, boolean decides) {
-        columns.add(column(SizePicture.Kind.TAKEN, label, depth, Optional.of(written(size)), decides));
-        judged = decides ? Optional.of(written(size)) : judged;
-        return this;
-    }
-
-    private SizeScenes spread(String size) {
-        columns.add(column(SizePicture.Kind.SPREAD, "", "", Optional.of(written(size)), true));
-        return mean(size);
-    }
-
-    private SizeScenes mean(String size) {
-        judged = Optional.of(written(size));
-        return this;
-    }
-
-    private SizeScenes missing(String label, String depth) {
-        columns.add(column(SizePicture.Kind.MISSING, label, depth, Optional.empty(), false));
-        return this;
-    }
-
-    private SizeScenes struck(String depth, String size) {
-        columns.add(column(SizePicture.Kind.STRUCK_OUT, "", depth, Optional.of(written(size)), false));
-        return this;
-    }
-
-    private SizePicture.ReadingColumn column(
-            SizePicture.Kind kind, String label, String depth, Optional<SizePicture.Sized> size, boolean decides) {
-        Optional<BigDecimal> angle = label.endsWith("°")
-                ? Optional.of(new BigDecimal(label.substring(0, label.length() - 1)))
-                : Optional.empty();
-        return new SizePicture.ReadingColumn(
-                kind,
-                label,
-                depth.isEmpty() ? "" : "at " + depth,
-                size,
-                decides,
-                depth.isEmpty() ? Optional.empty() : Optional.of(written(depth)),
-                angle);
-    }
-
-    private SizeScenes cut(String aim, String off) {
-        String figures = !feature.isTurned() ? off : feature.isOutside() ? "X \u2212" + off : "X +" + off;
-        cut = Optional.of(new SizePicture.Cut(written(aim), new Written(off, unit).length(), figures));
-        return this;
-    }
-
-    private Optional<SizePicture.Distance> distance() {
-        return judged.map(size -> {
-            Optional<Length> toLower = lower.map(limit -> size.size().minus(limit.size()));
-            Optional<Length> toUpper = upper.map(limit -> limit.size().minus(size.size()));
-            boolean low =
-                    toUpper.isEmpty() || toLower.isPresent() && toLower.get().compareTo(toUpper.get()) < 0;
-            Length room = (low ? toLower : toUpper).orElseThrow().abs();
-            return new SizePicture.Distance(room, low ? Limit.LOWER : Limit.UPPER, Figures.plain(room, unit, places));
-        });
-    }
-
-    private SizePicture picture() {
-        boolean bore = !feature.isOutside();
-        return new SizePicture(
-                feature,
-                unit,
-                lower,
-                upper,
-                guardBand,
-                columns,
-                judged,
-                distance(),
-                cut,
-                Optional.empty(),
-                new SizePicture.Said(
-                        feature.side().isEmpty() ? "" : bore ? "past size" : "still to cut",
-                        feature.side().isEmpty() ? "" : bore ? "still to cut" : "past size",
-                        "next cut",
-                        step -> "1 line " + step),
-                "Size");
+    private static SizeScene bore() {
+        return new SizeScene(Feature.BORE, Unit.MILLIMETRE, 3).limits("30.000", "30.021");
     }
 }

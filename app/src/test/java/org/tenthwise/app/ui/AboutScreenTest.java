@@ -1,6 +1,5 @@
 package org.tenthwise.app.ui;
 
-
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;

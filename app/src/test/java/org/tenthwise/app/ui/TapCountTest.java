@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,10 +18,8 @@ import org.tenthwise.app.device.AskedViewer;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.session.Prompt;
-import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.State;
-import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.ui.begin.BeginView;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.KeypadViewModel;
@@ -32,11 +28,8 @@ import org.tenthwise.app.ui.sign.SignViewModel;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.rules.ReadingsFile;
-import org.tenthwise.checklists.rules.SampleReader;
-import org.tenthwise.checklists.rules.SampleReading;
 import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
-import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -53,7 +46,6 @@ import org.tenthwise.model.run.StepEvent;
 class TapCountTest extends ScreenTest {
 
     private static final System.Logger LOG = System.getLogger(TapCountTest.class.getName());
-    private static final Plan PLAN = DemoPart.SCREW_CARRIER.plan();
 
     @TempDir
     private Path folder;
@@ -94,56 +86,13 @@ class TapCountTest extends ScreenTest {
 
     /** The shop made a whole part: it knows its people, machine, lot, gauges, rings and wires. */
     private void partMadeBefore() {
-        ReadingsFile sample = sample();
         RunSession before = workshop.begin(DemoPart.SCREW_CARRIER, "013");
-        for (Event event : rightFirstTime(sample.events())) {
-            Workshop.must(() -> kept(before, event));
-        }
+        RightFirstTime.keep(before);
         assertEquals(Outcome.CONFORMS, workshop.shop.sheet(before.id()).outcome());
-    }
-
-    private static Reply kept(RunSession run, Event event) throws CouldNotSave {
-        if (event instanceof StepEvent at && at.step() != run.state().inHand().number()) {
-            run.goTo(at.step());
-        }
-        if (event instanceof StepEvent.GaugeSet set) {
-            return set(run, set.setting());
-        } else if (event instanceof StepEvent.ReadingTaken taken) {
-            return run.enter(taken.typed().text());
-        } else if (event instanceof StepEvent.TemperatureTaken taken) {
-            return run.temperatures().take(taken.of(), taken.read().text());
-        } else if (event instanceof StepEvent.Answered answered) {
-            return run.answer(answered.answer());
-        } else if (event instanceof Event.Closed closed) {
-            return run.close(closed.signedBy(), closed.as());
-        }
-        return new Reply(run.state(), Optional.empty());
-    }
-
-    private static Reply set(RunSession run, Setting setting) throws CouldNotSave {
-        if (run.state().asked().asLyingReady().isPresent()) {
-            return run.gauge().setAsBefore();
-        }
-        if (run.state().asked().asksSense()) {
-            run.gauge().tellSense(setting.gauge().sense().orElseThrow() == ReadingDirection.FALLS_WITH_SIZE);
-        }
-        if (setting.certified().isPresent()) {
-            run.enter(setting.certified().get().text());
-        }
-        if (setting.zero().isPresent()) {
-            run.enter(setting.zero().get().text());
-            return run.gauge().confirmSense(true);
-        }
-        return new Reply(run.state(), Optional.empty());
-    }
-
-    private static ReadingsFile sample() {
-        return ((SampleReading.Good) new SampleReader().read(DemoPart.SCREW_CARRIER.passingReadings(), PLAN)).sample();
     }
 
     private int walk(By how) {
         by = how;
-        ReadingsFile sample = sample();
         run(() -> {
             window = window(Display.DAY);
             new Screens(workshop.fittings(
@@ -156,35 +105,17 @@ class TapCountTest extends ScreenTest {
                                     AskedViewer.none()),
                             new Watch()))
                     .home();
-            begin(sample);
-            rightFirstTime(sample.events()).forEach(this::play);
+            begin(RightFirstTime.sample());
+            RightFirstTime.events().forEach(this::play);
         });
         assertEquals(
                 Outcome.CONFORMS,
-                Workshop.must(() -> workshop.shop.sheet(PLAN.part().number() + "-C-014"))
+                Workshop.must(() ->
+                                workshop.shop.sheet(RightFirstTime.PLAN.part().number() + "-C-014"))
                         .outcome());
         int all = taps.values().stream().mapToInt(Integer::intValue).sum();
         LOG.log(System.Logger.Level.INFO, () -> "%d taps, figures by %s: %s".formatted(all, how, taps));
         return all;
-    }
-
-    /** A part that is right at the first reading: of each check the pass it passed by. */
-    private static List<Event> rightFirstTime(List<Event> events) {
-        Map<Integer, Integer> last = new HashMap<>();
-        for (int i = 0; i < events.size(); i++) {
-            if (events.get(i) instanceof StepEvent.PassBegun begun) {
-                last.put(begun.step(), i);
-            }
-        }
-        List<Event> right = new ArrayList<>();
-        for (int i = 0; i < events.size(); i++) {
-            Event event = events.get(i);
-            int from = event instanceof StepEvent at ? last.getOrDefault(at.step(), -1) : -1;
-            if (event instanceof StepEvent.GaugeSet || i > from) {
-                right.add(event);
-            }
-        }
-        return right;
     }
 
     private Scene scene() {

@@ -16,12 +16,10 @@ import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
-import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
-import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -33,11 +31,12 @@ import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.verdict.VerdictKind;
 
+/** What a readings file says of its steps: in which order it comes, and under which numbers. */
 class ReadingsFileTest {
 
-    private static final Plan PLAN = DemoPart.SCREW_CARRIER.plan();
+    static final Plan PLAN = DemoPart.SCREW_CARRIER.plan();
 
-    private static final String HEAD =
+    static final String HEAD =
             """
             format = 1
             part = "LG-2207"
@@ -58,21 +57,6 @@ class ReadingsFileTest {
             """;
 
     @Test
-    void howTheRegisterOfTheMachineCountsIsSaidFirst() {
-        String steps = "[[step]]\nnumber = 1\n";
-        assertEquals(
-                new Event.MachineKnown("Lathe 4", Register.RADIUS, Aim.ByLimits.THIRD),
-                sample(HEAD.replace("by =", "register = \"radius\"\nusual_aim = \"third\"\nby ="), steps)
-                        .events()
-                        .get(0));
-        assertEquals(
-                new Event.MachineKnown("Lathe 4", Register.DIAMETER, Aim.ByLimits.MIDDLE),
-                sample(HEAD.replace("by =", "register = \"diameter\"\nby ="), steps)
-                        .events()
-                        .get(0));
-    }
-
-    @Test
     void aShortPassThatWasCutOnHasItsReasonBeforeTheCut() {
         List<Event> events = sample(
                         """
@@ -88,15 +72,6 @@ class ReadingsFileTest {
                 .events();
         int signed = events.indexOf(new StepEvent.CutOnThese(9, "The other end is behind the centre."));
         assertEquals(new StepEvent.PassBegun(9, StepEvent.PassBegun.Why.CUT), events.get(signed + 1));
-    }
-
-    @Test
-    void theHeadBeginsTheRun() {
-        ReadingsFile sample = sample("[[step]]\nnumber = 1\n");
-        assertEquals(new Event.Begun(PLAN.part(), "015", "AB-7731", "Lathe 4", PLAN.source()), sample.begun());
-        assertEquals("Setter 2", sample.by());
-        assertEquals(Map.of(), sample.expected());
-        assertEquals(Optional.empty(), sample.outcome());
     }
 
     @Test
@@ -207,35 +182,6 @@ class ReadingsFileTest {
     }
 
     @Test
-    void signaturesAreGivenInTheOrderOfTheFile() {
-        List<Event> events = sample(
-                        """
-                [[step]]
-                number = 1
-                answers = ["yes"]
-
-                [[signature]]
-                by = "Setter 2"
-                meaning = "machined and measured"
-
-                [close]
-                by = "Inspector 1"
-                meaning = "accepted"
-
-                [[signature]]
-                by = "Inspector 2"
-                meaning = "measured again"
-                """)
-                .events();
-        assertEquals(
-                List.of(
-                        new Event.Signed("Setter 2", SignedAs.MACHINED_AND_MEASURED),
-                        new Event.Closed("Inspector 1", SignedAs.ACCEPTED),
-                        new Event.Signed("Inspector 2", SignedAs.MEASURED_AGAIN)),
-                events.subList(events.size() - 3, events.size()));
-    }
-
-    @Test
     void aFigureMayBeMeantAlthoughFarOffOrReadInTheOtherUnitOrStruckOut() {
         ReadingsFile sample = sample(
                 """
@@ -338,11 +284,11 @@ class ReadingsFileTest {
         return new Written(figure, Unit.INCH);
     }
 
-    private static ReadingsFile sample(String text) {
+    static ReadingsFile sample(String text) {
         return sample(HEAD, text);
     }
 
-    private static ReadingsFile sample(String head, String text) {
+    static ReadingsFile sample(String head, String text) {
         return assertInstanceOf(SampleReading.Good.class, new SampleReader().read(head + "\n" + text, PLAN))
                 .sample();
     }
