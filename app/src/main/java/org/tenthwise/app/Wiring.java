@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.Stream;
 import javafx.application.Platform;
 import org.tenthwise.app.backup.BackupBook;
 import org.tenthwise.app.backup.BackupWords;
@@ -77,18 +76,12 @@ final class Wiring {
     }
 
     Tools tools(Streams streams) {
-        return new Tools(
-                client(), stores, clock, spoken.words(), new PlanReader(), commandFormats(), version, sums, streams);
-    }
-
-    /** Those the tablet hands out, and parts of a record that a command can be asked for. */
-    private List<RecordFormat> commandFormats() {
-        return Stream.concat(formats().stream(), Stream.of(new AccountTable())).toList();
+        return new Tools(client(), stores, clock, spoken.words(), new PlanReader(), formats(), version, sums, streams);
     }
 
     /** In the language spoken now, on the paper of the place. */
     private List<RecordFormat> formats() {
-        return List.of(new PdfRecord(layout()), new CsvRecord(), new JsonRecord());
+        return List.of(new PdfRecord(layout()), new CsvRecord(), new JsonRecord(), new AccountTable());
     }
 
     private RecordLayout layout() {

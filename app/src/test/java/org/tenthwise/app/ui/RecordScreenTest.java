@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import org.tenthwise.app.SixtyBalloons;
 import org.tenthwise.app.device.AskedViewer;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.handout.Handout;
@@ -12,6 +13,7 @@ import org.tenthwise.app.text.TestLanguage;
 import org.tenthwise.app.ui.record.RecordView;
 import org.tenthwise.app.ui.record.RecordViewModel;
 import org.tenthwise.app.ui.shell.Screen;
+import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.SignedAs;
 
@@ -95,6 +97,14 @@ class RecordScreenTest extends ScreenTest {
         String why = language() == TestLanguage.ENGLISH ? FormsScreenTest.LONG_WORDS.substring(0, 118) : "E-7";
         Workshop.must(() -> session.shelf().putAway("Setter 3", why));
         seen("record", "put-away", window -> record(window, session.id()));
+    }
+
+    /** Order of work and drawing have numbers of their own; both stand in the row. */
+    @Test
+    void aRecordOfABalloonedPlanHoldsEverywhere() {
+        RunSession session = workshop.begin(SixtyBalloons.PLAN, "001");
+        Workshop.must(() -> session.answer(Answer.YES));
+        seen("record", "balloons", window -> record(window, session.id()));
     }
 
     /** A bore read twice, once struck out, cut with a reason, conceded: everything behind its row. */

@@ -16,7 +16,12 @@ import org.junit.jupiter.api.extension.BeforeEachCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
 import org.tenthwise.app.device.AskedViewer;
 import org.tenthwise.app.drawing.FolderOfDrawings;
+import org.tenthwise.app.export.AccountTable;
 import org.tenthwise.app.export.CsvRecord;
+import org.tenthwise.app.export.JsonRecord;
+import org.tenthwise.app.export.pdf.Paper;
+import org.tenthwise.app.export.pdf.PdfRecord;
+import org.tenthwise.app.export.pdf.RecordLayout;
 import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.Prompt;
@@ -93,7 +98,15 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
 
     /** Says where a record would lie, and writes none. */
     public static Handout handout() {
-        return new Handout(List.of(new CsvRecord()), (run, as) -> Path.of(run), run -> List.of(), AskedViewer.none());
+        return new Handout(
+                List.of(
+                        new PdfRecord(new RecordLayout(Words.ENGLISH, Paper.A4)),
+                        new CsvRecord(),
+                        new JsonRecord(),
+                        new AccountTable()),
+                (run, as) -> Path.of(run),
+                run -> List.of(),
+                AskedViewer.none());
     }
 
     @Override
@@ -137,7 +150,7 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
         return begin(part.plan(), serial);
     }
 
-    private RunSession begin(Plan plan, String serial) {
+    public RunSession begin(Plan plan, String serial) {
         return begin(plan, serial, "AB-7731", "Lathe 4", "Setter 2");
     }
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.Pictures;
 import org.tenthwise.app.text.Course;
+import org.tenthwise.app.text.DrawingWords;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.run.Pass;
@@ -17,6 +18,7 @@ import org.tenthwise.model.words.Words;
  * A characteristic of the record.
  *
  * @param step its number in the plan
+ * @param balloon of the drawing, where it is another number than that of the step; else empty
  * @param limits as the plan writes them; empty for what only asks
  * @param value the size judged or what was answered
  * @param mark where the size lies; absent for what is not judged by one size
@@ -28,6 +30,7 @@ public record RecordRow(
         int step,
         String number,
         String name,
+        String balloon,
         String limits,
         String value,
         Optional<Picture> mark,
@@ -43,6 +46,9 @@ public record RecordRow(
                 line.step().number(),
                 String.valueOf(line.step().number()),
                 words.readable(line.step().name()),
+                DrawingWords.apart(line.step())
+                        .map(new DrawingWords(words)::balloon)
+                        .orElse(""),
                 sentences.limits(line.step()),
                 value,
                 new Pictures(words).mark(line),
@@ -54,7 +60,7 @@ public record RecordRow(
 
     /** All of it, for those who listen. */
     String spoken(Words words) {
-        return words.spoken(number + " " + name, limits, value, verdict, distance, after);
+        return words.spoken(number + " " + name, balloon, limits, value, verdict, distance, after);
     }
 
     private static String after(Line line, Run run, Words words) {

@@ -40,7 +40,7 @@ final class RecordRows {
     Region row(RecordRow row, boolean roomy, boolean wide, Runnable open) {
         Label number = Texts.label(row.number(), "body", "bold");
         number.getStyleClass().add("record-number");
-        VBox name = column(Texts.label(row.name(), "body", "bold"), row.limits());
+        VBox name = column(Texts.label(row.name(), "body", "bold"), row.balloon(), row.limits());
         HBox.setHgrow(name, Priority.ALWAYS);
         Label value = Texts.label(row.value(), "body", "bold");
         value.getStyleClass().add("record-value");
@@ -95,10 +95,13 @@ final class RecordRows {
         return nothing;
     }
 
-    private static VBox column(Region first, String second) {
+    /** @param below what is empty is left out */
+    private static VBox column(Region first, String... below) {
         VBox column = new VBox(first);
-        if (!second.isEmpty()) {
-            column.getChildren().add(Texts.label(second, "body", "second"));
+        for (String text : below) {
+            if (!text.isEmpty()) {
+                column.getChildren().add(Texts.label(text, "body", "second"));
+            }
         }
         return column;
     }

@@ -178,8 +178,8 @@ public final class RecordView extends SidedScreen {
     private VBox foot() {
         HBox files = new HBox(8, way("pages", Key.Kind.PLAIN, words.say("sheet.pages"), model::pages));
         for (RecordFormat as : model.formats()) {
-            String name = as.extension().toUpperCase(Locale.ROOT);
-            Key key = way("hand-" + as.extension(), Key.Kind.PLAIN, name, () -> model.hand(as));
+            String name = as.isWhole() ? as.extension().toUpperCase(Locale.ROOT) : words.say("sheet.drawing-as-table");
+            Key key = way("hand-" + as.extension().replace('.', '-'), Key.Kind.PLAIN, name, () -> model.hand(as));
             key.speak(words.say("sheet.hand", name));
             files.getChildren().add(key);
         }

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.ProvenElsewhere;
+import org.tenthwise.app.SixtyBalloons;
 import org.tenthwise.app.device.AskedViewer;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.export.RecordFormat;
@@ -67,6 +68,18 @@ class RecordViewModelTest {
         assertEquals("30.027", bore.value());
         assertEquals("Fail", bore.verdict());
         assertEquals("0.006 mm above the upper limit.", bore.distance());
+    }
+
+    @Test
+    void aRowTellsTheBalloonWhereItIsAnotherNumber() {
+        List<RecordRow> plain = model((run, as) -> folder).rowsValue().getValue();
+        assertTrue(plain.stream().allMatch(row -> row.balloon().isEmpty()), plain::toString);
+        session = workshop.begin(SixtyBalloons.PLAN, "001");
+        List<RecordRow> rows = model((run, as) -> folder).rowsValue().getValue();
+        assertEquals(
+                List.of("", "balloon 20", "balloon 1"),
+                rows.stream().limit(3).map(RecordRow::balloon).toList());
+        assertTrue(rows.get(1).spoken(workshop.words).contains("balloon 20"));
     }
 
     @Test
