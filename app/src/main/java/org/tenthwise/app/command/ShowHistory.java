@@ -22,7 +22,8 @@ import picocli.CommandLine.Spec;
         name = "history",
         customSynopsis = {
             "tenthwise history --store DB [--part P] [--serial S] [--gauge G] [--person N]",
-            "  [--from DAY] [--to DAY] [--characteristic C]"
+            "  [--from DAY] [--to DAY] [--characteristic C] [--balloon B]",
+            "  [--designator D]"
         })
 final class ShowHistory implements Callable<Integer> {
 
@@ -52,6 +53,12 @@ final class ShowHistory implements Callable<Integer> {
     @Option(names = "--characteristic", paramLabel = "C")
     private Optional<String> characteristic = Optional.empty();
 
+    @Option(names = "--balloon", paramLabel = "B")
+    private Optional<String> balloon = Optional.empty();
+
+    @Option(names = "--designator", paramLabel = "D")
+    private Optional<String> designator = Optional.empty();
+
     @Spec
     private CommandSpec spec;
 
@@ -68,7 +75,8 @@ final class ShowHistory implements Callable<Integer> {
         try (KeptEntries kept = with.stores().openToRead(store)) {
             kept.history()
                     .readings(
-                            new ReadingQuery(part, serial, gauge, person, from, to, characteristic),
+                            new ReadingQuery(
+                                    part, serial, gauge, person, from, to, characteristic, balloon, designator),
                             new HistoryTable(out, kept.history()::plan));
             out.flush();
             List<String> unjudged = kept.history().unjudged();

@@ -13,7 +13,6 @@ import org.tenthwise.app.history.History;
 import org.tenthwise.app.history.ReadingSummary;
 import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.history.StepSummary;
-import org.tenthwise.model.plan.BalloonNumber;
 import org.tenthwise.model.plan.Instances;
 import org.tenthwise.model.plan.OnDrawing;
 import org.tenthwise.model.plan.Plan;
@@ -26,8 +25,8 @@ import org.tenthwise.model.words.Word;
 
 /**
  * Readings and answers of many runs as a table for a spreadsheet: RFC 4180, a row for each reading, struck-out ones
- * too, and one for each step that was only answered. Sizes are plain decimals with a point, in the unit of the limits.
- * A reading that does not count has no size. Texts are made safe as in {@link CsvRecord}.
+ * too, and one for each step that was only answered or is worked out of others. Sizes are plain decimals with a point,
+ * in the unit of the limits. A reading that does not count has no size. Texts are made safe as in {@link CsvRecord}.
  */
 public final class HistoryTable implements History.HistoryRow {
 
@@ -90,7 +89,7 @@ public final class HistoryTable implements History.HistoryRow {
         }
         cells.add(String.valueOf(step.number()));
         cells.add(CsvText.safe(step.name()));
-        drawing(cells, plans.apply(run), step.number());
+        drawing(cells, plans.apply(run), step);
         cells.add(Word.of(step.stepClass()));
         cells.add(figure(step.limits().flatMap(Limits::lower)));
         cells.add(figure(step.limits().flatMap(Limits::upper)));
@@ -106,17 +105,17 @@ public final class HistoryTable implements History.HistoryRow {
     }
 
     /** Where the characteristic stands on the drawing. */
-    private static void drawing(List<String> cells, Optional<Plan> plan, int number) {
-        Optional<Step> step = plan.flatMap(
-                of -> of.steps().stream().filter(any -> any.number() == number).findFirst());
+    private static void drawing(List<String> cells, Optional<Plan> plan, StepSummary summary) {
+        Optional<Step> step = plan.flatMap(of -> of.steps().stream()
+                .filter(any -> any.number() == summary.number())
+                .findFirst());
         Optional<OnDrawing> drawing = step.map(Step::drawing);
         Optional<Instances> several = drawing.map(OnDrawing::instances).filter(instances -> instances.count() > 1);
         Stream.of(
-                        step.flatMap(of -> CsvRows.balloon(plan.orElseThrow(), of))
-                                .map(BalloonNumber::text),
+                        summary.balloon(),
                         drawing.flatMap(OnDrawing::sheet),
                         drawing.flatMap(OnDrawing::zone),
-                        drawing.flatMap(OnDrawing::designator),
+                        summary.designator(),
                         several.map(Instances::count).map(String::valueOf),
                         several.flatMap(Instances::one).map(String::valueOf),
                         drawing.map(OnDrawing::requirement))

@@ -12,6 +12,8 @@ import java.util.Optional;
  * @param from first day, as it was where it happened
  * @param to last day
  * @param characteristic number of the step, or its name
+ * @param balloon number on the drawing; capitals tell no two apart
+ * @param designator on the drawing; capitals tell no two apart
  */
 public record ReadingQuery(
         Optional<String> part,
@@ -20,4 +22,6 @@ public record ReadingQuery(
         Optional<String> person,
         Optional<LocalDate> from,
         Optional<LocalDate> to,
-        Optional<String> characteristic) {}
+        Optional<String> characteristic,
+        Optional<String> balloon,
+        Optional<String> designator) {}

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import org.tenthwise.model.plan.PartId;
+import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
@@ -121,11 +122,11 @@ public final class RunDigests {
         sheet.ifPresent(drawn -> {
             for (int i = 0; i < drawn.lines().size(); i++) {
                 int at = i;
+                Line line = drawn.lines().get(at);
                 steps.add(before.filter(earlier -> at < earlier.steps().size())
                         .map(earlier -> earlier.steps().get(at))
-                        .filter(earlier -> earlier.line() == drawn.lines().get(at))
-                        .orElseGet(
-                                () -> StepDigest.of(drawn.run(), drawn.lines().get(at))));
+                        .filter(earlier -> earlier.line() == line && !StepDigest.isWorkedOutOfOthers(line.finding()))
+                        .orElseGet(() -> StepDigest.of(drawn, line, steps)));
             }
         });
         return steps;

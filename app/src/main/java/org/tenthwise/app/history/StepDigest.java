@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.app.history.ReadingSummary.GaugeMark;
 import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.BalloonNumber;
+import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Decimals;
@@ -14,31 +16,36 @@ import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.PassStory;
+import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.record.Taken;
 import org.tenthwise.model.run.Pass;
-import org.tenthwise.model.run.Run;
 import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** Draws what one step of a run came to, with all its readings. */
 final class StepDigest {
 
     private StepDigest() {}
 
-    static RunDigest.OfStep of(Run run, Line line) {
-        List<PassStory> passes = PassStory.of(run, line);
+    /** @param before what is drawn of the steps before it */
+    static RunDigest.OfStep of(Sheet sheet, Line line, List<RunDigest.OfStep> before) {
+        List<PassStory> passes = PassStory.of(sheet.run(), line);
         List<ReadingSummary> readings = passes.stream()
                 .flatMap(story -> story.readings().stream().map(taken -> reading(story, taken)))
                 .toList();
-        return new RunDigest.OfStep(line, step(line, found(passes)), readings);
+        return new RunDigest.OfStep(
+                line, step(sheet.plan(), line, found(passes).or(() -> foundBefore(line, before))), readings);
     }
 
-    private static StepSummary step(Line line, Optional<StepSummary.Found> found) {
+    private static StepSummary step(Plan plan, Line line, Optional<StepSummary.Found> found) {
         Finding finding = line.finding();
         Step step = line.step();
         Optional<Limits> limits = step.limits().map(known -> new Limits(known.lower(), known.upper()));
         return new StepSummary(
                 step.number(),
                 step.name(),
+                (step.isOfDrawing() ? plan.balloon(step) : step.drawing().balloon()).map(BalloonNumber::text),
+                step.drawing().designator(),
                 step.stepClass(),
                 limits,
                 limits.map(of -> Decimals.of(finding, of)).orElse(0),
@@ -59,6 +66,24 @@ final class StepDigest {
                 .max(Comparator.comparing(found -> found.getKey().seq()))
                 .map(last ->
                         new StepSummary.Found(last.getKey().by(), last.getKey().at(), last.getValue()));
+    }
+
+    /** Of what is worked out of other steps: who found the last of them. */
+    private static Optional<StepSummary.Found> foundBefore(Line line, List<RunDigest.OfStep> before) {
+        Finding finding = line.finding();
+        if (!isWorkedOutOfOthers(finding) || finding.verdict().standing() == VerdictKind.OPEN) {
+            return Optional.empty();
+        }
+        return before.stream()
+                .filter(step -> finding.check().restsOn().contains(step.step().number()))
+                .flatMap(step -> step.step().found().stream())
+                .max(Comparator.comparing(StepSummary.Found::at))
+                .map(last -> new StepSummary.Found(last.by(), last.at(), Optional.empty()));
+    }
+
+    /** What is found of it can change with other steps alone. */
+    static boolean isWorkedOutOfOthers(Finding finding) {
+        return finding.settledFirst().isPresent();
     }
 
     private static Optional<GaugeMark> mark(Taken<?> taken) {

@@ -12,15 +12,20 @@ import org.tenthwise.model.verdict.Verdict;
 /**
  * What one step of a run came to so far.
  *
+ * @param balloon of the drawing; absent for what has none
+ * @param designator on the drawing; absent where it has none
  * @param limits without where they were taken from; absent for a step that only asks
  * @param places the size judged is written with
  * @param value the one size judged, where there is one
  * @param disposed the disposition in force, where there is one
- * @param found who read or answered last, and when, in whatever pass; absent where nobody did
+ * @param found who read or answered last, and when, in whatever pass; for what is worked out of others, who found the
+ *     last of them. Absent where nobody did, and while what is worked out is open
  */
 public record StepSummary(
         int number,
         String name,
+        Optional<String> balloon,
+        Optional<String> designator,
         StepClass stepClass,
         Optional<Limits> limits,
         int places,

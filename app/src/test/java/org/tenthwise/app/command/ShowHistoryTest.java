@@ -21,6 +21,7 @@ import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.sqlite.Sample;
 import org.tenthwise.app.store.sqlite.SqliteStores;
+import org.tenthwise.checklists.catalogue.ExamplePart;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.quantity.Unit;
@@ -176,6 +177,66 @@ class ShowHistoryTest {
         assertEquals(history().size(), history("--from", day, "--to", day).size());
         assertEquals(0, history("--to", "2025-12-31").size());
         assertEquals(0, history("--from", "2027-01-01").size());
+    }
+
+    private void walkTheGateRollerPin() throws Exception {
+        Path plan = Files.writeString(folder.resolve("gr.toml"), ExamplePart.GATE_ROLLER_PIN.planText());
+        Path readings =
+                Files.writeString(folder.resolve("gr.readings.toml"), ExamplePart.GATE_ROLLER_PIN.passingReadings());
+        Typed.line("walk", plan, "--readings", readings, "--store", store, "--out", folder.resolve("gr"));
+    }
+
+    /** Nobody reads a size that is worked out: who found the last of what goes in stands for it, and no gauge. */
+    @Test
+    void whatIsWorkedOutOfOthersHasARowOnceAllOfThemAreFound() throws Exception {
+        walkTheGateRollerPin();
+        List<CSVRecord> web = history("--part", "GR-341", "--characteristic", "41");
+        assertEquals(1, web.size());
+        CSVRecord row = web.get(0);
+        assertEquals("pass", row.get("verdict"));
+        assertTrue(row.get("judged").matches("\\d+\\.\\d+"), row::toString);
+        assertEquals(
+                List.of("", "", "", ""),
+                Stream.of("reading", "gauge_kind", "gauge", "entry")
+                        .map(row::get)
+                        .toList());
+        assertTrue(!row.get("person").isEmpty() && !row.get("time").isEmpty(), row::toString);
+        assertEquals(
+                1,
+                history("--part", "GR-341", "--characteristic", "41", "--person", row.get("person"))
+                        .size());
+        assertEquals(
+                0,
+                history("--part", "GR-341", "--characteristic", "41", "--gauge", "GP-0.25")
+                        .size());
+    }
+
+    /** A drawing is asked by its own numbers, however they are written. */
+    @Test
+    void aHistoryIsAskedByBalloonAndByDesignator() throws Exception {
+        walkTheGateRollerPin();
+        List<CSVRecord> all = history("--part", "GR-341");
+        String balloon = all.stream()
+                .map(row -> row.get("balloon"))
+                .filter(text -> !text.isEmpty())
+                .findFirst()
+                .orElseThrow();
+        assertEquals(
+                all.stream().filter(row -> row.get("balloon").equals(balloon)).count(),
+                history("--part", "GR-341", "--balloon", balloon.toLowerCase()).size());
+        assertEquals(Set.of("13"), column(history("--part", "LG-2207", "--balloon", "13"), "number"));
+        List<CSVRecord> designated =
+                all.stream().filter(row -> !row.get("designator").isEmpty()).toList();
+        assertTrue(designated.size() > 1, "nothing is designated");
+        String designator = designated.get(0).get("designator");
+        List<CSVRecord> found = history("--designator", designator.toUpperCase());
+        assertEquals(Set.of(designator), column(found, "designator"));
+        assertEquals(
+                designated.stream()
+                        .filter(row -> row.get("designator").equals(designator))
+                        .count(),
+                found.size());
+        assertEquals(0, history("--balloon", "no-such").size());
     }
 
     @Test

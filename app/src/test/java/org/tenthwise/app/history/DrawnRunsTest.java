@@ -38,6 +38,8 @@ class DrawnRunsTest {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
             Optional.empty());
 
     @TempDir

@@ -124,6 +124,8 @@ final class DigestRows {
                 step.number(),
                 place,
                 step.name(),
+                step.balloon(),
+                step.designator(),
                 step.stepClass(),
                 step.limits().flatMap(Limits::lower).map(Written::text),
                 step.limits().flatMap(Limits::upper).map(Written::text),

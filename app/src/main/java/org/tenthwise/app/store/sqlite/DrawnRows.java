@@ -33,7 +33,7 @@ final class DrawnRows {
 
     private static final String OF_A_STEP =
             """
-            c.step AS step, c.name AS step_name, c.class, c.lower, c.upper, c.unit AS step_unit, c.places,
+            c.step AS step, c.name AS step_name, c.balloon, c.designator, c.class, c.lower, c.upper, c.unit AS step_unit, c.places,
                 c.verdict AS step_verdict, c.distance, c."limit", c.inside, c.value AS step_value, c.disposition,
                 c.signed_by, c."by" AS found_by, c.at AS found_at, c.kind AS found_kind, c.gauge AS found_gauge
             """;
@@ -88,6 +88,8 @@ final class DrawnRows {
         return new StepSummary(
                 row.getInt("step"),
                 row.getString("step_name"),
+                text(row, "balloon"),
+                text(row, "designator"),
                 StepClass.valueOf(row.getString("class")),
                 unit.isEmpty()
                         ? Optional.empty()

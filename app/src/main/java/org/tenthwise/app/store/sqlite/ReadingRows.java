@@ -45,9 +45,9 @@ final class ReadingRows {
         query.person().ifPresent(person -> narrow("coalesce(d.\"by\", c.\"by\") = ?", person));
         query.from().ifPresent(day -> narrow("substr(coalesce(d.at, c.at), 1, 10) >= ?", day));
         query.to().ifPresent(day -> narrow("substr(coalesce(d.at, c.at), 1, 10) <= ?", day));
-        query.characteristic().ifPresent(which -> {
-            narrow("? IN (c.step || '', c.name)", which);
-        });
+        query.characteristic().ifPresent(which -> narrow("? IN (c.step || '', c.name)", which));
+        query.balloon().ifPresent(balloon -> narrow("c.balloon = ? COLLATE NOCASE", balloon));
+        query.designator().ifPresent(designator -> narrow("c.designator = ? COLLATE NOCASE", designator));
     }
 
     private void narrow(String condition, Object value) {

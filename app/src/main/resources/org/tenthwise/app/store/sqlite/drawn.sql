@@ -41,6 +41,8 @@ CREATE TABLE drawn_characteristic (
     step        INTEGER NOT NULL,
     place       INTEGER NOT NULL,
     name        TEXT NOT NULL,
+    balloon     TEXT,
+    designator  TEXT,
     class       TEXT NOT NULL,
     lower       TEXT,
     upper       TEXT,

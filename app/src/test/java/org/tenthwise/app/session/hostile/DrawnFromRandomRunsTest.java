@@ -47,6 +47,8 @@ class DrawnFromRandomRunsTest {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
             Optional.empty());
 
     @TempDir
