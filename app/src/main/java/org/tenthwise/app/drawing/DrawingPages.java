@@ -11,7 +11,7 @@ public interface DrawingPages {
     DrawingPages NONE = (file, page) -> new PageReading.Unreadable(Message.of("page.missing", file.name()));
 
     /**
-     * Never fails: what cannot be shown is said.
+     * Never fails: what cannot be shown is said, and so is a file that is another than the balloons were placed on.
      *
      * @param page from 1
      */

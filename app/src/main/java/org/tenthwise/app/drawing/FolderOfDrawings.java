@@ -4,8 +4,13 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.DigestInputStream;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.Iterator;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
@@ -49,9 +54,13 @@ public final class FolderOfDrawings implements DrawingPages {
             if (Files.size(path) > MOST_BYTES) {
                 return unreadable("page.too-large", file);
             }
+            String hash = sha256(path);
+            if (!file.canHave(hash)) {
+                return unreadable("page.replaced", file);
+            }
             return switch (file.form()) {
-                case PDF -> ofPdf(path, file, page);
-                case PICTURE -> ofPicture(path, file, page);
+                case PDF -> ofPdf(path, file, page, hash);
+                case PICTURE -> ofPicture(path, file, page, hash);
             };
         } catch (IOException | RuntimeException | StackOverflowError e) { // a broken file breaks its reader anyhow
             return unreadable("page.broken", file);
@@ -64,7 +73,17 @@ public final class FolderOfDrawings implements DrawingPages {
         return new PageReading.Unreadable(Message.of(why, file.name()));
     }
 
-    private static PageReading ofPdf(Path path, DrawingFile file, int page) throws IOException {
+    private static String sha256(Path path) throws IOException {
+        try (DigestInputStream in =
+                new DigestInputStream(Files.newInputStream(path), MessageDigest.getInstance("SHA-256"))) {
+            in.transferTo(OutputStream.nullOutputStream());
+            return HexFormat.of().formatHex(in.getMessageDigest().digest());
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("Every Java has SHA-256", e);
+        }
+    }
+
+    private static PageReading ofPdf(Path path, DrawingFile file, int page, String hash) throws IOException {
         try (PDDocument document = Loader.loadPDF(path.toFile())) {
             int pages = Math.min(document.getNumberOfPages(), PageSpot.MOST_PAGES);
             if (page > pages) {
@@ -78,7 +97,7 @@ public final class FolderOfDrawings implements DrawingPages {
             PDFRenderer renderer = new PDFRenderer(document);
             renderer.setSubsamplingAllowed(true);
             return new PageReading.Readable(
-                    new PageImage(page, pages, renderer.renderImage(page - 1, LONGEST / longest, ImageType.RGB)));
+                    new PageImage(page, pages, renderer.renderImage(page - 1, LONGEST / longest, ImageType.RGB)), hash);
         }
     }
 
@@ -86,7 +105,7 @@ public final class FolderOfDrawings implements DrawingPages {
         return new PageReading.Unreadable(Message.of("page.no-such", file.name(), page, pages));
     }
 
-    private static PageReading ofPicture(Path path, DrawingFile file, int page) throws IOException {
+    private static PageReading ofPicture(Path path, DrawingFile file, int page, String hash) throws IOException {
         if (page > 1) {
             return noSuchPage(file, page, 1);
         }
@@ -101,7 +120,7 @@ public final class FolderOfDrawings implements DrawingPages {
                 long pixels = (long) reader.getWidth(0) * reader.getHeight(0);
                 return pixels > MOST_PIXELS
                         ? unreadable("page.too-large", file)
-                        : new PageReading.Readable(new PageImage(1, 1, onWhite(read(reader))));
+                        : new PageReading.Readable(new PageImage(1, 1, onWhite(read(reader))), hash);
             } finally {
                 reader.dispose();
             }

@@ -31,7 +31,7 @@ class FolderOfDrawingsTest {
     private Path folder;
 
     private PageReading page(String name, int page) {
-        return new FolderOfDrawings(folder).page(new DrawingFile(name), page);
+        return new FolderOfDrawings(folder).page(DrawingFile.named(name), page);
     }
 
     private PageImage readable(String name, int page) {
@@ -112,7 +112,7 @@ class FolderOfDrawingsTest {
         assertUnreadable("page.missing", "T-9.pdf", 1);
         assertEquals(
                 "page.missing",
-                ((PageReading.Unreadable) DrawingPages.NONE.page(new DrawingFile("T-9.pdf"), 1))
+                ((PageReading.Unreadable) DrawingPages.NONE.page(DrawingFile.named("T-9.pdf"), 1))
                         .why()
                         .key());
     }

@@ -1,6 +1,8 @@
 package org.tenthwise.app.ui;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -64,6 +66,15 @@ class BalloonsScreenTest extends ScreenTest {
         return plan;
     }
 
+    /** The same, confirmed on the file as it lies there. */
+    private PlanInHand confirmed() {
+        PlanInHand plan = plan("0815.pdf");
+        BalloonsViewModel model = model(plan, 0);
+        model.load();
+        model.allAreRight();
+        return plan;
+    }
+
     private BalloonsViewModel model(PlanInHand plan, int place) {
         return new BalloonsViewModel(
                 "LG-2207-C",
@@ -82,23 +93,38 @@ class BalloonsScreenTest extends ScreenTest {
 
     @Test
     void balloonsOnThePageHoldEverywhere() {
-        seen("balloons", "placed", window -> screen(model(plan("0815.pdf"), 3), window));
+        seen("balloons", "placed", window -> screen(model(confirmed(), 3), window));
     }
 
     @Test
     void theNextBalloonToPlaceHoldsEverywhere() {
-        seen("balloons", "next", window -> screen(model(plan("0815.pdf"), 5), window));
+        seen("balloons", "next", window -> screen(model(confirmed(), 5), window));
     }
 
     @Test
     void anEnlargedPartHoldsEverywhere() {
         seen("balloons", "enlarged", window -> {
-            BalloonsViewModel model = model(plan("0815.pdf"), 0);
+            BalloonsViewModel model = model(confirmed(), 0);
             Screen screen = screen(model, window);
             model.load();
             model.enlarge();
             model.tap(0.35, 0.3);
             return screen;
+        });
+    }
+
+    @Test
+    void placesThatNobodyConfirmedOnThisFileHoldEverywhere() {
+        seen("balloons", "unconfirmed", window -> screen(model(plan("0815.pdf"), 5), window));
+        PlanInHand plan = plan("0815.pdf");
+        run(() -> {
+            Window window = window(Display.DAY);
+            window.shell().show(screen(model(plan, 5), window));
+            settle(window.scene());
+            assertTrue(shown(window.scene().lookup("#all-right")));
+            press(window.scene(), "all-right");
+            settle(window.scene());
+            assertFalse(shown(window.scene().lookup("#all-right")));
         });
     }
 

@@ -32,6 +32,11 @@ import org.tenthwise.app.ui.shell.Deed;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.checklists.catalogue.Catalogue;
+import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.checklists.editing.PlanInHand;
+import org.tenthwise.checklists.editing.PlanText;
+import org.tenthwise.checklists.editing.SpotText;
+import org.tenthwise.checklists.editing.TomlValue;
 
 /** A screen that is gone leaves nothing behind, however often it was opened, and does no more work. */
 class LettingGoTest extends ScreenTest {
@@ -89,8 +94,21 @@ class LettingGoTest extends ScreenTest {
                                 session, session.state().settingsHere().get(0), SettingFault.values()[0])),
                 way("cut on these", form(Deed.CUT_ON_THESE)),
                 way("machine", form(Deed.MACHINE)),
+                way("balloons", (client, session) -> client.balloons("LG-2207", onDrawing(), 0)),
+                way("head of a plan", (client, session) -> client.planHead("LG-2207", onDrawing())),
+                way("step of a plan", (client, session) -> client.planStep("LG-2207", onDrawing(), 0)),
+                way("templates", (client, session) -> client.templates(chosen -> {})),
                 way("bench", (client, session) -> client.bench()),
                 way("bench beside the run", Navigator::bench));
+    }
+
+    /** The demo plan with its first step on a page of a drawing that lies nowhere. */
+    private static PlanInHand onDrawing() {
+        PlanInHand plan = new PlanInHand(PlanText.of(DemoPart.SCREW_CARRIER.planText())
+                .orElseThrow()
+                .withHead(head -> head.with("drawing_file", TomlValue.text("0815.pdf"))));
+        plan.changeStep(0, step -> step.with(SpotText.KEY, "[1, 320, 250]"));
+        return plan;
     }
 
     /** In a window, which lets go of what was taken out of it at its next pulse. */
@@ -112,7 +130,17 @@ class LettingGoTest extends ScreenTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("ways")
     void ofAScreenThatIsGoneNothingIsLeft(String name, Way way) throws InterruptedException {
-        RunSession session = workshop.atTheBore("014", "-0.013");
+        assertNothingIsLeft(name, way, workshop.atTheBore("014", "-0.013"));
+    }
+
+    @Test
+    void ofAPieceOfTheDrawingThatIsGoneNothingIsLeft() throws InterruptedException {
+        RunSession session = workshop.setUp(onDrawing().plan().orElseThrow(), "014");
+        Workshop.must(() -> session.goTo(1));
+        assertNothingIsLeft("drawing", Navigator::drawing, session);
+    }
+
+    private void assertNothingIsLeft(String name, Way way, RunSession session) throws InterruptedException {
         List<WeakReference<Object>> opened = Collections.synchronizedList(new ArrayList<>());
         Window window = on(() -> window(Display.DAY));
         Stage stage = on(() -> shown(window));

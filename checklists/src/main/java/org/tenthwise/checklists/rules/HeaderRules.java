@@ -23,6 +23,7 @@ final class HeaderRules {
     private static final String SHEETS = "sheets";
     private static final String CHANGES = "changes";
     private static final String FILE = "drawing_file";
+    private static final String FILE_HASH = "drawing_file_sha256";
     private static final String TOLERANCE = "tolerance";
 
     private HeaderRules() {}
@@ -97,15 +98,26 @@ final class HeaderRules {
         sheets.filter(many -> many < 1).ifPresent(many -> keys.problem(SHEETS, "plan.sheets", many));
         List<String> changes =
                 keys.ifAny(CHANGES, key -> Optional.of(changes(keys))).orElse(List.of());
-        Optional<DrawingFile> file = keys.ifAny(FILE, keys::text).flatMap(name -> {
+        Optional<DrawingFile> file = file(keys);
+        Optional<String> title = keys.has("drawing") || !keys.has(NUMBER) ? keys.text("drawing") : number;
+        return title.map(words -> new DrawingInForce(words, number, revision, sheets, changes, file));
+    }
+
+    private static Optional<DrawingFile> file(TableKeys keys) {
+        Optional<String> hash = keys.ifAny(FILE_HASH, keys::text).filter(text -> {
+            boolean isHash = DrawingFile.isHash(text);
+            if (!isHash) {
+                keys.problem(FILE_HASH, "plan.drawing-file-hash", text);
+            }
+            return isHash;
+        });
+        return keys.ifAny(FILE, keys::text).flatMap(name -> {
             if (!DrawingFile.canBe(name)) {
                 keys.problem(FILE, "plan.drawing-file", name, DrawingFile.LONGEST);
                 return Optional.empty();
             }
-            return Optional.of(new DrawingFile(name));
+            return Optional.of(new DrawingFile(name, hash));
         });
-        Optional<String> title = keys.has("drawing") || !keys.has(NUMBER) ? keys.text("drawing") : number;
-        return title.map(words -> new DrawingInForce(words, number, revision, sheets, changes, file));
     }
 
     private static List<String> changes(TableKeys keys) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -120,7 +121,7 @@ class OnDrawingRulesTest {
                         Optional.of("C"),
                         Optional.of(3),
                         List.of("change 12", "change 14"),
-                        Optional.of(new DrawingFile("D-77 sheet 2.PDF"))),
+                        Optional.of(DrawingFile.named("D-77 sheet 2.PDF"))),
                 plan.drawing());
         assertEquals(Optional.of("R-1 issue 2"), plan.route());
         assertEquals("A", plan.part().revision());
@@ -180,5 +181,24 @@ class OnDrawingRulesTest {
         Plan plan = PlanText.plan(PlanText.DEPTH);
         assertEquals(DrawingInForce.titled("T-1 sheet 2"), plan.drawing());
         assertEquals(Optional.empty(), plan.route());
+    }
+
+    @Test
+    void theHashOfTheFileIsSixtyFourDigitsAndIsKept() {
+        String hash = "0123456789abcdef".repeat(4);
+        String named = "drawing_file = 'T-1.pdf'\ndrawing_file_sha256 = '";
+        assertEquals(
+                Optional.of(new DrawingFile("T-1.pdf", Optional.of(hash))),
+                assertInstanceOf(
+                                PlanReading.Good.class,
+                                new PlanReader()
+                                        .read(PlanText.HEAD.replace("unit", named + hash + "'\nunit") + PlanText.DEPTH))
+                        .plan()
+                        .drawing()
+                        .file());
+        for (String wrong : List.of("", "0", hash.toUpperCase(Locale.ROOT), hash + "0")) {
+            String head = PlanText.HEAD.replace("unit", named + wrong + "'\nunit");
+            assertInstanceOf(PlanReading.Bad.class, new PlanReader().read(head + PlanText.DEPTH), wrong);
+        }
     }
 }

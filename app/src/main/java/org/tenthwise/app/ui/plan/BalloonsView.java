@@ -32,6 +32,7 @@ public final class BalloonsView extends SidedScreen {
     private final Key before;
     private final Key after;
     private final Key size;
+    private final Key right;
     private final Key undo;
 
     public BalloonsView(BalloonsViewModel model, Words words, PictureFrames pictures, Navigator navigator) {
@@ -46,6 +47,8 @@ public final class BalloonsView extends SidedScreen {
         Label toDo = Texts.label("", "heading");
         toDo.setMinHeight(USE_PREF_SIZE);
         toDo.textProperty().bind(model.toDoProperty());
+        right = Key.onward("all-right", words.say("balloons.all-right"), model::allAreRight);
+        right.managedProperty().bind(right.visibleProperty());
         VBox side = new VBox(ScreenSizes.GAP, toDo, rows);
         side.getStyleClass().addAll("on-paper", "form-side");
         undo = Key.onward("undo-place", words.say("planning.undo"), model::undo);
@@ -53,7 +56,7 @@ public final class BalloonsView extends SidedScreen {
         after = turning("next-page", words.say("pages.next"), model::next);
         size = turning("page-size", words.say("balloons.enlarge"), model::enlarge);
         lay(
-                RunHeading.titled(title(), words, navigator::back).end(undo),
+                RunHeading.titled(title(), words, navigator::back).end(right).end(undo),
                 side,
                 ScreenSizes.BALLOONS_SIDE,
                 ScreenSizes.SETTINGS_ABOVE);
@@ -61,6 +64,7 @@ public final class BalloonsView extends SidedScreen {
         owns(model.rowsProperty().subscribe(all -> showRows()));
         owns(model.inHandProperty().subscribe(row -> showRows()));
         owns(model.stateProperty().subscribe(this::show));
+        owns(model.toDoProperty().subscribe(sentence -> showRows()));
         owns(model.choosingProperty().subscribe(size::showChosen));
     }
 
@@ -93,6 +97,7 @@ public final class BalloonsView extends SidedScreen {
         rows.show(model.rowsProperty().get().size(), this::row);
         rows.reveal(model.inHandProperty().get());
         undo.setDisable(!model.canUndo());
+        right.setVisible(model.isReplaced());
     }
 
     private Key row(int at) {

@@ -20,8 +20,10 @@ import org.tenthwise.app.picture.BalloonsOnPage;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.checklists.catalogue.PlanDesk;
 import org.tenthwise.checklists.editing.PlanInHand;
+import org.tenthwise.checklists.editing.PlanText;
 import org.tenthwise.checklists.editing.SpotText;
 import org.tenthwise.checklists.editing.TableText;
+import org.tenthwise.checklists.editing.TomlValue;
 import org.tenthwise.checklists.editing.ValueText;
 import org.tenthwise.model.plan.DrawingFile;
 import org.tenthwise.model.plan.PageSpot;
@@ -43,6 +45,8 @@ public final class BalloonsViewModel {
      */
     public record BalloonToPlace(int place, String number, String title, String line, Optional<PageSpot> spot) {}
 
+    private static final String STEP = "step";
+    private static final String HASH = NamedKey.DRAWING_FILE_SHA256.key();
     private static final double ENLARGED = 1.0 / 3;
 
     private final String name;
@@ -59,6 +63,7 @@ public final class BalloonsViewModel {
     private final ReadOnlyStringWrapper toDo = new ReadOnlyStringWrapper("");
     private final ReadOnlyBooleanWrapper choosing = new ReadOnlyBooleanWrapper(false);
     private Optional<PageImage> image = Optional.empty();
+    private Optional<String> lies = Optional.empty();
     private PagePart part = PagePart.WHOLE;
     private int changes;
     private int asked;
@@ -87,7 +92,7 @@ public final class BalloonsViewModel {
                 .head()
                 .says(NamedKey.DRAWING_FILE.key())
                 .filter(DrawingFile::canBe)
-                .map(DrawingFile::new);
+                .map(DrawingFile::named);
         rows.set(rowsNow());
         rowOf(place).ifPresent(inHand::set);
         state = new ReadOnlyObjectWrapper<>(
@@ -210,19 +215,53 @@ public final class BalloonsViewModel {
 
     private void place(PageSpot spot) {
         String before = plan.text().text();
-        plan.changeStep(
-                rows.get().get(inHand.get()).place(),
-                step -> step.withAfter(NamedKey.before(SpotText.KEY), SpotText.KEY, SpotText.written(spot)));
-        if (!plan.text().text().equals(before)) {
-            changes++;
-            keep();
-        }
+        boolean isRight = !isReplaced();
+        int step = rows.get().get(inHand.get()).place();
+        plan.change(text -> {
+            PlanText placed = text.with(
+                    STEP,
+                    step,
+                    table -> table.withAfter(NamedKey.before(SpotText.KEY), SpotText.KEY, SpotText.written(spot)));
+            return isRight ? ofTheFileThatLies(placed) : placed;
+        });
+        keepIfOther(before);
         int count = rows.get().size();
         IntStream.range(1, count)
                 .map(next -> (inHand.get() + next) % count)
                 .filter(row -> rows.get().get(row).spot().isEmpty())
                 .findFirst()
                 .ifPresent(inHand::set);
+    }
+
+    private PlanText ofTheFileThatLies(PlanText text) {
+        return text.withHead(head -> head.withAfter(NamedKey.before(HASH), HASH, TomlValue.text(lies.orElseThrow())));
+    }
+
+    /**
+     * Whether places stand that nobody has seen on the file as it lies in the folder now: at the run they are not shown
+     * before somebody says that they are right.
+     */
+    public boolean isReplaced() {
+        return lies.isPresent()
+                && rows.get().stream().anyMatch(row -> row.spot().isPresent())
+                && !plan.text().head().says(HASH).equals(lies);
+    }
+
+    /** Says that every place was looked at and is right on the file as it lies in the folder now. */
+    public void allAreRight() {
+        if (isReplaced()) {
+            String before = plan.text().text();
+            plan.change(this::ofTheFileThatLies);
+            keepIfOther(before);
+            show();
+        }
+    }
+
+    private void keepIfOther(String before) {
+        if (!plan.text().text().equals(before)) {
+            changes++;
+            keep();
+        }
     }
 
     private void keep() {
@@ -292,6 +331,7 @@ public final class BalloonsViewModel {
     private void drawn(PageReading reading) {
         if (reading instanceof PageReading.Readable readable) {
             image = Optional.of(readable.image());
+            lies = Optional.of(readable.sha256());
             show();
         } else if (reading instanceof PageReading.Unreadable unreadable) {
             state.set(new BalloonsState.Without(words.say(unreadable.why())));
@@ -312,6 +352,9 @@ public final class BalloonsViewModel {
     private String toDoNow() {
         if (choosing.get()) {
             return words.say("balloons.choose");
+        }
+        if (isReplaced()) {
+            return words.say("balloons.replaced");
         }
         return inHandRow()
                 .map(row -> words.say(row.spot().isPresent() ? "balloons.move" : "balloons.place", row.number()))

@@ -39,13 +39,13 @@ public final class PlanHeadViewModel {
         });
     }
 
-    /** Its issue is told when it is issued, and the format is that of the program. */
+    /** Its issue is told when it is issued, the file of the drawing by its balloons, the format is the program's. */
     private static List<TableForm.Asked> asked(TableText head, List<String> files) {
         List<String> needed = NamedKey.keys(NEEDED);
         Set<String> keys = new LinkedHashSet<>(needed);
         keys.addAll(NamedKey.keys(BESIDES));
         keys.addAll(head.keys());
-        keys.removeAll(List.of("format", NamedKey.ISSUE.key()));
+        keys.removeAll(List.of("format", NamedKey.ISSUE.key(), NamedKey.DRAWING_FILE_SHA256.key()));
         return keys.stream()
                 .map(key -> new TableForm.Asked(
                         key, needed.contains(key) && head.value(key).isEmpty(), offered(head, files, key)))

@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
@@ -18,6 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.drawing.FolderOfDrawings;
 import org.tenthwise.app.drawing.InventedDrawing;
 import org.tenthwise.app.drawing.PagePart;
+import org.tenthwise.app.drawing.PageReading;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.plan.BalloonsViewModel.BalloonToPlace;
@@ -28,6 +31,7 @@ import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.PlanText;
 import org.tenthwise.checklists.editing.SpotText;
 import org.tenthwise.checklists.editing.TomlValue;
+import org.tenthwise.model.plan.DrawingFile;
 import org.tenthwise.model.plan.PageSpot;
 import org.tenthwise.model.words.Words;
 
@@ -202,5 +206,60 @@ class BalloonsViewModelTest {
                         .map(BalloonToPlace::number)
                         .toList());
         assertEquals(1, model(3).inHandProperty().get());
+    }
+
+    private Optional<String> hash() {
+        return plan.text().head().says("drawing_file_sha256");
+    }
+
+    private boolean isSeenAtTheRun() {
+        DrawingFile file = plan.plan().orElseThrow().drawing().file().orElseThrow();
+        return new FolderOfDrawings(folder).page(file, 1) instanceof PageReading.Readable;
+    }
+
+    private void anotherDrawing() throws IOException {
+        Files.write(folder.resolve("T-1.pdf"), new byte[] {'\n'}, StandardOpenOption.APPEND);
+    }
+
+    @Test
+    void theFirstPlaceKeepsWhichFileItIsOn() throws IOException {
+        BalloonsViewModel model = model(0);
+        model.tap(0.25, 0.3);
+        assertTrue(hash().isPresent());
+        assertFalse(model.isReplaced());
+        assertTrue(isSeenAtTheRun());
+        anotherDrawing();
+        assertFalse(isSeenAtTheRun(), "the places are those on the file before");
+    }
+
+    @Test
+    void onAnotherFileNoPlaceCountsBeforeAllAreConfirmed() throws IOException {
+        model(0).tap(0.25, 0.3);
+        model(1).tap(0.5, 0.5);
+        Optional<String> before = hash();
+        anotherDrawing();
+        BalloonsViewModel model = model(0);
+        assertTrue(model.isReplaced());
+        assertTrue(model.toDoProperty().get().startsWith("Not confirmed on this file"));
+        model.tap(0.3, 0.3);
+        assertEquals(before, hash(), "the other place was not looked at");
+        assertFalse(isSeenAtTheRun());
+        model.allAreRight();
+        assertFalse(model.isReplaced());
+        assertTrue(isSeenAtTheRun());
+        model.undo();
+        assertEquals(before, hash());
+        assertTrue(model.isReplaced());
+    }
+
+    @Test
+    void placesTypedByHandAreConfirmedToo() {
+        plan.changeStep(3, step -> step.with(SpotText.KEY, "[1, 100, 100]"));
+        BalloonsViewModel model = model(0);
+        assertTrue(model.isReplaced());
+        model.tap(0.25, 0.3);
+        assertEquals(Optional.empty(), hash());
+        model.allAreRight();
+        assertFalse(model.isReplaced());
     }
 }
