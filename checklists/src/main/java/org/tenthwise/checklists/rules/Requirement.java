@@ -112,7 +112,7 @@ final class Requirement {
             keys.problem(
                     KEY,
                     meant().isEmpty() ? "plan.requirement.other-kind" : "plan.requirement.several",
-                    parts.stream().map(part -> part.kind().named()).toList(),
+                    kinds(),
                     text(KIND).orElse(""));
         }
         part().filter(read -> !table.values().containsKey(KIND)
@@ -141,14 +141,27 @@ final class Requirement {
                         count -> keys.problemUnlessKept(COUNT, "plan.requirement.count", drawn.orElseThrow(), count));
     }
 
+    /** Figures that are the same by chance do not make a radius a diameter. */
     private void judge(TableKeys keys, Limits limits) {
-        List<Limits> drawn = parts.stream()
+        List<Limits> drawn = limitsAlike(parts, limits);
+        List<Limits> ofTheKind = limitsAlike(meant(), limits);
+        if (!drawn.isEmpty() && ofTheKind.isEmpty()) {
+            keys.problemUnlessKept(
+                    KEY, "plan.requirement.other-kind", kinds(), text(KIND).orElse(""));
+        } else if (!drawn.isEmpty() && ofTheKind.stream().noneMatch(other -> isSame(limits, other))) {
+            keys.problemUnlessKept(KEY, "plan.requirement.disagrees", said(ofTheKind.get(0)), said(limits));
+        }
+    }
+
+    private static List<Limits> limitsAlike(List<CalloutPart> parts, Limits limits) {
+        return parts.stream()
                 .flatMap(part -> part.limits().stream())
                 .filter(other -> other.unit().kind().equals(limits.unit().kind()))
                 .toList();
-        if (!drawn.isEmpty() && drawn.stream().noneMatch(other -> isSame(limits, other))) {
-            keys.problemUnlessKept(KEY, "plan.requirement.disagrees", said(drawn.get(0)), said(limits));
-        }
+    }
+
+    private List<Message> kinds() {
+        return parts.stream().map(part -> part.kind().named()).toList();
     }
 
     private static boolean isSame(Limits one, Limits other) {

@@ -218,6 +218,24 @@ class RequirementTest {
         assertTrue(problems.contains("The requirement is of another kind than"), problems);
     }
 
+    /** Limits that are a radius's are not a diameter's because somebody typed them. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+            kind = "diameter"                     | R6 ±0.2
+            kind = "bore"                         | R6 ±0.2
+            kind = "size" feature = "radius"      | Ø6 ±0.2
+            kind = "size" feature = "length"      | R6 ±0.2
+            """)
+    void limitsTypedBesideWordsOfAnotherKindAreRefused(String kind, String text) {
+        String typed = "\nname = \"It\"\nlower = 5.8\nupper = 6.2\ngauge_kind = \"projector\"\nplaces = [\"there\"]\n";
+        String problems = problems(kind.replace(" feature", "\nfeature") + typed + requirement(text));
+        assertTrue(problems.contains("The requirement is of another kind than"), problems);
+        assertEquals("5.8 6.2", limits(step("kind = \"size\"\nfeature = \"radius\"" + typed + requirement("R6 ±0.2"))));
+    }
+
     /** Whoever leaves the sign out says by the kind what the figure is of. */
     @ParameterizedTest
     @CsvSource({"bore", "diameter", "width", "depth"})
