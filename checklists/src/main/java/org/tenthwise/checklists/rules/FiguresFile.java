@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import org.tenthwise.model.plan.BalloonNumber;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Unit;
@@ -17,9 +18,9 @@ import org.tenthwise.model.words.Message;
 
 /**
  * A table of figures, as a coordinate machine hands it out: a line a figure, under the names of its columns, in any
- * order and in any capitals: {@code balloon} or {@code number} of the check, {@code value}, and where it has them
- * {@code instance} (without it, in their order) and {@code unit} (without it, that of the limits). Columns of other
- * names are not looked at. Nothing of it is taken where one line cannot be.
+ * order and in any capitals: {@code balloon} or {@code number} of the check (where a line has both, both of the same
+ * one), {@code value}, and where it has them {@code instance} (without it, in their order) and {@code unit} (without
+ * it, that of the limits). Columns of other names are not looked at. Nothing of it is taken where one line cannot be.
  */
 public final class FiguresFile {
 
@@ -143,6 +144,11 @@ public final class FiguresFile {
         String name = number.isEmpty() ? balloon : number;
         if (meant.isEmpty()) {
             refuse(line, "figures.unknown", name);
+            return Optional.empty();
+        }
+        String drawn = meant.get(0).drawing().balloon().map(BalloonNumber::text).orElse("");
+        if (!balloon.isEmpty() && !balloon.equals(drawn)) {
+            refuse(line, "figures.other-balloon", number, drawn, balloon);
             return Optional.empty();
         }
         List<Step> proven = meant.stream()

@@ -124,6 +124,14 @@ class FiguresFileTest {
         assertEquals(Map.of(41, List.of(mm("0.01"), mm("0.02"))), read(text));
     }
 
+    /** Of two columns either finds the check where the other is empty. */
+    @Test
+    void aNumberAndABalloonMeanOneCheck() {
+        assertEquals(
+                Map.of(41, List.of(mm("0.01"), mm("0.02")), 42, List.of(mm("100.0"))),
+                read("number,balloon,value\n41,12,0.01\n41,,0.02\n,13A,100.0\n"));
+    }
+
     @Test
     void ofABalloonWithACheckForEachInstanceTheInstanceSaysWhich() {
         assertEquals(
@@ -152,6 +160,7 @@ class FiguresFileTest {
             balloon,value;13A,100,0                | 2:1: 3 cells, and the first line names 2
             balloon,figure;13A,100.0               | 1:1: the first line must name the columns
             value;100.0                            | 1:1: the first line must name the columns
+            number,balloon,value;42,12,100.0       | 2:1: check 42 has balloon "13A", the line has "12"; one of the two is wrong
             balloon,value                          | 1:1: there is no figure in it
             """)
     void whatCannotBeTakenIsToldWithItsLineAndNothingIsTaken(String text, String problem) {
