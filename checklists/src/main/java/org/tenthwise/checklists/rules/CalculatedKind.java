@@ -141,18 +141,17 @@ final class CalculatedKind implements StepKind {
         return check.filter(any -> usable);
     }
 
-    /** How the name counts: of a run-out it must be said. */
+    /** How the name counts: of a run-out and of a movement it must be said. */
     private static Optional<By> by(TableKeys keys, String key, Check check, Optional<By> said) {
-        boolean turn = check.asTurn().isPresent();
         By by = said.orElse(By.EACH);
-        if (by.isOfATurn() != turn) {
-            keys.problem(
-                    key,
-                    turn ? "plan.calculated.turn" : "plan.calculated.no-turn",
-                    By.RUN_OUT.key(),
-                    By.ECCENTRICITY.key());
-            return Optional.empty();
+        List<By> possible = By.of(check);
+        if (possible.contains(by)) {
+            return Optional.of(by);
         }
-        return Optional.of(by);
+        keys.problem(
+                key,
+                possible.contains(By.EACH) ? "plan.calculated.is-a-size" : "plan.calculated.no-size-but",
+                possible.stream().map(By::key).toList());
+        return Optional.empty();
     }
 }

@@ -17,7 +17,9 @@ import org.tenthwise.model.quantity.Written;
 
 class CalculatedKindTest {
 
-    /** Check 5 is a depth, 6 an angle, 7 a run-out, 8 only asks, 9 is worked out itself. */
+    /**
+     * Check 5 is a depth, 6 an angle, 7 a run-out, 8 only asks, 9 is worked out itself, 10 is what an indicator shows.
+     */
     private static final String BEFORE = PlanText.HEAD
             + PlanText.DEPTH
             + """
@@ -61,6 +63,17 @@ class CalculatedKindTest {
             [[step]]
             number = 10
             operation = 10
+            name = "Flat"
+            method = "So."
+            kind = "indicated"
+            movement_of = "flatness"
+            limit = 0.0010
+            places = ["face"]
+            gauge_kind = "lever-indicator"
+
+            [[step]]
+            number = 11
+            operation = 10
             name = "It"
             """;
 
@@ -74,7 +87,7 @@ class CalculatedKindTest {
                 CalculatedCheck.class,
                 assertInstanceOf(PlanReading.Good.class, reading, reading::toString)
                         .plan()
-                        .step(10)
+                        .step(11)
                         .check());
     }
 
@@ -86,6 +99,14 @@ class CalculatedKindTest {
                 List.of(new Use("b", 9, By.EACH), new Use("a", 5, By.LEAST), new Use("e", 7, By.ECCENTRICITY)),
                 check.uses());
         assertEquals(new Written("-0.0010", Unit.INCH), check.limits().lower().orElseThrow());
+    }
+
+    @Test
+    void whatAnIndicatorShowsCountsOnceItIsSaid() {
+        assertEquals(
+                List.of(new Use("m", 10, By.MOVEMENT)),
+                check("of = \"m / 2\"; names = { m = { step = 10, value = \"movement\" } }; upper = 0.0010")
+                        .uses());
     }
 
     /** Check 9 rests on 5, and so does what is worked out of 9. */
@@ -126,12 +147,16 @@ class CalculatedKindTest {
             of = "a + w"; names = { a = 5, w = 6 }; upper = 1                                | do not go together
             of = "a / b"; names = { a = 5, b = 9 }; upper = 1                                | a number without unit
             of = "a"; names = { a = 4 }; upper = 1                                           | names check 4, which does not come before
-            of = "a"; names = { a = 10 }; upper = 1                                          | names check 10, which does not come before
+            of = "a"; names = { a = 11 }; upper = 1                                          | names check 11, which does not come before
             of = "a"; names = { a = 8 }; upper = 1                                           | comes to no length and no angle
             of = "a"; names = { a = 7 }; upper = 1                                           | say with "value"
             of = "a"; names = { a = { step = 7 } }; upper = 1                                | say with "value"
             of = "a"; names = { a = { step = 7, value = "mean" } }; upper = 1                | say with "value"
-            of = "a"; names = { a = { step = 5, value = "run-out" } }; upper = 1            | are of a run-out
+            of = "a"; names = { a = { step = 5, value = "run-out" } }; upper = 1            | this check comes to a size
+            of = "a"; names = { a = { step = 5, value = "movement" } }; upper = 1           | this check comes to a size
+            of = "a"; names = { a = 10 }; upper = 1                                           | that the name is its movement
+            of = "a"; names = { a = { step = 10, value = "mean" } }; upper = 1                | that the name is its movement
+            of = "a"; names = { a = { step = 10, value = "run-out" } }; upper = 1             | that the name is its movement
             of = "a"; names = { a = { step = 5, value = "most" } }; upper = 1                | most
             of = "a"; names = { a = { value = "least" } }; upper = 1                         | "step" is missing
             of = "a"; names = { a = "5" }; upper = 1                                         | whole number

@@ -225,7 +225,6 @@ class RequirementTest {
             textBlock =
                     """
             kind = "diameter"                     | R6 ±0.2
-            kind = "bore"                         | R6 ±0.2
             kind = "size" feature = "radius"      | Ø6 ±0.2
             kind = "size" feature = "length"      | R6 ±0.2
             """)

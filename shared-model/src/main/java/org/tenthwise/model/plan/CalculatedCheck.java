@@ -35,7 +35,9 @@ public record CalculatedCheck(Expression of, List<Use> uses, List<Integer> rests
         /** The whole movement of the indicator, of a run-out. */
         RUN_OUT("run-out"),
         /** Half of that, to either side. */
-        ECCENTRICITY("eccentricity");
+        ECCENTRICITY("eccentricity"),
+        /** The full movement of the indicator over a sweep, as it is judged. */
+        MOVEMENT("movement");
 
         private final String key;
 
@@ -48,9 +50,14 @@ public record CalculatedCheck(Expression of, List<Use> uses, List<Integer> rests
             return key;
         }
 
-        /** Whether it is of a run-out, and of nothing else. */
-        public boolean isOfATurn() {
-            return this == RUN_OUT || this == ECCENTRICITY;
+        /** By what a name can count that stands for such a check: what an indicator shows is no size. */
+        public static List<By> of(Check check) {
+            if (check.asTurn().isPresent()) {
+                return List.of(RUN_OUT, ECCENTRICITY);
+            }
+            return check.asDimension().flatMap(CheckOfDimension::asIndicated).isPresent()
+                    ? List.of(MOVEMENT)
+                    : List.of(EACH, LEAST, GREATEST, MEAN);
         }
     }
 

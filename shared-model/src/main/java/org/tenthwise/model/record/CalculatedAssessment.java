@@ -164,7 +164,7 @@ final class CalculatedAssessment {
 
     private static List<Length> by(CalculatedCheck.By by, List<Length> sizes) {
         return switch (by) {
-            case EACH, RUN_OUT -> sizes;
+            case EACH, RUN_OUT, MOVEMENT -> sizes;
             case LEAST -> List.of(Length.least(sizes));
             case GREATEST -> List.of(Length.greatest(sizes));
             case MEAN -> List.of(Length.mean(sizes));
