@@ -160,6 +160,34 @@ final class EntryCheck {
                         Objection.Kind.WRONG_WAY_ROUND, taken.typed().text()));
     }
 
+    /**
+     * Against a highest and a lowest over a sweep that are the wrong way round, or one: a needle that stands still
+     * touches nothing, or nothing was swept. Turned over, a symmetry may read either way, and the same where it is
+     * right.
+     */
+    static Optional<Objection> sweep(Step step, Pass pass, Optional<Setting> setting, StepEvent.ReadingTaken taken) {
+        return step.check()
+                .asDimension()
+                .flatMap(CheckOfDimension::asIndicated)
+                .filter(indicated -> indicated.of().isHighestFirst())
+                .flatMap(indicated -> indicated.slots().stream()
+                        .filter(slot -> slot.key().equals(taken.slot()))
+                        .findFirst()
+                        .flatMap(slot -> length(pass, indicated.opposite(slot), setting)
+                                .flatMap(other -> sweep(slot, taken.typed(), other))));
+    }
+
+    private static Optional<Objection> sweep(Slot slot, Written typed, Length other) {
+        boolean isHighest = slot.repeat() == 1;
+        Length read = typed.length();
+        if (isHighest ? read.isBelow(other) : read.isAbove(other)) {
+            return Optional.of(new Objection(Objection.Kind.WRONG_WAY_ROUND, typed.text()));
+        }
+        return read.compareTo(other) == 0
+                ? Optional.of(new Objection(Objection.Kind.STOOD_STILL, typed.text()))
+                : Optional.empty();
+    }
+
     /** Read with another gauge, it says nothing of one read with this. */
     private static Optional<Length> length(Pass pass, Slot slot, Optional<Setting> setting) {
         return Optional.ofNullable(pass.standing().get(slot.key()))

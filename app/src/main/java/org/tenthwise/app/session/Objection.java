@@ -26,8 +26,10 @@ public record Objection(Kind kind, String detail, String expected, Optional<Mess
         OPENS_NEXT,
         /** The sum cannot be done with it. */
         NO_SUM,
-        /** The lowest of a turn lies above its highest. */
+        /** The lowest of a turn or of a sweep lies above its highest. */
         WRONG_WAY_ROUND,
+        /** Highest and lowest of a sweep are the same; {@link RunSession#keep} takes it where it is really meant. */
+        STOOD_STILL,
         /** Places or temperatures of a size are missing: no cut before they are taken, or someone signs for it. */
         PLACES_UNREAD,
         NOTHING_ASKED,
@@ -86,7 +88,7 @@ public record Objection(Kind kind, String detail, String expected, Optional<Mess
 
     /** Whether it can be kept on purpose. */
     public boolean mayBeKept() {
-        return kind == Kind.FAR_OFF;
+        return kind == Kind.FAR_OFF || kind == Kind.STOOD_STILL;
     }
 
     /** What is left of an objection to a figure that may be taken on purpose. */

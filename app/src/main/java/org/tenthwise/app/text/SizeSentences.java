@@ -50,6 +50,16 @@ final class SizeSentences extends OfSizeSentences {
                 : Optional.of(ToDo.of(words.say(unit.isOfAngle() ? "next.fail.angle" : "next.fail.scale")));
     }
 
+    /** What jaws hold never proves it, however often it is read. */
+    @Override
+    Optional<String> unproven() {
+        return finding.check()
+                .asIndicated()
+                .filter(indicated -> !indicated.isOfItsDatum())
+                .map(indicated ->
+                        words.say("next.unproven.chuck", indicated.datum().orElseThrow()));
+    }
+
     /** What the movement proves and what it does not, and where the datum was none. */
     private void proves(IndicatedCheck indicated, List<Weighed> said) {
         said.add(new Weighed(Weighed.Weight.PROOF, words.say("indicated", indicated.of())));

@@ -7,11 +7,13 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Optional;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.store.MemoryLedger;
 import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.verdict.VerdictKind;
 
 /** What an indicator shows over a sweep of two places, against 0.020. Figures by hand. */
@@ -22,7 +24,11 @@ class IndicatedSessionTest {
     private RunSession session;
 
     private void begin(String of) throws Exception {
-        String datum = of.equals("flatness") ? "" : "datum = \"A\"\ndatum_by = \"centres\"\n";
+        begin(of, "centres");
+    }
+
+    private void begin(String of, String datumBy) throws Exception {
+        String datum = of.equals("flatness") ? "" : "datum = \"A\"\ndatum_by = \"%s\"\n".formatted(datumBy);
         String plan =
                 """
                 [[step]]
@@ -54,6 +60,10 @@ class IndicatedSessionTest {
 
     private Finding finding() {
         return session.state().line().finding();
+    }
+
+    private Objection.Kind against(String figure) throws Exception {
+        return session.enter(figure).objection().orElseThrow().kind();
     }
 
     private String asked() {
@@ -110,5 +120,75 @@ class IndicatedSessionTest {
         assertEquals(VerdictKind.FAIL, finding().verdict().standing());
         enter("0.012", "0.011");
         assertEquals(VerdictKind.FAIL, finding().verdict().standing());
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"circular-run-out", "axial-run-out", "total-run-out", "squareness", "parallelism", "flatness"})
+    void aLowestAboveItsHighestIsRefused(String of) throws Exception {
+        begin(of);
+        enter("0.004");
+        assertEquals(Objection.Kind.WRONG_WAY_ROUND, against("0.005"));
+        enter("0.003");
+        session.strikeOut(highest(), "Typed wrong");
+        assertEquals("1.1", asked());
+        assertEquals(Objection.Kind.WRONG_WAY_ROUND, against("0.002"));
+        enter("0.005");
+        assertEquals("2.1", asked());
+    }
+
+    private long highest() {
+        return session.state().pass().standing().get("1.1").entry().seq();
+    }
+
+    /** A needle that stands still may touch nothing: it is asked about, and taken on purpose. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"circular-run-out", "axial-run-out", "total-run-out", "squareness", "parallelism", "flatness"})
+    void aNeedleThatStoodStillIsAskedAbout(String of) throws Exception {
+        begin(of);
+        enter("0.004");
+        assertEquals(Objection.Kind.STOOD_STILL, against("0.004"));
+        assertEquals(Objection.Kind.STOOD_STILL, against("0.0040"));
+        assertEquals("1.2", asked());
+        assertTrue(session.keep("0.004").objection().isEmpty());
+        enter("0.005", "0.003");
+        assertEquals(VerdictKind.PASS, finding().verdict().standing());
+    }
+
+    /**
+     * One way up and turned over, either may be the higher; where they are the same the middle is where it should be.
+     */
+    @Test
+    void aSymmetryReadsEitherWay() throws Exception {
+        begin("symmetry");
+        enter("0.004", "0.004", "0.002", "0.009");
+        assertEquals(VerdictKind.PASS, finding().verdict().standing());
+    }
+
+    /** Jaws turn the part about themselves: what is in there may be out about its datum, and the other way round. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"circular-run-out", "axial-run-out", "total-run-out", "squareness", "parallelism", "symmetry"})
+    void whatJawsHoldIsProvenNeitherInNorOut(String of) throws Exception {
+        begin(of, "chuck");
+        enter("0.003", "0.001", "0.004");
+        assertEquals(VerdictKind.OPEN, finding().verdict().standing());
+        enter("0.002");
+        assertEquals(VerdictKind.UNPROVEN, finding().verdict().standing());
+        assertEquals(Outcome.NOT_COMPLETE, session.state().sheet().outcome());
+        begin(of, "chuck");
+        enter("0.040", "0.001");
+        assertEquals(VerdictKind.OPEN, finding().verdict().standing());
+        enter("0.003", "0.001");
+        assertEquals(VerdictKind.UNPROVEN, finding().verdict().standing());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"centres", "mandrel", "v-blocks", "same-chucking"})
+    void whatTurnsAboutItsDatumProves(String datumBy) throws Exception {
+        begin("circular-run-out", datumBy);
+        enter("0.003", "0.001", "0.004", "0.002");
+        assertEquals(VerdictKind.PASS, finding().verdict().standing());
     }
 }

@@ -26,6 +26,10 @@ final class IndicatedKind implements StepKind {
         Optional<String> datum = toADatum ? keys.text(DATUM) : Optional.empty();
         Optional<DatumBy> datumBy =
                 toADatum ? keys.word(DATUM_BY, List.of(DatumBy.values()), DatumBy::key) : Optional.empty();
+        if (of.filter(Of::turns).isPresent()
+                && datumBy.filter(DatumBy.SURFACE_PLATE::equals).isPresent()) {
+            keys.problem(DATUM_BY, "plan.indicated.no-axis");
+        }
         Optional<Written> limit = keys.size(LIMIT, soFar.unit());
         List<Place> places = new PlaceRules(keys, soFar.unit()).read();
         if (places.size() == 1 && of.filter(Of.TOTAL_RUN_OUT::equals).isPresent()) {

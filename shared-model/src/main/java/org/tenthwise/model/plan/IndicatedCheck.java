@@ -57,6 +57,16 @@ public record IndicatedCheck(
         public String key() {
             return Word.of(this);
         }
+
+        /** Whether of the two readings at a place the first is the highest; turned over, either may be. */
+        public boolean isHighestFirst() {
+            return this != SYMMETRY;
+        }
+
+        /** Whether it is read while the part turns about its datum. */
+        public boolean turns() {
+            return this == CIRCULAR_RUN_OUT || this == AXIAL_RUN_OUT || this == TOTAL_RUN_OUT;
+        }
     }
 
     /** What stands for the datum. */
@@ -65,6 +75,8 @@ public record IndicatedCheck(
         MANDREL,
         V_BLOCKS,
         SURFACE_PLATE,
+        /** The datum was turned in this chucking and not let go since: it runs true as the spindle does. */
+        SAME_CHUCKING,
         /** Jaws: they hold what they grip, and that is not the datum. */
         CHUCK;
 
@@ -76,6 +88,19 @@ public record IndicatedCheck(
 
     public IndicatedCheck {
         places = List.copyOf(places);
+    }
+
+    /** Whether what is read is read of the datum: what jaws hold turns about their axis, wherever the datum lies. */
+    public boolean isOfItsDatum() {
+        return datumBy.filter(DatumBy.CHUCK::equals).isEmpty();
+    }
+
+    /** The other reading at the place of {@code slot}. */
+    public Slot opposite(Slot slot) {
+        return slots().stream()
+                .filter(other -> other.place().equals(slot.place()) && other.repeat() != slot.repeat())
+                .findFirst()
+                .orElseThrow();
     }
 
     @Override

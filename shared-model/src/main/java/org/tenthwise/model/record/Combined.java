@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.plan.CheckOfDimension;
 import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.IndicatedCheck;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.verdict.Judge;
 import org.tenthwise.model.verdict.Verdict;
@@ -117,6 +118,13 @@ record Combined(
     /** The same without a verdict, where what the readings stand for is not known yet. */
     Combined stillOpen() {
         return new Combined(value, deciding, Verdict.plain(VerdictKind.OPEN), Optional.empty(), false);
+    }
+
+    /** The same with nothing shown by it, in or out, where what was indicated did not turn about its datum. */
+    Combined ofItsDatum(CheckOfDimension asked) {
+        boolean proves = value.isEmpty()
+                || asked.asIndicated().map(IndicatedCheck::isOfItsDatum).orElse(true);
+        return proves ? this : new Combined(value, deciding, Verdict.plain(VerdictKind.UNPROVEN), past, false);
     }
 
     /**

@@ -46,7 +46,7 @@ final class SizeAssessment {
                 + touch.map(Touch::missing).orElse(0);
         int missing = stillToRead(check, measured) + unsaid;
         boolean spoilt = Plausible.spoils(check, measured, warmth);
-        Combined read = Combined.of(check, measured);
+        Combined read = Combined.of(check, measured).ofItsDatum(check);
         Combined combined = (unsaid == 0 ? read.with(missing, check) : read.stillOpen()).provingNothingIf(spoilt);
         Function<Optional<Length>, Optional<Proposal>> offered = atMost -> cut.filter(size -> unsaid == 0 && !spoilt)
                 .flatMap(size -> ProposalAssessment.of(size, measured, read, pass, run, atMost));

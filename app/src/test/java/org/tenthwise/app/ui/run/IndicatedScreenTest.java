@@ -89,11 +89,17 @@ class IndicatedScreenTest extends RunAtHand {
     void jawsAreSaidToBeNoDatum() throws Exception {
         begin("circular-run-out", "chuck");
         run.enter("0.003", "-0.005", "0.004", "0.001");
+        assertEquals(VerdictKind.UNPROVEN, standing());
         assertTrue(new Remarks(words)
                 .of(run.session.state().line().finding())
-                .contains("Held in jaws: this proves nothing of datum A unless it runs true there. Indicate it"
-                        + " first."));
+                .contains("Held in jaws: this turns about the jaws, not about datum A."));
         seen("run", "run-indicated-chuck", this::screen);
+    }
+
+    @Test
+    void aNeedleThatStoodStillIsAskedAbout() throws Exception {
+        run.enter("0.003", "0.003");
+        seen("run", "run-indicated-stood-still", this::screen);
     }
 
     @Test
