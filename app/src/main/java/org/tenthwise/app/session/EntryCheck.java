@@ -165,7 +165,7 @@ final class EntryCheck {
      * touches nothing, or nothing was swept. Turned over, a symmetry may read either way, and the same where it is
      * right.
      */
-    static Optional<Objection> sweep(Step step, Pass pass, Optional<Setting> setting, StepEvent.ReadingTaken taken) {
+    static Optional<Objection> sweep(Step step, Run run, StepEvent.ReadingTaken taken) {
         return step.check()
                 .asDimension()
                 .flatMap(CheckOfDimension::asIndicated)
@@ -173,8 +173,14 @@ final class EntryCheck {
                 .flatMap(indicated -> indicated.slots().stream()
                         .filter(slot -> slot.key().equals(taken.slot()))
                         .findFirst()
-                        .flatMap(slot -> length(pass, indicated.opposite(slot), setting)
+                        .flatMap(slot -> asItIsSet(step, run, indicated.opposite(slot))
                                 .flatMap(other -> sweep(slot, taken.typed(), other))));
+    }
+
+    private static Optional<Length> asItIsSet(Step step, Run run, Slot slot) {
+        return Optional.ofNullable(run.pass(step).standing().get(slot.key()))
+                .filter(reading -> run.gauges().isAsItIsSet(reading.entry(), step))
+                .map(reading -> reading.typed().length());
     }
 
     private static Optional<Objection> sweep(Slot slot, Written typed, Length other) {

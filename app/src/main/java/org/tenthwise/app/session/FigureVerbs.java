@@ -132,7 +132,8 @@ final class FigureVerbs {
         StepEvent.ReadingTaken taken = new StepEvent.ReadingTaken(step.number(), slot.key(), typed);
         List<NewEntry> entries = book.happening(gauge.withItsSetting(step, taken));
         Optional<Objection> beside = EntryCheck.turn(step, state.pass(), setting, taken)
-                .or(() -> Objection.standing(EntryCheck.sweep(step, state.pass(), setting, taken), onPurpose))
+                .or(() ->
+                        Objection.standing(EntryCheck.sweep(step, state.sheet().run(), taken), onPurpose))
                 .or(() -> EntryCheck.sum(book, entries));
         if (beside.isEmpty()) {
             book.add(entries);

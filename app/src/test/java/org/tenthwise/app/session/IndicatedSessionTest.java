@@ -191,4 +191,42 @@ class IndicatedSessionTest {
         enter("0.003", "0.001", "0.004", "0.002");
         assertEquals(VerdictKind.PASS, finding().verdict().standing());
     }
+
+    /** Whoever takes it in hand again puts it to the work anew: what it showed before is nothing to go by. */
+    @ParameterizedTest
+    @ValueSource(strings = {"circular-run-out", "total-run-out", "flatness", "symmetry"})
+    void aSweepBegunBeforeTheGaugeWasTakenAnewIsNotEndedWithIt(String of) throws Exception {
+        begin(of);
+        enter("0.010");
+        take("LI-2");
+        take("LI-1");
+        enter("0.004");
+        assertEquals("1.1", asked());
+        assertEquals(VerdictKind.OPEN, finding().verdict().standing());
+        enter("0.009", "0.011", "0.003");
+        assertEquals(VerdictKind.PASS, finding().verdict().standing());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"total-run-out", "flatness"})
+    void placesThatAreOneMovementAreReadWithoutTakingTheGaugeAnew(String of) throws Exception {
+        begin(of);
+        enter("0.010", "0.002");
+        take("LI-2");
+        take("LI-1");
+        enter("0.009");
+        assertEquals("1.1", asked());
+        assertEquals(VerdictKind.OPEN, finding().verdict().standing());
+    }
+
+    /** What the gauge showed before it was taken anew is no bound of what it shows now. */
+    @Test
+    void aHighestReadBeforeTheGaugeWasTakenAnewRefusesNothing() throws Exception {
+        begin("circular-run-out");
+        enter("0.010");
+        take("LI-2");
+        take("LI-1");
+        enter("0.510", "0.512");
+        assertEquals("2.1", asked());
+    }
 }

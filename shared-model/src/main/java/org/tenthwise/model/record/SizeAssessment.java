@@ -38,7 +38,7 @@ final class SizeAssessment {
         Optional<AtTwenty> toTwenty = warmth.flatMap(TemperatureEffect::correction);
         Optional<CheckOfSize> cut = check.asSize();
         Optional<Touch> touch = cut.map(size -> Touch.of(size, pass));
-        List<Measured> measured = OfOneGauge.of(check, measure(check.slots(), pass)).stream()
+        List<Measured> measured = OfOneGauge.of(step, check, measure(check.slots(), pass), run).stream()
                 .map(read -> toTwenty.map(read::corrected).orElse(read))
                 .map(read -> touch.map(read::corrected).orElse(read))
                 .toList();

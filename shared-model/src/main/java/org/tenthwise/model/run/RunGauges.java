@@ -29,11 +29,22 @@ public final class RunGauges {
 
     /** What the gauge of a step was last set with before an entry, struck out since or not. */
     public Optional<Setting> settingBefore(Entry entry, Step step) {
+        return setBefore(entry, step)
+                .flatMap(set -> set.event().as(StepEvent.GaugeSet.class))
+                .map(StepEvent.GaugeSet::setting);
+    }
+
+    /** The entry that holds it: of one gauge that is set twice, what was read before and after stands apart. */
+    public Optional<Entry> setBefore(Entry entry, Step step) {
         return run.at(step.number()).stream()
                 .filter(earlier -> earlier.seq() < entry.seq())
-                .flatMap(earlier -> earlier.event().as(StepEvent.GaugeSet.class).stream())
-                .map(StepEvent.GaugeSet::setting)
+                .filter(earlier -> earlier.event() instanceof StepEvent.GaugeSet)
                 .reduce((earlier, later) -> later);
+    }
+
+    /** Whether what was read with an entry is read with the gauge of its step as it is set now, and not set anew. */
+    public boolean isAsItIsSet(Entry reading, Step step) {
+        return setting(step.number()).isPresent() && setBefore(reading, step).equals(lastGauge(step.number()));
     }
 
     /** The gauge that lies ready for a step and is not set: it was taken, or its setting was struck out. */
