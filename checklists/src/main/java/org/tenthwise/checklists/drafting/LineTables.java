@@ -1,10 +1,8 @@
 package org.tenthwise.checklists.drafting;
 
 import java.math.BigDecimal;
-import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -15,6 +13,7 @@ import org.tenthwise.checklists.rules.PlanChoices;
 import org.tenthwise.model.callout.Callout;
 import org.tenthwise.model.callout.CalloutKind;
 import org.tenthwise.model.callout.CalloutPart;
+import org.tenthwise.model.plan.PositionCheck;
 import org.tenthwise.model.quantity.QuantityKind;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -33,22 +32,8 @@ final class LineTables {
 
     private static final Set<CalloutKind> NOT_INSPECTED =
             EnumSet.of(CalloutKind.REFERENCE, CalloutKind.BASIC, CalloutKind.BASIC_ANGLE);
-    private static final Set<CalloutKind> SCALES = EnumSet.of(
-            CalloutKind.ROUGHNESS_RA,
-            CalloutKind.ROUGHNESS_RZ,
-            CalloutKind.ROUGHNESS_RQ,
-            CalloutKind.ROUGHNESS_RT,
-            CalloutKind.HARDNESS);
-    /** Of a size that is one of several parts of a callout. */
-    private static final Map<CalloutKind, String> FEATURES = Map.of(
-            CalloutKind.COUNTERBORE, "counterbore",
-            CalloutKind.SPOTFACE, "counterbore",
-            CalloutKind.CHAMFER, "chamfer",
-            CalloutKind.RADIUS, "radius",
-            CalloutKind.SQUARE, "flats",
-            CalloutKind.LINEAR, "length");
-    /** What an indicator shows over a sweep, as plans call it. */
-    private static final Map<CalloutKind, String> MOVEMENTS = movements();
+    /** A list tells no coordinates to measure a position by. */
+    private static final Set<String> PROVEN_ELSEWHERE = Set.of("document", PositionCheck.KEY);
 
     private final ListLine line;
     private final Callout callout;
@@ -66,17 +51,6 @@ final class LineTables {
         this.callout = callout;
         this.number = number;
         this.figures = ListedFigures.of(line);
-    }
-
-    private static Map<CalloutKind, String> movements() {
-        Map<CalloutKind, String> movements = new EnumMap<>(CalloutKind.class);
-        movements.put(CalloutKind.CIRCULAR_RUNOUT, "circular-run-out");
-        movements.put(CalloutKind.TOTAL_RUNOUT, "total-run-out");
-        movements.put(CalloutKind.PERPENDICULARITY, "squareness");
-        movements.put(CalloutKind.PARALLELISM, "parallelism");
-        movements.put(CalloutKind.FLATNESS, "flatness");
-        movements.put(CalloutKind.SYMMETRY, "symmetry");
-        return movements;
     }
 
     /** Whether a table stands in the order of work. */
@@ -172,19 +146,10 @@ final class LineTables {
         if (line.at(ListColumn.WHERE).isPresent()) {
             return ELSEWHERE;
         }
-        return switch (part.kind()) {
-            case NOTE -> NOTE;
-            case PROCESS -> PROCESS;
-            case POSITION,
-                    STRAIGHTNESS,
-                    CIRCULARITY,
-                    CYLINDRICITY,
-                    PROFILE_LINE,
-                    PROFILE_SURFACE,
-                    ANGULARITY,
-                    CONCENTRICITY -> ELSEWHERE;
-            default -> STEP;
-        };
+        if (part.kind() == CalloutKind.NOTE || part.kind() == CalloutKind.PROCESS) {
+            return part.kind() == CalloutKind.NOTE ? NOTE : PROCESS;
+        }
+        return PlanChoices.kindOf(part).filter(PROVEN_ELSEWHERE::contains).isPresent() ? ELSEWHERE : STEP;
     }
 
     /** Where it is proven is left open where the list does not say. */
@@ -202,43 +167,22 @@ final class LineTables {
         Optional<String> operation = line.at(ListColumn.OPERATION);
         step = operation.isPresent() ? step.with("operation", ValueText.written("operation", operation.get())) : step;
         step = with(step, "method", ListColumn.METHOD);
-        if (MOVEMENTS.containsKey(part.kind())) {
-            return step.with(KIND, TomlValue.text("indicated"))
-                    .with("name", TomlValue.text(callout.text()))
-                    .with("movement_of", TomlValue.text(MOVEMENTS.get(part.kind())))
-                    .with("limit", TomlValue.number(part.upper().orElseThrow()));
+        if (callout.parts().size() == 1) {
+            return part.hasLimits() ? step : withLimits(step, figures.lower(), figures.upper());
         }
-        if (SCALES.contains(part.kind())) {
-            return withLimits(
-                    step.with(KIND, TomlValue.text("scale")).with("name", TomlValue.text(callout.text())),
-                    part.lower(),
-                    part.upper());
-        }
-        boolean isOneOfSeveral = callout.parts().size() > 1;
         Optional<String> kind = PlanChoices.kindOf(part);
-        if (isOneOfSeveral && part.kind() != CalloutKind.THREAD) {
-            step = kind.isPresent() ? step.with(KIND, TomlValue.text(kind.get())) : step;
-            step = FEATURES.containsKey(part.kind())
-                    ? step.with("feature", TomlValue.text(FEATURES.get(part.kind())))
-                    : step;
-            step = step.with(
-                    "name",
-                    TomlValue.text(
-                            "%s (%s)".formatted(callout.text(), part.kind().key())));
-            return withLimitsOf(step, part);
+        step = kind.isPresent() ? step.with(KIND, TomlValue.text(kind.get())) : step;
+        if (part.kind() == CalloutKind.THREAD) {
+            return part.hasLimits() ? step : withLimits(step, figures.lower(), figures.upper());
         }
-        if (isOneOfSeveral && kind.isPresent()) {
-            step = step.with(KIND, TomlValue.text(kind.get()));
-        }
-        if (part.kind() == CalloutKind.EDGE
-                || part.kind() == CalloutKind.COUNTERSINK
-                || part.kind() == CalloutKind.ARC) {
-            step = step.with(KIND, TomlValue.text("size"))
-                    .with("feature", TomlValue.text(part.kind().key()))
-                    .with("name", TomlValue.text(callout.text()));
-            return withLimits(step, part.lower(), part.upper());
-        }
-        return part.hasLimits() ? step : withLimits(step, figures.lower(), figures.upper());
+        Optional<String> feature = PlanChoices.featureOf(part);
+        step = feature.isPresent() ? step.with("feature", TomlValue.text(feature.get())) : step;
+        return withLimitsOf(
+                step.with(
+                        "name",
+                        TomlValue.text(
+                                "%s (%s)".formatted(callout.text(), part.kind().key()))),
+                part);
     }
 
     /** With the limits of a part, an angle in minutes and seconds with its marks. */

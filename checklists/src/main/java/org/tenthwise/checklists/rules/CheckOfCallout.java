@@ -1,6 +1,7 @@
 package org.tenthwise.checklists.rules;
 
 import java.math.BigDecimal;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -11,10 +12,17 @@ import org.tenthwise.checklists.format.RawValue;
 import org.tenthwise.checklists.format.Spot;
 import org.tenthwise.model.callout.CalloutKind;
 import org.tenthwise.model.callout.CalloutPart;
+import org.tenthwise.model.callout.ToleranceFrame;
 import org.tenthwise.model.compute.zone.ToleranceZone;
+import org.tenthwise.model.plan.IndicatedCheck;
+import org.tenthwise.model.plan.PositionCheck;
+import org.tenthwise.model.plan.ScaleCheck;
+import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.thread.ThreadDesignation;
 import org.tenthwise.model.thread.ThreadSide;
+import org.tenthwise.model.tolerance.MaterialModifier;
+import org.tenthwise.model.words.Word;
 
 /**
  * The check that follows from a part of a callout: its kind, limits and count, and the gauge that is usual. Whether a
@@ -45,6 +53,34 @@ record CheckOfCallout(CalloutPart part, String text, Optional<String> said) {
     private static final Set<CalloutKind> OF_WORDS = EnumSet.of(CalloutKind.NOTE, CalloutKind.PROCESS);
     private static final Set<CalloutKind> NOT_INSPECTED =
             EnumSet.of(CalloutKind.REFERENCE, CalloutKind.BASIC, CalloutKind.BASIC_ANGLE);
+    private static final Set<CalloutKind> ON_A_SCALE = EnumSet.of(
+            CalloutKind.ROUGHNESS_RA,
+            CalloutKind.ROUGHNESS_RZ,
+            CalloutKind.ROUGHNESS_RQ,
+            CalloutKind.ROUGHNESS_RT,
+            CalloutKind.HARDNESS,
+            CalloutKind.SCALE);
+    /** What an indicator shows over a sweep, of the kinds it can. */
+    private static final Map<CalloutKind, IndicatedCheck.Of> MOVEMENTS = new EnumMap<>(Map.of(
+            CalloutKind.CIRCULAR_RUNOUT, IndicatedCheck.Of.CIRCULAR_RUN_OUT,
+            CalloutKind.TOTAL_RUNOUT, IndicatedCheck.Of.TOTAL_RUN_OUT,
+            CalloutKind.PERPENDICULARITY, IndicatedCheck.Of.SQUARENESS,
+            CalloutKind.PARALLELISM, IndicatedCheck.Of.PARALLELISM,
+            CalloutKind.FLATNESS, IndicatedCheck.Of.FLATNESS,
+            CalloutKind.SYMMETRY, IndicatedCheck.Of.SYMMETRY));
+    /** What a figure in that unit is usually read with, where only one instrument shows it. */
+    private static final Map<String, String> GAUGES_OF_UNITS = Map.of(
+            "N·m", "torque-wrench",
+            "N·cm", "torque-wrench",
+            "lbf·ft", "torque-wrench",
+            "lbf·in", "torque-wrench",
+            "kg", "weighing-scale",
+            "g", "weighing-scale",
+            "lb", "weighing-scale",
+            "oz", "weighing-scale",
+            "ml/min", "leak-tester",
+            "cm³/min", "leak-tester");
+
     private static final Map<String, String> GAUGES = Map.of(
             "bore", "bore-gauge",
             "diameter", "micrometer",
@@ -92,10 +128,16 @@ record CheckOfCallout(CalloutPart part, String text, Optional<String> said) {
             case "depth" -> part.kind() == CalloutKind.DEPTH || part.kind() == CalloutKind.LINEAR;
             case "angle" -> ANGLES.contains(part.kind());
             case "thread-over-wires" -> part.kind() == CalloutKind.THREAD;
+            case ScaleCheck.KEY -> ON_A_SCALE.contains(part.kind());
+            case IndicatedCheck.KEY ->
+                part.frame().filter(frame -> isIndicated(part, frame)).isPresent();
+            case PositionCheck.KEY ->
+                part.frame().filter(frame -> isPosition(part, frame)).isPresent();
             default ->
                 switch (feature.orElse("")) {
                     case "radius" -> OF_A_RADIUS.contains(part.kind());
                     case "chamfer" -> OF_A_CHAMFER.contains(part.kind());
+                    case "edge" -> part.kind() == CalloutKind.EDGE;
                     default -> ACROSS_OR_ALONG.contains(part.kind());
                 };
         };
@@ -120,10 +162,45 @@ record CheckOfCallout(CalloutPart part, String text, Optional<String> said) {
             case ANGLE, CHAMFER_ANGLE, COUNTERSINK_ANGLE -> Optional.of(Usual.of("angle"));
             case THREAD ->
                 side(part).map(side -> Usual.of(side == ThreadSide.EXTERNAL ? "thread-over-wires" : "go-not-go"));
+            case EDGE, COUNTERSINK, ARC ->
+                Optional.of(new Usual("size", Optional.of(part.kind().key()), Optional.empty()));
+            case ROUGHNESS_RA, ROUGHNESS_RZ, ROUGHNESS_RQ, ROUGHNESS_RT -> scale(Optional.of("roughness-tester"));
+            case HARDNESS -> scale(Optional.of("hardness-tester"));
+            case SCALE ->
+                scale(part.unit().map(Unit::symbol).flatMap(unit -> Optional.ofNullable(GAUGES_OF_UNITS.get(unit))));
             case NOTE -> Optional.of(Usual.of("look"));
             case PROCESS -> Optional.of(Usual.of("document"));
-            default -> Optional.empty();
+            default -> part.frame().map(frame -> Usual.of(ofFrame(part, frame)));
         };
+    }
+
+    private static Optional<Usual> scale(Optional<String> gauge) {
+        return Optional.of(new Usual(ScaleCheck.KEY, Optional.empty(), gauge));
+    }
+
+    /** What neither an indicator nor a sum of two coordinates proves is proven elsewhere. */
+    private static String ofFrame(CalloutPart part, ToleranceFrame frame) {
+        if (isIndicated(part, frame)) {
+            return IndicatedCheck.KEY;
+        }
+        return isPosition(part, frame) ? PositionCheck.KEY : "document";
+    }
+
+    /** A zone with a bonus, or round about an axis, is not what an indicator shows over a face. */
+    private static boolean isIndicated(CalloutPart part, ToleranceFrame frame) {
+        return MOVEMENTS.containsKey(part.kind())
+                && frame.isPlain()
+                && !frame.isRound()
+                && frame.modifier() == MaterialModifier.NONE;
+    }
+
+    private static boolean isPosition(CalloutPart part, ToleranceFrame frame) {
+        return part.kind() == CalloutKind.POSITION && frame.isPlain() && frame.isRound();
+    }
+
+    /** The word for the feature of a size, where one follows. */
+    static Optional<String> feature(CalloutPart part) {
+        return usual(part).flatMap(Usual::feature);
     }
 
     /** What is usual of a part whose kind the step says. */
@@ -153,7 +230,9 @@ record CheckOfCallout(CalloutPart part, String text, Optional<String> said) {
             usual.gauge().ifPresent(gauge -> put(values, "gauge_kind", new RawValue.Text(spot, gauge)));
         });
         name().ifPresent(name -> put(values, "name", new RawValue.Text(spot, name)));
-        if (OF_WORDS.contains(part.kind())) {
+        boolean proven =
+                values.get("kind") instanceof RawValue.Text kind && kind.text().equals("document");
+        if (OF_WORDS.contains(part.kind()) || proven) {
             put(values, "what", new RawValue.Text(spot, text));
         }
         part.count()
@@ -176,14 +255,44 @@ record CheckOfCallout(CalloutPart part, String text, Optional<String> said) {
             part.origin()
                     .filter(from -> kind.equals("thread-over-wires"))
                     .ifPresent(from -> put(values, "designation", new RawValue.Text(spot, from.designation())));
+        } else if (part.frame().isPresent()) {
+            frame(part.frame().get(), kind, values, spot);
         } else if (part.zone().isPresent()) {
             put(values, "nominal", new RawValue.Number(spot, part.nominal().orElseThrow()));
             put(values, "zone", new RawValue.Text(spot, part.zone().get().toString()));
         } else {
+            part.unit()
+                    .filter(unit -> kind.equals(ScaleCheck.KEY))
+                    .ifPresent(unit -> put(values, "unit", new RawValue.Text(spot, unit.symbol())));
+            part.rule()
+                    .filter(rule -> kind.equals(ScaleCheck.KEY))
+                    .ifPresent(rule -> put(values, "rule", new RawValue.Text(spot, rule.key())));
             part.limits().ifPresent(limits -> {
                 limits.lower().ifPresent(lower -> put(values, "lower", value(spot, lower)));
                 limits.upper().ifPresent(upper -> put(values, "upper", value(spot, upper)));
             });
+        }
+    }
+
+    /** The zone, and what stands behind it; of what is proven elsewhere the zone alone. */
+    private void frame(ToleranceFrame frame, String kind, Map<String, RawValue> values, Spot spot) {
+        RawValue zone = new RawValue.Number(spot, part.upper().orElseThrow());
+        switch (kind) {
+            case IndicatedCheck.KEY -> {
+                put(
+                        values,
+                        "movement_of",
+                        new RawValue.Text(spot, MOVEMENTS.get(part.kind()).key()));
+                if (!frame.datums().isEmpty()) {
+                    put(values, "datum", new RawValue.Text(spot, String.join(" ", frame.datums())));
+                }
+                put(values, "limit", zone);
+            }
+            case PositionCheck.KEY -> {
+                put(values, "zone", zone);
+                put(values, "modifier", new RawValue.Text(spot, Word.of(frame.modifier())));
+            }
+            default -> put(values, "upper", zone);
         }
     }
 

@@ -37,6 +37,11 @@ public final class PlanChoices {
         return CheckOfCallout.kind(part);
     }
 
+    /** The word for the feature of a size that follows from a part of a callout. */
+    public static Optional<String> featureOf(CalloutPart part) {
+        return CheckOfCallout.feature(part);
+    }
+
     /** Those that can make the reading; all of them where nothing is known of it. */
     private static List<String> gauges(List<String> reading) {
         List<String> able = GaugeAbility.KNOWN.stream()

@@ -7,8 +7,12 @@ import org.tenthwise.checklists.format.RawValue;
 import org.tenthwise.model.callout.Callout;
 import org.tenthwise.model.callout.CalloutPart;
 import org.tenthwise.model.callout.CalloutReader;
+import org.tenthwise.model.compute.roughness.AcceptanceRule;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.CheckOfDimension;
+import org.tenthwise.model.plan.IndicatedCheck;
+import org.tenthwise.model.plan.PositionCheck;
+import org.tenthwise.model.plan.ScaleCheck;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -16,6 +20,7 @@ import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.tolerance.Origin;
 import org.tenthwise.model.words.Message;
 import org.tenthwise.model.words.Refused;
+import org.tenthwise.model.words.Word;
 
 /**
  * The words of the drawing of a step, read. What the step leaves out of kind, limits, count, gauge and name follows
@@ -29,10 +34,14 @@ final class Requirement {
     private static final String KIND = "kind";
     private static final String FEATURE = "feature";
     private static final String COUNT = "count";
+    private static final String RULE = "rule";
+    private static final String MODIFIER = "modifier";
     private static final List<String> LIMITS =
-            List.of("lower", "upper", "zone", "nominal", "plus_minus", "designation", "form");
+            List.of("lower", "upper", "zone", "nominal", "plus_minus", "designation", "form", "limit");
     private static final List<String> BETWEEN_LIMITS =
-            List.of("bore", "width", "diameter", "depth", "size", "angle", "thread-over-wires");
+            List.of("bore", "width", "diameter", "depth", "size", "angle", "thread-over-wires", ScaleCheck.KEY);
+    /** Whose zone the drawing gives in a frame. */
+    private static final List<String> IN_A_ZONE = List.of(IndicatedCheck.KEY, PositionCheck.KEY);
 
     private final RawTable table;
     private final Unit unit;
@@ -65,7 +74,9 @@ final class Requirement {
 
     /** Whether the step leaves to it what it is, or its limits. */
     private boolean isLeantOn() {
-        boolean measured = text(KIND).filter(BETWEEN_LIMITS::contains).isPresent();
+        boolean measured = text(KIND)
+                .filter(kind -> BETWEEN_LIMITS.contains(kind) || IN_A_ZONE.contains(kind))
+                .isPresent();
         return text.isPresent() && (!table.values().containsKey(KIND) || measured && isWithoutLimits());
     }
 
@@ -133,12 +144,54 @@ final class Requirement {
         }
         if (text(KIND).map(BETWEEN_LIMITS::contains).orElse(true)) {
             check.asDimension().flatMap(CheckOfDimension::limitsOfASize).ifPresent(limits -> judge(keys, limits));
+            judgeRule(keys);
+        }
+        if (IN_A_ZONE.contains(check.key())) {
+            check.judgedAgainst().ifPresent(zone -> judgeZone(keys, zone));
+            judgeModifier(keys);
         }
         Optional<Integer> drawn = parts.get(0).count().filter(count -> count > 1);
         keys.wholeIfSound(COUNT)
                 .filter(count -> drawn.filter(other -> !other.equals(count)).isPresent())
                 .ifPresent(
                         count -> keys.problemUnlessKept(COUNT, "plan.requirement.count", drawn.orElseThrow(), count));
+    }
+
+    /** By the easier rule a surface would be accepted that the drawing refuses. */
+    private void judgeRule(TableKeys keys) {
+        parts.get(0)
+                .rule()
+                .map(AcceptanceRule::key)
+                .filter(drawn -> text(RULE).filter(said -> !said.equals(drawn)).isPresent())
+                .ifPresent(drawn -> keys.problemUnlessKept(
+                        RULE, "plan.requirement.rule", drawn, text(RULE).orElseThrow()));
+    }
+
+    private void judgeZone(TableKeys keys, Limits zone) {
+        List<Limits> drawn = parts.stream()
+                .filter(part -> part.frame().isPresent())
+                .flatMap(part -> part.limits().stream())
+                .toList();
+        if (!drawn.isEmpty()
+                && drawn.stream().noneMatch(other -> other.upper()
+                        .map(Written::length)
+                        .equals(zone.upper().map(Written::length)))) {
+            keys.problemUnlessKept(KEY, "plan.requirement.disagrees", said(drawn.get(0)), said(zone));
+        }
+    }
+
+    /** A bonus that the drawing does not give passes a hole that is out of place. */
+    private void judgeModifier(TableKeys keys) {
+        parts.get(0)
+                .frame()
+                .map(frame -> Word.of(frame.modifier()))
+                .filter(drawn ->
+                        text(MODIFIER).filter(said -> !said.equals(drawn)).isPresent())
+                .ifPresent(drawn -> keys.problemUnlessKept(
+                        MODIFIER,
+                        "plan.requirement.modifier",
+                        drawn,
+                        text(MODIFIER).orElseThrow()));
     }
 
     /** Figures that are the same by chance do not make a radius a diameter. */

@@ -10,15 +10,21 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.model.compute.roughness.AcceptanceRule;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.AngleCheck;
 import org.tenthwise.model.plan.AskedCheck;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.DocumentCheck;
+import org.tenthwise.model.plan.IndicatedCheck;
 import org.tenthwise.model.plan.OverWiresCheck;
+import org.tenthwise.model.plan.PositionCheck;
+import org.tenthwise.model.plan.ScaleCheck;
 import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.tolerance.MaterialModifier;
 import org.tenthwise.model.words.Words;
 
 /** Tolerance classes: ISO 286-2:2010; thread: ISO 965-1, as the sums give them; general tolerances: ISO 2768-1. */
@@ -141,6 +147,132 @@ class RequirementTest {
         assertEquals(
                 "REMOVE ALL BURRS",
                 assertInstanceOf(AskedCheck.VisualCheck.class, check).what());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+            Ra 1.6           | µm  | - 1.6 |            | roughness-tester
+            Ra 1.6 MAX       | µm  | - 1.6 | max        | roughness-tester
+            Rz 6.3 16 %      | µm  | - 6.3 | 16-percent | roughness-tester
+            U Ra 1.6 L Ra 0.8 | µm | 0.8 1.6 |          | roughness-tester
+            HRC 32-36        | HRC | 32 36 |            | hardness-tester
+            650 HV10 MIN     | HV10 | 650 - |           | hardness-tester
+            45 ±5 N·m        | N·m | 40 50 |            | torque-wrench
+            3.0 kg MAX       | kg  | - 3.0 |            | weighing-scale
+            """)
+    void aFigureOnAScaleFollowsWithItsUnitAndItsRule(
+            String text, String unit, String limits, String rule, String gauge) {
+        Step step = step(requirement(text) + "places = [\"there\"]\n");
+        ScaleCheck check = assertInstanceOf(ScaleCheck.class, step.check());
+        assertEquals(limits, limits(step));
+        assertEquals(unit, check.limits().unit().symbol());
+        assertEquals(Optional.ofNullable(rule), check.rule().map(AcceptanceRule::key));
+        assertEquals(gauge, check.means().orElseThrow().kind().key());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+            ↗ 0.02 A-B | CIRCULAR_RUN_OUT | A-B
+            ⌰ 0.02 A   | TOTAL_RUN_OUT    | A
+            ⟂ 0.02 A   | SQUARENESS       | A
+            ∥ 0.02 B   | PARALLELISM      | B
+            ⏥ 0.02     | FLATNESS         |
+            ⌯ 0.02 A B | SYMMETRY         | A B
+            """)
+    void whatAnIndicatorShowsFollowsWithItsDatumAndItsZone(String text, IndicatedCheck.Of of, String datum) {
+        String by = datum == null ? "" : "datum_by = \"centres\"\n";
+        Step step = step(requirement(text) + by + "places = [\"a\", \"b\"]\ngauge_kind = \"dial-indicator\"\n");
+        IndicatedCheck check = assertInstanceOf(IndicatedCheck.class, step.check());
+        assertEquals(of, check.of());
+        assertEquals(Optional.ofNullable(datum), check.datum());
+        assertEquals("- 0.02", limits(step));
+    }
+
+    @Test
+    void aRoundZoneOfAPositionFollowsWithItsModifier() {
+        Step step = step(requirement("2X ⌖ Ø0.2 A B")
+                + "holes = [{name = \"1\", x = 10, y = 0}, {name = \"2\", x = -10, y = 0}]\n"
+                + "gauge_kind = \"coordinate-machine\"\n");
+        PositionCheck check = assertInstanceOf(PositionCheck.class, step.check());
+        assertEquals("0.2", check.zone().text());
+        assertEquals(MaterialModifier.NONE, check.modifier());
+        assertEquals(2, step.drawing().instances().count());
+        String problems =
+                problems(requirement("⌖ Ø0.2 Ⓜ A B") + "x = 10\ny = 0\ngauge_kind = \"coordinate-machine\"\n");
+        assertTrue(problems.contains("size_step"), problems);
+    }
+
+    /** No indicator shows a cylinder about an axis, a bonus, a projected zone or a form: they are proven elsewhere. */
+    @ParameterizedTest
+    @CsvSource({
+        "⟂ Ø0.02 A, 0.02",
+        "∥ 0.05 Ⓜ A, 0.05",
+        "⌖ 0.1 A B, 0.1",
+        "⌖ Ø0.1 Ⓟ 20 A, 0.1",
+        "⌖ Ø0.1 A (M), 0.1",
+        "⌭ 0.01, 0.01",
+        "○ 0.01, 0.01",
+        "⌓ 0.1 A, 0.1",
+        "◎ Ø0.1 A, 0.1",
+        "∠ 0.05 A, 0.05",
+        "⏤ 0.1, 0.1"
+    })
+    void anyOtherFrameIsADocumentWithItsZone(String text, String zone) {
+        Check check = step(requirement(text)).check();
+        assertEquals(text, assertInstanceOf(DocumentCheck.class, check).what());
+        assertEquals(
+                zone, check.judgedAgainst().orElseThrow().upper().orElseThrow().text());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "BREAK ALL EDGES 0.2 TO 0.4, chamfer, 0.2 0.4",
+        "⌵ Ø12 ±0.2, hole, 11.8 12.2",
+        "⌒ 25 ±0.2, length, 24.8 25.2"
+    })
+    void edgesCountersinksAndArcsAreSizesThatLeaveTheirShapeOpen(String text, String shape, String limits) {
+        String asked = requirement(text) + "places = [\"there\"]\ngauge_kind = \"coordinate-machine\"\n";
+        assertTrue(problems(asked).contains("shape"), problems(asked));
+        String side = shape.equals("chamfer") ? "" : "side = \"inside\"\n";
+        assertEquals(limits, limits(step(asked + "shape = \"" + shape + "\"\n" + side)));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+            kind = "scale" unit = "µm" upper = 3.2                             | Ra 1.6        | the limits of the check are
+            kind = "scale" unit = "µm" upper = 1.6 rule = "16-percent"         | Ra 1.6 MAX    | is accepted by the rule "max"
+            kind = "indicated" movement_of = "flatness" limit = 0.05           | ⏥ 0.02        | the limits of the check are
+            kind = "position" zone = 0.3 x = 1 y = 1                           | ⌖ Ø0.2 A B    | the limits of the check are
+            kind = "indicated" movement_of = "squareness"                      | ⌖ Ø0.2 A B    | of another kind
+            kind = "scale" unit = "µm"                                         | 12.5 ±0.1     | of another kind
+            """)
+    void whatStandsBesideAFrameOrAScaleAndSaysOtherwiseIsRefused(String keys, String text, String said) {
+        String gauge =
+                keys.contains("scale") ? "other-instrument" : keys.contains("indicated") ? "dial-indicator" : "caliper";
+        String problems = problems(keys.replaceAll(" (?=[a-z_]+ = )", "\n") + "\nname = \"N\"\n" + requirement(text)
+                + (keys.contains("position") ? "" : "places = [\"there\"]\n") + "gauge_kind = \"" + gauge + "\"\n");
+        assertTrue(problems.contains(said), problems);
+    }
+
+    @Test
+    void aBonusThatTheDrawingDoesNotGiveIsRefused() {
+        String hole = "kind = \"position\"\nname = \"P\"\nzone = 0.2\nmodifier = \"mmc\"\nx = 1\ny = 1\n";
+        String problems = problems(hole + requirement("⌖ Ø0.2 A B") + "gauge_kind = \"coordinate-machine\"\n");
+        assertTrue(problems.contains("size_step"), problems);
+        String bore =
+                requirement("Ø6 H7") + "places = [\"there\"]\nmaster = 6.000\n\n[[step]]\nnumber = 6\noperation = 10\n";
+        String beside = problems(
+                bore + hole + "size_step = 5\n" + requirement("⌖ Ø0.2 A B") + "gauge_kind = \"coordinate-machine\"\n");
+        assertTrue(beside.contains("has modifier \"none\", the check says \"mmc\""), beside);
     }
 
     @Test
