@@ -92,6 +92,16 @@ public final class AnswerFormat {
         return !marks || rounded.compareTo(exact) == 0 ? read : ROUNDED + read;
     }
 
+    /**
+     * A figure that is no length, without zeros at its end.
+     *
+     * @param signed whether a plus is shown as well
+     */
+    String figure(BigDecimal exact, boolean signed) {
+        String read = figure(exact, 0, all ? ALL_PLACES_INCH : LEAST_PLACES_INCH, RoundingMode.HALF_UP);
+        return signed && exact.signum() > 0 ? plus(read) : read;
+    }
+
     /** A depth, without zeros at its end. */
     String depth(Length length, RoundingMode way) {
         return figure(length.in(unit), 0, all ? ALL_PLACES_INCH : LEAST_PLACES_INCH, way);
@@ -103,9 +113,11 @@ public final class AnswerFormat {
 
     String signed(Length length, RoundingMode way) {
         String read = length(length, way);
-        return length.signum() <= 0
-                ? read
-                : read.startsWith(ROUNDED) ? ROUNDED + "+" + read.substring(ROUNDED.length()) : "+" + read;
+        return length.signum() <= 0 ? read : plus(read);
+    }
+
+    private static String plus(String read) {
+        return read.startsWith(ROUNDED) ? ROUNDED + "+" + read.substring(ROUNDED.length()) : "+" + read;
     }
 
     String withUnit(String figures) {
@@ -119,6 +131,11 @@ public final class AnswerFormat {
         BigDecimal shown = rounded.remainder(Angle.FULL_TURN).stripTrailingZeros();
         String read = Figures.number(shown.setScale(Math.max(0, shown.scale())));
         return all || rounded.compareTo(degrees) == 0 ? read : ROUNDED + read;
+    }
+
+    /** A picture said: whose it is, and the length at its line. */
+    String spoken(BenchKind kind, String figures) {
+        return words.say("bench.picture.sketch", words.say("bench.name", kind), figures);
     }
 
     SizePicture.Sized sized(Length length) {

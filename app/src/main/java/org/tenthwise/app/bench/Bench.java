@@ -55,7 +55,7 @@ public final class Bench {
 
     /** What is asked, by the name a person knows. */
     public String name(FormField field) {
-        return words.say(ASKED + field.id().replace('_', '-'));
+        return words.say(ASKED + field.called().replace('_', '-'));
     }
 
     /** What comes of {@code filled}, which is settled. */
@@ -77,7 +77,11 @@ public final class Bench {
         Optional<FormField> at = problem.key().flatMap(key -> form.fields(filled).stream()
                 .filter(field -> field.id().equals(key))
                 .findFirst());
-        Words named = words.naming(key -> called(words, key, ASKED, FOUND));
+        Words named = words.naming(key -> form.fields(filled).stream()
+                .filter(field -> field.id().equals(key))
+                .findFirst()
+                .map(this::name)
+                .orElseGet(() -> called(words, key, ASKED, FOUND)));
         return new FormOutcome.InputRefused(at, words.sentence(begun(named.say(problem.why()))));
     }
 

@@ -59,6 +59,16 @@ public interface BenchForm {
         return Optional.empty();
     }
 
+    /** Under which the name of an output stands among the words, where another form finds something else by its key. */
+    default String called(Output<?> output, FormValues filled) {
+        return output.key();
+    }
+
+    /** What follows a figure that is no length; empty where nothing does. */
+    default String symbol(Output<?> figure, FormValues filled) {
+        return "";
+    }
+
     /** How an output that is a list reads, a row for each; empty where it is only drawn. */
     default List<ResultRow> rows(Output<?> output, SumResult result, AnswerFormat format) {
         return List.of();

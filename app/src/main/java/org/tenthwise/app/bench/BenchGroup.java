@@ -4,5 +4,8 @@ package org.tenthwise.app.bench;
 public enum BenchGroup {
     SIZE,
     THREAD,
+    ANGLE,
+    HOLES,
+    SHAPE,
     CUT
 }

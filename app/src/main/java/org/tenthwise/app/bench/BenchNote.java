@@ -40,7 +40,7 @@ public final class BenchNote {
     public String value(FormField field, FormValues filled) {
         String text = filled.text(field.id()).strip();
         if (field.isChoice()) {
-            return chosen(field.id(), text);
+            return chosen(field, text);
         }
         String symbol = symbol(field, filled);
         String read = field.quantity() == Quantity.LENGTH && !field.named() ? filled.shown(field.id()) : text;
@@ -84,12 +84,12 @@ public final class BenchNote {
     }
 
     /** A choice as a person reads it; letters, grades, classes and numbers are read as they are. */
-    public String chosen(String id, String choice) {
-        if (ExpansionFields.isMaterial(id)) {
+    public String chosen(FormField field, String choice) {
+        if (ExpansionFields.isMaterial(field.id())) {
             return choice.equals(ExpansionFields.TYPED) ? words.say("bench.choice.material.typed") : choice;
         }
         return choice.matches("[a-z_-]{3,}|no")
-                ? words.say("bench.choice." + id.replace('_', '-') + "." + choice.replace('_', '-'))
+                ? words.say("bench.choice." + field.called().replace('_', '-') + "." + choice.replace('_', '-'))
                 : choice;
     }
 }

@@ -14,6 +14,7 @@ import org.tenthwise.app.sums.Quantity;
  * @param needed whether there is no answer without it
  * @param given whether it goes to the sum under its id
  * @param named whether it is part of a designation, which is what it is in any unit
+ * @param called under which its name stands among the words, where another form asks something else under its id
  */
 public record FormField(
         String id,
@@ -23,7 +24,8 @@ public record FormField(
         String usual,
         boolean needed,
         boolean given,
-        boolean named) {
+        boolean named,
+        String called) {
 
     public FormField {
         choices = List.copyOf(choices);
@@ -40,12 +42,13 @@ public record FormField(
                 words.isEmpty() ? "" : words.get(0),
                 input.needed(),
                 true,
-                false);
+                false,
+                input.key());
     }
 
     /** Something of the form's own, of which the input is made. */
     static FormField ofTheForm(String id, Quantity quantity) {
-        return new FormField(id, quantity, false, List.of(), "", true, false, false);
+        return new FormField(id, quantity, false, List.of(), "", true, false, false, id);
     }
 
     /** A choice of the form's own; the first is the usual. */
@@ -59,26 +62,31 @@ public record FormField(
 
     /** The same, to be chosen from {@code words}; the first is the usual. */
     FormField choosing(List<String> words) {
-        return new FormField(id, quantity, several, words, words.get(0), true, given, named);
+        return new FormField(id, quantity, several, words, words.get(0), true, given, named, called);
     }
 
     /** The same with another usual choice than the first. */
     FormField usually(String choice) {
-        return new FormField(id, quantity, several, choices, choice, needed, given, named);
+        return new FormField(id, quantity, several, choices, choice, needed, given, named, called);
     }
 
     /** The same, but may stay empty. */
     FormField optional() {
-        return new FormField(id, quantity, several, choices, usual, false, given, named);
+        return new FormField(id, quantity, several, choices, usual, false, given, named, called);
     }
 
     /** The same, but may not stay empty on this form. */
     FormField must() {
-        return new FormField(id, quantity, several, choices, usual, true, given, named);
+        return new FormField(id, quantity, several, choices, usual, true, given, named, called);
     }
 
     /** The same, as part of a designation. */
     FormField ofADesignation() {
-        return new FormField(id, quantity, several, choices, usual, needed, given, true);
+        return new FormField(id, quantity, several, choices, usual, needed, given, true, called);
+    }
+
+    /** The same, by a name of its own. */
+    FormField called(String name) {
+        return new FormField(id, quantity, several, choices, usual, needed, given, named, name);
     }
 }

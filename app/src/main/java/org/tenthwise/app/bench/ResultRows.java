@@ -36,8 +36,8 @@ public final class ResultRows {
         return result.values().all().stream()
                 .filter(value -> form.shows(value.output()))
                 .sorted(Comparator.comparingInt(value -> rank(first, value.output())))
-                .flatMap(value -> read(value, format)
-                        .map(text -> Stream.of(row(value.output(), text)))
+                .flatMap(value -> read(value, filled, format)
+                        .map(text -> Stream.of(row(value.output(), filled, text)))
                         .orElseGet(() -> form.rows(value.output(), result, format).stream()))
                 .toList();
     }
@@ -48,12 +48,15 @@ public final class ResultRows {
         return at < 0 ? keys.size() : at;
     }
 
-    private ResultRow row(Output<?> output, String text) {
-        return new ResultRow(output.key(), words.say(Bench.FOUND + output.key().replace('_', '-')), text);
+    private ResultRow row(Output<?> output, FormValues filled, String text) {
+        return new ResultRow(
+                output.key(),
+                words.say(Bench.FOUND + form.called(output, filled).replace('_', '-')),
+                text);
     }
 
     /** Absent for a list. */
-    private Optional<String> read(OutputValue<?> value, AnswerFormat format) {
+    private Optional<String> read(OutputValue<?> value, FormValues filled, AnswerFormat format) {
         Output<?> output = value.output();
         if (value.value() instanceof Length length) {
             AnswerFormat as = output.key().equals(NextCutSum.OFFSET_CHANGE.key()) ? format.whole() : format;
@@ -63,11 +66,24 @@ public final class ResultRows {
         if (output.quantity() == Quantity.ANGLE && value.value() instanceof BigDecimal degrees) {
             return Optional.of(words.say("bench.degrees", format.angle(degrees, form.places(output))));
         }
+        if (value.value() instanceof Double || output.quantity() == Quantity.FIGURE) {
+            return figure(value)
+                    .map(figure -> format.figure(figure, output.signed()))
+                    .map(read -> output.quantity() == Quantity.ANGLE
+                            ? words.say("bench.degrees", read)
+                            : (read + " " + form.symbol(output, filled)).strip());
+        }
         return switch (output.quantity()) {
             case WORD -> Optional.of(words.say("bench.word." + value.text(format.unit())));
             case COUNT -> Optional.of(value.text(format.unit()));
             default -> Optional.empty();
         };
+    }
+
+    private static Optional<BigDecimal> figure(OutputValue<?> value) {
+        return value.value() instanceof Double figure
+                ? Optional.of(BigDecimal.valueOf(figure))
+                : value.value() instanceof BigDecimal exact ? Optional.of(exact) : Optional.empty();
     }
 
     /** The notes, with results called by their names. */

@@ -11,6 +11,7 @@ import org.tenthwise.app.picture.Stroke;
 public record SignSketch(Drawing drawing, double scale, double left, double top) {
 
     private static final Stroke THICK = Stroke.OUTLINE;
+    private static final int ARC_STEPS = 36;
 
     void thick(Role role, double... places) {
         drawing.chain(points(places), THICK, role);
@@ -35,6 +36,17 @@ public record SignSketch(Drawing drawing, double scale, double left, double top)
 
     void dot(double x, double y, double radius) {
         drawing.disc(points(x, y).get(0), radius * scale, Role.ACCENT);
+    }
+
+    /** From one angle on to the other, in degrees clockwise from the right. */
+    void arc(double x, double y, double radius, double from, double to) {
+        double[] places = new double[2 * ARC_STEPS + 2];
+        for (int i = 0; i <= ARC_STEPS; i++) {
+            double at = Math.toRadians(from + (to - from) * i / ARC_STEPS);
+            places[2 * i] = x + radius * Math.cos(at);
+            places[2 * i + 1] = y + radius * Math.sin(at);
+        }
+        thick(Role.LINE, places);
     }
 
     private List<Point> points(double... places) {

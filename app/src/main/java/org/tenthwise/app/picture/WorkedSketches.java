@@ -71,6 +71,10 @@ final class WorkedSketches implements WorkedBy.Cases<WorkedSketch> {
 
     @Override
     public WorkedSketch twoDiameters(TwoDiameters by) {
+        return twoDiameters();
+    }
+
+    WorkedSketch twoDiameters() {
         return new WorkedSketch(
                 List.of(List.of(List.of(p(0, -2), p(8, -1.2), p(8, 1.2), p(0, 2)))),
                 List.of(),
@@ -83,6 +87,10 @@ final class WorkedSketches implements WorkedBy.Cases<WorkedSketch> {
 
     @Override
     public WorkedSketch sineBar(OnSineBar by) {
+        return sineBar();
+    }
+
+    WorkedSketch sineBar() {
         Point left = p(0.8, -0.5);
         Point along = p(Math.cos(Math.toRadians(25)), -Math.sin(Math.toRadians(25)));
         Point right = left.plus(7 * along.x(), 7 * along.y());
@@ -111,8 +119,12 @@ final class WorkedSketches implements WorkedBy.Cases<WorkedSketch> {
 
     @Override
     public WorkedSketch rollersOnTaper(RollersOnTaper by) {
-        double slope = by.smallEndDown() ? 0.2 : -0.2;
-        double foot = by.smallEndDown() ? 1.4 : 2.6;
+        return rollersOnTaper(by.smallEndDown());
+    }
+
+    WorkedSketch rollersOnTaper(boolean smallEndDown) {
+        double slope = smallEndDown ? 0.2 : -0.2;
+        double foot = smallEndDown ? 1.4 : 2.6;
         double top = foot + 6 * slope;
         double roller = 0.6;
         double lean = roller * Math.hypot(1, slope);
@@ -129,6 +141,10 @@ final class WorkedSketches implements WorkedBy.Cases<WorkedSketch> {
 
     @Override
     public WorkedSketch ballsInTaper(BallsInTaper by) {
+        return ballsInTaper();
+    }
+
+    WorkedSketch ballsInTaper() {
         List<Point> left = List.of(p(-5, 0), p(-2.4, 0), p(-1.42, 7), p(-5, 7));
         List<Point> right = List.of(p(5, 0), p(2.4, 0), p(1.42, 7), p(5, 7));
         return new WorkedSketch(
@@ -143,6 +159,10 @@ final class WorkedSketches implements WorkedBy.Cases<WorkedSketch> {
 
     @Override
     public WorkedSketch chord(ChordAndHeight by) {
+        return chord();
+    }
+
+    WorkedSketch chord() {
         List<Point> metal = joined(arc(p(0, 5.2), 5.2, 218, 322), List.of(p(4.1, 3.4), p(-4.1, 3.4)));
         return new WorkedSketch(
                 List.of(List.of(metal)),
@@ -154,7 +174,11 @@ final class WorkedSketches implements WorkedBy.Cases<WorkedSketch> {
 
     @Override
     public WorkedSketch rollsAtArc(RollsAtArc by) {
-        if (!by.concave()) {
+        return rollsAtArc(by.concave());
+    }
+
+    WorkedSketch rollsAtArc(boolean concave) {
+        if (!concave) {
             double away = Math.sqrt(2 * 1.4 * 4);
             return of(
                     arc(p(0, -4), 4, 10, 170),
@@ -175,9 +199,13 @@ final class WorkedSketches implements WorkedBy.Cases<WorkedSketch> {
 
     @Override
     public WorkedSketch dovetail(PinsInDovetail by) {
+        return dovetail(by.side());
+    }
+
+    WorkedSketch dovetail(DovetailSide side) {
         double run = 2.6 * COT_60;
         double in = 0.6 * Math.sqrt(3);
-        if (by.side() == DovetailSide.MALE) {
+        if (side == DovetailSide.MALE) {
             List<Point> metal = List.of(
                     p(-5, 1.5),
                     p(5, 1.5),
@@ -213,10 +241,14 @@ final class WorkedSketches implements WorkedBy.Cases<WorkedSketch> {
 
     @Override
     public WorkedSketch keyway(KeywayDepth by) {
+        return keyway(by.block().isPresent());
+    }
+
+    WorkedSketch keyway(boolean withBlock) {
         double side = Math.toDegrees(Math.asin(1.1 / 4));
         List<Point> metal = joined(arc(p(0, 0), 4, 270 + side, 630 - side), List.of(p(-1.1, -2.2), p(1.1, -2.2)));
-        double touched = by.block().isPresent() ? -4.6 : -2.2;
-        List<List<Point>> block = by.block().isPresent() ? List.of(box(-0.9, -4.6, 0.9, -2.2)) : List.of();
+        double touched = withBlock ? -4.6 : -2.2;
+        List<List<Point>> block = withBlock ? List.of(box(-0.9, -4.6, 0.9, -2.2)) : List.of();
         SketchedSize farSide = SketchedSize.upright(5.2, p(0.9, touched), p(0, 4), figure(figures.size() - 1));
         return figures.size() == 1
                 ? of(metal, block, List.of(), farSide)
@@ -248,19 +280,23 @@ final class WorkedSketches implements WorkedBy.Cases<WorkedSketch> {
 
     @Override
     public WorkedSketch centres(BetweenCentres by) {
+        return centres(by.read());
+    }
+
+    WorkedSketch centres(BetweenCentres.Read read) {
         Pin first = new Pin(p(-2.8, 0), 1.6);
         Pin second = new Pin(p(2.8, 0), 1.2);
         List<List<Point>> plate = Stream.concat(
                         Stream.of(box(-6, -2.8, 6, 2.8)),
                         Stream.of(first, second).map(bore -> arc(bore.centre(), bore.radius(), 0, 360)))
                 .toList();
-        boolean over = by.read() == BetweenCentres.Read.OVER;
+        boolean over = read == BetweenCentres.Read.OVER;
         double[] x = DoubleStream.of(-2.8 - (over ? 1.6 : -1.6), 2.8 + (over ? 1.2 : -1.2))
                 .toArray();
         return new WorkedSketch(
                 List.of(plate),
                 List.of(),
-                by.read() == BetweenCentres.Read.WEB ? List.of() : List.of(first, second),
+                read == BetweenCentres.Read.WEB ? List.of() : List.of(first, second),
                 List.of(List.of(p(-6.6, 0), p(6.6, 0))),
                 List.of(SketchedSize.level(-3.8, p(x[0], 0), p(x[1], 0), figure(0))));
     }

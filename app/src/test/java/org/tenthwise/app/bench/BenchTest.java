@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.tenthwise.app.sums.Quantity;
 import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.text.MadeUpLanguage;
@@ -49,8 +50,7 @@ class BenchTest {
         everyWay(sum).forEach(filled -> sum.fields(filled).forEach(ask -> {
             assertTrue(!bench.name(ask).isBlank());
             ask.choices()
-                    .forEach(
-                            choice -> assertTrue(!noted.chosen(ask.id(), choice).isBlank()));
+                    .forEach(choice -> assertTrue(!noted.chosen(ask, choice).isBlank()));
             assertTrue(!words.say(words.key("bench.formula", kind) + "." + sum.formula(filled))
                     .isBlank());
         }));
@@ -129,9 +129,13 @@ class BenchTest {
     private static FormValues typed(BenchForm sum, FormValues filled) {
         FormValues now = filled;
         for (FormField ask : sum.fields(filled)) {
-            now = ask.isChoice() ? now : now.with(ask.id(), ask.several() ? "1 2 3" : "1");
+            now = ask.isChoice() ? now : now.with(ask.id(), typed(ask));
         }
         return now;
+    }
+
+    private static String typed(FormField ask) {
+        return ask.several() ? "1 2 3" : ask.quantity() == Quantity.COUNT ? "6" : "1";
     }
 
     @Test

@@ -13,13 +13,15 @@ import org.tenthwise.model.quantity.Length;
 /** The span over several teeth. */
 public final class SpanSum implements Sum {
 
+    public static final String NAME = "span";
+
     private static final int MOST = 10_000;
 
     public static final Input<Integer> OVER = Input.whole("over", 1, MOST);
     public static final Output<Length> SPAN = Output.length("span");
     public static final Output<Length> CONTACT_DIAMETER = Output.length("contact_diameter");
     private static final SumDescription DESCRIPTION =
-            ToothInputs.named("span").takes(OVER).gives(SPAN, CONTACT_DIAMETER);
+            ToothInputs.named(NAME).takes(OVER).gives(SPAN, CONTACT_DIAMETER);
 
     @Override
     public SumDescription description() {

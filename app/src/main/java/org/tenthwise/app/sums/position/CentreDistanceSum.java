@@ -12,13 +12,15 @@ import org.tenthwise.model.quantity.Length;
 /** The distance of two bores or pins, from what is read over, between or beside them. */
 public final class CentreDistanceSum implements Sum {
 
+    public static final String NAME = "centre-distance";
+
     public static final Input<Length> OVER = Input.positiveLength("over");
     public static final Input<Length> BETWEEN = Input.lengthNotNegative("between");
     public static final Input<Length> WEB = Input.lengthNotNegative("web");
     public static final Input<Length> FIRST = Input.positiveLength("first");
     public static final Input<Length> SECOND = Input.positiveLength("second");
     public static final Output<Length> DISTANCE = Output.length("distance");
-    private static final SumDescription DESCRIPTION = SumDescription.named("centre-distance")
+    private static final SumDescription DESCRIPTION = SumDescription.named(NAME)
             .takesOneOf(OVER, BETWEEN, WEB)
             .takes(FIRST, SECOND)
             .gives(DISTANCE);

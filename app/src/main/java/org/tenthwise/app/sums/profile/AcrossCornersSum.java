@@ -12,6 +12,8 @@ import org.tenthwise.model.quantity.Length;
 /** Across the corners of a hexagon, a square and the like, from across the flats. */
 public final class AcrossCornersSum implements Sum {
 
+    public static final String NAME = "across-corners";
+
     private static final int FEWEST = 4;
     private static final int MOST = 1000;
 
@@ -19,7 +21,7 @@ public final class AcrossCornersSum implements Sum {
     public static final Input<Length> ACROSS_FLATS = Input.positiveLength("across_flats");
     public static final Output<Length> ACROSS_CORNERS = Output.length("across_corners");
     private static final SumDescription DESCRIPTION =
-            SumDescription.named("across-corners").takes(SIDES, ACROSS_FLATS).gives(ACROSS_CORNERS);
+            SumDescription.named(NAME).takes(SIDES, ACROSS_FLATS).gives(ACROSS_CORNERS);
 
     @Override
     public SumDescription description() {

@@ -14,13 +14,15 @@ import org.tenthwise.model.quantity.Length;
 /** The angle and the mouth of an inside taper by two balls. */
 public final class TaperBallsSum implements Sum {
 
+    public static final String NAME = "taper-balls";
+
     public static final Input<Length> LARGE_BALL = Input.positiveLength("large_ball");
     public static final Input<Length> SMALL_BALL = Input.positiveLength("small_ball");
     public static final Input<Length> LARGE_DEPTH = Input.length("large_depth").bounded("bound");
     public static final Input<Length> SMALL_DEPTH = Input.length("small_depth").bounded("bound");
     public static final Output<Double> INCLUDED = Output.figure("included").in(Quantity.ANGLE);
     public static final Output<Length> MOUTH = Output.length("mouth");
-    private static final SumDescription DESCRIPTION = SumDescription.named("taper-balls")
+    private static final SumDescription DESCRIPTION = SumDescription.named(NAME)
             .takes(LARGE_BALL, SMALL_BALL, LARGE_DEPTH, SMALL_DEPTH)
             .gives(INCLUDED, MOUTH);
 

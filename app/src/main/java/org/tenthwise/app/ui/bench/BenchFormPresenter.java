@@ -104,8 +104,7 @@ final class BenchFormPresenter {
             return new Hand.Choose(
                     bench.name(ask),
                     ask.choices().stream()
-                            .map(choice ->
-                                    new Option(choice, noted.chosen(ask.id(), choice), filled.is(ask.id(), choice)))
+                            .map(choice -> new Option(choice, noted.chosen(ask, choice), filled.is(ask.id(), choice)))
                             .toList());
         }
         return new Hand.Pad(
