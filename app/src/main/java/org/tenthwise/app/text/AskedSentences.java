@@ -3,6 +3,7 @@ package org.tenthwise.app.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tenthwise.model.gauge.CertifiedEnds;
 import org.tenthwise.model.gauge.LimitGaugeForm;
 import org.tenthwise.model.plan.AskedCheck;
@@ -87,10 +88,28 @@ final class AskedSentences extends FindingSentences {
 
             @Override
             public List<Weighed> goNotGo(AskedCheck.GoNotGo gauge) {
-                return gauge.form().map(form -> Weighed.how(ofTheGauge(form, gauge.certified()))).stream()
+                return Stream.concat(
+                                past(gauge).stream(),
+                                gauge.form().map(form -> Weighed.how(ofTheGauge(form, gauge.certified()))).stream())
                         .toList();
             }
         });
+    }
+
+    /** What its ends let through, from before it is tried. */
+    private List<Weighed> past(AskedCheck.GoNotGo gauge) {
+        return gauge.certified().map(CertifiedEnds::past).orElse(List.of()).stream()
+                .map(end -> Weighed.beforehand(words.say(
+                        words.key(end.isGo() ? "limit-gauge.go-past" : "limit-gauge.not-go-past", end.limit()),
+                        Figures.withUnit(end.end()),
+                        Figures.withUnit(end.by()))))
+                .toList();
+    }
+
+    /** What passes a gauge that lets through what is out is none the nearer to being proven by another try. */
+    @Override
+    Optional<String> unproven() {
+        return Optional.of(words.say("limit-gauge.unproven"));
     }
 
     /** What it looks like, and what it really accepts. */

@@ -23,7 +23,7 @@ public final class PlanRemarks {
     private PlanRemarks() {}
 
     public static List<Message> of(Plan plan) {
-        return Stream.of(balloons(plan), coarse(plan), blindToLobes(plan))
+        return Stream.of(balloons(plan), coarse(plan), lettingThrough(plan), blindToLobes(plan))
                 .flatMap(said -> said)
                 .toList();
     }
@@ -48,6 +48,12 @@ public final class PlanRemarks {
                 .flatMap(Check.Means::resolution)
                 .filter(of -> ResolutionRules.isCoarser(of, BigDecimal.TEN, step.check()))
                 .isPresent()));
+    }
+
+    /** Limit gauges that let through what is out. */
+    private static Stream<Message> lettingThrough(Plan plan) {
+        return said("plan.remark.lets-through", plan.steps().stream().filter(step -> !step.check()
+                .isProvenByPassing()));
     }
 
     /**

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.model.gauge.LimitGaugeForm;
 import org.tenthwise.model.plan.AskedCheck;
+import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 
@@ -44,6 +45,35 @@ class GoNotGoKindTest {
                 new Written("0.7508", Unit.INCH), plug.certified().orElseThrow().greatest());
     }
 
+    /** One worn gauge does not keep a whole plan from the machine; what it is worth is said instead. */
+    @Test
+    void aWornGoIsTakenAndRemarkedOn() {
+        String worn = ENDS
+                + """
+                gauge = "LP-1"
+                gauge_form = "plug"
+                go_size = 0.7498
+                not_go_size = 0.7508
+                lower = 0.7500
+                upper = 0.7510
+                """;
+        Plan plan = assertInstanceOf(PlanReading.Good.class, new PlanReader().read(PlanText.HEAD + worn))
+                .plan();
+        assertEquals(1, said(plan));
+        assertEquals(
+                0,
+                said(assertInstanceOf(
+                                PlanReading.Good.class,
+                                new PlanReader().read(PlanText.HEAD + worn.replace("0.7498", "0.7500")))
+                        .plan()));
+    }
+
+    private static long said(Plan plan) {
+        return PlanRemarks.of(plan).stream()
+                .filter(message -> message.key().equals("plan.remark.lets-through"))
+                .count();
+    }
+
     @Test
     void theFormAloneIsEnoughAndNothingIsToo() {
         assertEquals(
@@ -57,8 +87,8 @@ class GoNotGoKindTest {
             delimiter = '|',
             textBlock =
                     """
-            gauge_form = "plug"; go_size = 0.7498; not_go_size = 0.7508; lower = 0.75; upper = 0.751      | worn
-            gauge_form = "plug"; go_size = 0.7502; not_go_size = 0.7512; lower = 0.75; upper = 0.751      | lets through
+            gauge_form = "plug"; go_size = 0.7489; not_go_size = 0.7508; lower = 0.75; upper = 0.751      | further outside
+            gauge_form = "plug"; go_size = 0.7502; not_go_size = 0.7521; lower = 0.75; upper = 0.751      | further outside
             gauge_form = "ring"; go_size = 0.7502; not_go_size = 0.7508; lower = 0.75; upper = 0.751      | above its NOT GO
             go_size = 0.7502; not_go_size = 0.7508; lower = 0.75; upper = 0.751                           | gauge_form
             gauge_form = "template"; go_size = 0.7502; not_go_size = 0.7508; lower = 0.75; upper = 0.751  | gauge_form

@@ -142,6 +142,11 @@ public sealed interface AskedCheck extends Check {
         }
 
         @Override
+        public Optional<CertifiedEnds> certifiedEnds() {
+            return certified;
+        }
+
+        @Override
         public Optional<Means> means() {
             return Optional.of(new Means(GaugeKind.LIMIT_GAUGE, gauge, Optional.empty()));
         }

@@ -3,6 +3,7 @@ package org.tenthwise.model.plan;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.tenthwise.model.gauge.CertifiedEnds;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Uncertainty;
 import org.tenthwise.model.quantity.Written;
@@ -131,6 +132,18 @@ public sealed interface Check
     /** Whether it is asked in its turn; what is proven elsewhere is answered whenever its paper is there. */
     default boolean isInOrder() {
         return true;
+    }
+
+    /** The ends of the limit gauge it is tried with, by its certificate; absent where none are known. */
+    default Optional<CertifiedEnds> certifiedEnds() {
+        return Optional.empty();
+    }
+
+    /**
+     * Whether it is shown to be right by answers that are as they must be: not by ends that let through what is out.
+     */
+    default boolean isProvenByPassing() {
+        return certifiedEnds().filter(ends -> !ends.past().isEmpty()).isEmpty();
     }
 
     /** It as what a paper proves; absent for what none does. */

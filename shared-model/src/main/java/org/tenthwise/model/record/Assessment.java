@@ -317,7 +317,8 @@ final class Assessment {
             wrong |= answer.isPresent() && answer.get() != question.answers().get(0);
         }
         int missing = check.questions().size() - answers.size();
-        VerdictKind standing = wrong ? VerdictKind.FAIL : missing > 0 ? VerdictKind.OPEN : VerdictKind.PASS;
+        VerdictKind right = check.isProvenByPassing() ? VerdictKind.PASS : VerdictKind.UNPROVEN;
+        VerdictKind standing = wrong ? VerdictKind.FAIL : missing > 0 ? VerdictKind.OPEN : right;
         return new AskedFinding(step, check, answers, Verdict.plain(standing), missing);
     }
 }

@@ -1,6 +1,7 @@
 package org.tenthwise.app.ui.run;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
@@ -68,6 +69,33 @@ class LimitGaugeScreenTest extends RunAtHand {
         run.session.answer(Answer.YES);
         assertEquals(VerdictKind.OPEN, finding().verdict().standing());
         assertEquals(1, finding().missing());
+    }
+
+    /** A worn GO enters a bore that is too small: what passes it is not proven, what does not is out all the same. */
+    @Test
+    void whatPassesAWornGoIsUnproven() throws Exception {
+        beginARunOf(
+                InventedPlans.inMillimetres(PLUG_AND_TURNS.replace("go_size = 20.004\nnot", "go_size = 19.998\nnot")));
+        assertTrue(
+                new Remarks(words)
+                        .of(finding())
+                        .contains(
+                                "Its GO of 19.998 mm is 0.002 mm below the lower limit: work that much too small passes"
+                                        + " too."),
+                () -> new Remarks(words).of(finding()).toString());
+        seen("run", "run-limit-gauge-worn", this::screen);
+        run.session.answer(Answer.YES);
+        run.session.answer(Answer.YES);
+        assertEquals(VerdictKind.UNPROVEN, finding().verdict().standing());
+        seen("run", "run-limit-gauge-worn-passed", this::screen);
+    }
+
+    @Test
+    void whatDoesNotPassAWornGoIsOut() throws Exception {
+        beginARunOf(
+                InventedPlans.inMillimetres(PLUG_AND_TURNS.replace("go_size = 20.004\nnot", "go_size = 19.998\nnot")));
+        run.session.answer(Answer.NO);
+        assertEquals(VerdictKind.FAIL, finding().verdict().standing());
     }
 
     /** At most two turns, ISO 1502, from memory. */
