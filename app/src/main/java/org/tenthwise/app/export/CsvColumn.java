@@ -98,6 +98,10 @@ enum CsvColumn {
     SET_ON,
     CERTIFIED,
     CERTIFIED_UNIT,
+    /** The ends of a limit gauge by its certificate, as the plan has them, in the unit of the plan. */
+    GO_SIZE,
+    NOT_GO_SIZE,
+    GAUGE_FORM,
     ZERO,
     ZERO_UNIT,
     OVER_WIRES,

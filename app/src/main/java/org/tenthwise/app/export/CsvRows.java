@@ -205,6 +205,11 @@ final class CsvRows {
                 row.text(LIMITS_BY, origin.standard().toString());
             });
         });
+        step.check().certifiedEnds().ifPresent(ends -> {
+            row.figure(GO_SIZE, ends.go());
+            row.figure(NOT_GO_SIZE, ends.notGo());
+            row.text(GAUGE_FORM, ends.form().key());
+        });
         step.check().asDimension().ifPresent(size -> row.figure(GUARD_BAND, size.guardBand()));
         step.check().means().flatMap(Check.Means::uncertainty).ifPresent(uncertainty -> {
             row.figure(UNCERTAINTY, amongLimits(uncertainty.expanded(), step));

@@ -171,6 +171,12 @@ final class JsonPass {
 
         @Override
         public ObjectNode asked(AskedFinding answers) {
+            answers.check().certifiedEnds().ifPresent(ends -> {
+                ObjectNode certified = to.putObject("certified-ends");
+                certified.put("form", ends.form().key());
+                JsonPass.write("go", ends.go(), certified);
+                JsonPass.write("not-go", ends.notGo(), certified);
+            });
             return to;
         }
 
