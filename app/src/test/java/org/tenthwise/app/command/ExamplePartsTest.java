@@ -62,6 +62,13 @@ class ExamplePartsTest {
         assertTrue(typed.out().stream().noneMatch(line -> line.contains("expects")), typed.out()::toString);
     }
 
+    @ParameterizedTest
+    @EnumSource(ExamplePart.class)
+    void aSlipThatStandsIsNotPassed(ExamplePart part) throws Exception {
+        Typed typed = walks(part, "-slips.readings.toml", 1);
+        assertTrue(typed.out().stream().noneMatch(line -> line.contains("expects")), typed.out()::toString);
+    }
+
     /** Every format of the record is whole, and proves itself. */
     private Typed walks(ExamplePart part, String readings, int exit) throws Exception {
         Path out = folder.resolve("out");

@@ -5,8 +5,9 @@ import java.util.Map;
 import org.tenthwise.model.plan.Plan;
 
 /**
- * Invented parts whose whole drawing is made into a plan: the list of its characteristics, the plan, readings that pass
- * and readings that do not. No client offers them; they are there to be read, tried and copied from.
+ * Invented parts whose whole drawing is made into a plan: the list of its characteristics, the plan, readings that
+ * pass, readings that do not, and readings with slips. No client offers them; they are there to be read, tried and
+ * copied from.
  */
 public enum ExamplePart {
 
@@ -21,6 +22,7 @@ public enum ExamplePart {
 
     private static final String PASSING = "-pass" + PlanFolder.READINGS;
     private static final String FAILING = "-fail" + PlanFolder.READINGS;
+    private static final String SLIPS = "-slips" + PlanFolder.READINGS;
     private static final String LIST = ".characteristics.csv";
 
     private final PartFile file;
@@ -47,9 +49,14 @@ public enum ExamplePart {
         return file.text(PASSING);
     }
 
-    /** Readings of a part on which most of what can be outside is. */
+    /** Readings of a part that went wrong as parts do: a few checks failed, a few left open, the rest right. */
     public String failingReadings() {
         return file.text(FAILING);
+    }
+
+    /** Readings of a right part, some of them gone wrong: another gauge, the other unit, a slip of the point. */
+    public String readingsWithSlips() {
+        return file.text(SLIPS);
     }
 
     /** All its files by their names, as they would lie in a folder. */
@@ -59,6 +66,7 @@ public enum ExamplePart {
         files.put(file.name() + LIST, characteristics());
         files.put(file.name() + PASSING, passingReadings());
         files.put(file.name() + FAILING, failingReadings());
+        files.put(file.name() + SLIPS, readingsWithSlips());
         return files;
     }
 }

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -102,10 +104,60 @@ class ExamplePartTest {
         compare(part.plan(), read(part, part.failingReadings()));
     }
 
+    /** A part as a shop has it: no more than a quarter of its checks stand otherwise than passed, some of them open. */
+    @ParameterizedTest
+    @EnumSource(ExamplePart.class)
+    void aPartThatFailsPassesInMost(ExamplePart part) {
+        Collection<VerdictKind> expected =
+                read(part, part.failingReadings()).expected().values();
+        long passed = expected.stream().filter(kind -> kind == VerdictKind.PASS).count();
+        assertTrue(4 * passed >= 3L * expected.size(), () -> passed + " of " + expected.size());
+        assertTrue(expected.containsAll(Set.of(VerdictKind.FAIL, VerdictKind.OPEN, VerdictKind.UNPROVEN)));
+    }
+
+    /**
+     * A slip that was struck out does no harm. One that was meant to stand never passes: out, or unproven where metal
+     * is left.
+     */
+    @ParameterizedTest
+    @EnumSource(ExamplePart.class)
+    void aSlipThatStandsNeverPasses(ExamplePart part) {
+        ReadingsFile sample = read(part, part.readingsWithSlips());
+        compare(part.plan(), sample);
+        assertEquals(
+                Set.of(VerdictKind.PASS, VerdictKind.UNPROVEN, VerdictKind.FAIL),
+                Set.copyOf(sample.expected().values()));
+    }
+
+    /** Each way to work a size out, of those there are. */
+    @Test
+    void everyWayToWorkASizeOutIsOnADrawing() {
+        assertEquals(
+                Set.of(
+                        "two-diameters",
+                        "sine-bar",
+                        "rollers",
+                        "balls",
+                        "chord",
+                        "rolls",
+                        "dovetail",
+                        "keyway",
+                        "vee",
+                        "over-pins",
+                        "span",
+                        "centres"),
+                Arrays.stream(ExamplePart.values())
+                        .flatMap(part -> part.planText().lines())
+                        .filter(line -> line.startsWith("by = \""))
+                        .map(line -> line.split("\"")[1])
+                        .filter(by -> !by.startsWith("Planner"))
+                        .collect(Collectors.toSet()));
+    }
+
     @ParameterizedTest
     @EnumSource(ExamplePart.class)
     void noReadingWasTakenBehindAClosedHoldPoint(ExamplePart part) {
-        for (String readings : List.of(part.passingReadings(), part.failingReadings())) {
+        for (String readings : List.of(part.passingReadings(), part.failingReadings(), part.readingsWithSlips())) {
             assertTrue(sheet(part.plan(), read(part, readings)).lines().stream()
                     .noneMatch(line -> line.held() && line.passes().stream().anyMatch(pass -> !pass.isEmpty())));
         }
@@ -134,7 +186,7 @@ class ExamplePartTest {
     @ParameterizedTest
     @EnumSource(ExamplePart.class)
     void itsFilesAreThoseOfAFolderOfPlans(ExamplePart part) {
-        assertEquals(4, part.files().size());
+        assertEquals(5, part.files().size());
         part.files().values().forEach(text -> assertTrue(!text.isBlank()));
         assertEquals(
                 part.planText(),

@@ -58,7 +58,7 @@ class PositionFindingTest {
         return new Bench().step(size).step(position(modifier, feature, List.of(ALONE)));
     }
 
-    /** Twice the root of 0.03² + 0.04² is 0.1, and 0.1 is on the zone. */
+    /** By hand: twice the root of 0.03² + 0.04² is 0.1, and 0.1 is on the zone. */
     @ParameterizedTest
     @CsvSource({
         "20.03,  15.04,   PASS",

@@ -47,7 +47,7 @@ class WorkedByTest {
     /** Angles in degrees. */
     static Stream<Arguments> figures() {
         return Stream.of(
-                // ISO 1119, 1:20 is 2.864192°; by hand, 2 atan(13.487 / 120)
+                // ISO 1119:2011, table 1, from memory: 1:20 is 2.864192°; by hand, 2 atan(13.487 / 120)
                 Arguments.of(new TwoDiameters(w("20")), "31 30", "2.864192"),
                 Arguments.of(new TwoDiameters(w("60")), "31.267 17.780", "12.825314"),
                 // by hand: asin(0.5), asin(0.25882)
@@ -56,10 +56,10 @@ class WorkedByTest {
                 // by hand: 2 atan(4.194 / 80), either end down
                 Arguments.of(new RollersOnTaper(w("40"), true), "52.314 56.508", "6.001968"),
                 Arguments.of(new RollersOnTaper(w("40"), false), "56.508 52.314", "6.001968"),
-                // exam on two balls in a taper, 40 and 32, 8 proud and 76 deep: c = 80, 2 asin(4/80); 2 asin(5/50)
+                // by hand, balls of 40 and 32, 8 proud and 76 deep: c = 80, 2 asin(4/80); 2 asin(5/50)
                 Arguments.of(new BallsInTaper(w("32"), w("40")), "76 -8", "5.731968"),
                 Arguments.of(new BallsInTaper(w("10"), w("20")), "60 5", "11.478341"),
-                // machinecalcs.com, page Arc radius calculator, read November 2026; formula-calculator.app, the same
+                // by hand: (12² + 3²) / (2 · 3); (4² + 1²) / 2
                 Arguments.of(new ChordAndHeight(w("24")), "3", "25.5"),
                 Arguments.of(new ChordAndHeight(w("8")), "1", "8.5"),
                 // by hand: 54² / 80; 60² / 48 + 3 + 5

@@ -24,7 +24,7 @@ class ExampleRecordTest {
     @ParameterizedTest
     @EnumSource(ExamplePart.class)
     void everyCheckIsPrintedWhateverCameOfIt(ExamplePart part) throws Exception {
-        for (String readings : List.of(part.passingReadings(), part.failingReadings())) {
+        for (String readings : List.of(part.passingReadings(), part.failingReadings(), part.readingsWithSlips())) {
             ReadingsFile sample = assertInstanceOf(
                             SampleReading.Good.class, new SampleReader().read(readings, part.plan()))
                     .sample();

@@ -24,7 +24,7 @@ class TaperSumsTest {
         return answer.notes().stream().anyMatch(note -> note.toString().contains(part));
     }
 
-    /** 7 in 24 is 8.2971° a side, not half of atan(7/24), which is 8.1301°. */
+    /** By hand: 7 in 24 is 8.2971° a side, atan(3.5/24), not half of atan(7/24), which is 8.1301°. */
     @ParameterizedTest
     @CsvSource({"ratio=7 24", "per_unit=0.29166666666666666667", "per_foot=3.5", "large=70; small=0; length=240"})
     void theHalfIsTakenBeforeTheArcTangent(String given) {

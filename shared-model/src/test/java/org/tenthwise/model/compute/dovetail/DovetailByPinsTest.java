@@ -31,7 +31,7 @@ class DovetailByPinsTest {
         assertEquals(mm("60"), dovetail.width(dovetail.measured(mm("60"))));
     }
 
-    /** By hand: 60°, pins of 10: they touch 5 · 1.5 above the corner. */
+    /** By hand: 60°, pins of 10: they touch 5 · 1.5 above the corner; 60 + 2 · 9.5 cot 60°. */
     @Test
     void aPinOverTheFlankIsRefused() {
         DovetailByPins dovetail = of("60", "10", DovetailSide.MALE);
@@ -40,6 +40,7 @@ class DovetailByPinsTest {
         assertThrows(IllegalArgumentException.class, () -> dovetail.otherWidth(mm("60"), mm("7.5")));
     }
 
+    /** By hand: 60 − 2 · 10 cot 60°. */
     @Test
     void aFemaleOneIsNarrowerAtItsMouthUntilItCloses() {
         DovetailByPins dovetail = of("60", "8", DovetailSide.FEMALE);

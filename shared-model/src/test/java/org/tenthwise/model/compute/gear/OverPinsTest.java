@@ -149,7 +149,7 @@ class OverPinsTest {
         assertThrows(IllegalArgumentException.class, () -> teeth(number, module, angle, helix));
     }
 
-    /** Over one tooth more the span grows by the base pitch, π m cos a. */
+    /** Over one tooth more the span grows by the base pitch, by hand: π m cos a. */
     @ParameterizedTest
     @CsvSource({"24, 2, 30, 4, 5.441398", "32, 5, 20, 4, 14.760657"})
     void oneToothMoreAddsTheBasePitch(int number, String module, String angle, int over, String pitch) {
