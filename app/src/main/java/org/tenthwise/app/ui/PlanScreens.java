@@ -2,6 +2,7 @@ package org.tenthwise.app.ui;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import org.tenthwise.app.picture.TextMetrics;
 import org.tenthwise.app.session.Runs;
@@ -172,7 +173,7 @@ abstract class PlanScreens implements Navigator {
     }
 
     @Override
-    public void otherPlan(Consumer<String> chosen) {
+    public void otherPlan(BiConsumer<String, Optional<String>> chosen) {
         OtherPlanViewModel model = new OtherPlanViewModel(desk(), tasks, words, this, chosen);
         show("planning.other", model.form(), model::load);
     }

@@ -198,10 +198,18 @@ class PlanScreenTest extends ScreenTest {
     }
 
     @Test
+    void whyAPlanWasIssuedHoldsEverywhere() throws IOException {
+        changes();
+        PlanText issued = desk().open("LG-2207-C").orElseThrow();
+        seen("plan", "issued", window -> plan(new PlanInHand(issued), 9));
+    }
+
+    @Test
     void theChoiceOfAnotherPlanHoldsEverywhere() throws IOException {
         changes();
         seen("plan", "other", window -> {
-            OtherPlanViewModel model = new OtherPlanViewModel(desk(), workshop.tasks, words, workshop, chosen -> {});
+            OtherPlanViewModel model =
+                    new OtherPlanViewModel(desk(), workshop.tasks, words, workshop, (from, to) -> {});
             return FormView.titled(words.say("planning.other"), model.form(), words, workshop::back, model::load);
         });
     }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
@@ -125,10 +126,10 @@ public class Ways implements Navigator {
     }
 
     /** The last that is asked for another plan. */
-    public Optional<Consumer<String>> other = Optional.empty();
+    public Optional<BiConsumer<String, Optional<String>>> other = Optional.empty();
 
     @Override
-    public void otherPlan(Consumer<String> chosen) {
+    public void otherPlan(BiConsumer<String, Optional<String>> chosen) {
         asked.add("other plan");
         other = Optional.of(chosen);
     }

@@ -58,26 +58,33 @@ public final class PlanDesk {
 
     /** Names of all plans and drafts, without the end of the file name. */
     public List<String> names() throws IOException {
-        Set<String> names = new TreeSet<>(named(PlanFolder::isPlanFile, PLAN));
+        Set<String> names = new TreeSet<>(named(folder, PlanFolder::isPlanFile, PLAN));
         names.addAll(drafts());
         return List.copyOf(names);
     }
 
+    /** Names that the issues in force before are {@linkplain #open opened} by. */
+    public List<String> issuesBefore() throws IOException {
+        return named(folder.resolve(ISSUES), PlanFolder::isPlanFile, PLAN).stream()
+                .map(name -> ISSUES + "/" + name)
+                .toList();
+    }
+
     /** Names of those that are worked on. */
     public List<String> drafts() throws IOException {
-        return named(file -> file.getFileName().toString().endsWith(DRAFT), DRAFT);
+        return named(folder, file -> file.getFileName().toString().endsWith(DRAFT), DRAFT);
     }
 
     /** Names of the files that may be pages of a drawing. */
     public List<String> drawings() throws IOException {
-        return named(file -> DrawingFile.canBe(file.getFileName().toString()), "");
+        return named(folder, file -> DrawingFile.canBe(file.getFileName().toString()), "");
     }
 
-    private List<String> named(Predicate<Path> wanted, String end) throws IOException {
-        if (!Files.isDirectory(folder)) {
+    private static List<String> named(Path in, Predicate<Path> wanted, String end) throws IOException {
+        if (!Files.isDirectory(in)) {
             return List.of();
         }
-        try (Stream<Path> all = Files.list(folder)) {
+        try (Stream<Path> all = Files.list(in)) {
             return all.filter(wanted)
                     .map(file -> file.getFileName().toString())
                     .map(name -> name.substring(0, name.length() - end.length()))

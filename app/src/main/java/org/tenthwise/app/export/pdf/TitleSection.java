@@ -7,6 +7,7 @@ import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictShape;
 import org.tenthwise.app.text.DrawingWords;
+import org.tenthwise.app.text.IssueWords;
 import org.tenthwise.app.text.OutcomeWords;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Event;
@@ -34,6 +35,7 @@ final class TitleSection {
     void add() {
         title();
         cells();
+        issued();
         outcome();
     }
 
@@ -72,6 +74,13 @@ final class TitleSection {
                                 .map(entry -> RecordContext.time(entry.at()))
                                 .orElse(matter.say("record.not-ended")))
                 .end();
+    }
+
+    /** Why the plan was issued, who answers for it, and what its first article takes in. */
+    private void issued() {
+        List<String> lines = new IssueWords(matter.words()).lines(matter.plan());
+        flow.down(lines.isEmpty() ? 0 : 6);
+        lines.forEach(line -> flow.text(line, Style.SMALL, PageFlow.LEFT, PageFlow.WIDTH));
     }
 
     /** The plan with its issue, and the planning sheet the part is made by, where it names one. */

@@ -12,6 +12,7 @@ import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.history.RunSummary;
 import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.Runs;
+import org.tenthwise.app.text.IssueWords;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
 import org.tenthwise.app.ui.form.Suggestions;
@@ -78,14 +79,20 @@ public final class BeginViewModel {
         return words.say("ask.part-revision", plan.part().number(), plan.part().revision());
     }
 
-    /** Size and kind of the plan, a line each. */
+    /** Size and kind of the plan, why it was issued and what its first article takes in, a line each. */
     public List<String> facts() {
         long holds =
                 plan.steps().stream().filter(step -> !step.hold().isEmpty()).count();
-        return List.of(
-                words.say("begin.material", plan.material()),
-                words.say("begin.plan", plan.issue(), plan.drawing().title()),
-                words.say("home.checks", plan.steps().size(), holds));
+        return Stream.concat(
+                        new IssueWords(words).lines(plan).stream(),
+                        Stream.of(
+                                words.say("begin.material", plan.material()),
+                                words.say(
+                                        "begin.plan",
+                                        plan.issue(),
+                                        plan.drawing().title()),
+                                words.say("home.checks", plan.steps().size(), holds)))
+                .toList();
     }
 
     /** Says that the serial is begun already and where it stands; empty where it is not. */

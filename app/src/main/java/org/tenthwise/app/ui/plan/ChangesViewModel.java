@@ -52,6 +52,7 @@ public final class ChangesViewModel {
     private final ReadOnlyIntegerWrapper inHand = new ReadOnlyIntegerWrapper(0);
     private final ReadOnlyObjectWrapper<String> compared = new ReadOnlyObjectWrapper<>("");
     private Optional<String> other = Optional.empty();
+    private Optional<String> until = Optional.empty();
 
     /** @param plan with nothing open */
     public ChangesViewModel(
@@ -91,28 +92,38 @@ public final class ChangesViewModel {
         return rows.map(all -> words.say("planning.changes.left.number", other.isEmpty() ? partial.unanswered() : 0));
     }
 
+    /** Two plans, as they were found; absent where one is not there. */
+    private record Two(Optional<PlanText> before, Optional<PlanText> after) {}
+
     public void load() {
-        tasks.run(() -> other.isPresent() ? desk.open(other.get()) : desk.inForce(name), this::compare);
+        tasks.run(
+                () -> new Two(
+                        other.isPresent() ? desk.open(other.get()) : desk.inForce(name),
+                        until.isPresent() ? desk.open(until.get()) : Optional.of(plan.text())),
+                this::compare);
     }
 
-    /** With another plan of the folder, or its draft. */
+    /** With another plan of the folder, its draft, or an issue in force before; or any two of them. */
     public void chooseOther() {
-        navigator.otherPlan(chosen -> {
-            other = Optional.of(chosen);
+        navigator.otherPlan((from, to) -> {
+            other = Optional.of(from);
+            until = to;
             inHand.set(0);
             load();
         });
     }
 
-    private void compare(Optional<PlanText> found) {
+    private void compare(Two two) {
+        Optional<PlanText> found = two.before();
         Optional<Plan> before = found.map(PlanInHand::new).flatMap(PlanInHand::plan);
-        if (before.isEmpty()) {
+        Optional<Plan> after = two.after().map(PlanInHand::new).flatMap(PlanInHand::plan);
+        if (before.isEmpty() || after.isEmpty()) {
             compared.set("");
             rows.set(List.of(
                     sentence(words.say(found.isEmpty() ? "planning.changes.none" : "planning.changes.not-whole"))));
             return;
         }
-        PlanComparison comparison = PlanComparison.of(before.get(), plan.plan().orElseThrow());
+        PlanComparison comparison = PlanComparison.of(before.get(), after.get());
         if (other.isEmpty()) {
             partial.propose(
                     found.orElseThrow().text(),
@@ -122,7 +133,11 @@ public final class ChangesViewModel {
                             .distinct()
                             .toList());
         }
-        compared.set(words.say("planning.changes.from", comparing.plan(comparison.before())));
+        String from = comparing.plan(comparison.before());
+        compared.set(
+                until.isEmpty()
+                        ? words.say("planning.changes.from", from)
+                        : words.say("compare.plans", from, comparing.plan(comparison.after())));
         rows.set(rows(comparison));
     }
 

@@ -5,11 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
+import org.tenthwise.app.text.IssueWords;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.checklists.catalogue.PlanDesk;
@@ -77,7 +79,7 @@ public final class PlanViewModel {
         return inHand.getReadOnlyProperty();
     }
 
-    /** What is open about the step in hand, and about the plan as a whole, a sentence each. */
+    /** What is open about the step in hand and the plan as a whole; with nothing open, why it was issued. */
     public ReadOnlyObjectProperty<List<String>> openProperty() {
         return open.getReadOnlyProperty();
     }
@@ -135,15 +137,19 @@ public final class PlanViewModel {
         return new PlanStepRow(title, words.list(said), openHere);
     }
 
-    /** What is missing goes by its name; what is wrong is said as the plan rules say it. */
+    /**
+     * What is missing goes by its name; what is wrong is said as the plan rules say it. Then the issue it is, or was.
+     */
     private List<String> openNow() {
-        return plan.open().stream()
+        Stream<String> points = plan.open().stream()
                 .filter(point -> point.step().isEmpty() || point.step().equals(OptionalInt.of(inHand.get())))
                 .map(point -> point.missing()
                         .map(key -> words.say("planning.missing", NamedKey.say(key, words)))
                         .orElseGet(() -> words.say(point.problem().what())))
-                .distinct()
-                .toList();
+                .distinct();
+        Stream<String> issued =
+                plan.plan().map(new IssueWords(words)::lines).stream().flatMap(List::stream);
+        return Stream.concat(points, issued).toList();
     }
 
     public void take(int place) {

@@ -3,6 +3,8 @@ package org.tenthwise.app.ui.shell;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
@@ -96,8 +98,11 @@ public interface Navigator {
      */
     void changes(String name, PlanInHand plan, PartialCheck partial);
 
-    /** @param chosen is handed the name of a plan, and the screen in hand is shown again */
-    void otherPlan(Consumer<String> chosen);
+    /**
+     * @param chosen is handed the name of a plan to compare with and that of the one compared, absent for the one in
+     *     hand; the screen in hand is shown again
+     */
+    void otherPlan(BiConsumer<String, Optional<String>> chosen);
 
     /**
      * The page of the drawing, on which the balloons of the steps are placed.

@@ -2,6 +2,7 @@ package org.tenthwise.app.export.pdf;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
@@ -23,7 +24,13 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.export.Records;
 import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.checklists.rules.ReadingsFile;
+import org.tenthwise.checklists.rules.SampleReader;
+import org.tenthwise.checklists.rules.SampleReading;
 import org.tenthwise.model.plan.Aim;
+import org.tenthwise.model.plan.IssueOfPlan;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.PlanBuilder;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
@@ -83,6 +90,32 @@ class PdfRecordTest {
             assertEquals(792, document.getPage(0).getMediaBox().getHeight(), 0.01);
             assertEquals("en-US", document.getDocumentCatalog().getLanguage());
         }
+    }
+
+    @Test
+    void theHeadSaysWhyThePlanWasIssuedAndWhatItsFirstArticleTakesIn() throws IOException {
+        DemoPart part = DemoPart.SCREW_CARRIER;
+        Plan plan = new PlanBuilder(part.plan())
+                .issues(List.of(new IssueOfPlan(
+                        part.plan().issue(),
+                        "Drawing changed",
+                        "Planner 1",
+                        Optional.of("Planner 2"),
+                        Optional.empty(),
+                        Optional.of(List.of("10", "13")))))
+                .build();
+        ReadingsFile sample = assertInstanceOf(
+                        SampleReading.Good.class, new SampleReader().read(part.passingReadings(), plan))
+                .sample();
+        String text = text(new Records.Walk(plan, sample.by())
+                        .add(sample.begun())
+                        .addAll(sample.events())
+                        .evidence())
+                .replaceAll("\\s+", " ");
+        assertTrue(
+                text.contains(": Drawing changed by Planner 1, approved by Planner 2 After a first article of the"
+                        + " issue before, check again: 10, 13. Without one: in full"),
+                text);
     }
 
     @Test

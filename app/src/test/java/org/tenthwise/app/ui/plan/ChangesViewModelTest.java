@@ -13,7 +13,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.text.IssueWords;
 import org.tenthwise.app.ui.Workshop;
+import org.tenthwise.app.ui.begin.BeginViewModel;
 import org.tenthwise.app.ui.form.FormViewModel;
 import org.tenthwise.app.ui.plan.ChangesViewModel.ChangeRow;
 import org.tenthwise.checklists.catalogue.DemoPart;
@@ -23,6 +25,7 @@ import org.tenthwise.checklists.editing.PartialCheck;
 import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.PlanText;
 import org.tenthwise.model.plan.IssueOfPlan;
+import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.words.Words;
 
 class ChangesViewModelTest {
@@ -157,7 +160,7 @@ class ChangesViewModelTest {
     void withAnotherPlanNothingIsConfirmed() throws IOException {
         desk.keep("barrel", PlanText.of(DemoPart.WINCH_BARREL_END.planText()).orElseThrow());
         model.chooseOther();
-        workshop.other.orElseThrow().accept("barrel");
+        workshop.other.orElseThrow().accept("barrel", Optional.empty());
         assertTrue(model.comparedProperty().get().startsWith("WB-118"));
         model.take(2);
         assertFalse(model.canAnswer());
@@ -170,5 +173,66 @@ class ChangesViewModelTest {
         assertEquals(1, first.rowsProperty().get().size());
         assertEquals("", first.comparedProperty().get());
         assertFalse(first.canAnswer());
+    }
+
+    @Test
+    void anyTwoAreComparedWithAnIssueInForceBeforeToo() throws IOException {
+        answerAll("10");
+        issue();
+        assertEquals(List.of("issues/carrier-issue-" + issueBefore()), desk.issuesBefore());
+        model.chooseOther();
+        workshop.other.orElseThrow().accept(desk.issuesBefore().get(0), Optional.of(NAME));
+        assertTrue(
+                model.comparedProperty().get().startsWith("From LG-2207"),
+                model.comparedProperty().get());
+        assertTrue(
+                model.rowsProperty().get().stream()
+                        .anyMatch(row -> row.told().contains("requirement, lower limit: was 61.95 mm, now 61.96 mm")),
+                "what the issue changed");
+        model.take(1);
+        assertFalse(model.canAnswer());
+        workshop.other.orElseThrow().accept(NAME, Optional.of("not there"));
+        assertEquals("", model.comparedProperty().get());
+    }
+
+    private static String issueBefore() {
+        return DemoPart.SCREW_CARRIER.plan().issue();
+    }
+
+    private static List<String> issueLines(Plan plan) {
+        return new IssueWords(Words.ENGLISH).lines(plan);
+    }
+
+    @Test
+    void whatTheFirstArticleTakesInIsSaidAsItWasConfirmed() throws IOException {
+        assertEquals(
+                List.of(
+                        "Issue " + issueBefore() + ": First issue",
+                        "by Planner 1, 2026-11-30",
+                        "First article in full: no partial one was confirmed"),
+                issueLines(plan.plan().orElseThrow()));
+        assertEquals(List.of(), issueLines(DemoPart.SCREW_CARRIER.plan()));
+        answerAll("10");
+        issue();
+        Plan partly = new PlanFolder(folder).read().plans().get(0);
+        String again = "After a first article of the issue before, check again: 10. Without one: in full";
+        assertEquals(again, issueLines(partly).get(2));
+        assertTrue(new BeginViewModel(partly, workshop.shop, workshop.tasks, Words.ENGLISH, workshop, Workshop.CLOCK)
+                .facts()
+                .contains(again));
+        PlanInHand inForce = new PlanInHand(desk.open(NAME).orElseThrow());
+        assertTrue(new PlanViewModel(NAME, inForce, desk, workshop.tasks, Words.ENGLISH, workshop)
+                .openProperty()
+                .get()
+                .contains(again));
+    }
+
+    @Test
+    void nothingToCheckAgainIsNotInFull() throws IOException {
+        answerAll("none");
+        issue();
+        assertEquals(
+                "After a first article of the issue before, nothing is checked again. Without one: in full",
+                issueLines(new PlanFolder(folder).read().plans().get(0)).get(2));
     }
 }
