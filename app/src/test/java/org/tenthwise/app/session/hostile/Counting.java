@@ -96,8 +96,8 @@ final class Counting {
                 readings.remove(taken.slot());
                 setting(step, entry)
                         .filter(any -> counts(entry))
-                        .ifPresent(
-                                setting -> readings.put(taken.slot(), new Read(millimetres(taken.typed()), setting)));
+                        .ifPresent(setting -> readings.put(
+                                taken.slot(), new Read(millimetres(taken.typed()), setting, set(step, entry))));
             }
         }
         return readings;
@@ -119,7 +119,18 @@ final class Counting {
         return setting;
     }
 
-    record Read(BigDecimal figure, Setting setting) {
+    /** The entry that set the gauge of a reading. */
+    private long set(Facts step, Entry reading) {
+        return entries.stream()
+                .filter(entry -> entry.seq() < reading.seq())
+                .filter(entry -> entry.event() instanceof StepEvent.GaugeSet set && set.step() == step.number())
+                .mapToLong(Entry::seq)
+                .max()
+                .orElseThrow();
+    }
+
+    /** @param set the entry that set the gauge it was read with */
+    record Read(BigDecimal figure, Setting setting, long set) {
 
         BigDecimal size() {
             if (setting.zero().isEmpty()) {

@@ -148,7 +148,7 @@ final class CutOracle {
                 && counting.readings(wires).values().stream()
                         .allMatch(read -> read.figure().compareTo(LEAST_OF_A_THREAD) > 0
                                 && read.figure().compareTo(MOST_OF_A_THREAD) < 0
-                                && Oracle.isOffTheRoot(read, root));
+                                && ThreadOracle.isOffTheRoot(read, root));
     }
 
     private static Optional<String> againstTheMost(

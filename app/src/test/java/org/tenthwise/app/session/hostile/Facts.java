@@ -1,14 +1,11 @@
 package org.tenthwise.app.session.hostile;
 
 import java.math.BigDecimal;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Question;
@@ -24,8 +21,16 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
     /** What is read or asked, and what it must come to. */
     sealed interface What {}
 
-    /** @param wanted the answer to each question */
-    record Asks(String kind, Map<Question, Answer> wanted) implements What {}
+    /**
+     * @param wanted the answer to each question
+     * @param certified whether a limit gauge has the sizes of its certificate
+     */
+    record Asks(String kind, Map<Question, Answer> wanted, boolean certified) implements What {
+
+        Asks(String kind, Map<Question, Answer> wanted) {
+            this(kind, wanted, false);
+        }
+    }
 
     /**
      * @param angles none for the eight that a plan without angles has; evenly round otherwise @param two whether it is
@@ -143,6 +148,14 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
      */
     record Taper(BigDecimal lower, BigDecimal upper, int places, BigDecimal guard) implements What {}
 
+    /**
+     * What an indicator shows over a sweep, in thousandths.
+     *
+     * @param of the word of the plan for what moves
+     * @param datumBy the word of the plan for what stands for the datum; empty for a flatness
+     */
+    record Indicated(String of, String datumBy, BigDecimal limit, int places, BigDecimal guard) implements What {}
+
     record Plug(int bore, BigDecimal least, BigDecimal greatest, int places, Answer feel) implements What {}
 
     /**
@@ -190,177 +203,6 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
 
     /** The step as a plan file has it. */
     String toml() {
-        Map<String, Object> keys = new LinkedHashMap<>();
-        keys.put("number", number);
-        keys.put("name", quoted("Check " + number));
-        if (inOrder()) {
-            keys.put("operation", 10);
-            keys.put("method", quoted("As usual."));
-        }
-        if (!hold.isEmpty()) {
-            keys.put("hold", new TreeSet<>(hold));
-        }
-        String kind = what instanceof Asks asks
-                ? asks.kind()
-                : what instanceof RunOut
-                        ? "run-out"
-                        : what instanceof Size size
-                                ? size.isPlain() ? size.kind() : "size"
-                                : what instanceof Angle
-                                        ? "angle"
-                                        : what instanceof Position
-                                                ? "position"
-                                                : what instanceof Scale
-                                                        ? "scale"
-                                                        : what instanceof Taper
-                                                                ? "worked"
-                                                                : what instanceof Plug
-                                                                        ? "plug-fit"
-                                                                        : what instanceof Difference
-                                                                                ? "calculated"
-                                                                                : what instanceof Thread
-                                                                                        ? "thread-over-wires"
-                                                                                        : "document";
-        if (inOrder()) {
-            keys.put("kind", quoted(kind));
-        }
-        if (drawing == kind.equals("confirm")) {
-            keys.put("class", quoted(drawing ? "drawing" : number % 2 == 0 ? "set-up" : "in-process"));
-        }
-        if (what instanceof Asks) {
-            if (kind.equals("go-not-go")) {
-                keys.put("go", quoted("Enters."));
-                keys.put("not_go", quoted("Does not enter."));
-            } else {
-                keys.put("what", quoted("It is so."));
-            }
-        } else if (what instanceof RunOut runOut) {
-            keys.put("limit", runOut.limit());
-            keys.put(
-                    "holding", quoted(List.of("three-jaw", "four-jaw", "collet").get(number % 3)));
-            if (runOut.two()) {
-                keys.put("sections", "[{ name = \"near\", at = 30 }, { name = \"far\", at = 140 }]");
-            }
-            keys.put("gauge_kind", quoted("dial-indicator"));
-            if (!runOut.angles().isEmpty()) {
-                keys.put("angles", runOut.angles());
-            }
-        } else if (what instanceof Size size) {
-            if (!size.isPlain()) {
-                keys.put("feature", quoted(size.kind()));
-            }
-            size.lower().ifPresent(lower -> keys.put("lower", lower));
-            size.upper().ifPresent(upper -> keys.put("upper", upper));
-            keys.put("places", places(size.places()));
-            keys.put("readings_each", size.each());
-            if (!size.combine().equals("each")) {
-                keys.put(
-                        "drawing_says",
-                        quoted(Map.of("mean", "SA", "largest", "SX", "smallest", "SN")
-                                .get(size.combine())));
-            }
-            if (size.cutAgain()) {
-                keys.put("cut_again", quoted(size.isOutside() ? "too big" : "too small"));
-                size.cuts().aim().ifPresent(aim -> keys.put("aim", aim));
-                size.cuts().least().ifPresent(least -> keys.put("least_cut", least));
-                size.cuts().step().ifPresent(step -> keys.put("offset_step", step));
-            }
-            keys.put("guard_band", size.guard());
-            keys.put("gauge_kind", quoted(size.gauge()));
-            if (size.compared()) {
-                keys.put("master", size.about());
-            }
-            keys.put("temperature", quoted(size.warm() ? "ask" : "not-asked"));
-        } else if (what instanceof Angle angle) {
-            keys.put("lower", quoted(marked(angle.lower())));
-            keys.put("upper", quoted(marked(angle.upper())));
-            keys.put("guard_band", quoted(marked(angle.guard())));
-            keys.put("places", places(angle.places()));
-            keys.put("gauge_kind", quoted("bevel-protractor"));
-        } else if (what instanceof Scale scale) {
-            keys.put("unit", quoted(scale.unit()));
-            scale.lower().ifPresent(lower -> keys.put("lower", lower));
-            scale.upper().ifPresent(upper -> keys.put("upper", upper));
-            scale.rule()
-                    .ifPresentOrElse(
-                            rule -> keys.put("rule", quoted(rule)), () -> keys.put("guard_band", scale.guard()));
-            keys.put("places", places(scale.places()));
-            keys.put("gauge_kind", quoted("other-instrument"));
-        } else if (what instanceof Taper taper) {
-            keys.put("by", quoted("rollers"));
-            keys.put("height", 40);
-            keys.put("end", quoted("small-down"));
-            keys.put("lower", quoted(marked(taper.lower())));
-            keys.put("upper", quoted(marked(taper.upper())));
-            keys.put("guard_band", quoted(marked(taper.guard())));
-            keys.put("places", places(taper.places()));
-            keys.put("gauge_kind", quoted("micrometer"));
-        } else if (what instanceof Paper paper) {
-            keys.put("what", quoted("A certificate."));
-            keys.put("where", quoted("Measuring room"));
-            keys.put("count", paper.count());
-            paper.upper().ifPresent(upper -> keys.put("upper", upper));
-        } else if (what instanceof Position position) {
-            keys.put("zone", position.zone());
-            if (position.bore() > 0) {
-                keys.put("modifier", quoted(position.modifier()));
-                keys.put("size_step", position.bore());
-            }
-            keys.put(
-                    "holes",
-                    position.two()
-                            ? "[{ name = \"A\", x = 20, y = 15 }, { name = \"B\", x = -20, y = 0 }]"
-                            : "[{ name = \"A\", x = 20, y = 15 }]");
-            if (position.ends()) {
-                keys.put("ends", "[\"entry\", \"exit\"]");
-            }
-            keys.put("gauge_kind", quoted("caliper"));
-        } else if (what instanceof Plug plug) {
-            keys.put("bore_step", plug.bore());
-            keys.put("clearance_least", plug.least());
-            keys.put("clearance_greatest", plug.greatest());
-            keys.put("places", places(plug.places()));
-            keys.put("feel", quoted(plug.feel().name().toLowerCase(Locale.ROOT).replace('_', '-')));
-            keys.put("gauge_kind", quoted("micrometer"));
-        } else if (what instanceof Difference difference) {
-            keys.put("of", quoted("one - other"));
-            keys.put("names", "{ one = %d, other = %d }".formatted(difference.of(), difference.less()));
-            keys.put("lower", difference.lower());
-            keys.put("upper", difference.upper());
-        } else if (what instanceof Thread thread) {
-            keys.put("form", quoted("metric"));
-            keys.put("diameter", 10);
-            keys.put("pitch", "1.5");
-            keys.put("lower", thread.lower());
-            keys.put("upper", thread.upper());
-            keys.put("wire", thread.wire());
-            keys.put("guard_band", thread.guard());
-            keys.put("places", places(2));
-            keys.put("cut_again", quoted("too big"));
-            keys.put("temperature", quoted("not-asked"));
-            if (thread.minorStep() > 0) {
-                keys.put("minor_step", thread.minorStep());
-            }
-            thread.minor().ifPresent(minor -> keys.put("minor_diameter", minor));
-        }
-        return keys.entrySet().stream()
-                .map(key -> key.getKey() + " = " + key.getValue())
-                .collect(Collectors.joining("\n", inOrder() ? "\n[[step]]\n" : "\n[[elsewhere]]\n", "\n"));
-    }
-
-    /** An angle above zero, in minutes that may have decimals, as people write it. */
-    static String marked(BigDecimal minutes) {
-        BigDecimal[] parts = minutes.divideAndRemainder(new BigDecimal("60"));
-        return parts[0].toBigInteger() + "°" + parts[1].toPlainString() + "'";
-    }
-
-    private static String quoted(String text) {
-        return "\"" + text + "\"";
-    }
-
-    private static List<String> places(int count) {
-        return IntStream.rangeClosed(1, count)
-                .mapToObj(i -> quoted("place " + i))
-                .toList();
+        return new StepText(this).toml();
     }
 }

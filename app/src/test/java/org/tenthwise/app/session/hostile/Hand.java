@@ -1,7 +1,6 @@
 package org.tenthwise.app.session.hostile;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -13,8 +12,6 @@ import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.CouldNotSave;
-import org.tenthwise.model.gauge.ReadingDirection;
-import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.MeasuredBody;
@@ -95,7 +92,10 @@ final class Hand {
             }
             case 14, 15 -> document();
             default ->
-                session.temperatures().take(random.nextBoolean() ? MeasuredBody.PART : MeasuredBody.GAUGE, degrees());
+                session.temperatures()
+                        .take(
+                                random.nextBoolean() ? MeasuredBody.PART : MeasuredBody.GAUGE,
+                                figures().degrees());
         }
     }
 
@@ -122,6 +122,10 @@ final class Hand {
                 random.nextBoolean() ? "D-1" : "");
     }
 
+    private Figures figures() {
+        return new Figures(here().what(), session.state().setting(), random);
+    }
+
     // what is asked
 
     private void liesReady() throws CouldNotSave {
@@ -143,17 +147,19 @@ final class Hand {
         } else if (asked instanceof Prompt.LiesReady) {
             liesReady();
         } else if (asked instanceof Prompt.Certified certified) {
-            enter(new BigDecimal(certified.nominal().text()).add(thousandths(3)).toPlainString());
+            enter(new BigDecimal(certified.nominal().text())
+                    .add(figures().thousandths(3))
+                    .toPlainString());
         } else if (asked instanceof Prompt.Zero) {
-            enter(thousandths(5).toPlainString());
+            enter(figures().thousandths(5).toPlainString());
         } else if (asked instanceof Prompt.Reading reading
                 && here().what() instanceof Facts.RunOut
                 && random.nextInt(6) == 0) {
             turn(reading);
         } else if (asked instanceof Prompt.Reading reading) {
-            enter(figure(reading.slot().key()));
+            enter(figures().reading(reading.slot().key()));
         } else if (asked instanceof Prompt.Temperature) {
-            enter(degrees());
+            enter(figures().degrees());
         } else if (asked instanceof Prompt.Answering answering) {
             asked(answer(answering.question()));
         } else if (asked instanceof Prompt.ForDocument) {
@@ -230,134 +236,5 @@ final class Hand {
 
     private Facts here() {
         return plan.facts(session.state().inHand().number());
-    }
-
-    // figures
-
-    private String degrees() {
-        return BigDecimal.valueOf(180 + random.nextInt(100), 1).toPlainString();
-    }
-
-    private String figure(String slot) {
-        if (random.nextInt(60) == 0) {
-            return List.of("29991", "0", "-3", "1.181", "0.0020003").get(random.nextInt(5));
-        }
-        Facts.What what = here().what();
-        if (what instanceof Facts.RunOut) {
-            int most = List.of(5, 10, 20, 20, 30).get(random.nextInt(5));
-            return BigDecimal.valueOf(random.nextInt(most) + (slot.endsWith("highest") ? 8 : 0), 3)
-                    .toPlainString();
-        }
-        if (what instanceof Facts.Angle angle) {
-            return angle(angle);
-        }
-        if (what instanceof Facts.Scale scale) {
-            return scale(scale);
-        }
-        if (what instanceof Facts.Position position) {
-            return position.nominal(Integer.parseInt(slot.substring(0, slot.indexOf('.'))))
-                    .add(BigDecimal.valueOf(inOrNear(-36, 36), 3))
-                    .toPlainString();
-        }
-        if (what instanceof Facts.Difference difference) {
-            return difference.upper().toPlainString();
-        }
-        if (what instanceof Facts.Taper taper) {
-            return taper(slot, taper);
-        }
-        BigDecimal size = what instanceof Facts.Size bore
-                ? size(bore)
-                : what instanceof Facts.Plug plug ? plug(plug) : overWires((Facts.Thread) what);
-        return asRead(size).toPlainString();
-    }
-
-    private BigDecimal size(Facts.Size bore) {
-        BigDecimal low = bore.lower().orElseThrow();
-        int width = bore.upper()
-                .map(upper -> upper.subtract(low).movePointRight(3).intValueExact())
-                .orElse(20);
-        int guard = bore.guard().movePointRight(3).intValueExact();
-        return low.add(BigDecimal.valueOf(inOrNear(guard, width - guard), 3));
-    }
-
-    /** In minutes, at times with a tenth of one, in decimals of a degree, or with nothing to tell the two apart. */
-    private String angle(Facts.Angle angle) {
-        int guard = angle.guard().intValueExact();
-        int width = angle.upper().subtract(angle.lower()).intValueExact();
-        BigDecimal minutes = angle.lower().add(BigDecimal.valueOf(inOrNear(guard, width - guard)));
-        return switch (random.nextInt(8)) {
-            case 0 -> Facts.marked(minutes.add(new BigDecimal("0.1")));
-            case 1 -> minutes.divide(new BigDecimal("60"), 6, RoundingMode.HALF_EVEN) + "°";
-            case 2 ->
-                minutes.divide(new BigDecimal("60"), 2, RoundingMode.HALF_EVEN).toPlainString();
-            default -> Facts.marked(minutes);
-        };
-    }
-
-    /** In tenths; of a roughness often so small that the first value is enough. */
-    private String scale(Facts.Scale scale) {
-        int most = scale.upper()
-                .map(upper -> upper.movePointRight(1).intValueExact())
-                .orElse(500);
-        int least = scale.lower()
-                .map(lower -> lower.movePointRight(1).intValueExact())
-                .orElse(most / 2);
-        int tenths =
-                scale.rule().isPresent() && random.nextInt(3) == 0 ? most + random.nextInt(4) : inOrNear(least, most);
-        return BigDecimal.valueOf(tenths, 1).toPlainString();
-    }
-
-    /** On the plate 50 or a little more, on the blocks what an angle near the limits has; at times the two swapped. */
-    private String taper(String slot, Facts.Taper taper) {
-        BigDecimal low = new BigDecimal("50.000").add(thousandths(2));
-        int guard = taper.guard().intValueExact();
-        int minutes = taper.lower().intValueExact()
-                + inOrNear(guard, taper.upper().subtract(taper.lower()).intValueExact() - guard);
-        double rise = 80 * Math.tan(Math.toRadians(minutes / 120.0));
-        boolean isHigh = slot.endsWith(".2") != (random.nextInt(15) == 0);
-        return (isHigh ? low.add(BigDecimal.valueOf(rise)) : low)
-                .setScale(3, RoundingMode.HALF_EVEN)
-                .toPlainString();
-    }
-
-    private BigDecimal plug(Facts.Plug plug) {
-        return new BigDecimal("30.005").subtract(plug.least()).subtract(BigDecimal.valueOf(inOrNear(-2, 6), 3));
-    }
-
-    /** A measurement that means a pitch diameter somewhere about the limits. */
-    private BigDecimal overWires(Facts.Thread thread) {
-        BigDecimal pitchDiameter = thread.lower().add(BigDecimal.valueOf(inOrNear(10, 122), 3));
-        return pitchDiameter
-                .add(thread.wire().multiply(new BigDecimal("3")))
-                .subtract(new BigDecimal("1.299038"))
-                .setScale(3, RoundingMode.HALF_EVEN);
-    }
-
-    /** Mostly from least to most, at times a little outside, at the ends rather more often than between. */
-    private int inOrNear(int least, int most) {
-        return switch (random.nextInt(12)) {
-            case 0 -> least - 1 - random.nextInt(6);
-            case 1 -> most + 1 + random.nextInt(6);
-            case 2 -> least;
-            case 3 -> most;
-            default -> least + random.nextInt(most - least + 1);
-        };
-    }
-
-    /** What the gauge in hand shows on a size. */
-    private BigDecimal asRead(BigDecimal size) {
-        Optional<Setting> setting =
-                session.state().setting().filter(set -> set.zero().isPresent());
-        if (setting.isEmpty()) {
-            return size;
-        }
-        BigDecimal over = size.subtract(
-                new BigDecimal(setting.get().certified().orElseThrow().text()));
-        boolean falls = setting.get().gauge().sense().orElseThrow() == ReadingDirection.FALLS_WITH_SIZE;
-        return new BigDecimal(setting.get().zero().get().text()).add(falls ? over.negate() : over);
-    }
-
-    private BigDecimal thousandths(int most) {
-        return BigDecimal.valueOf(random.nextInt(2 * most + 1) - most, 3);
     }
 }

@@ -77,6 +77,7 @@ class HostileRunsTest {
                         .containsAll(Set.of(
                                 "Asks",
                                 "RunOut",
+                                "Indicated",
                                 "Size",
                                 "Angle",
                                 "Scale",

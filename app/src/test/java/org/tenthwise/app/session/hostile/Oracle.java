@@ -22,16 +22,17 @@ import org.tenthwise.model.run.StepEvent;
  * for nothing, also where the later one is struck out. What was read before a step was begun anew, sent to rework or
  * repair, or before what it rests on was read anew or struck out, counts for nothing any more. A step has passed when
  * everything it asks for is there and everything it demands holds: a size inside its limits by the guard band at every
- * place (or as a mean, largest, smallest, where it is so combined), an angle so too, a taper over rollers so too, a
- * figure of a scale as {@link ScaleOracle} has it, an axis twice its distance from its true place inside the zone and
- * its bonus, a run-out as {@link RunOutOracle} has it, a difference of two sizes inside at both ends with both of them
- * whole, a plug's play inside at both ends and felt as wanted and not against what the gauges say, a pitch diameter
- * inside with no wire on the root at the largest root that was read, every answer the wanted one, a document that has a
- * number and no day still to come and says so, or gives as many figures as are asked for, all of them inside. A
- * concession holds for what it was signed for: any later reading, answer, temperature, strike or new pass of the step,
- * or of what it rests on, ends it; so does another disposition. What is no characteristic of the drawing can be carried
- * on with, not conceded. A part conforms when every characteristic has passed and none was ever repaired, every other
- * step has passed or is carried on with, and nothing is scrapped.
+ * place (or as a mean, largest, smallest, where it is so combined), an angle so too, a taper over rollers so too, the
+ * movement of an indicator as {@link IndicatedOracle} has it, a figure of a scale as {@link ScaleOracle} has it, an
+ * axis twice its distance from its true place inside the zone and its bonus, a run-out as {@link RunOutOracle} has it,
+ * a difference of two sizes inside at both ends with both of them whole, a plug's play inside at both ends and felt as
+ * wanted and not against what the gauges say, a pitch diameter inside with no wire on the root at the largest root that
+ * was read, every answer the wanted one, a document that has a number and no day still to come and says so, or gives as
+ * many figures as are asked for, all of them inside. A concession holds for what it was signed for: any later reading,
+ * answer, temperature, strike or new pass of the step, or of what it rests on, ends it; so does another disposition.
+ * What is no characteristic of the drawing can be carried on with, not conceded. A part conforms when every
+ * characteristic has passed and none was ever repaired, every other step has passed or is carried on with, and nothing
+ * is scrapped.
  */
 final class Oracle {
 
@@ -49,11 +50,6 @@ final class Oracle {
     private static final BigDecimal PART_EXPANSION = new BigDecimal("23");
     /** Steel, what a plan that says nothing of its gauges takes. */
     private static final BigDecimal GAUGE_EXPANSION = new BigDecimal("11.5");
-
-    private static final BigDecimal PITCH = new BigDecimal("1.5");
-    private static final BigDecimal ROOT_OF_THREE = new BigDecimal("1.7320508075688772");
-    /** Basic minor diameter of M10 x 1.5: 10 less 1.082532 times the pitch (ISO 68-1). */
-    private static final BigDecimal BASIC_MINOR = new BigDecimal("8.376202");
 
     private final List<Facts> plan;
     private final List<Entry> entries;
@@ -147,13 +143,13 @@ final class Oracle {
             return size(step, size);
         }
         if (step.what() instanceof Facts.Angle angle) {
-            return angle(step, angle);
+            return new AngleOracle(counting.readings(step)).passed(angle);
         }
         if (step.what() instanceof Facts.Scale scale) {
             return new ScaleOracle(scale, counting.readings(step)).passed();
         }
         if (step.what() instanceof Facts.Taper taper) {
-            return taper(step, taper);
+            return new AngleOracle(counting.readings(step)).passed(taper);
         }
         if (step.what() instanceof Facts.Paper paper) {
             return says(counting.document(step)
@@ -166,7 +162,14 @@ final class Oracle {
         if (step.what() instanceof Facts.Difference difference) {
             return new DifferenceOracle(this, difference).passed();
         }
-        return step.what() instanceof Facts.Plug plug ? plug(step, plug) : thread(step, (Facts.Thread) step.what());
+        if (step.what() instanceof Facts.Indicated indicated) {
+            return new IndicatedOracle(indicated, counting.readings(step)).passed();
+        }
+        if (step.what() instanceof Facts.Plug plug) {
+            return plug(step, plug);
+        }
+        Facts.Thread thread = (Facts.Thread) step.what();
+        return ThreadOracle.passed(thread, counting.readings(step), root(thread));
     }
 
     private static boolean proves(Entry entry, Facts.Paper paper) {
@@ -244,39 +247,6 @@ final class Oracle {
                 DifferenceOracle.isRounded(demanded));
     }
 
-    private Says angle(Facts step, Facts.Angle demanded) {
-        List<BigDecimal> read = counting.readings(step).values().stream()
-                .map(Counting.Read::figure)
-                .toList();
-        return read.size() < demanded.places()
-                ? Says.NOT_PASSED
-                : inside(
-                        read,
-                        Optional.of(demanded.lower().add(demanded.guard())),
-                        Optional.of(demanded.upper().subtract(demanded.guard())),
-                        false);
-    }
-
-    /** tan(half the angle) = (high − low) / (2 · 40), place by place; the other way round it is no such taper. */
-    private Says taper(Facts step, Facts.Taper demanded) {
-        Map<String, Counting.Read> read = counting.readings(step);
-        List<BigDecimal> minutes = new ArrayList<>();
-        for (int place = 1; place <= demanded.places(); place++) {
-            Counting.Read low = read.get(place + ".1");
-            Counting.Read high = read.get(place + ".2");
-            if (low == null || high == null) {
-                return Says.NOT_PASSED;
-            }
-            double rise = high.figure().subtract(low.figure()).doubleValue();
-            minutes.add(BigDecimal.valueOf(120 * Math.toDegrees(Math.atan(rise / 80))));
-        }
-        return inside(
-                minutes,
-                Optional.of(demanded.lower().add(demanded.guard())),
-                Optional.of(demanded.upper().subtract(demanded.guard())),
-                true);
-    }
-
     /** @param rounded whether what is judged was rounded on the way, so that a hair's breadth decides nothing */
     static Says inside(
             List<BigDecimal> judged, Optional<BigDecimal> least, Optional<BigDecimal> most, boolean rounded) {
@@ -330,59 +300,15 @@ final class Oracle {
                 ((Facts.Size) bore.what()).warm());
     }
 
-    /**
-     * Pitch diameter from the measurement M over wires w: M − 3w + P·√3/2, less half the wire times the square of the
-     * tangent of the lead angle times cos 30° cot 30° (Machinery's Handbook, measuring screw threads by wires, from
-     * memory); good to a tenth of a micrometre here. Room at the root: half of M − 2w − root.
-     */
-    private Says thread(Facts step, Facts.Thread demanded) {
-        Map<String, Counting.Read> read = counting.readings(step);
-        if (read.size() < 2) {
-            return Says.NOT_PASSED;
-        }
-        Optional<BigDecimal> root = root(demanded);
-        if (root.isEmpty()) {
-            return Says.NOT_PASSED;
-        }
-        Says says = Says.PASSED;
-        for (Counting.Read one : read.values()) {
-            if (!isOffTheRoot(one, root.get())) {
-                says = Says.NOT_PASSED;
-            }
-        }
-        return says == Says.NOT_PASSED
-                ? says
-                : inside(
-                        pitchDiameters(step),
-                        Optional.of(demanded.lower().add(demanded.guard())),
-                        Optional.of(demanded.upper().subtract(demanded.guard())),
-                        true);
-    }
-
-    static boolean isOffTheRoot(Counting.Read read, BigDecimal root) {
-        BigDecimal wire = Counting.millimetres(read.setting().certified().orElseThrow());
-        return read.figure().subtract(wire.add(wire)).compareTo(root) > 0;
-    }
-
     /** Those of the readings that count. */
     List<BigDecimal> pitchDiameters(Facts step) {
-        return counting.readings(step).values().stream()
-                .map(one -> {
-                    BigDecimal wire =
-                            Counting.millimetres(one.setting().certified().orElseThrow());
-                    BigDecimal pitchDiameter = one.figure()
-                            .subtract(wire.multiply(new BigDecimal("3")))
-                            .add(PITCH.multiply(ROOT_OF_THREE).divide(new BigDecimal("2"), EXACT));
-                    double tangent = PITCH.doubleValue() / (Math.PI * 9.026);
-                    return pitchDiameter.subtract(BigDecimal.valueOf(wire.doubleValue() / 2 * tangent * tangent * 1.5));
-                })
-                .toList();
+        return ThreadOracle.pitchDiameters(counting.readings(step));
     }
 
     /** The largest root there can be; absent while the step that measures it is not whole. */
     Optional<BigDecimal> root(Facts.Thread demanded) {
         if (demanded.minorStep() == 0) {
-            return Optional.of(demanded.minor().orElse(BASIC_MINOR));
+            return Optional.of(demanded.minor().orElse(ThreadOracle.BASIC_MINOR));
         }
         Facts step = plan.get(demanded.minorStep() - 1);
         return sizes(step, (Facts.Size) step.what())

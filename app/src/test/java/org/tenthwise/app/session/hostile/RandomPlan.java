@@ -19,6 +19,11 @@ record RandomPlan(List<Facts> facts, Plan plan) {
 
     private static final List<String> FEATURES = List.of("width", "depth", "slot", "thickness", "length");
 
+    private static final List<String> MOVEMENTS = List.of(
+            "circular-run-out", "axial-run-out", "total-run-out", "squareness", "parallelism", "flatness", "symmetry");
+
+    private static final List<String> DATUMS = List.of("centres", "mandrel", "v-blocks", "same-chucking", "chuck");
+
     private static final String HEAD =
             """
             format = 1
@@ -69,13 +74,14 @@ record RandomPlan(List<Facts> facts, Plan plan) {
     private static Facts.What what(List<Facts> before, Random random) {
         List<Integer> bores = numbers(before, "bore");
         List<Integer> roots = numbers(before, "diameter");
-        return switch (random.nextInt(16)) {
+        return switch (random.nextInt(18)) {
             case 0 -> new Facts.Asks("confirm", Map.of(Question.CONFIRMED, Answer.YES));
             case 1 -> new Facts.Asks("look", Map.of(Question.LOOKS_RIGHT, Answer.YES));
             case 2 ->
                 new Facts.Asks(
                         "go-not-go",
-                        new EnumMap<>(Map.of(Question.GO_ENTERS, Answer.YES, Question.NOT_GO_STAYS_OUT, Answer.YES)));
+                        new EnumMap<>(Map.of(Question.GO_ENTERS, Answer.YES, Question.NOT_GO_STAYS_OUT, Answer.YES)),
+                        random.nextBoolean());
             case 3 ->
                 new Facts.RunOut(
                         dec("0.020"),
@@ -104,6 +110,7 @@ record RandomPlan(List<Facts> facts, Plan plan) {
             case 12 -> scale(random);
             case 13 -> difference(before, random);
             case 14 -> taper(random);
+            case 15, 16 -> indicated(random);
             default -> bore(random);
         };
     }
@@ -204,6 +211,16 @@ record RandomPlan(List<Facts> facts, Plan plan) {
                 1 + random.nextInt(3),
                 random.nextBoolean() ? dec("0") : dec("0.5"),
                 Optional.empty());
+    }
+
+    private static Facts.What indicated(Random random) {
+        String of = MOVEMENTS.get(random.nextInt(MOVEMENTS.size()));
+        return new Facts.Indicated(
+                of,
+                of.equals("flatness") ? "" : DATUMS.get(random.nextInt(DATUMS.size())),
+                dec("0.020"),
+                2 + random.nextInt(2),
+                random.nextBoolean() ? dec("0") : dec("0.002"));
     }
 
     private static Facts.What taper(Random random) {
