@@ -31,6 +31,13 @@ final class SizeSentences extends OfSizeSentences {
         StepFigures figures = StepFigures.of(finding);
         new TouchWords(words).of(finding).ifPresent(said::add);
         together(finding.check(), finding.measured(), said);
+        finding.greatestBesideDeciding()
+                .map(greatest -> words.say(
+                        "combined.highest-of-a-rule",
+                        figures.size(greatest),
+                        figures.size(finding.deciding().orElseThrow())))
+                .map(Weighed::how)
+                .ifPresent(said::add);
         finding.check().asIndicated().ifPresent(indicated -> proves(indicated, said));
         first().ifPresent(said::add);
         past(finding.past(), figures, said);

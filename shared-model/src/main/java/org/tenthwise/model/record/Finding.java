@@ -82,6 +82,11 @@ public sealed interface Finding
         return Optional.empty();
     }
 
+    /** The greatest of what was read, where a rule lets it lie over the limit and another value decides. */
+    default Optional<Measured> greatestBesideDeciding() {
+        return Optional.empty();
+    }
+
     /** The figure of a document that decides; absent where none does, and for what no document proves. */
     default Optional<Written> decidingFigure() {
         return Optional.empty();

@@ -1,5 +1,6 @@
 package org.tenthwise.model.record;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.compute.form.WallForm;
@@ -72,6 +73,14 @@ public record SizeFinding(
     @Override
     public boolean showsSizes() {
         return check.asSize().isPresent() && check.combine() != Combine.RANGE && !touchUnsaid();
+    }
+
+    @Override
+    public Optional<Measured> greatestBesideDeciding() {
+        return deciding.filter(one -> check.combine() == Combine.SIXTEEN_PERCENT)
+                .flatMap(one -> measured.stream()
+                        .max(Comparator.comparing(Measured::value))
+                        .filter(greatest -> greatest.value().isAbove(one.value())));
     }
 
     /** By the 16 % rule no more is measured than it takes. */

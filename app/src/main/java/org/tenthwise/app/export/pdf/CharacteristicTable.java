@@ -118,6 +118,9 @@ final class CharacteristicTable {
                         Style.TEXT));
         row.text(correction, FigureText.sum(finding, measured).correction(), Style.TEXT)
                 .text(size, value(finding, measured), Style.BOLD);
+        finding.greatestBesideDeciding()
+                .map(greatest -> FigureText.sum(finding, greatest).value())
+                .ifPresent(greatest -> row.text(size, matter.say("record.highest", greatest), Style.SMALL));
     }
 
     private String value(Finding finding, Measured measured) {

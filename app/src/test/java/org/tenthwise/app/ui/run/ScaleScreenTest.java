@@ -98,6 +98,9 @@ class ScaleScreenTest extends RunAtHand {
         assertTrue(
                 new Remarks(words).of(finding()).contains("16 % rule: 1 of 6 over the limit, about one in six may be."),
                 () -> new Remarks(words).of(finding()).toString());
+        assertTrue(
+                new Remarks(words).of(finding()).contains("Highest 1.71 µm; 1.52 µm decides."),
+                () -> new Remarks(words).of(finding()).toString());
     }
 
     @Test
