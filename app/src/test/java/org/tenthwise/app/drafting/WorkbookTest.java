@@ -35,6 +35,7 @@ import org.tenthwise.checklists.editing.PlanText;
 import org.tenthwise.model.callout.CalloutReader;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.words.Refused;
+import org.tenthwise.model.words.Words;
 
 /** Workbooks are written by another library than the one that reads them. Lists are invented. */
 class WorkbookTest {
@@ -83,7 +84,7 @@ class WorkbookTest {
                 }
             }
         });
-        Drafter drafter = new Drafter(new CalloutReader(part.plan().unit(), Optional.empty()));
+        Drafter drafter = new Drafter(new CalloutReader(part.plan().unit(), Optional.empty()), Words.ENGLISH);
         PlanText head = PlanText.of("").orElseThrow();
         assertEquals(
                 drafter.of(head, rows).plan().text(),
@@ -152,7 +153,7 @@ class WorkbookTest {
         assertEquals(List.of("1", "Ø30 H7"), rows.get(6));
         assertEquals(
                 7,
-                new Drafter(new CalloutReader(Unit.MILLIMETRE, Optional.empty()))
+                new Drafter(new CalloutReader(Unit.MILLIMETRE, Optional.empty()), Words.ENGLISH)
                         .of(PlanText.of("").orElseThrow(), rows)
                         .lines()
                         .get(0)
@@ -187,7 +188,7 @@ class WorkbookTest {
             sheet.style(2, 0).format("yyyy-mm-dd").set();
             sheet.value(2, 1, "30 ±0.1");
         });
-        List<String> refused = new Drafter(new CalloutReader(Unit.MILLIMETRE, Optional.empty()))
+        List<String> refused = new Drafter(new CalloutReader(Unit.MILLIMETRE, Optional.empty()), Words.ENGLISH)
                 .of(PlanText.of("").orElseThrow(), ListFile.rows(file)).refused().stream()
                         .map(line -> line.refused().orElseThrow().key())
                         .toList();

@@ -41,6 +41,7 @@ import org.tenthwise.checklists.editing.Template;
 import org.tenthwise.checklists.editing.TomlValue;
 import org.tenthwise.model.callout.CalloutReader;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.words.Words;
 
 /** Plans made and changed at the tablet, on every display. */
 class PlanScreenTest extends ScreenTest {
@@ -278,7 +279,7 @@ class PlanScreenTest extends ScreenTest {
 
     @Test
     void whatCameOfAListHoldsEverywhere() {
-        Drafted drafted = new Drafter(new CalloutReader(Unit.MILLIMETRE, Optional.empty()))
+        Drafted drafted = new Drafter(new CalloutReader(Unit.MILLIMETRE, Optional.empty()), Words.ENGLISH)
                 .of(
                         PlanText.of("format = 1\n").orElseThrow(),
                         List.of(

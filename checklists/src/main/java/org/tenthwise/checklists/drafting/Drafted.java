@@ -22,7 +22,8 @@ public record Drafted(PlanText plan, List<CameOf> lines) {
      * @param place in the file, from 1
      * @param number of the characteristic, empty where it has none
      * @param requirement as the list has it, empty where it has none
-     * @param tables kinds of table that came of it, by their names in the plan; empty where it was refused
+     * @param tables kinds of table that came of it, by their names in the plan; empty where it was refused: then an
+     *     open step says so
      * @param refused why nothing came of it
      */
     public record CameOf(int place, String number, String requirement, List<String> tables, Optional<Message> refused) {

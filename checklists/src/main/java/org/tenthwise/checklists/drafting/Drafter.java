@@ -13,7 +13,9 @@ import org.tenthwise.checklists.editing.PlanText;
 import org.tenthwise.checklists.editing.TableText;
 import org.tenthwise.checklists.editing.TomlValue;
 import org.tenthwise.model.callout.CalloutReader;
+import org.tenthwise.model.words.Message;
 import org.tenthwise.model.words.Refused;
+import org.tenthwise.model.words.Words;
 
 /** Makes the draft of a plan of a list of characteristics. */
 public final class Drafter {
@@ -26,10 +28,15 @@ public final class Drafter {
             + "(jan|feb|mar|mär|apr|may|mai|jun|jul|aug|sep|oct|okt|nov|dec|dez)[a-z]*.*");
 
     private final CalloutReader reader;
+    private final Words words;
 
-    /** @param reader of the drawing */
-    public Drafter(CalloutReader reader) {
+    /**
+     * @param reader of the drawing
+     * @param words in which the plan says why a line was refused
+     */
+    public Drafter(CalloutReader reader, Words words) {
         this.reader = reader;
+        this.words = words;
     }
 
     /**
@@ -66,8 +73,17 @@ public final class Drafter {
                     made.stream().map(TableText::name).toList(),
                     Optional.empty());
         } catch (Refused e) {
+            tables.add(left(line, number, requirement, e));
             return new Drafted.CameOf(line.place(), number, requirement, List.of(), Optional.of(e.why()));
         }
+    }
+
+    /** A step that is open until somebody says what is right, so that no line of a drawing is lost. */
+    private TableText left(ListLine line, String number, String requirement, Refused refused) {
+        TableText step = TableText.ofList("step");
+        step = number.isEmpty() ? step : step.with("balloon", TomlValue.text(number));
+        step = requirement.isEmpty() ? step : step.with("requirement", TomlValue.text(requirement));
+        return step.with("refused", TomlValue.text(words.say(Message.of("draft.left", line.place(), refused.why()))));
     }
 
     private List<TableText> made(ListLine line, String number, String requirement, Set<String> numbers) {

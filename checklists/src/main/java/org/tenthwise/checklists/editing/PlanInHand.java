@@ -27,7 +27,8 @@ public final class PlanInHand {
      * What cannot be true of a copy: its place in the order, its number and its place on the drawing, and what waits
      * for it.
      */
-    private static final List<String> NOT_COPIED = List.of(NUMBER, "balloon", SpotText.KEY, INSTANCE, "hold");
+    private static final List<String> NOT_COPIED =
+            List.of(NUMBER, "balloon", SpotText.KEY, INSTANCE, "hold", "refused");
 
     private final PlanReader reader = new PlanReader();
     private final Deque<PlanText> before = new ArrayDeque<>();

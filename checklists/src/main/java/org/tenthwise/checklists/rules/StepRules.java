@@ -24,6 +24,9 @@ import org.tenthwise.model.words.Word;
 final class StepRules {
 
     private static final String NUMBER = "number";
+    /** Why a line of a list became no check. */
+    private static final String REFUSED = "refused";
+
     private static final String CLAMPING = "clamping";
 
     private final StepKinds kinds = new StepKinds();
@@ -85,6 +88,7 @@ final class StepRules {
     }
 
     private Optional<Step> step(TableKeys keys, Optional<Integer> number, HoldRules holds, Requirement requirement) {
+        keys.ifAny(REFUSED, keys::prose).ifPresent(why -> keys.problem(REFUSED, "plan.step.refused", why));
         requirement.judge(keys);
         soFar.limitsFrom(requirement.origin());
         Optional<Integer> operation = keys.whole("operation");

@@ -17,6 +17,7 @@ import org.tenthwise.checklists.editing.TableText;
 import org.tenthwise.model.callout.CalloutReader;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.words.Refused;
+import org.tenthwise.model.words.Words;
 
 /** Lists are invented. */
 class DrafterTest {
@@ -38,7 +39,7 @@ class DrafterTest {
             """;
 
     private static Drafted drafted(Unit unit, String... rows) {
-        return new Drafter(new CalloutReader(unit, Optional.empty()))
+        return new Drafter(new CalloutReader(unit, Optional.empty()), Words.ENGLISH)
                 .of(
                         PlanText.of(HEAD.replace("\"mm\"", '"' + unit.symbol() + '"'))
                                 .orElseThrow(),
@@ -80,6 +81,18 @@ class DrafterTest {
         assertTrue(plan.missing(1).contains("kind"), "bore or shaft: " + plan.open());
         assertEquals(
                 List.of("number", "balloon", "requirement"), plan.steps().get(0).keys());
+    }
+
+    /** What the words say alone would pass as a check: the figures beside them say otherwise, and the plan knows. */
+    @Test
+    void aRefusedLineStaysOpenInThePlan() {
+        Drafted drafted = drafted("No.|Requirement|Upper", "1|30 ±0.1|30.2", "2|25 ±0.1|");
+        PlanInHand plan = new PlanInHand(drafted.plan());
+        assertEquals(2, plan.steps().size());
+        assertEquals(Optional.of("30 ±0.1"), plan.steps().get(0).says("requirement"));
+        assertTrue(plan.open().toString().contains("line 2 of the list"), plan.open()::toString);
+        plan.changeStep(0, step -> step.without("refused"));
+        assertEquals(-1, plan.open().toString().indexOf("of the list"), plan.open()::toString);
     }
 
     @Test
@@ -134,7 +147,8 @@ class DrafterTest {
     void whatIsDoubtfulIsRefusedWithItsReason(String row, String said) {
         Drafted drafted = drafted("No.|Qty|Requirement|Lower|Upper", row);
         assertTrue(why(drafted).contains(said), why(drafted));
-        assertEquals(List.of(), drafted.plan().list("step"));
+        assertTrue(
+                drafted.plan().list("step").get(0).says("refused").orElseThrow().contains(said));
     }
 
     @ParameterizedTest
@@ -148,7 +162,8 @@ class DrafterTest {
     void figuresOfAnotherSizeThanTheOneDrawnAreNeverLimits(String row, String said) {
         Drafted drafted = drafted("No.|Requirement|Nominal|Plus|Minus|Lower|Upper", row);
         assertTrue(why(drafted).contains(said), why(drafted));
-        assertEquals(List.of(), drafted.plan().list("step"));
+        assertTrue(
+                drafted.plan().list("step").get(0).says("refused").orElseThrow().contains(said));
     }
 
     @Test

@@ -104,7 +104,7 @@ public final class NewPlanViewModel {
     /** @throws org.tenthwise.model.words.Refused if the list is none, or the general tolerance cannot be read */
     private Drafted kept(String name, PlanText begun) throws IOException {
         Drafted drafted = list.isPresent()
-                ? new Drafter(reader(begun))
+                ? new Drafter(reader(begun), words)
                         .of(begun, ListFile.rows(desk.folder().resolve(list.get())))
                 : new Drafted(begun, List.of());
         desk.keep(name, drafted.plan());

@@ -42,6 +42,9 @@ public final class PlanStepViewModel {
             NamedKey.AIM,
             NamedKey.CLAMPING);
 
+    /** Why a line of a list became no check. */
+    private static final String REFUSED = "refused";
+
     private final String name;
     private final PlanInHand plan;
     private final int place;
@@ -63,11 +66,17 @@ public final class PlanStepViewModel {
                 .strip();
         wasOpen = plan.openSteps().contains(place);
         form = new TableForm(step, asked(step, words), words, clock, words.say("planning.keep"), this::keep);
-        step.says("requirement").ifPresent(form.form().aboutProperty()::set);
+        step.says(REFUSED)
+                .or(() -> step.says("requirement"))
+                .ifPresent(form.form().aboutProperty()::set);
     }
 
     private List<TableForm.Asked> asked(TableText step, Words words) {
-        List<String> missing = plan.missing(place);
+        List<String> missing = step.says(REFUSED).isPresent()
+                ? Stream.concat(Stream.of(NamedKey.REQUIREMENT.key()), plan.missing(place).stream())
+                        .distinct()
+                        .toList()
+                : plan.missing(place);
         Set<String> keys = new LinkedHashSet<>(missing);
         keys.addAll(NamedKey.keys(ALWAYS));
         keys.addAll(step.keys());
@@ -75,6 +84,7 @@ public final class PlanStepViewModel {
             keys.addAll(NamedKey.keys(MEASURED));
         }
         keys.remove("number");
+        keys.remove(REFUSED);
         ReadyValues ready = new ReadyValues(plan.text());
         return keys.stream()
                 .map(key -> new TableForm.Asked(
@@ -106,9 +116,12 @@ public final class PlanStepViewModel {
         return form.form();
     }
 
-    /** Where something was open, it goes on to the next step where something is; this one again while it is. */
+    /**
+     * Whoever keeps a refused line has read why, and said what is right. Where something was open, it goes on to the
+     * next step where something is; this one again while it is.
+     */
     private void keep(UnaryOperator<TableText> change) {
-        plan.changeStep(place, change);
+        plan.changeStep(place, step -> change.apply(step).without(REFUSED));
         navigator.back();
         if (wasOpen) {
             plan.openSteps().stream()

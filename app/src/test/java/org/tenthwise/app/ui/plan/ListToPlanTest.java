@@ -17,6 +17,7 @@ import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
 import org.tenthwise.checklists.catalogue.PlanDesk;
 import org.tenthwise.checklists.editing.PlanInHand;
+import org.tenthwise.checklists.editing.PlanText;
 import org.tenthwise.model.words.Words;
 
 /** An invented list of forty characteristics made into a plan by touch, its taps counted. */
@@ -134,5 +135,27 @@ class ListToPlanTest {
         LOG.info(() -> "Forty characteristics from a list to a plan: %d taps, %d of them letters and figures"
                 .formatted(taps, signs));
         assertTrue(taps <= 300, taps + " taps");
+    }
+
+    /** The reason stands above the form, the words of the drawing in it; kept, the step is a check like any other. */
+    @Test
+    void aRefusedLineIsAskedForWithItsReason() {
+        PlanInHand plan =
+                new PlanInHand(PlanText.of("format = 1\npart = \"T-1\"\nrevision = \"A\"\nissue = \"1\"\nname = \"T\"\n"
+                                + "material = \"steel\"\ndrawing = \"T-1\"\nunit = \"mm\"\n\n"
+                                + "[[operation]]\nnumber = 10\n"
+                                + "name = \"Turn\"\n\n[[step]]\nnumber = 1\nballoon = \"1\"\n"
+                                + "requirement = \"30 ±0.1\"\nrefused = \"line 2 of the list: so\"\n")
+                        .orElseThrow());
+        FormViewModel form = new PlanStepViewModel(NAME, plan, 0, Words.ENGLISH, workshop, Workshop.CLOCK).form();
+        assertEquals("line 2 of the list: so", form.aboutProperty().get());
+        assertTrue(field(form, "requirement").required());
+        form.fields().stream()
+                .filter(Field::required)
+                .filter(field -> !field.id().equals("plan-requirement"))
+                .forEach(field -> answer(form, field));
+        form.goOn();
+        assertEquals(Optional.empty(), plan.steps().get(0).value("refused"));
+        assertEquals(Optional.of("30 ±0.1"), plan.steps().get(0).says("requirement"));
     }
 }
