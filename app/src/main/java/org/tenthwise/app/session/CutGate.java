@@ -1,6 +1,7 @@
 package org.tenthwise.app.session;
 
 import java.util.Optional;
+import org.tenthwise.model.plan.CheckOfDimension;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.verdict.VerdictKind;
@@ -12,7 +13,7 @@ final class CutGate {
 
     /** Against a cut before everything of a size is read and settled, unless someone signed for it. */
     static Optional<Objection> cutting(Finding finding, Pass pass) {
-        return isCut(finding) && isMissing(finding) && pass.onThese().isEmpty()
+        return isCutAgain(finding) && isMissing(finding) && pass.onThese().isEmpty()
                 ? Optional.of(Objection.of(Objection.Kind.PLACES_UNREAD))
                 : Optional.empty();
     }
@@ -33,6 +34,14 @@ final class CutGate {
     /** Of the pass itself, or the root that its wires may lie on. */
     private static boolean isMissing(Finding finding) {
         return finding.missing() > 0 || finding.awaitsAnother();
+    }
+
+    private static boolean isCutAgain(Finding finding) {
+        return isCut(finding)
+                || finding.check()
+                        .asDimension()
+                        .flatMap(CheckOfDimension::cutAgainBeyond)
+                        .isPresent();
     }
 
     private static boolean isCut(Finding finding) {

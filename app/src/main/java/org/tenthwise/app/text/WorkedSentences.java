@@ -6,12 +6,14 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.WorkedFinding;
+import org.tenthwise.model.tolerance.Limit;
 import org.tenthwise.model.words.Words;
 import org.tenthwise.model.worked.WorkedBy;
 
@@ -66,12 +68,56 @@ final class WorkedSentences extends OfSizeSentences {
         return finding.refused().map(words::say).orElse("");
     }
 
-    /** Nobody can tell here whether metal is left to put it right. */
+    /** Of all but teeth nobody can tell here whether metal is left to put it right. */
     @Override
     Optional<ToDo> failed() {
         return finding.step().stepClass() == StepClass.DRAWING
+                        && finding.check().cutAgainBeyond().isEmpty()
                 ? Optional.of(ToDo.of(words.say("next.fail.angle")))
                 : super.failed();
+    }
+
+    /** What is left of teeth, as it is read, and on the teeth; how deep a cutter goes for it hangs on the cutter. */
+    @Override
+    Optional<String> againstACut() {
+        return finding.left()
+                .map(left -> left.isUneven()
+                        ? words.say("worked.left.uneven")
+                        : words.say(
+                                words.key(
+                                        "worked.left",
+                                        finding.check().by().readings().get(0)),
+                                range(left, Length::abs),
+                                range(left, this::onTheTeeth)));
+    }
+
+    private String range(WorkedFinding.Left left, UnaryOperator<Length> as) {
+        String least = rounded(as.apply(left.least()), RoundingMode.UP);
+        return left.most()
+                .map(most -> words.say("worked.left.range", least, rounded(as.apply(most), RoundingMode.DOWN)))
+                .orElseGet(() -> words.say("worked.left.least", least));
+    }
+
+    /** Into the limits, never out of them. */
+    private String rounded(Length length, RoundingMode inwards) {
+        StepFigures figures = StepFigures.of(finding);
+        Unit unit = figures.unit();
+        Length figure = Length.of(length.in(unit).setScale(figures.places(), inwards), unit);
+        return Figures.withUnit(Figures.plain(figure, unit, figures.places()), unit);
+    }
+
+    /** How much thinner the teeth of the place that decides are, once so much came off what is read. */
+    private Length onTheTeeth(Length off) {
+        Length now = shown().flatMap(WorkedFinding.At::worked).orElseThrow().value();
+        Length then =
+                finding.check().cutAgainBeyond().filter(Limit.UPPER::equals).isPresent()
+                        ? now.minus(off)
+                        : now.plus(off);
+        return thickness(now).minus(thickness(then));
+    }
+
+    private Length thickness(Length read) {
+        return finding.check().by().beside(List.of(read)).orElseThrow();
     }
 
     /** The place that decides, or the one read last. */

@@ -6,13 +6,14 @@ import java.util.stream.IntStream;
 import org.tenthwise.model.gauge.Uncertainty;
 import org.tenthwise.model.quantity.QuantityKind;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.tolerance.Limit;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.worked.WorkedBy;
 import org.tenthwise.model.worked.WorkedReading;
 
 /**
- * A size or an angle worked out of what is read at each place. What is left to cut nobody can tell from it here, so it
- * is never cut again by what it says.
+ * A size or an angle worked out of what is read at each place. Of teeth over pins, between them or by a span it tells
+ * whether metal is left; of all else nobody can tell that here, so it is never cut again by what it says.
  *
  * @param by how it is worked out
  * @param limits of what comes out, as {@code guardBand}
@@ -49,6 +50,11 @@ public record WorkedCheck(
     @Override
     public Optional<WorkedCheck> asWorked() {
         return Optional.of(this);
+    }
+
+    @Override
+    public Optional<Limit> cutAgainBeyond() {
+        return by.metalBeyond();
     }
 
     @Override

@@ -18,7 +18,8 @@ import org.tenthwise.model.words.Explained;
 
 /**
  * A size or an angle worked out of several readings: place by place, then combined and judged as any size is. Where the
- * readings of a place come to nothing, nothing is proven by any of them.
+ * readings of a place come to nothing, nothing is proven by any of them. With metal left at one place it stays open
+ * until the others are read: a cut goes round all of them.
  */
 final class WorkedAssessment {
 
@@ -40,8 +41,9 @@ final class WorkedAssessment {
         boolean spoilt = at.stream().anyMatch(one -> one.far() || one.refused().isPresent())
                 || warmth.filter(Plausible::isFarOff).isPresent();
         Combined together = Combined.of(check, worked);
-        Combined combined =
-                (temperatures == 0 ? together.with(missing, check) : together.stillOpen()).provingNothingIf(spoilt);
+        boolean cutUnread = missing > 0 && together.verdict().standing() == VerdictKind.CUT_AGAIN;
+        Combined combined = (temperatures == 0 && !cutUnread ? together.with(missing, check) : together.stillOpen())
+                .provingNothingIf(spoilt);
         boolean nothing = missing == 0 && combined.verdict().standing() == VerdictKind.OPEN;
         return new WorkedFinding(
                 step,

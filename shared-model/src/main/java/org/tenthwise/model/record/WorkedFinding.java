@@ -8,7 +8,9 @@ import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.WorkedCheck;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.tolerance.Limit;
 import org.tenthwise.model.verdict.Verdict;
+import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Message;
 
 /**
@@ -102,6 +104,45 @@ public record WorkedFinding(
                     BigDecimal moved = one.expanded().length().base().multiply(squares.sqrt(MathContext.DECIMAL64));
                     return new Length(moved, judged.value().kind());
                 })));
+    }
+
+    /**
+     * What is still to come off what is read, so that every place lies inside: more than zero.
+     *
+     * @param least brings the place with the most metal in
+     * @param most leaves the place with the least metal in; absent with one limit; below {@code least} where no one cut
+     *     brings all of them in
+     */
+    public record Left(Length least, Optional<Length> most) {
+
+        public boolean isUneven() {
+            return most.filter(least::isAbove).isPresent();
+        }
+    }
+
+    /** Absent unless it is to be cut again. */
+    public Optional<Left> left() {
+        Optional<Limit> metal = check.cutAgainBeyond();
+        return verdict.standing() != VerdictKind.CUT_AGAIN || metal.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Left(
+                        Length.greatest(over(metal.get()))
+                                .plus(check.guardBand().length()),
+                        Optional.of(over(metal.get() == Limit.UPPER ? Limit.LOWER : Limit.UPPER))
+                                .filter(over -> !over.isEmpty())
+                                .map(over -> Length.greatest(over)
+                                        .negated()
+                                        .minus(check.guardBand().length()))));
+    }
+
+    /** How far each place lies outside a limit, less than zero inside; empty without that limit. */
+    private List<Length> over(Limit limit) {
+        return check.limits().at(limit).stream()
+                .flatMap(bound -> at.stream()
+                        .flatMap(place -> place.worked().stream())
+                        .map(read -> read.value().minus(bound.length()))
+                        .map(above -> limit == Limit.UPPER ? above : above.negated()))
+                .toList();
     }
 
     @Override

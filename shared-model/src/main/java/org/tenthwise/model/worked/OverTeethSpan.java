@@ -7,6 +7,7 @@ import org.tenthwise.model.compute.gear.OverTeeth;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.tolerance.Limit;
 
 /**
  * Involute teeth by the span over several of them: the span itself is judged, and the tooth thickness told beside it.
@@ -56,6 +57,11 @@ public record OverTeethSpan(InvoluteTeeth teeth, int over, Unit unit) implements
     @Override
     public Optional<Length> beside(List<Length> readings) {
         return Optional.of(new OverTeeth(teeth, over).thickness(readings.get(0)));
+    }
+
+    @Override
+    public Optional<Limit> metalBeyond() {
+        return Optional.of(Limit.UPPER);
     }
 
     @Override

@@ -8,6 +8,7 @@ import org.tenthwise.model.compute.gear.ToothSide;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.tolerance.Limit;
 
 /**
  * Involute teeth over two pins, or between two of internal ones: the measurement itself is judged, and the tooth
@@ -51,6 +52,12 @@ public record PinsInTeeth(InvoluteTeeth teeth, Written pin, ToothSide side) impl
     @Override
     public Optional<Length> beside(List<Length> readings) {
         return Optional.of(pins().thickness(readings.get(0)));
+    }
+
+    /** Teeth too thick lift the pins: over them it is too much, between them too little. */
+    @Override
+    public Optional<Limit> metalBeyond() {
+        return Optional.of(side == ToothSide.EXTERNAL ? Limit.UPPER : Limit.LOWER);
     }
 
     private OverPins pins() {

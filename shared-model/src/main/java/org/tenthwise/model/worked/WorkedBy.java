@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.QuantityKind;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.tolerance.Limit;
 
 /**
  * A way of working a size or an angle out of what is read at a place.
@@ -63,6 +64,14 @@ public sealed interface WorkedBy
 
     /** Something that is told beside the result and not judged; absent where there is nothing. */
     default Optional<Length> beside(List<Length> readings) {
+        return Optional.empty();
+    }
+
+    /**
+     * The limit of the result beyond which there is metal left on the work; absent where the result does not tell, as
+     * either of its sides can have been cut too much.
+     */
+    default Optional<Limit> metalBeyond() {
         return Optional.empty();
     }
 

@@ -269,8 +269,8 @@ class WorkedScreenTest extends RunAtHand {
         "7, 63.60",
         "8, 30.00 25.60",
         "9, 5.00",
-        "10, 54.400",
-        "11, 15.60",
+        "10, 54.050",
+        "11, 15.30",
         "12, 96.600"
     })
     void outsideItsLimitsEveryWayFails(int step, String fails) throws Exception {
