@@ -97,12 +97,6 @@ class IndicatedScreenTest extends RunAtHand {
     }
 
     @Test
-    void aNeedleThatStoodStillIsAskedAbout() throws Exception {
-        run.enter("0.003", "0.003");
-        seen("run", "run-indicated-stood-still", this::screen);
-    }
-
-    @Test
     void beforeItsReadingsItHoldsEverywhere() throws Exception {
         seen("run", "run-indicated-open", this::screen);
     }
