@@ -85,6 +85,11 @@ public record FormField(
         return new FormField(id, quantity, several, choices, usual, needed, given, true, called);
     }
 
+    /** The same, but several figures of it are typed one after another. */
+    FormField oneAfterAnother() {
+        return new FormField(id, quantity, true, choices, usual, needed, given, named, called);
+    }
+
     /** The same, by a name of its own. */
     FormField called(String name) {
         return new FormField(id, quantity, several, choices, usual, needed, given, named, name);

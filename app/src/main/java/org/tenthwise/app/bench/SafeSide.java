@@ -9,6 +9,7 @@ import org.tenthwise.app.sums.cutting.DrillSetSum;
 import org.tenthwise.app.sums.cutting.NextCutSum;
 import org.tenthwise.app.sums.fit.FitSum;
 import org.tenthwise.app.sums.fit.LimitsSum;
+import org.tenthwise.app.sums.position.PositionSum;
 import org.tenthwise.app.sums.thread.ThreadLimitsSum;
 import org.tenthwise.app.sums.thread.WireInputs;
 
@@ -25,7 +26,9 @@ final class SafeSide {
             WireInputs.ROOT_CLEARANCE,
             NextCutSum.SAFE_CUT,
             FitSum.CLEARANCE_LEAST,
-            FitSum.CLEARANCE_NOW_LEAST);
+            FitSum.CLEARANCE_NOW_LEAST,
+            PositionSum.ALLOWED,
+            PositionSum.BONUS);
 
     private static final Set<String> NO_LESS = keys(
             LimitsSum.LEAST,
@@ -36,7 +39,8 @@ final class SafeSide {
             WireInputs.WIRE_LEAST,
             DrillSetSum.LEAST_REACH,
             FitSum.CLEARANCE_GREATEST,
-            FitSum.CLEARANCE_NOW_GREATEST);
+            FitSum.CLEARANCE_NOW_GREATEST,
+            PositionSum.DEVIATION);
 
     private SafeSide() {}
 

@@ -105,6 +105,25 @@ public final class SketchPicture implements Picture {
         return new SketchPicture(ToothSketches.span(teeth, over, Optional.of(span)), spoken);
     }
 
+    /** A hole drilled for a tap, with the thread there will be in it. */
+    public static Picture tapHole(String drill, String major, String spoken) {
+        List<Point> left = new Box(-5, 0, -2, 6).corners();
+        List<Point> right = new Box(2, 0, 5, 6).corners();
+        return new SketchPicture(
+                new WorkedSketch(
+                        List.of(List.of(left), List.of(right)),
+                        List.of(),
+                        List.of(),
+                        List.of(
+                                List.of(new Point(0, -0.6), new Point(0, 6.6)),
+                                List.of(new Point(-2.6, 0), new Point(-2.6, 6)),
+                                List.of(new Point(2.6, 0), new Point(2.6, 6))),
+                        List.of(
+                                SketchedSize.level(-1.2, new Point(-2, 0), new Point(2, 0), Optional.of(drill)),
+                                SketchedSize.level(7.4, new Point(-2.6, 6), new Point(2.6, 6), Optional.of(major)))),
+                spoken);
+    }
+
     /** Two bores, with what was read of them. */
     public static Picture centres(BetweenCentres.Read read, String figure, String spoken) {
         return new SketchPicture(with(figure).centres(read), spoken);

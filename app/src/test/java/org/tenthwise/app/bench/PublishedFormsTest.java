@@ -92,9 +92,10 @@ class PublishedFormsTest {
                 .flatMap(field -> field.choices().stream().map(choice -> form.settled(from.with(field.id(), choice))));
     }
 
+    /** As it is typed on the pad, which puts a zero before a point. */
     private static String text(SumValue value) {
         return value instanceof SumValue.Many many
                 ? many.values().stream().map(PublishedFormsTest::text).collect(Collectors.joining(" "))
-                : ((SumValue.Text) value).text();
+                : ((SumValue.Text) value).text().replaceFirst("^(-?)\\.", "$1" + "0.");
     }
 }

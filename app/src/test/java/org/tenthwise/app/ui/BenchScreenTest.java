@@ -47,6 +47,10 @@ class BenchScreenTest extends ScreenTest {
             OVER_PINS,     teeth=24 side=external module=2 pressure_angle=30 pin=4 measured=54.200 shift=-0.05
             SPAN,          teeth=24 module=2 pressure_angle=30 over=4 shift=-0.05
             RADIUS,        radius_by=rolls_inside rolls=10 over=60 height=4.2
+            BOLT_CIRCLE,   diameter=120 holes=6 start=15
+            POSITION,      'dx=0.030,0.042 dy=-0.020,-0.011 zone=0.1 modifier=mmc feature=hole size=10.030 least=10.000 greatest=10.036'
+            THREAD_PERCENT, major=12 pitch=1.75 drill=10.2
+            GENERAL_TOLERANCE, class=m kind=linear nominal=120
             ACROSS_CORNERS, sides=6 across_flats=24
             """;
 

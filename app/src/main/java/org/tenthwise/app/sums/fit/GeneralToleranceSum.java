@@ -17,12 +17,13 @@ import org.tenthwise.model.words.Word;
 /** How far off either way a dimension without a tolerance of its own may be. */
 public final class GeneralToleranceSum implements Sum {
 
+    public static final String NAME = "general-tolerance";
     public static final Input<GeneralClass> CLASS = Input.choice("class", classes());
     public static final Input<GeneralClass.Kind> KIND = Input.choice("kind", GeneralClass.Kind.values());
     public static final Input<BigDecimal> NOMINAL =
             Input.positive("nominal").in(Quantity.LENGTH).bounded("in-millimetres");
     public static final Output<BigDecimal> TOLERANCE = Output.exact("tolerance");
-    private static final SumDescription DESCRIPTION = SumDescription.named("general-tolerance")
+    private static final SumDescription DESCRIPTION = SumDescription.named(NAME)
             .takes(CLASS, KIND, NOMINAL)
             .gives(TOLERANCE)
             .on("linear", "radius", "angle");
