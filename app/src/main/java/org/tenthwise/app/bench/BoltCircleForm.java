@@ -73,7 +73,7 @@ final class BoltCircleForm implements BenchForm {
                         format.words()
                                 .say(
                                         "bench.hole.at",
-                                        format.length(x.get(i)),
+                                        format.withUnit(format.length(x.get(i))),
                                         format.withUnit(format.length(y.get(i))))))
                 .toList();
     }

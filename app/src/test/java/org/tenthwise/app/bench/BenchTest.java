@@ -252,4 +252,24 @@ class BenchTest {
                 .orElseThrow();
         assertEquals(List.of("0°", "90°", "180°", "270°"), sum.places(readings, filled));
     }
+
+    /** Machinery's Handbook, 31st ed., p. 711 example 3(a): 6 holes on 10 in about 7.5, 6, hole 1 at 30°. */
+    @Test
+    void everyHoleOfABoltCircleIsNamedWithItsXAndItsYAndTheirUnit() {
+        BenchForm sum = BenchKind.BOLT_CIRCLE.form();
+        FormValues filled = sum.settled(FormValues.nothing(Unit.INCH)
+                .with("diameter", "10")
+                .with("holes", "6")
+                .with("start", "30")
+                .with("centre_x", "7.5")
+                .with("centre_y", "6"));
+        Bench.FormOutcome.Done done = assertInstanceOf(Bench.FormOutcome.Done.class, bench.work(sum, filled));
+        List<String> rows = new ResultRows(sum, words)
+                .of(done.answer(), filled, false).stream()
+                        .map(row -> row.name() + ": " + row.value())
+                        .toList();
+        assertEquals("Hole 1: X ≈11.83013 in and Y 8.5000 in", rows.get(1));
+        assertEquals("Hole 2: X 7.5000 in and Y 11.0000 in", rows.get(2));
+        assertEquals(7, rows.size());
+    }
 }

@@ -96,6 +96,6 @@ class PublishedFormsTest {
     private static String text(SumValue value) {
         return value instanceof SumValue.Many many
                 ? many.values().stream().map(PublishedFormsTest::text).collect(Collectors.joining(" "))
-                : ((SumValue.Text) value).text().replaceFirst("^(-?)\\.", "$1" + "0.");
+                : ((SumValue.Text) value).text().replaceFirst("^(-?)\\.", "$10.");
     }
 }

@@ -31,7 +31,7 @@ import org.tenthwise.model.words.Words;
 final class FoundSheet extends Region {
 
     /** Letters of a name and its value that do not go beside others. */
-    private static final int LONG = 34;
+    private static final int LONG = 33;
 
     /** What the picture keeps of the height under the name. */
     private static final double PICTURE_SHARE = 0.5;
