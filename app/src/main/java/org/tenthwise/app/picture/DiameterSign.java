@@ -7,6 +7,8 @@ final class DiameterSign {
 
     /** How a text asks for the sign. */
     static final String TEXT = "\u2300";
+    /** What it is where a text is read, not seen. */
+    private static final String LETTER = "\u00d8";
     /** Width with the room on both sides, in ems. */
     static final double ADVANCE = 0.74;
 
@@ -16,7 +18,8 @@ final class DiameterSign {
     private DiameterSign() {}
 
     /** @param start left end of the base line */
-    static void draw(Pen pen, Point start, double size, boolean bold, Role role) {
+    static void draw(Pen pen, Face face, Point start, double size, Role role) {
+        boolean bold = face == Face.BOLD;
         Point centre = start.plus(ADVANCE / 2 * size, -TextMetrics.CAPITAL / 2 * size);
         Stroke stroke = Stroke.solid(size * (bold ? 0.115 : 0.075));
         pen.stroke(new Shape.Circle(centre, RADIUS * size), stroke, role);
@@ -24,5 +27,6 @@ final class DiameterSign {
                 new Shape.Polyline(List.of(centre.polar(REACH * size, 30), centre.polar(REACH * size, 210)), false),
                 stroke,
                 role);
+        pen.unseen(face, LETTER, start, size);
     }
 }

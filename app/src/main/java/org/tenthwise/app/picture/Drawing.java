@@ -157,7 +157,7 @@ public final class Drawing {
         Point start = new Point(box.left(), box.top() + height(label));
         for (TextMetrics.TextRun run : lettering.runs(label.text(), label.face(), size)) {
             if (run.isDiameterSign()) {
-                DiameterSign.draw(pen, start, size, run.face() == Face.BOLD, label.role());
+                DiameterSign.draw(pen, run.face(), start, size, label.role());
             } else {
                 pen.text(run.face(), run.text(), start, size, label.role());
             }

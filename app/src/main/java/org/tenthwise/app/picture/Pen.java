@@ -20,4 +20,7 @@ public interface Pen {
      * @param size height of the em in pixels
      */
     void text(Face face, String text, Point start, double size, Role role);
+
+    /** What a sign that is drawn says to whoever searches a page or copies its text; nothing where there is no text. */
+    default void unseen(Face face, String text, Point start, double size) {}
 }

@@ -27,7 +27,13 @@ class DrawingSignTest {
         '⌴.500±.005, see ⌴.', 'CBORE .500±.005, see CBORE.'
         '⌴-0.1 (⌵)',        'CBORE -0.1 (CSK)'
         '⌲1:10',            'TAPER 1:10'
+        '▢12 ⊕⌀0.1 ◯0.01 ▱0.02 ⇗0.05', 'SQUARE 12 POSITION Ø0.1 ROUNDNESS 0.01 FLATNESS 0.02 TOTAL RUN-OUT 0.05'
+        'see ③',            'see (3)'
+        'face A → B',       'face A -> B'
+        'A↔B',              'A TO B'
+        '4X⌾15, ⌲',         '4X (sign, see drawing) 15, TAPER'
         'Ø30 H7 ±0.01',     'Ø30 H7 ±0.01'
+        '√Ra 1.6 ≤ 3 −1 ∆', '√Ra 1.6 ≤ 3 −1 ∆'
         """)
     void aSignIsSaidInTheWordsOfTheTrade(String drawn, String said) {
         assertEquals(said, Words.ENGLISH.readable(drawn));

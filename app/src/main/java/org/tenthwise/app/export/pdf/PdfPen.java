@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 import org.tenthwise.app.picture.Face;
 import org.tenthwise.app.picture.Palette;
 import org.tenthwise.app.picture.Pen;
@@ -64,14 +65,28 @@ final class PdfPen implements Pen {
     public void text(Face face, String text, Point start, double size, Role role) {
         try {
             page.setNonStrokingColor(red(role), green(role), blue(role));
-            page.beginText();
-            page.setFont(faces.of(face), (float) size * POINTS_PER_PIXEL);
-            page.newLineAtOffset(x(start), y(start));
-            page.showText(text);
-            page.endText();
+            letter(face, text, start, size, RenderingMode.FILL);
         } catch (IOException e) {
             throw new UncheckedIOException("The picture could not be lettered in the record", e);
         }
+    }
+
+    @Override
+    public void unseen(Face face, String text, Point start, double size) {
+        try {
+            letter(face, text, start, size, RenderingMode.NEITHER);
+        } catch (IOException e) {
+            throw new UncheckedIOException("The picture could not be lettered in the record", e);
+        }
+    }
+
+    private void letter(Face face, String text, Point start, double size, RenderingMode mode) throws IOException {
+        page.beginText();
+        page.setRenderingMode(mode);
+        page.setFont(faces.of(face), (float) size * POINTS_PER_PIXEL);
+        page.newLineAtOffset(x(start), y(start));
+        page.showText(text);
+        page.endText();
     }
 
     private void trace(Shape shape) throws IOException {
