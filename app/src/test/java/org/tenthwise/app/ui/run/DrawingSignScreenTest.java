@@ -18,10 +18,11 @@ class DrawingSignScreenTest extends RunAtHand {
             [[step]]
             number = 1
             operation = 10
-            kind = "diameter"
+            kind = "size"
+            feature = "counterbore"
             name = "⌴ for the screw"
-            requirement = "4X ⌴ ⌀15 ±0.1 ↧8"
-            method = "⌵ first, then ⌴."
+            requirement = "4X ⌴ ⌀15 ±0.1"
+            method = "⌵ first, then ⌴ ↧8."
             caution = "⌴ cutter: chips fly"
             lower = 14.9
             upper = 15.1
@@ -53,7 +54,7 @@ class DrawingSignScreenTest extends RunAtHand {
     @Test
     void theRequirementIsSaidInTheWordsOfTheTrade() {
         assertEquals(
-                "4X CBORE Ø15 ±0.1 DEPTH 8",
+                "4X CBORE Ø15 ±0.1",
                 new RunPresenter(words).of(run.session.state()).inHand().drawing());
     }
 
