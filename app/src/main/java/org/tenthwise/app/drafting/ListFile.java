@@ -63,16 +63,22 @@ public final class ListFile {
         }
     }
 
-    /** Of the sheet with the headings; of the first, where none has them. */
+    /** Of the sheet with the headings, hidden or not; of the first, where none has them. */
     private static List<List<String>> sheet(Path file) {
-        List<List<List<String>>> sheets = Workbook.sheets(file);
-        List<List<List<String>>> headed = sheets.stream()
-                .filter(rows -> ListColumn.headingsOf(rows).isPresent())
+        List<Workbook.NamedSheet> sheets = Workbook.sheets(file);
+        List<Workbook.NamedSheet> headed = sheets.stream()
+                .filter(sheet -> ListColumn.headingsOf(sheet.rows()).isPresent())
                 .toList();
         if (headed.size() > 1) {
-            throw new Refused("list.several-sheets", file, headed.size());
+            throw new Refused(
+                    "list.several-sheets",
+                    file,
+                    headed.stream().map(Workbook.NamedSheet::name).toList());
         }
-        return Stream.concat(headed.stream(), sheets.stream()).findFirst().orElse(List.of());
+        return Stream.concat(headed.stream(), sheets.stream())
+                .findFirst()
+                .map(Workbook.NamedSheet::rows)
+                .orElse(List.of());
     }
 
     private static List<List<String>> text(Path file, String text) {

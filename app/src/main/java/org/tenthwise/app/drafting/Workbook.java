@@ -49,19 +49,28 @@ final class Workbook {
     private static final Pattern OF_A_DAY = Pattern.compile("(?i)[dmy]");
     private static final Pattern SAID_ONLY = Pattern.compile("\"[^\"]*\"|\\[[^]]*]|\\\\.");
 
+    /**
+     * A sheet, seen or hidden.
+     *
+     * @param rows from its first line on, hidden ones among them; an empty cell is an empty text, as are all of a
+     *     merged cell but its first
+     */
+    record NamedSheet(String name, List<List<String>> rows) {}
+
     private Workbook() {}
 
     /**
-     * The rows of every sheet, from its first line on; an empty cell is an empty text.
+     * Every sheet, in the order of the workbook.
      *
-     * @throws Refused if it is no such workbook, or one that unpacks to more than any list
+     * @throws Refused if it is no such workbook, or one that holds more than any list
      */
-    static List<List<List<String>>> sheets(Path file) {
+    static List<NamedSheet> sheets(Path file) {
         try {
             refuseAFlood(file);
             try (ReadableWorkbook book = new ReadableWorkbook(file.toFile(), new ReadingOptions(true, true));
                     Stream<Sheet> sheets = book.getSheets()) {
-                return sheets.map(Workbook::rows).toList();
+                return sheets.map(sheet -> new NamedSheet(sheet.getName(), rows(sheet, file)))
+                        .toList();
             }
         } catch (Refused e) {
             throw e;
@@ -88,14 +97,18 @@ final class Workbook {
         }
     }
 
-    private static List<List<String>> rows(Sheet sheet) {
+    /** What is only shaded or framed far below or far to the right is no line and no cell of it. */
+    private static List<List<String>> rows(Sheet sheet, Path file) {
         try (Stream<Row> rows = sheet.openStream()) {
             List<List<String>> all = new ArrayList<>();
-            rows.limit(MOST_ROWS).forEach(row -> {
-                while (all.size() < Math.min(row.getRowNum() - 1, MOST_ROWS)) {
+            rows.filter(Workbook::isFilledIn).forEach(row -> {
+                if (row.getRowNum() > MOST_ROWS) {
+                    throw new Refused("list.too-long", file);
+                }
+                while (all.size() < row.getRowNum() - 1) {
                     all.add(List.of());
                 }
-                all.add(cells(row));
+                all.add(cells(row, file));
             });
             return all;
         } catch (IOException e) {
@@ -103,14 +116,23 @@ final class Workbook {
         }
     }
 
-    private static List<String> cells(Row row) {
-        return row.stream()
-                .limit(MOST_COLUMNS)
-                .map(cell -> Optional.ofNullable(cell).map(Workbook::shown).orElse(""))
-                .toList();
+    private static boolean isFilledIn(Row row) {
+        return row.stream().anyMatch(cell -> !shown(cell).isEmpty());
     }
 
+    private static List<String> cells(Row row, Path file) {
+        if (row.stream().skip(MOST_COLUMNS).anyMatch(cell -> !shown(cell).isEmpty())) {
+            throw new Refused("list.too-long", file);
+        }
+        return row.stream().limit(MOST_COLUMNS).map(Workbook::shown).toList();
+    }
+
+    /** @param cell none where nothing was ever written */
     private static String shown(Cell cell) {
+        return Optional.ofNullable(cell).map(Workbook::shownOf).orElse("");
+    }
+
+    private static String shownOf(Cell cell) {
         return switch (cell.getType()) {
             case EMPTY -> "";
             case STRING -> cell.asString().strip();

@@ -1,11 +1,9 @@
 package org.tenthwise.app.drafting;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,15 +15,12 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
-import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -37,36 +32,8 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.words.Refused;
 import org.tenthwise.model.words.Words;
 
-/** Workbooks are written by another library than the one that reads them. Lists are invented. */
-class WorkbookTest {
-
-    @TempDir
-    private Path folder;
-
-    private Path file(Consumer<Workbook> written) throws IOException {
-        Path file = folder.resolve("list.xlsx");
-        try (OutputStream out = Files.newOutputStream(file);
-                Workbook book = new Workbook(out, "test", "1.0")) {
-            written.accept(book);
-        }
-        return file;
-    }
-
-    /** One sheet under the headings that are needed. */
-    private Path sheet(Consumer<Worksheet> written) throws IOException {
-        return file(book -> written.accept(headed(book, "Characteristics")));
-    }
-
-    private static Worksheet headed(Workbook book, String name) {
-        Worksheet sheet = book.newWorksheet(name);
-        sheet.value(0, 0, "No.");
-        sheet.value(0, 1, "Requirement");
-        return sheet;
-    }
-
-    private static String refusal(Path file) {
-        return assertThrows(Refused.class, () -> ListFile.rows(file)).why().key();
-    }
+/** What stands in the cells of a workbook, and what is no workbook. Lists are invented. */
+class WorkbookTest extends WorkbookWritten {
 
     /** A whole list as a workbook comes to the same plan as the list as text, letter for letter. */
     @ParameterizedTest
@@ -158,25 +125,6 @@ class WorkbookTest {
                         .lines()
                         .get(0)
                         .place());
-    }
-
-    @Test
-    void theSheetWithTheHeadingsIsTakenWhereverItStands() throws IOException {
-        Path file = file(book -> {
-            book.newWorksheet("Notes").value(0, 0, "Nothing here");
-            Worksheet sheet = headed(book, "List");
-            sheet.value(1, 0, "1");
-        });
-        assertEquals(List.of("No.", "Requirement"), ListFile.rows(file).get(0));
-    }
-
-    /** Half of a drawing must not be left out because it stands on a second sheet. */
-    @Test
-    void twoSheetsOfCharacteristicsAreNotGuessedBetween() throws IOException {
-        assertEquals("list.several-sheets", refusal(file(book -> {
-            headed(book, "Sheet 1");
-            headed(book, "Sheet 2");
-        })));
     }
 
     @Test
