@@ -3,6 +3,7 @@ package org.tenthwise.app.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tenthwise.model.compute.cutting.EvenCut;
 import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.Feature;
@@ -165,7 +166,11 @@ final class CutAdvice {
             case BELOW_LEAST_CUT -> List.of(belowLeast(finding, proposal, last));
             case PAST_SIZE -> List.of(words.say("next.cut.past-size"), words.say("next.cut.nothing-more"));
             case NO_AIM -> // no figure: half of the readings of work on its limit would reject it
-                List.of(words.say("next.cut.no-aim", feature(finding).key()));
+                Stream.concat(
+                                Stream.of(words.say(
+                                        "next.cut.no-aim", feature(finding).key())),
+                                FindingSentences.of(finding, words).withACut().stream())
+                        .toList();
             case UNEVEN -> noEvenCut(finding, proposal, refused, last, figures);
         };
     }

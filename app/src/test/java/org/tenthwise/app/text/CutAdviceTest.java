@@ -8,18 +8,24 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Clamping;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.Cutting;
+import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.SizeModifier;
+import org.tenthwise.model.plan.StepBuilder;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.StepEvent;
+import org.tenthwise.model.thread.ScrewThread;
+import org.tenthwise.model.thread.ThreadForm;
 import org.tenthwise.model.tolerance.Limits;
 
 /** What is said of the next cut. Every figure by hand from the limits and the sizes beside it. */
@@ -180,6 +186,39 @@ class CutAdviceTest extends WorkBeingCut {
                 Optional.empty(),
                 Contact.SQUARE);
         assertEquals(said, new Advice(WORDS).next(line(check, Optional.empty())));
+    }
+
+    /** The root of a thread, 17.2 at the most: the tool takes the flanks down with it, and nobody has read them. */
+    @Test
+    void pastTheOnlyLimitOfARootTheFlanksAreMinded() {
+        read("17.4");
+        SizeCheck each = check("DIAMETER 17.1 17.2 0", 1);
+        SizeCheck root = new SizeCheck(
+                each.feature(),
+                Limits.atMost(mm("17.2")),
+                each.places(),
+                1,
+                Combine.EACH,
+                true,
+                each.guardBand(),
+                each.with());
+        OverWiresCheck wires = new OverWiresCheck(
+                new ScrewThread(ThreadForm.METRIC, mm("20").length(), mm("2.5").length(), 1),
+                Limits.between(mm("18.2"), mm("18.3")),
+                Optional.empty(),
+                Optional.of(1),
+                each.places(),
+                1,
+                Combine.EACH,
+                true,
+                each.guardBand(),
+                new Check.Means(GaugeKind.MICROMETER_OVER_WIRES, Optional.empty(), Optional.empty()));
+        assertEquals(
+                "Go past the limit, not to it, by more than the reading can be out: the plan names no aim."
+                        + " The pitch diameter comes down with it, and it is not known yet: cut in steps, and"
+                        + " measure check 2 between them.",
+                new Advice(WORDS)
+                        .next(line(root, Optional.empty(), new StepBuilder(2, 10, "Over wires", wires).build())));
     }
 
     @Test

@@ -66,10 +66,13 @@ abstract class WorkBeingCut {
         return line(check(size, places), clamping);
     }
 
-    Line line(SizeCheck check, Optional<Clamping> clamping) {
+    Line line(SizeCheck check, Optional<Clamping> clamping, Step... after) {
         Step step = new StepBuilder(1, 10, "Size", check).clamping(clamping).build();
         Plan plan = new PlanBuilder(
-                        new PartId("X-1", "A"), Unit.MILLIMETRE, List.of(new Operation(10, "All")), List.of(step))
+                        new PartId("X-1", "A"),
+                        Unit.MILLIMETRE,
+                        List.of(new Operation(10, "All")),
+                        Stream.concat(Stream.of(step), Stream.of(after)).toList())
                 .name("Trial")
                 .build();
         List<Event> all = Stream.concat(

@@ -56,7 +56,9 @@ public record Flanks(int step, How how) {
     static Optional<Flanks> of(
             Step here, CheckOfSize size, Finding wires, Function<Optional<Length>, Optional<Proposal>> offered) {
         return offered.apply(Optional.empty())
-                .filter(free -> free.comesOff(size).isPresent() || free.isBelowLeastCut() && isUnknown(here, wires))
+                .filter(free -> free.comesOff(size).isPresent()
+                        || free.hasNoAim()
+                        || free.isBelowLeastCut() && isUnknown(here, wires))
                 .map(free -> new Flanks(wires.step().number(), how(here, size, wires, free, offered)));
     }
 
@@ -69,11 +71,12 @@ public record Flanks(int step, How how) {
         if (!isKnown(wires)) {
             return isUnknown(here, wires) ? How.UNKNOWN : How.NOT_YET_KNOWN;
         }
-        return offered.apply(deepest(size, wires))
-                        .flatMap(within -> free.change().isPresent() ? within.change() : within.comesOff(size))
-                        .isPresent()
-                ? How.LEFT_INSIDE
-                : How.TAKEN_UNDER;
+        Optional<Length> deepest = deepest(size, wires);
+        boolean inside = deepest.isEmpty()
+                || offered.apply(deepest)
+                        .flatMap(within -> free.atMost(size).isPresent() ? within.comesOff(size) : within.change())
+                        .isPresent();
+        return inside ? How.LEFT_INSIDE : How.TAKEN_UNDER;
     }
 
     /** Not so where only a later step measures it. */

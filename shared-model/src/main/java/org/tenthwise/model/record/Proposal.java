@@ -45,6 +45,11 @@ public record Proposal(EvenCut cut, Optional<Register> register, List<Slot> unre
         return cut instanceof EvenCut.NoCut refused && refused.reason() == EvenCut.Reason.BELOW_LEAST_CUT;
     }
 
+    /** Whether metal is left, and nothing says how far past the only limit the cut is to go. */
+    boolean hasNoAim() {
+        return cut instanceof EvenCut.NoCut refused && refused.reason() == EvenCut.Reason.NO_AIM;
+    }
+
     /**
      * The most that may come off a size where nothing is offered and that much can be cut, on the size; absent
      * otherwise.
@@ -80,7 +85,7 @@ public record Proposal(EvenCut cut, Optional<Register> register, List<Slot> unre
         if (atMost(size).isPresent()) {
             return Way.AT_MOST;
         }
-        if (cut instanceof EvenCut.NoCut refused && refused.reason() == EvenCut.Reason.NO_AIM) {
+        if (hasNoAim()) {
             return Way.PAST_THE_LIMIT;
         }
         return cut instanceof EvenCut.NoCut refused

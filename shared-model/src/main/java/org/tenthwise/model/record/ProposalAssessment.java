@@ -74,15 +74,17 @@ final class ProposalAssessment {
     }
 
     /**
-     * Half-way from the only limit to where another size that the tool cuts has to stop; the limit where that leaves
-     * nothing between them, for a cut that is refused.
+     * Half-way from the only limit to where another size that the tool cuts has to stop, or there where the tool cuts
+     * no less; the limit where that leaves nothing between them, for a cut that is refused.
      */
     private static Length halfWay(CheckOfSize asked, Length size, Length other) {
         boolean comesDown = asked.feature().stillCutBeyond() == Limit.UPPER;
         Length limit = asked.limits().middle();
         Length toLimit = comesDown ? size.minus(limit) : limit.minus(size);
         Length needed = toLimit.plus(asked.guardBand().length());
-        Length off = other.isAbove(needed) ? needed.plus(other).half() : needed;
+        Length half = needed.plus(other).half();
+        Length within = asked.isTooLittleToCut(half) ? other : half;
+        Length off = other.isAbove(needed) ? within : needed;
         return comesDown ? size.minus(off) : size.plus(off);
     }
 
