@@ -101,6 +101,14 @@ public final class Key extends Button {
         return key;
     }
 
+    /** A row of a list that leads on: a smaller line, and under it what the row is of. */
+    public static Key row(String id, String line, String title, Runnable press) {
+        Key key = field(Bindings.createStringBinding(() -> line), Bindings.createStringBinding(() -> title), press);
+        key.setId(id);
+        key.setMinHeight(ScreenSizes.CHOICE_KEY);
+        return key;
+    }
+
     private void speak(ObservableValue<String> word, ObservableValue<String> line) {
         accessibleTextProperty()
                 .bind(Bindings.createStringBinding(

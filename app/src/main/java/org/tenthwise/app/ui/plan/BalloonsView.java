@@ -1,6 +1,5 @@
 package org.tenthwise.app.ui.plan;
 
-import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
@@ -102,12 +101,7 @@ public final class BalloonsView extends SidedScreen {
 
     private Key row(int at) {
         BalloonToPlace row = model.rowsProperty().get().get(at);
-        Key key = Key.field(
-                Bindings.createStringBinding(row::line),
-                Bindings.createStringBinding(row::title),
-                () -> model.take(at));
-        key.setId("balloon-" + row.number());
-        key.setMinHeight(ScreenSizes.CHOICE_KEY);
+        Key key = Key.row("balloon-" + row.number(), row.line(), row.title(), () -> model.take(at));
         key.showChosen(at == model.inHandProperty().get());
         return key;
     }

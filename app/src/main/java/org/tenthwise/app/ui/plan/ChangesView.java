@@ -1,6 +1,5 @@
 package org.tenthwise.app.ui.plan;
 
-import javafx.beans.binding.Bindings;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -77,12 +76,7 @@ public final class ChangesView extends SidedScreen {
 
     private Key row(int place) {
         ChangeRow row = model.rowsProperty().get().get(place);
-        Key key = Key.field(
-                Bindings.createStringBinding(row::line),
-                Bindings.createStringBinding(row::title),
-                () -> model.take(place));
-        key.setId("change-" + place);
-        key.setMinHeight(ScreenSizes.CHOICE_KEY);
+        Key key = Key.row("change-" + place, row.line(), row.title(), () -> model.take(place));
         key.showChosen(place == model.inHandProperty().get());
         return key;
     }

@@ -2,7 +2,6 @@ package org.tenthwise.app.ui.plan;
 
 import java.util.EnumMap;
 import java.util.Map;
-import javafx.beans.binding.Bindings;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -121,12 +120,7 @@ public final class PlanView extends SidedScreen {
 
     private Key row(int place) {
         PlanStepRow row = model.rowsProperty().get().get(place);
-        Key key = Key.field(
-                Bindings.createStringBinding(row::line),
-                Bindings.createStringBinding(row::title),
-                () -> model.take(place));
-        key.setId("step-" + place);
-        key.setMinHeight(ScreenSizes.CHOICE_KEY);
+        Key key = Key.row("step-" + place, row.line(), row.title(), () -> model.take(place));
         key.showChosen(place == model.inHandProperty().get());
         return key;
     }

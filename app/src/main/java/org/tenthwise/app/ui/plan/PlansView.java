@@ -1,7 +1,6 @@
 package org.tenthwise.app.ui.plan;
 
 import java.util.List;
-import javafx.beans.binding.Bindings;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.ui.form.RunHeading;
@@ -39,13 +38,7 @@ public final class PlansView extends Screen {
     }
 
     private Key row(PlanRow row) {
-        Key key = Key.field(
-                Bindings.createStringBinding(row::line),
-                Bindings.createStringBinding(row::title),
-                () -> model.open(row));
-        key.setId("plan-" + row.name());
-        key.setMinHeight(ScreenSizes.CHOICE_KEY);
-        return key;
+        return Key.row("plan-" + row.name(), row.line(), row.title(), () -> model.open(row));
     }
 
     @Override

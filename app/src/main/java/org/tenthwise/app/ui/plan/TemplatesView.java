@@ -2,7 +2,6 @@ package org.tenthwise.app.ui.plan;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import javafx.beans.binding.Bindings;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.ui.form.RunHeading;
@@ -40,13 +39,7 @@ public final class TemplatesView extends Screen {
     }
 
     private Key key(int place, Template template) {
-        Key key = Key.field(
-                Bindings.createStringBinding(() -> model.line(template)),
-                Bindings.createStringBinding(template::name),
-                () -> model.take(template));
-        key.setId("template-" + place);
-        key.setMinHeight(ScreenSizes.CHOICE_KEY);
-        return key;
+        return Key.row("template-" + place, model.line(template), template.name(), () -> model.take(template));
     }
 
     @Override
