@@ -166,6 +166,15 @@ enum CsvColumn {
     /** {@code yes} where the characteristic was ever repaired, whatever was read since. */
     REPAIRED,
     PLAN_ISSUE,
+    /**
+     * Why and by whom the plan was issued, and what a partial check of parts made before takes in: {@code none} where
+     * no characteristic, nothing where nobody said.
+     */
+    ISSUE_REASON,
+    ISSUED_BY,
+    APPROVED_BY,
+    ISSUED_ON,
+    AFFECTED,
     PLAN_SHA256,
     RUN_ENTRIES,
     LAST_ENTRY,

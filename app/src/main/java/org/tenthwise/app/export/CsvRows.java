@@ -2,6 +2,7 @@ package org.tenthwise.app.export;
 
 import static org.tenthwise.app.export.CsvColumn.*;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,7 @@ import org.tenthwise.model.plan.BalloonNumber;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.DocumentCheck;
 import org.tenthwise.model.plan.Holding;
+import org.tenthwise.model.plan.IssueOfPlan;
 import org.tenthwise.model.plan.OnDrawing;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
@@ -115,11 +117,24 @@ final class CsvRows {
                         .collect(Collectors.joining("; ")));
         row.text(REMARK, plan.remark());
         row.text(PLAN_ISSUE, plan.issue());
+        plan.issued().ifPresent(issue -> issued(row, issue));
         row.text(PLAN_SHA256, begun.plan().sha256());
         row.number(RUN_ENTRIES, evidence.head().place());
         row.number(LAST_ENTRY, evidence.head().seq());
         row.text(RUN_HASH, evidence.head().hash());
         row.text(TOOL, evidence.tool());
+    }
+
+    private static void issued(CsvRow row, IssueOfPlan issue) {
+        row.text(ISSUE_REASON, issue.reason());
+        row.text(ISSUED_BY, issue.by());
+        row.text(APPROVED_BY, issue.approvedBy().orElse(""));
+        row.text(ISSUED_ON, issue.on().map(LocalDate::toString).orElse(""));
+        row.text(
+                AFFECTED,
+                issue.affected()
+                        .map(affected -> affected.isEmpty() ? "none" : String.join("; ", affected))
+                        .orElse(""));
     }
 
     /** A refusal after which something was changed and that nobody has overcome since is not called lapsed. */

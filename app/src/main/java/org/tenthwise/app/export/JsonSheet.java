@@ -11,6 +11,7 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.CheckOfDimension;
 import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.DocumentCheck;
+import org.tenthwise.model.plan.IssueOfPlan;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Specified;
 import org.tenthwise.model.plan.StepClass;
@@ -55,6 +56,7 @@ final class JsonSheet {
         }
         result.put("machine", begun.machine());
         result.put("plan-issue", plan.issue());
+        plan.issued().ifPresent(issue -> write(issue, result.putObject("issued")));
         result.put("unit", plan.unit().symbol());
         if (!plan.remark().isEmpty()) {
             result.put("remark", plan.remark());
@@ -77,6 +79,14 @@ final class JsonSheet {
         sheet.lines().forEach(line -> write(sheet.run(), line, plan.unit(line.step()), characteristics.addObject()));
         notes(sheet.run(), result.putArray("notes"));
         return result;
+    }
+
+    /** Nobody said what a partial check takes in where {@code affected} is absent; it is empty where none is. */
+    private static void write(IssueOfPlan issue, ObjectNode to) {
+        to.put("number", issue.number()).put("reason", issue.reason()).put("by", issue.by());
+        issue.approvedBy().ifPresent(second -> to.put("approved-by", second));
+        issue.on().ifPresent(day -> to.put("on", day.toString()));
+        issue.affected().ifPresent(affected -> affected.forEach(to.putArray("affected")::add));
     }
 
     private static void write(Signature signature, boolean against, ObjectNode to) {

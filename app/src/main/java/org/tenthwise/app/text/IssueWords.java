@@ -19,8 +19,7 @@ public final class IssueWords {
 
     /** Of the issue in force, a line each; none where the plan does not tell it. */
     public List<String> lines(Plan plan) {
-        return plan.issues().stream()
-                .reduce((before, after) -> after)
+        return plan.issued()
                 .map(issue -> List.of(
                         words.say("issued.why", issue.number(), issue.reason()), names(issue), firstArticle(issue)))
                 .orElse(List.of());

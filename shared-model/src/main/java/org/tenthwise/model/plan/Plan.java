@@ -58,6 +58,11 @@ public record Plan(
         }
     }
 
+    /** The issue in force: why and by whom there is one; absent where the plan does not say. */
+    public Optional<IssueOfPlan> issued() {
+        return issues.stream().reduce((before, after) -> after);
+    }
+
     /** Whether any step says which balloon of the drawing it is of. */
     public boolean isBallooned() {
         return steps.stream().anyMatch(step -> step.drawing().balloon().isPresent());
