@@ -100,12 +100,14 @@ final class ShowDemo implements Callable<Integer> {
         }
     }
 
-    /** The whole drawings that come along, with their lists and readings, for a person to look at and try. */
+    /** The whole drawings that come along, with their lists, readings and issues before, to look at and try. */
     private void leaveExamples() throws IOException {
         Path examples = Files.createDirectories(out.resolve(EXAMPLES));
         for (ExamplePart part : ExamplePart.values()) {
             for (Map.Entry<String, String> file : part.files().entrySet()) {
-                Files.writeString(examples.resolve(file.getKey()), file.getValue());
+                Path left = examples.resolve(file.getKey());
+                Files.createDirectories(left.getParent());
+                Files.writeString(left, file.getValue());
             }
         }
     }

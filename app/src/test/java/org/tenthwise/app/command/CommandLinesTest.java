@@ -109,7 +109,7 @@ class CommandLinesTest {
                         "Step 1 of 1",
                         "a picture"),
                 typed.out());
-        Map<String, String> files = ExamplePart.GATE_ROLLER_PIN.files();
+        Map<String, String> files = ExamplePart.WINCH_SHAFT.files();
         for (Map.Entry<String, String> file : files.entrySet()) {
             assertEquals(
                     file.getValue(), Files.readString(out.resolve("examples").resolve(file.getKey())));

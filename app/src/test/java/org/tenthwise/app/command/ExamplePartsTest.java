@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -26,7 +27,9 @@ class ExamplePartsTest {
 
     private Path file(ExamplePart part, String ending) throws IOException {
         for (Map.Entry<String, String> file : part.files().entrySet()) {
-            Files.writeString(folder.resolve(file.getKey()), file.getValue());
+            Path path = folder.resolve(file.getKey());
+            Files.createDirectories(path.getParent());
+            Files.writeString(path, file.getValue());
         }
         return part.files().keySet().stream()
                 .filter(name -> name.endsWith(ending))
@@ -95,6 +98,28 @@ class ExamplePartsTest {
         }
         assertEquals(List.of(".csv", ".json"), formats.stream().sorted().toList());
         return typed;
+    }
+
+    /** What the planner wrote that the issue affects is what a comparison of the two issues proposes. */
+    @Test
+    void theIssueBeforeOfTheWinchShaftShowsWhatToCheckAgain() throws Exception {
+        Path before = file(ExamplePart.WINCH_SHAFT, "WS-407-C-issue-1.toml");
+        Typed typed = Typed.line("compare", before, plan(ExamplePart.WINCH_SHAFT));
+        assertEquals(1, typed.exit());
+        assertEquals(
+                List.of(
+                        "From WS-407 rev C, issue 1 to WS-407 rev C, issue 2",
+                        "17, check 39: Spline, over pins - check again",
+                        "  requirement, words of the drawing: was 54.28/54.18, now 54.25/54.15",
+                        "  requirement, lower limit: was 54.18 mm, now 54.15 mm",
+                        "  requirement, upper limit: was 54.28 mm, now 54.25 mm",
+                        "52, check 51: Turning gear on the rim, span over 6 - check again",
+                        "  new",
+                        "Proposed to be checked again, 2 characteristics: 17, 52. "
+                                + "A person confirms each, and each that is left out.",
+                        "Plans do not show another place, machine, tool, program or source of material: ask."),
+                typed.out());
+        assertTrue(ExamplePart.WINCH_SHAFT.planText().contains("affected = [\"17\", \"52\"]"));
     }
 
     /** What no callout can say, the list says so. */

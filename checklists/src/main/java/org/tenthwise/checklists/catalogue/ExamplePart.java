@@ -1,6 +1,7 @@
 package org.tenthwise.checklists.catalogue;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.tenthwise.model.plan.Plan;
 
@@ -17,8 +18,8 @@ public enum ExamplePart {
     /** In inches, with the general tolerance of a title block. */
     HOIST_SCREW_BUSH("HB-226-B"),
 
-    /** In millimetres, with spline, keyway, bolt circle and taper. */
-    WINCH_SHAFT("WS-407-C");
+    /** In millimetres, with spline, keyway, bolt circle and taper; its plan is in its second issue. */
+    WINCH_SHAFT("WS-407-C", "1");
 
     private static final String PASSING = "-pass" + PlanFolder.READINGS;
     private static final String FAILING = "-fail" + PlanFolder.READINGS;
@@ -26,9 +27,11 @@ public enum ExamplePart {
     private static final String LIST = ".characteristics.csv";
 
     private final PartFile file;
+    private final List<String> issuesBefore;
 
-    ExamplePart(String name) {
+    ExamplePart(String name, String... issuesBefore) {
         this.file = new PartFile(name);
+        this.issuesBefore = List.of(issuesBefore);
     }
 
     public String planText() {
@@ -59,7 +62,16 @@ public enum ExamplePart {
         return file.text(SLIPS);
     }
 
-    /** All its files by their names, as they would lie in a folder. */
+    /** Texts of the issues of the plan before the one in force, by their files as {@link PlanDesk} keeps them. */
+    public Map<String, String> plansBefore() {
+        Map<String, String> plans = new LinkedHashMap<>();
+        for (String issue : issuesBefore) {
+            plans.put(PlanDesk.fileOfIssue(file.name(), issue), file.text("-issue-%s.toml".formatted(issue)));
+        }
+        return plans;
+    }
+
+    /** All its files by their names, as they would lie in a folder of plans. */
     public Map<String, String> files() {
         Map<String, String> files = new LinkedHashMap<>();
         files.put(file.planFile(), planText());
@@ -67,6 +79,7 @@ public enum ExamplePart {
         files.put(file.name() + PASSING, passingReadings());
         files.put(file.name() + FAILING, failingReadings());
         files.put(file.name() + SLIPS, readingsWithSlips());
+        files.putAll(plansBefore());
         return files;
     }
 }

@@ -132,9 +132,7 @@ public final class PlanDesk {
             throw new Refused("desk.open-points");
         }
         if (before.isPresent()) {
-            write(
-                    folder.resolve(ISSUES).resolve("%s-issue-%s%s".formatted(name, inFileName(issueOfDraft), PLAN)),
-                    before.get());
+            write(folder.resolve(fileOfIssue(name, issueOfDraft)), before.get());
         }
         write(inForce, issued.text());
         throwAway(name);
@@ -167,8 +165,9 @@ public final class PlanDesk {
         return plan.head().says(ISSUE).orElse("");
     }
 
-    private static String inFileName(String issue) {
-        return issue.replaceAll("[^A-Za-z0-9._-]", "_");
+    /** Where an issue is kept that is not in force any more, in the folder of plans. */
+    static String fileOfIssue(String name, String issue) {
+        return "%s/%s-issue-%s%s".formatted(ISSUES, name, issue.replaceAll("[^A-Za-z0-9._-]", "_"), PLAN);
     }
 
     private static Optional<String> text(Path file) throws IOException {
