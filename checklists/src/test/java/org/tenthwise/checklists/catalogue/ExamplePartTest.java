@@ -186,7 +186,8 @@ class ExamplePartTest {
     @ParameterizedTest
     @EnumSource(ExamplePart.class)
     void itsFilesAreThoseOfAFolderOfPlans(ExamplePart part) {
-        assertEquals(5 + Math.max(0, part.plan().issues().size() - 1), part.files().size());
+        assertEquals(
+                5 + Math.max(0, part.plan().issues().size() - 1), part.files().size());
         part.files().values().forEach(text -> assertTrue(!text.isBlank()));
         assertEquals(
                 part.planText(),
