@@ -10,9 +10,10 @@ class MadeUpRecordScreenTest extends RecordScreenTest {
         return TestLanguage.MADE_UP;
     }
 
-    /** Serials that name how they were signed, and the ending of a file. */
+    /** Serials that name how they were signed, the ending of a file, and the names of an invented plan. */
     @Override
     protected String data() {
-        return "not accepted machined and measured csv";
+        return "not accepted machined and measured csv"
+                + " Sixty balloons, invented Characteristic of balloon Balloon roughed";
     }
 }

@@ -72,7 +72,7 @@ public abstract class ScreenTest {
     }
 
     /** A shell with the look it follows, for one display. */
-    public record Window(Shell shell, Look look, Words words) {
+    public record Window(Shell shell, Look look, Words words, TestLanguage language) {
 
         public Scene scene() {
             return shell.scene();
@@ -80,19 +80,16 @@ public abstract class ScreenTest {
 
         /** The words the window speaks, beside English; the made-up ones where it speaks English. */
         public Spoken spoken() {
-            if (words.locale().equals(Locale.GERMAN)) {
+            if (language == TestLanguage.GERMAN) {
                 return new Spoken(
                         new Languages(List.of(Locale.ENGLISH, Locale.GERMAN), Locale.ENGLISH, Words::of),
                         Locale.GERMAN);
             }
-            boolean english = words.locale().equals(Locale.ENGLISH);
-            Words others = english ? MadeUpLanguage.words() : words;
-            return new Spoken(
-                    new Languages(
-                            List.of(Locale.ENGLISH, MadeUpLanguage.LOCALE),
-                            Locale.ENGLISH,
-                            language -> language.equals(MadeUpLanguage.LOCALE) ? others : Words.ENGLISH),
-                    english ? Locale.ENGLISH : MadeUpLanguage.LOCALE);
+            Languages two = new Languages(
+                    List.of(Locale.ENGLISH, MadeUpLanguage.LOCALE),
+                    Locale.ENGLISH,
+                    place -> place.equals(MadeUpLanguage.LOCALE) ? MadeUpLanguage.words() : Words.ENGLISH);
+            return new Spoken(two, language == TestLanguage.ENGLISH ? Locale.ENGLISH : MadeUpLanguage.LOCALE);
         }
 
         /** The frames of the pictures on it. */
@@ -152,7 +149,8 @@ public abstract class ScreenTest {
         return new Window(
                 new Shell(new Theme(look, FACES), words, display.width(), display.height(), display.dots()),
                 look,
-                words);
+                words,
+                language());
     }
 
     /**
