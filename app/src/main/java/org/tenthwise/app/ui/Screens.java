@@ -23,6 +23,8 @@ import org.tenthwise.app.ui.deed.GaugeForm;
 import org.tenthwise.app.ui.deed.StepForms;
 import org.tenthwise.app.ui.deed.WordsForm;
 import org.tenthwise.app.ui.deed.WrongSettingForm;
+import org.tenthwise.app.ui.documents.DocumentsView;
+import org.tenthwise.app.ui.documents.DocumentsViewModel;
 import org.tenthwise.app.ui.drawing.OnDrawingView;
 import org.tenthwise.app.ui.drawing.OnDrawingViewModel;
 import org.tenthwise.app.ui.form.CurrentRun;
@@ -181,6 +183,11 @@ public final class Screens extends PlanScreens {
     @Override
     public void form(Deed deed, RunSession session) {
         show(forms.of(deed, inHand(session)));
+    }
+
+    @Override
+    public void documents(RunSession session) {
+        shell.show(new DocumentsView(new DocumentsViewModel(session, tasks, words, this), words, pictures, this));
     }
 
     @Override

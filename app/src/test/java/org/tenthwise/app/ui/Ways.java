@@ -52,6 +52,11 @@ public class Ways implements Navigator {
     }
 
     @Override
+    public void documents(RunSession session) {
+        asked.add("documents " + session.id());
+    }
+
+    @Override
     public void records() {
         asked.add("records");
     }

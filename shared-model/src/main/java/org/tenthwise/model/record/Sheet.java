@@ -89,6 +89,13 @@ public record Sheet(Plan plan, Run run, List<Line> lines) {
                 .findFirst();
     }
 
+    /** What documents prove, in the order of the plan. */
+    public List<Line> documents() {
+        return lines.stream()
+                .filter(line -> line.step().check().asDocument().isPresent())
+                .toList();
+    }
+
     public boolean scrapped() {
         return lines.stream()
                 .map(Line::disposed)

@@ -42,7 +42,12 @@ public final class MoreView extends SidedScreen {
         drawing.visibleProperty().bind(model.shownProperty().map(MoreViewModel::isOnDrawing));
         drawing.managedProperty().bind(drawing.visibleProperty());
         HBox.setHgrow(drawing, Priority.ALWAYS);
-        HBox foot = new HBox(ScreenSizes.GAP, drawing, bench, away);
+        Key documents = new Key(Key.Kind.PLAIN, words.say("documents.title"), model::documents);
+        documents.setId("documents");
+        documents.visibleProperty().bind(model.shownProperty().map(MoreViewModel::hasDocuments));
+        documents.managedProperty().bind(documents.visibleProperty());
+        HBox.setHgrow(documents, Priority.ALWAYS);
+        HBox foot = new HBox(ScreenSizes.GAP, documents, drawing, bench, away);
         foot.getStyleClass().add("record-foot");
         foot.setMinHeight(USE_PREF_SIZE);
         VBox panel = new VBox(lines, foot);

@@ -66,6 +66,16 @@ public final class MoreViewModel {
         navigator.drawing(session);
     }
 
+    /** Whether documents prove any of the run. */
+    public static boolean hasDocuments(Shown shown) {
+        return !shown.state().sheet().documents().isEmpty();
+    }
+
+    /** What documents prove of the run. */
+    public void documents() {
+        navigator.documents(session);
+    }
+
     public void putAway() {
         navigator.form(Deed.PUT_AWAY, session);
     }

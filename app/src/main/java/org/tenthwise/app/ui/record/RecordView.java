@@ -147,6 +147,9 @@ public final class RecordView extends SidedScreen {
             line.setAlignment(Pos.CENTER_LEFT);
             said.add(line);
         }
+        if (model.hasDocuments() && model.onwardsValue().getValue() == RecordWays.GO_ON) {
+            said.add(documents(Key.Kind.PLAIN));
+        }
         left.getChildren().setAll(side);
         new Pictures(words).numbered(sheet.plan()).ifPresent(part -> {
             if (large) {
@@ -202,10 +205,14 @@ public final class RecordView extends SidedScreen {
             case DOCUMENTS ->
                 List.of(
                         way("sign-further", Key.Kind.PLAIN, words.say("sheet.sign-further"), model::sign),
-                        way("documents", Key.Kind.COMMIT, words.say("sheet.documents"), model::documents));
+                        documents(Key.Kind.COMMIT));
             case SIGN_AGAIN ->
                 List.of(way("sign-further", Key.Kind.PLAIN, words.say("sheet.sign-further"), model::sign));
         };
+    }
+
+    private Key documents(Key.Kind kind) {
+        return way("documents", kind, words.say("documents.title"), model::documents);
     }
 
     private Key way(String id, Key.Kind kind, String text, Runnable press) {

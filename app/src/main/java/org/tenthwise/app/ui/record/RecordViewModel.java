@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -28,7 +27,6 @@ import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.app.ui.shell.Notice.NoticeKey;
-import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
@@ -96,13 +94,13 @@ public final class RecordViewModel {
 
     private static RecordWays onwards(Sheet kept) {
         if (kept.run().closed().isPresent()) {
-            return elsewhere(kept).findAny().isPresent() ? RecordWays.DOCUMENTS : RecordWays.SIGN_AGAIN;
+            return isProvenElsewhere(kept) ? RecordWays.DOCUMENTS : RecordWays.SIGN_AGAIN;
         }
         return kept.putAway().isPresent() ? RecordWays.LOOK : RecordWays.GO_ON;
     }
 
-    private static Stream<Line> elsewhere(Sheet kept) {
-        return kept.lines().stream().filter(line -> !line.step().check().isInOrder());
+    private static boolean isProvenElsewhere(Sheet kept) {
+        return kept.documents().stream().anyMatch(line -> !line.step().check().isInOrder());
     }
 
     /** How many characteristics stand how, in words, those of which there are none left out. */
@@ -289,20 +287,14 @@ public final class RecordViewModel {
         open(navigator::sign);
     }
 
-    /** To the first of what is proven elsewhere that is not settled, or of all of it where everything is. */
+    /** What documents prove of it. */
     public void documents() {
-        open(session -> tasks.run(
-                () -> session.goTo(firstElsewhere(session.state().sheet())), there -> navigator.run(session)));
+        open(navigator::documents);
     }
 
-    private static int firstElsewhere(Sheet kept) {
-        return elsewhere(kept)
-                .filter(line -> !line.settled())
-                .findFirst()
-                .or(() -> elsewhere(kept).findFirst())
-                .orElseThrow()
-                .step()
-                .number();
+    /** Whether documents prove any of it; before it was loaded not. */
+    public boolean hasDocuments() {
+        return sheet.get().filter(kept -> !kept.documents().isEmpty()).isPresent();
     }
 
     private void open(Consumer<RunSession> then) {

@@ -157,7 +157,7 @@ final class PromptPanels implements Prompt.Cases<PromptPanel> {
 
     @Override
     public PromptPanel forDocument(Prompt.ForDocument prompt) {
-        return new PromptPanel.Ask(words.say("run.paper"), List.of());
+        return new PromptPanel.Ask(words.say("run.paper"), documents());
     }
 
     @Override
@@ -178,8 +178,22 @@ final class PromptPanels implements Prompt.Cases<PromptPanel> {
                     words.say("run.put-away", away.get().putAwayBy(), away.get().reason()),
                     List.of(new ReplyKey(words.say("run.take-up"), new Meaning.TakenUp())));
         }
-        return new PromptPanel.Ask(
-                state.sheet().run().unknown().isEmpty() ? words.say("run.closed") : words.say("run.newer"), List.of());
+        if (!state.sheet().run().unknown().isEmpty()) {
+            return new PromptPanel.Ask(words.say("run.newer"), List.of());
+        }
+        boolean elsewhere = state.sheet().documents().stream()
+                .anyMatch(line -> !line.step().check().isInOrder());
+        return elsewhere
+                ? new PromptPanel.Ask(words.say("run.closed.documents"), documents())
+                : new PromptPanel.Ask(words.say("run.closed"), List.of());
+    }
+
+    /** Leads to all that documents prove. */
+    private List<ReplyKey> documents() {
+        long open = state.sheet().documents().stream()
+                .filter(line -> !line.settled())
+                .count();
+        return List.of(new ReplyKey(words.say("run.documents", open), new Meaning.Documents()));
     }
 
     private String place(Slot slot) {
@@ -203,7 +217,7 @@ final class PromptPanels implements Prompt.Cases<PromptPanel> {
                             .giving()
                             .map(given -> new DocumentWords(words).whole(given.document()))
                             .orElseThrow(),
-                    List.of());
+                    documents());
         }
         List<Pass.Answering> answers = state.pass().answers();
         boolean asksLast = !state.inHand().check().questions().isEmpty();

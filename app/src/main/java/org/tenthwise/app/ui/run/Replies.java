@@ -58,6 +58,8 @@ final class Replies {
                     counts.register(), state.get().sheet().run().usualAim().orElse(Aim.ByLimits.MIDDLE)));
         } else if (meaning instanceof Meaning.TakenUp) {
             ask.accept(session.shelf()::takeUp);
+        } else if (meaning instanceof Meaning.Documents) {
+            navigator.documents(session);
         } else if (meaning instanceof Meaning.CutOnThese) {
             navigator.form(Deed.CUT_ON_THESE, session);
         } else if (meaning instanceof Meaning.CutTaken) {

@@ -177,6 +177,9 @@ public record RunScreenState(
         /** The run was put away and is gone on with. */
         record TakenUp() implements Meaning {}
 
+        /** All that documents prove is looked at. */
+        record Documents() implements Meaning {}
+
         /** A cut is to be signed for on what is read so far. */
         record CutOnThese() implements Meaning {}
 

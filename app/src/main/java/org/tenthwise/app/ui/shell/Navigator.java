@@ -48,6 +48,9 @@ public interface Navigator {
     /** The form by which that is done. */
     void form(Deed deed, RunSession session);
 
+    /** What documents prove of the run. */
+    void documents(RunSession session);
+
     /** Close and sign the run. */
     void sign(RunSession session);
 

@@ -1,6 +1,7 @@
 package org.tenthwise.app.ui.record;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -116,7 +117,7 @@ class RecordViewModelTest {
 
     /** The reports come days after the run was closed at the machine. */
     @Test
-    void aClosedRecordLeadsToTheFirstDocumentThatIsStillToCome() {
+    void aClosedRecordLeadsToTheDocumentsThatAreStillToCome() {
         session = Workshop.must(
                 () -> workshop.shop.begin(new RunHeader(ProvenElsewhere.PLAN, "015", "L-1", "Lathe 4", "Setter 2")));
         Workshop.must(() -> {
@@ -128,8 +129,17 @@ class RecordViewModelTest {
         RecordViewModel model = model((run, as) -> folder);
         assertEquals(RecordViewModel.RecordWays.DOCUMENTS, model.onwardsValue().getValue());
         model.documents();
-        assertEquals(List.of("run " + session.id()), workshop.asked);
-        assertEquals(42, workshop.shop.open(session.id()).state().inHand().number());
+        assertEquals(List.of("documents " + session.id()), workshop.asked);
+    }
+
+    /** A report may be there long before the work at the machine is done. */
+    @Test
+    void anOpenRecordLeadsToThemTooWhereThereAreAny() {
+        assertFalse(model((run, as) -> folder).hasDocuments());
+        session = workshop.begin(ProvenElsewhere.PLAN, "016");
+        RecordViewModel model = model((run, as) -> folder);
+        assertTrue(model.hasDocuments());
+        assertEquals(RecordViewModel.RecordWays.GO_ON, model.onwardsValue().getValue());
     }
 
     /** What was only answered was not measured. */

@@ -6,12 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.text.DocumentWords;
 import org.tenthwise.app.ui.run.RunScreenState.Act;
+import org.tenthwise.app.ui.run.RunScreenState.Meaning;
 import org.tenthwise.app.ui.run.RunScreenState.PromptPanel;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.quantity.Unit;
@@ -96,6 +98,30 @@ class DocumentScreenTest extends RunAtHand {
                 new DocumentWords(words)
                         .whole(run.session.state().pass().giving().orElseThrow().document()),
                 ((PromptPanel.Ask) model.shownProperty().get().panel()).words());
+    }
+
+    /** Before a document and after it, and in a closed run at a check of the machine. */
+    @Test
+    void aKeyLeadsToAllOfThem() throws Exception {
+        assertEquals(Optional.of("All documents: 3 open"), keyToAll());
+        give("PT-1", Document.Says.CONFORMS);
+        assertEquals(Optional.of("All documents: 2 open"), keyToAll());
+        run.session.close("Setter 1", SignedAs.MACHINED_AND_MEASURED);
+        run.session.goTo(1);
+        assertEquals(
+                "This run is closed. Only documents are still entered.",
+                ((PromptPanel.Ask) atOnce().shownProperty().get().panel()).words());
+        RunViewModel model = atOnce();
+        model.reply(new Meaning.Documents());
+        assertEquals(List.of("documents " + run.session.id()), ways.asked);
+    }
+
+    private Optional<String> keyToAll() {
+        return ((PromptPanel.Ask) atOnce().shownProperty().get().panel())
+                .replies().stream()
+                        .filter(key -> key.meaning() instanceof Meaning.Documents)
+                        .map(RunScreenState.ReplyKey::label)
+                        .findFirst();
     }
 
     @Test
