@@ -1,5 +1,6 @@
 package org.tenthwise.app.picture;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -7,6 +8,7 @@ import java.util.Optional;
 import org.tenthwise.model.plan.Mark;
 import org.tenthwise.model.plan.Outline;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
 
 /** An outline put on the sheet: its chains of points above and below the axis, true to scale. */
 final class HalfSection {
@@ -54,6 +56,15 @@ final class HalfSection {
     Point point(Mark mark, boolean above) {
         double radius = pixels(mark.diameter()) / 2;
         return new Point(x(mark.at()), above ? axis - radius : axis + radius);
+    }
+
+    /** The mark a spot of the sheet, above the axis or below, comes to; within the part. */
+    Mark mark(Point spot) {
+        Length at = Length.of(BigDecimal.valueOf((spot.x() - left) / scale), Unit.MILLIMETRE);
+        Length diameter = Length.of(BigDecimal.valueOf(2 * Math.abs(axis - spot.y()) / scale), Unit.MILLIMETRE);
+        return new Mark(
+                Length.greatest(List.of(Length.ZERO, Length.least(List.of(at, outline.length())))),
+                Length.least(List.of(diameter, outline.greatestDiameter())));
     }
 
     /** The outside, threads cut into it, from left to right. */

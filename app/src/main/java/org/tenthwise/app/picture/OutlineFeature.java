@@ -87,6 +87,20 @@ record OutlineFeature(List<Point> line, boolean closed, Point spot, Side side) {
                 .feature();
     }
 
+    /** The middle of the feature a mark points at, where that is no other's; else the nearest spot on it. */
+    static Mark touched(Mark mark, Outline outline, HalfSection section) {
+        OutlineFeature feature = at(mark, outline, section);
+        return Stream.of(feature.middle(), feature.spot())
+                .map(section::mark)
+                .filter(put -> at(put, outline, section).line().equals(feature.line()))
+                .findFirst()
+                .orElse(mark);
+    }
+
+    private Point middle() {
+        return closed ? bounds().centre() : line.get(0).towards(line.get(line.size() - 1), 0.5);
+    }
+
     /** Whether a mark sits on a floor: on an inner face square to the axis, or in a pocket and not at an end of it. */
     static boolean isFloor(Mark mark, Outline outline) {
         OutlineFeature feature = at(mark, outline, new HalfSection(outline, ANY_SHEET));

@@ -20,6 +20,8 @@ public record OutlinePicture(Outline outline, Optional<Mark> inHand, List<Number
 
     private static final double NUMBER_TEXT = 18;
     private static final double OVERHANG = 12;
+    /** How far beside the part a finger may be. */
+    private static final double FINGER = 64;
 
     public OutlinePicture {
         numbers = List.copyOf(numbers);
@@ -33,20 +35,31 @@ public record OutlinePicture(Outline outline, Optional<Mark> inHand, List<Number
     @Override
     public void draw(Drawing drawing) {
         if (numbers.isEmpty()) {
-            double weight = drawing.frame().lineScale();
-            Box frame = drawing.frame().box();
-            part(
-                    drawing,
-                    new HalfSection(
-                            outline,
-                            new Box(
-                                    OVERHANG * weight,
-                                    4 * weight,
-                                    frame.right() - OVERHANG * weight,
-                                    frame.bottom() - 4 * weight)));
+            part(drawing, new HalfSection(outline, room(drawing.frame())));
         } else {
             LetterSize.draw(drawing, this::numbered);
         }
+    }
+
+    /** What the part may fill where there are no numbers. */
+    private static Box room(Frame frame) {
+        double weight = frame.lineScale();
+        Box all = frame.box();
+        return new Box(OVERHANG * weight, 4 * weight, all.right() - OVERHANG * weight, all.bottom() - 4 * weight);
+    }
+
+    /**
+     * The middle of what a finger points at, where the picture is drawn without numbers; absent where it is far from
+     * the part.
+     */
+    public Optional<Mark> touched(Frame frame, Point spot) {
+        HalfSection section = new HalfSection(outline, room(frame));
+        Box part = section.box();
+        boolean isNear = spot.x() > part.left() - FINGER
+                && spot.x() < part.right() + FINGER
+                && spot.y() > part.top() - FINGER
+                && spot.y() < part.bottom() + FINGER;
+        return isNear ? Optional.of(OutlineFeature.touched(section.mark(spot), outline, section)) : Optional.empty();
     }
 
     /** Tells how many numbers are shown. */

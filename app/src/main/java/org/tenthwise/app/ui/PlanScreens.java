@@ -16,9 +16,14 @@ import org.tenthwise.app.ui.plan.BalloonsViewModel;
 import org.tenthwise.app.ui.plan.ChangesView;
 import org.tenthwise.app.ui.plan.ChangesViewModel;
 import org.tenthwise.app.ui.plan.DraftedView;
+import org.tenthwise.app.ui.plan.ElementView;
+import org.tenthwise.app.ui.plan.ElementViewModel;
 import org.tenthwise.app.ui.plan.IssueViewModel;
 import org.tenthwise.app.ui.plan.KeepTemplateViewModel;
 import org.tenthwise.app.ui.plan.ListChoiceViewModel;
+import org.tenthwise.app.ui.plan.MarkFiguresViewModel;
+import org.tenthwise.app.ui.plan.MarksView;
+import org.tenthwise.app.ui.plan.MarksViewModel;
 import org.tenthwise.app.ui.plan.NewPlanViewModel;
 import org.tenthwise.app.ui.plan.OtherPlanViewModel;
 import org.tenthwise.app.ui.plan.OutlineView;
@@ -38,6 +43,7 @@ import org.tenthwise.app.ui.shell.Shell;
 import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.checklists.catalogue.PlanDesk;
 import org.tenthwise.checklists.drafting.Drafted;
+import org.tenthwise.checklists.editing.OutlineText;
 import org.tenthwise.checklists.editing.PartialCheck;
 import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.TableText;
@@ -138,6 +144,22 @@ abstract class PlanScreens implements Navigator {
     @Override
     public void outline(PlanInHand plan) {
         shell.show(new OutlineView(new OutlineViewModel(plan, words, this), words, pictures, this));
+    }
+
+    @Override
+    public void outlineElement(PlanInHand plan, OutlineText.Side side, int place, boolean isNew) {
+        shell.show(new ElementView(new ElementViewModel(plan, side, place, isNew, words, this), words, pictures, this));
+    }
+
+    @Override
+    public void marks(String name, PlanInHand plan, int place) {
+        shell.show(new MarksView(
+                new MarksViewModel(name, plan, place, desk(), tasks, words, this), words, pictures, this));
+    }
+
+    @Override
+    public void markByFigures(PlanInHand plan, int place) {
+        show("planning.marks", new MarkFiguresViewModel(plan, place, words, this).form(), () -> {});
     }
 
     @Override

@@ -14,9 +14,13 @@ import org.tenthwise.app.ui.form.FormView;
 import org.tenthwise.app.ui.plan.ChangesView;
 import org.tenthwise.app.ui.plan.ChangesViewModel;
 import org.tenthwise.app.ui.plan.DraftedView;
+import org.tenthwise.app.ui.plan.ElementView;
+import org.tenthwise.app.ui.plan.ElementViewModel;
 import org.tenthwise.app.ui.plan.IssueViewModel;
 import org.tenthwise.app.ui.plan.KeepTemplateViewModel;
 import org.tenthwise.app.ui.plan.ListChoiceViewModel;
+import org.tenthwise.app.ui.plan.MarksView;
+import org.tenthwise.app.ui.plan.MarksViewModel;
 import org.tenthwise.app.ui.plan.NewPlanViewModel;
 import org.tenthwise.app.ui.plan.OtherPlanViewModel;
 import org.tenthwise.app.ui.plan.OutlineView;
@@ -34,6 +38,7 @@ import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.catalogue.PlanDesk;
 import org.tenthwise.checklists.drafting.Drafted;
 import org.tenthwise.checklists.drafting.Drafter;
+import org.tenthwise.checklists.editing.OutlineText.Side;
 import org.tenthwise.checklists.editing.PartialCheck;
 import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.PlanText;
@@ -228,16 +233,26 @@ class PlanScreenTest extends ScreenTest {
     }
 
     @Test
-    void anOutlineHalfTypedHoldsEverywhere() {
-        OutlineViewModel model = new OutlineViewModel(new PlanInHand(carrier()), words, workshop);
-        seen("plan", "outline-half", window -> new OutlineView(model, words, window.pictures(), workshop), window -> {
-            while (!model.form().fields().get(0).reads().equals("0 40; 9")) {
-                model.form().takeBack();
-            }
-            model.form().character(" 0");
-            model.form().takeBack();
-            model.form().character("40; 90 40; 90 70; 104 70; 104 48; 166 48");
+    void anElementOfTheOutlineHoldsEverywhere() {
+        ElementViewModel model =
+                new ElementViewModel(new PlanInHand(carrier()), Side.OUTSIDE, 1, false, words, workshop);
+        seen("plan", "element", window -> new ElementView(model, words, window.pictures(), workshop), window -> {
+            model.form().goTo(model.form().fields().get(2));
+            model.form().character("5,5");
         });
+    }
+
+    @Test
+    void theSpotsOnTheOutlineHoldEverywhere() {
+        seen(
+                "plan",
+                "marks",
+                window -> new MarksView(
+                        new MarksViewModel(
+                                "LG-2207-C", new PlanInHand(carrier()), 9, desk(), workshop.tasks, words, workshop),
+                        words,
+                        window.pictures(),
+                        workshop));
     }
 
     @Test

@@ -14,6 +14,7 @@ import org.tenthwise.app.ui.shell.Deed;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.checklists.drafting.Drafted;
+import org.tenthwise.checklists.editing.OutlineText;
 import org.tenthwise.checklists.editing.PartialCheck;
 import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.TableText;
@@ -99,6 +100,21 @@ public class Ways implements Navigator {
     @Override
     public void outline(PlanInHand plan) {
         asked.add("outline");
+    }
+
+    @Override
+    public void outlineElement(PlanInHand plan, OutlineText.Side side, int place, boolean isNew) {
+        asked.add("%s element %d %s".formatted(isNew ? "new" : "old", place, side));
+    }
+
+    @Override
+    public void marks(String name, PlanInHand plan, int place) {
+        asked.add("marks %d of %s".formatted(place, name));
+    }
+
+    @Override
+    public void markByFigures(PlanInHand plan, int place) {
+        asked.add("figures of mark %d".formatted(place));
     }
 
     @Override

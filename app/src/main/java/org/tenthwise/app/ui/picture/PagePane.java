@@ -42,11 +42,13 @@ public final class PagePane extends Region {
         setMinSize(0, 0);
     }
 
+    /** The second of two taps at one spot is none. */
     public void onTap(Tapped tapped) {
         setOnMouseClicked(event -> {
             double across = (event.getX() - paper.getLayoutX()) / Math.max(1, paper.getFitWidth());
             double down = (event.getY() - paper.getLayoutY()) / Math.max(1, paper.getFitHeight());
-            if (page.isPresent() && across >= 0 && across <= 1 && down >= 0 && down <= 1) {
+            boolean isOnPage = across >= 0 && across <= 1 && down >= 0 && down <= 1;
+            if (page.isPresent() && isOnPage && event.getClickCount() == 1) {
                 tapped.at(part.pageX(across), part.pageY(down));
             }
         });

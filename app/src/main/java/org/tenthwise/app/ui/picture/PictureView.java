@@ -10,6 +10,7 @@ import org.tenthwise.app.picture.Drawing;
 import org.tenthwise.app.picture.Frame;
 import org.tenthwise.app.picture.Palette;
 import org.tenthwise.app.picture.Picture;
+import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.TextMetrics;
 
@@ -29,6 +30,14 @@ public final class PictureView extends Region {
     private double textScale = 1;
     private double lineScale = 1;
     private Role ground = Role.SHEET;
+
+    /** What is done at a spot of the picture. */
+    @FunctionalInterface
+    public interface Tapped {
+
+        /** @param frame the picture is laid out for now */
+        void at(Frame frame, Point spot);
+    }
 
     public PictureView(ScreenFaces faces, TextMetrics lettering) {
         this.faces = faces;
@@ -53,6 +62,19 @@ public final class PictureView extends Region {
         picture = Optional.empty();
         setAccessibleText("");
         redraw();
+    }
+
+    /** The second of two taps at one spot is none. */
+    public void onTap(Tapped tapped) {
+        setOnMouseClicked(event -> {
+            if (picture.isPresent() && event.getClickCount() == 1) {
+                tapped.at(frame(), new Point(event.getX(), event.getY()));
+            }
+        });
+    }
+
+    private Frame frame() {
+        return new Frame(getWidth(), getHeight(), textScale, lineScale, ground);
     }
 
     /** @param scale 1 for text at 100 % */
@@ -97,8 +119,7 @@ public final class PictureView extends Region {
         context.setTransform(device, 0, 0, device, 0, 0);
         if (width > 0 && height > 0) {
             CanvasPen pen = new CanvasPen(context, palette, faces, device);
-            picture.ifPresent(shown ->
-                    shown.draw(new Drawing(pen, lettering, new Frame(width, height, textScale, lineScale, ground))));
+            picture.ifPresent(shown -> shown.draw(new Drawing(pen, lettering, frame())));
         }
     }
 

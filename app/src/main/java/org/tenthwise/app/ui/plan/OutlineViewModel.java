@@ -1,125 +1,226 @@
 package org.tenthwise.app.ui.plan;
 
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javafx.beans.property.ReadOnlyIntegerProperty;
+import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
 import org.tenthwise.app.picture.OutlinePicture;
 import org.tenthwise.app.picture.Picture;
-import org.tenthwise.app.ui.form.Field;
-import org.tenthwise.app.ui.form.FormViewModel;
 import org.tenthwise.app.ui.shell.Navigator;
-import org.tenthwise.app.ui.shell.Notice;
+import org.tenthwise.checklists.editing.OutlineText;
+import org.tenthwise.checklists.editing.OutlineText.Side;
 import org.tenthwise.checklists.editing.PlanInHand;
-import org.tenthwise.checklists.editing.ProfileText;
-import org.tenthwise.checklists.editing.TableText;
-import org.tenthwise.model.plan.Mark;
-import org.tenthwise.model.plan.Outline;
+import org.tenthwise.checklists.editing.PlanText;
+import org.tenthwise.checklists.editing.ProfileElement;
 import org.tenthwise.model.plan.Plan;
-import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.words.Words;
 
-/** The outline of the part by typing positions and diameters, outside and inside, drawn as it grows. */
+/** The outline of the part, element by element from the left end, outside and inside; drawn as it grows. */
 public final class OutlineViewModel {
 
-    private static final int MOST = 600;
-    private static final String TABLE = "outline";
-    private static final String OUTSIDE = "outside";
-    private static final String INSIDE = "inside";
+    /**
+     * An element, as the list has it.
+     *
+     * @param title its diameter, for a taper both
+     * @param line its length
+     */
+    public record ElementRow(String title, String line) {}
+
+    /** What can be done to the element in hand. */
+    public enum ElementDeed {
+        CHANGE,
+        ADD,
+        LEFT,
+        RIGHT,
+        TAKE_OUT
+    }
 
     private final PlanInHand plan;
     private final Words words;
     private final Navigator navigator;
-    private final Field<String> outside;
-    private final Field<String> inside;
-    private final FormViewModel form;
+    private final Unit unit;
+    private final ReadOnlyObjectWrapper<Side> side = new ReadOnlyObjectWrapper<>(Side.OUTSIDE);
+    private final ReadOnlyObjectWrapper<List<ElementRow>> rows = new ReadOnlyObjectWrapper<>(List.of());
+    private final ReadOnlyIntegerWrapper inHand = new ReadOnlyIntegerWrapper(0);
+    private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Optional<Picture>> drawn = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private PlanText seen;
+    private int changes;
 
     public OutlineViewModel(PlanInHand plan, Words words, Navigator navigator) {
         this.plan = plan;
         this.words = words;
         this.navigator = navigator;
-        outside = field(OUTSIDE, words.say("planning.outline.outside"), true);
-        inside = field(INSIDE, words.say("planning.outline.inside"), false);
-        form = new FormViewModel(List.of(outside, inside), words, words.say("planning.keep"), this::keep);
-        outside.valueProperty().subscribe(typed -> draw());
-        inside.valueProperty().subscribe(typed -> draw());
+        this.seen = plan.text();
+        unit = seen.head().says("unit").flatMap(Unit::ofSymbol).orElse(Unit.MILLIMETRE);
+        show();
     }
 
-    private Field<String> field(String key, String name, boolean required) {
-        Field<String> field =
-                Field.words("outline-" + key, name, words.say("planning.outline.question"), required, MOST);
-        plan.text()
-                .table(TABLE)
-                .flatMap(table -> table.value(key))
-                .map(ProfileText::reads)
-                .ifPresent(reads -> field.typing().ifPresent(line -> line.startAnew(reads)));
-        field.type();
-        return field;
+    /** Whose elements are listed. */
+    public ReadOnlyObjectProperty<Side> sideProperty() {
+        return side.getReadOnlyProperty();
     }
 
-    public FormViewModel form() {
-        return form;
+    public ReadOnlyObjectProperty<List<ElementRow>> rowsProperty() {
+        return rows.getReadOnlyProperty();
     }
 
-    /** The part as far as it is typed; absent while that is no profile. */
+    /** Place of the element in hand, from 0. */
+    public ReadOnlyIntegerProperty inHandProperty() {
+        return inHand.getReadOnlyProperty();
+    }
+
+    /** How long and how thick the part is, what of it cannot be, and what has to be looked at again. */
+    public ReadOnlyStringProperty saidProperty() {
+        return said.getReadOnlyProperty();
+    }
+
+    /** The part as far as there is one. */
     public ReadOnlyObjectProperty<Optional<Picture>> drawnProperty() {
         return drawn.getReadOnlyProperty();
     }
 
-    private void draw() {
-        Unit unit = plan.text().head().says("unit").flatMap(Unit::ofSymbol).orElse(Unit.MILLIMETRE);
-        Optional<List<Mark>> inner = ProfileText.profile(inside.reads(), unit);
-        drawn.set(ProfileText.profile(outside.reads(), unit)
-                .filter(outer -> outer.stream().anyMatch(mark -> mark.diameter().signum() > 0))
-                .map(outer -> outline(outer, inner.orElse(List.of())))
-                .map(outline -> OutlinePicture.small(outline, Optional.empty(), words.say("planning.outline.drawn"))));
+    /** Shows the outline as it is now: an element can have been told meanwhile. */
+    public void load() {
+        if (!plan.text().text().equals(seen.text())) {
+            boolean isAdded =
+                    elements().size() > OutlineText.of(seen).of(side.get()).size();
+            changes++;
+            if (isAdded && elements().size() > 1) {
+                inHand.set(inHand.get() + 1);
+            }
+            seen = plan.text();
+        }
+        show();
     }
 
-    /** Threads, pockets and cross holes as the plan has them; nothing that lies beyond the part as it is typed. */
-    private Outline outline(List<Mark> outer, List<Mark> inner) {
-        Length end = outer.get(outer.size() - 1).at();
-        Optional<Outline> before = plan.plan().flatMap(Plan::outline);
-        return new Outline(
-                outer,
-                inner.stream().anyMatch(mark -> mark.at().isAbove(end)) ? List.of() : inner,
-                before.map(Outline::threads).orElse(List.of()).stream()
-                        .filter(thread -> !thread.to().isAbove(end))
-                        .toList(),
-                before.map(Outline::pockets).orElse(List.of()).stream()
-                        .filter(pocket -> !pocket.to().isAbove(end))
-                        .toList(),
-                before.map(Outline::crossHoles).orElse(List.of()).stream()
-                        .filter(hole -> !hole.at().isAbove(end))
-                        .toList());
+    private List<ProfileElement> elements() {
+        return OutlineText.of(plan.text()).of(side.get());
     }
 
-    private void keep() {
-        Optional<String> outer = ProfileText.written(outside.reads());
-        Optional<String> inner = ProfileText.written(inside.reads());
-        if (outer.isEmpty() || inner.isEmpty() && !inside.reads().isBlank()) {
-            navigator.tell(Notice.plain(
-                    words.say("planning.outline.not-kept"),
-                    words.say("planning.outline.not-kept.next"),
-                    words.say("shell.understood")));
+    private void show() {
+        OutlineText text = OutlineText.of(plan.text());
+        inHand.set(Math.max(0, Math.min(inHand.get(), elements().size() - 1)));
+        rows.set(elements().stream().map(this::row).toList());
+        said.set(saidNow(text));
+        drawn.set(text.outline(unit, plan.plan().flatMap(Plan::outline))
+                .filter(outline -> outline.greatestDiameter().signum() > 0)
+                .map(outline -> OutlinePicture.small(
+                        outline,
+                        elements().isEmpty()
+                                ? Optional.empty()
+                                : Optional.of(text.middle(side.get(), inHand.get(), unit)),
+                        words.say("planning.outline.drawn"))));
+    }
+
+    private ElementRow row(ProfileElement element) {
+        String from = element.diameter().toPlainString();
+        String title = element.isSolid()
+                ? words.say("planning.element.solid")
+                : element.isTaper()
+                        ? words.say(
+                                "planning.element.taper", from, element.end().toPlainString())
+                        : words.say("planning.element.diameter-of", from);
+        return new ElementRow(
+                title, words.say("planning.element.long", element.length().toPlainString(), unit.symbol()));
+    }
+
+    private String saidNow(OutlineText text) {
+        if (text.outside().isEmpty()) {
+            return words.say("planning.outline.none");
+        }
+        String size = words.say(
+                "planning.outline.size",
+                OutlineText.length(text.outside()).toPlainString(),
+                unit.symbol(),
+                text.outside().stream()
+                        .flatMap(element -> Stream.of(element.diameter(), element.end()))
+                        .reduce(BigDecimal.ZERO, BigDecimal::max)
+                        .toPlainString());
+        Stream<String> wrong =
+                text.wrong(unit).map(message -> words.say("planning.outline.wrong", words.say(message))).stream();
+        boolean isMarked =
+                plan.steps().stream().anyMatch(step -> step.value("at").isPresent());
+        Stream<String> again =
+                changes > 0 && isMarked ? Stream.of(words.say("planning.outline.marks")) : Stream.empty();
+        return Stream.concat(Stream.of(size), Stream.concat(wrong, again)).collect(Collectors.joining(" "));
+    }
+
+    public void turnTo(Side other) {
+        side.set(other);
+        inHand.set(0);
+        show();
+    }
+
+    public void take(int place) {
+        inHand.set(place);
+        show();
+    }
+
+    public boolean can(ElementDeed deed) {
+        int count = elements().size();
+        return switch (deed) {
+            case ADD ->
+                side.get() == Side.OUTSIDE
+                        || !OutlineText.of(plan.text()).outside().isEmpty();
+            case CHANGE -> count > 0;
+            case TAKE_OUT -> count > (side.get() == Side.OUTSIDE ? 1 : 0);
+            case LEFT -> inHand.get() > 0;
+            case RIGHT -> inHand.get() < count - 1;
+        };
+    }
+
+    public void act(ElementDeed deed) {
+        if (!can(deed)) {
             return;
         }
-        plan.change(text -> text.withTable(TABLE, table -> changed(table, outer.get(), inner)));
-        navigator.back();
+        int place = inHand.get();
+        switch (deed) {
+            case CHANGE -> navigator.outlineElement(plan, side.get(), place, false);
+            case ADD -> navigator.outlineElement(plan, side.get(), elements().isEmpty() ? 0 : place + 1, true);
+            case LEFT -> swap(place, place - 1);
+            case RIGHT -> swap(place, place + 1);
+            case TAKE_OUT -> {
+                List<ProfileElement> fewer = new ArrayList<>(elements());
+                fewer.remove(place);
+                change(fewer);
+            }
+        }
     }
 
-    /** What is typed as it stands there already leaves the text as it is. */
-    private TableText changed(TableText table, String outer, Optional<String> inner) {
-        TableText kept = withProfile(table, OUTSIDE, outer);
-        return inner.map(written -> withProfile(kept, INSIDE, written)).orElseGet(() -> kept.without(INSIDE));
+    private void swap(int place, int other) {
+        List<ProfileElement> moved = new ArrayList<>(elements());
+        Collections.swap(moved, place, other);
+        inHand.set(other);
+        change(moved);
     }
 
-    private static TableText withProfile(TableText table, String key, String written) {
-        boolean isThere = table.value(key)
-                .map(ProfileText::reads)
-                .filter(ProfileText.reads(written)::equals)
-                .isPresent();
-        return isThere ? table : table.with(key, written);
+    private void change(List<ProfileElement> elements) {
+        plan.change(text -> OutlineText.of(text).with(side.get(), elements).into(text));
+        load();
+    }
+
+    /** Whether something was changed here that can be taken back. */
+    public boolean canUndo() {
+        return changes > 0;
+    }
+
+    public void undo() {
+        if (canUndo()) {
+            plan.undo();
+            changes--;
+            seen = plan.text();
+            show();
+        }
     }
 }

@@ -35,6 +35,7 @@ public final class PlanView extends SidedScreen {
     private final Key next;
     private final Key changes;
     private final Key balloons;
+    private final Key marks;
 
     public PlanView(PlanViewModel model, Words words, Navigator navigator) {
         super(words.say("planning.plan"));
@@ -47,6 +48,7 @@ public final class PlanView extends SidedScreen {
         VBox.setVgrow(open, Priority.ALWAYS);
         next = key(Key.Kind.COMMIT, "next-open", words.say("planning.next-open"), model::nextOpen);
         balloons = key(Key.Kind.PLAIN, "balloons", words.say("balloons.title"), model::balloons);
+        marks = key(Key.Kind.PLAIN, "marks", words.say("planning.marks"), model::marks);
         makeDeeds();
         changes = key(Key.Kind.PLAIN, "changes", words.say("planning.changes"), model::changes);
         HBox lowest = new HBox(ScreenSizes.GAP, changes, next);
@@ -57,7 +59,10 @@ public final class PlanView extends SidedScreen {
         undo = Key.onward("undo-change", words.say("planning.undo"), model::undo);
         issue = Key.onward("issue-plan", words.say("planning.issue-it"), model::issue);
         VBox.setVgrow(steps, Priority.ALWAYS);
-        VBox list = new VBox(ScreenSizes.GAP, steps, balloons);
+        HBox places = new HBox(ScreenSizes.GAP, balloons, marks);
+        places.getChildren().forEach(key -> HBox.setHgrow(key, Priority.ALWAYS));
+        places.setMinHeight(USE_PREF_SIZE);
+        VBox list = new VBox(ScreenSizes.GAP, steps, places);
         list.getStyleClass().addAll("on-sheet", "form-panel");
         lay(
                 RunHeading.titled(title(), words, navigator::back)
@@ -116,6 +121,7 @@ public final class PlanView extends SidedScreen {
         next.setDisable(model.canIssue());
         changes.setDisable(!model.canIssue());
         balloons.setDisable(!model.hasSteps());
+        marks.setDisable(!model.hasSteps());
     }
 
     private Key row(int place) {

@@ -244,6 +244,11 @@ public final class PlanViewModel {
         navigator.balloons(name, plan, inHand.get());
     }
 
+    /** Where on the outline the step in hand stands. */
+    public void marks() {
+        navigator.marks(name, plan, inHand.get());
+    }
+
     public boolean canUndo() {
         return plan.canUndo();
     }

@@ -10,6 +10,7 @@ import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.session.ShopNames;
 import org.tenthwise.checklists.drafting.Drafted;
+import org.tenthwise.checklists.editing.OutlineText;
 import org.tenthwise.checklists.editing.PartialCheck;
 import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.TableText;
@@ -86,6 +87,19 @@ public interface Navigator {
 
     /** The profiles of the part, to be typed. */
     void outline(PlanInHand plan);
+
+    /**
+     * The figures of an element of the outline.
+     *
+     * @param isNew whether it comes in at the place; otherwise it is the one there
+     */
+    void outlineElement(PlanInHand plan, OutlineText.Side side, int place, boolean isNew);
+
+    /** The outline, on which the checks are put by touching it. */
+    void marks(String name, PlanInHand plan, int place);
+
+    /** The figures of where a check stands on the outline. */
+    void markByFigures(PlanInHand plan, int place);
 
     /** @param place of the step, from 0 */
     void planStep(String name, PlanInHand plan, int place);

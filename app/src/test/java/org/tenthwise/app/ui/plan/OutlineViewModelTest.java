@@ -9,8 +9,9 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.ui.Workshop;
-import org.tenthwise.app.ui.form.Field;
+import org.tenthwise.app.ui.plan.OutlineViewModel.ElementDeed;
 import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.checklists.editing.OutlineText.Side;
 import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.PlanText;
 import org.tenthwise.model.words.Words;
@@ -24,57 +25,8 @@ class OutlineViewModelTest {
         return new PlanInHand(PlanText.of(DemoPart.SCREW_CARRIER.planText()).orElseThrow());
     }
 
-    private OutlineViewModel model(PlanInHand plan) {
-        return new OutlineViewModel(plan, Words.ENGLISH, workshop);
-    }
-
-    private static void type(OutlineViewModel model, int place, String text) {
-        Field<?> field = model.form().fields().get(place);
-        model.form().goTo(field);
-        while (!field.reads().isEmpty()) {
-            field.typing().orElseThrow().takeBack();
-        }
-        model.form().character(text);
-    }
-
-    private static void keep(OutlineViewModel model) {
-        model.form().goTo(model.form().fields().get(1));
-        model.form().goOn();
-    }
-
-    @Test
-    void theOutlineThereIsStandsReadyAndKeptAsItIsChangesNothing() {
-        PlanInHand plan = carrier();
-        OutlineViewModel model = model(plan);
-        assertEquals(
-                "0 40; 90 40; 90 70; 104 70; 104 48; 166 48",
-                model.form().fields().get(0).reads());
-        assertTrue(model.drawnProperty().get().isPresent());
-        keep(model);
-        assertEquals(DemoPart.SCREW_CARRIER.planText(), plan.text().text());
-        assertFalse(plan.canUndo());
-    }
-
-    @Test
-    void aNewPointIsDrawnAndWrittenAndUndoTakesItBack() {
-        PlanInHand plan = carrier();
-        OutlineViewModel model = model(plan);
-        model.form().goTo(model.form().fields().get(0));
-        model.form().character("; 170 44.50");
-        assertTrue(model.drawnProperty().get().isPresent());
-        keep(model);
-        assertTrue(plan.text().text().contains("[104, 48], [166, 48], [170, 44.50]]"));
-        assertEquals(
-                4, plan.plan().orElseThrow().outline().orElseThrow().inside().size() - 2);
-        assertEquals(
-                1, plan.plan().orElseThrow().outline().orElseThrow().threads().size());
-        plan.undo();
-        assertEquals(DemoPart.SCREW_CARRIER.planText(), plan.text().text());
-    }
-
-    @Test
-    void aPlanWithoutOneGetsOneAndASolidPartHasNoInside() {
-        PlanInHand plan = new PlanInHand(PlanText.of(
+    private static PlanInHand empty() {
+        return new PlanInHand(PlanText.of(
                         """
                         format = 1
                         unit = "in"
@@ -84,35 +36,155 @@ class OutlineViewModelTest {
                         name = "First"
                         """)
                 .orElseThrow());
+    }
+
+    private OutlineViewModel model(PlanInHand plan) {
+        return new OutlineViewModel(plan, Words.ENGLISH, workshop);
+    }
+
+    private ElementViewModel element(PlanInHand plan, Side side, int place, boolean isNew) {
+        return new ElementViewModel(plan, side, place, isNew, Words.ENGLISH, workshop);
+    }
+
+    private static void type(ElementViewModel model, int place, String text) {
+        model.form().goTo(model.form().fields().get(place));
+        while (!model.form().fields().get(place).reads().isEmpty()) {
+            model.form().takeBack();
+        }
+        model.form().character(text);
+    }
+
+    private static String told(ElementViewModel model, int place) {
+        return model.form().fields().get(place).aboutProperty().get();
+    }
+
+    private static List<String> titles(OutlineViewModel model) {
+        return model.rowsProperty().get().stream()
+                .map(OutlineViewModel.ElementRow::title)
+                .toList();
+    }
+
+    @Test
+    void theElementsThereAreAreListedFromTheLeftEnd() {
+        OutlineViewModel model = model(carrier());
+        assertEquals(List.of("Ø40", "Ø70", "Ø48"), titles(model));
+        assertEquals("90 mm long", model.rowsProperty().get().get(0).line());
+        assertEquals("166 mm long, Ø70 at most.", model.saidProperty().get());
+        assertTrue(model.drawnProperty().get().isPresent());
+        assertFalse(model.canUndo());
+    }
+
+    @Test
+    void anElementIsAddedBehindTheOneInHandAndUndoTakesItBack() {
+        PlanInHand plan = carrier();
+        OutlineViewModel model = model(plan);
+        model.take(2);
+        model.act(ElementDeed.ADD);
+        assertTrue(workshop.asked.contains("new element 3 OUTSIDE"), workshop.asked.toString());
+        ElementViewModel added = element(plan, Side.OUTSIDE, 3, true);
+        type(added, 0, "44.50");
+        assertTrue(added.drawnProperty().get().isPresent());
+        type(added, 1, "4");
+        added.form().goOn();
+        model.load();
+        assertEquals(3, model.inHandProperty().get());
+        assertTrue(plan.text().text().contains("[104, 48], [166, 48], [166, 44.50], [170, 44.50]]"));
+        assertEquals(
+                1, plan.plan().orElseThrow().outline().orElseThrow().threads().size());
+        assertTrue(model.saidProperty().get().endsWith("look at each again."));
+        model.undo();
+        assertEquals(DemoPart.SCREW_CARRIER.planText(), plan.text().text());
+        assertFalse(model.canUndo());
+    }
+
+    @Test
+    void anElementIsChangedMovedAndTakenOut() {
+        PlanInHand plan = carrier();
+        OutlineViewModel model = model(plan);
+        model.take(1);
+        ElementViewModel changed = element(plan, Side.OUTSIDE, 1, false);
+        assertEquals("70", changed.form().fields().get(0).reads());
+        type(changed, 2, "60");
+        changed.form().goOn();
+        model.load();
+        assertEquals(List.of("Ø40", "Ø70 to Ø60", "Ø48"), titles(model));
+        model.act(ElementDeed.LEFT);
+        assertEquals(List.of("Ø70 to Ø60", "Ø40", "Ø48"), titles(model));
+        assertEquals(0, model.inHandProperty().get());
+        assertFalse(model.can(ElementDeed.LEFT));
+        model.act(ElementDeed.TAKE_OUT);
+        assertEquals(List.of("Ø40", "Ø48"), titles(model));
+        for (int i = 0; i < 3; i++) {
+            model.undo();
+        }
+        assertEquals(DemoPart.SCREW_CARRIER.planText(), plan.text().text());
+    }
+
+    @Test
+    void aPlanWithoutOneGetsOneAndASolidPartHasNoInside() {
+        PlanInHand plan = empty();
         OutlineViewModel model = model(plan);
         assertEquals(Optional.empty(), model.drawnProperty().get());
-        type(model, 0, "0 1.5; 2.250 1.5");
-        assertTrue(model.drawnProperty().get().isPresent());
-        keep(model);
+        assertFalse(model.can(ElementDeed.CHANGE));
+        model.turnTo(Side.INSIDE);
+        assertFalse(model.can(ElementDeed.ADD), "an inside without an outside");
+        ElementViewModel first = element(plan, Side.OUTSIDE, 0, true);
+        type(first, 0, "1.5");
+        type(first, 1, "2.250");
+        assertTrue(first.drawnProperty().get().isPresent());
+        first.form().goOn();
+        model.load();
         assertTrue(plan.text().text().contains("[outline]\noutside = [[0, 1.5], [2.250, 1.5]]\n"));
         assertTrue(plan.text().text().indexOf("[outline]") < plan.text().text().indexOf("[[operation]]"));
         assertFalse(plan.text().text().contains("inside"));
+        model.turnTo(Side.OUTSIDE);
+        assertFalse(model.can(ElementDeed.TAKE_OUT), "a part without an outside is none");
     }
 
     @Test
-    void whatIsNoProfileIsNeitherDrawnNorKept() {
-        for (String wrong : List.of("0 40; 90", "0 40 5; 90 40", "0 40; x 40", "0 40; 90 -40", "0 40; 9,0 40")) {
+    void aFigureThatCannotBeIsRefusedInWordsAsSoonAsItIsTyped() {
+        for (String wrong : List.of("x", "-4", "9,0", "1e3", "4 5", ".")) {
             PlanInHand plan = carrier();
-            OutlineViewModel model = model(plan);
+            ElementViewModel model = element(plan, Side.OUTSIDE, 0, false);
             type(model, 0, wrong);
-            assertEquals(Optional.empty(), model.drawnProperty().get(), wrong);
-            keep(model);
+            assertEquals("A figure with a point, like 40 or 40.05.", told(model, 0), wrong);
+            model.form().goOn();
             assertEquals(DemoPart.SCREW_CARRIER.planText(), plan.text().text(), wrong);
+            type(model, 0, "40.05");
+            assertEquals("", told(model, 0));
         }
+        PlanInHand plan = carrier();
+        ElementViewModel model = element(plan, Side.OUTSIDE, 0, false);
+        type(model, 1, "0.000");
+        assertEquals("A length is above 0.", told(model, 1));
+        type(model, 1, "90");
+        type(model, 0, "0");
+        model.form().goOn();
+        assertEquals("Outside, a diameter is above 0.", told(model, 0));
+        assertEquals(DemoPart.SCREW_CARRIER.planText(), plan.text().text());
     }
 
     @Test
-    void aProfileThatGoesBackIsNotDrawnAndIsOpenInThePlan() {
+    void anInsideThatLeavesNoWallIsSaid() {
         PlanInHand plan = carrier();
         OutlineViewModel model = model(plan);
-        type(model, 0, "0 40; 90 40; 80 70; 166 48");
-        assertEquals(Optional.empty(), model.drawnProperty().get());
-        keep(model);
-        assertFalse(plan.open().isEmpty());
+        model.turnTo(Side.INSIDE);
+        model.take(0);
+        ElementViewModel bore = element(plan, Side.INSIDE, 0, false);
+        type(bore, 0, "40");
+        bore.form().goOn();
+        model.load();
+        assertTrue(
+                model.saidProperty().get().contains("leaves no wall"),
+                model.saidProperty().get());
+    }
+
+    @Test
+    void aSecondPressOnTakeOutDoesNotEmptyTheOutside() {
+        OutlineViewModel model = model(carrier());
+        for (int i = 0; i < 5; i++) {
+            model.act(ElementDeed.TAKE_OUT);
+        }
+        assertEquals(1, model.rowsProperty().get().size());
     }
 }
