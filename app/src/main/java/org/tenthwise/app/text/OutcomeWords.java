@@ -3,7 +3,9 @@ package org.tenthwise.app.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.model.plan.BalloonNumber;
 import org.tenthwise.model.plan.StepClass;
+import org.tenthwise.model.record.DrawingAccount;
 import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Signature;
@@ -87,6 +89,12 @@ public final class OutcomeWords {
         }
         if (all == 0) {
             left.add(words.say("outcome.no-characteristic"));
+        }
+        List<String> unanswered = DrawingAccount.unansweredBy(sheet.plan()).stream()
+                .map(BalloonNumber::text)
+                .toList();
+        if (!unanswered.isEmpty()) {
+            left.add(words.say("outcome.unanswered", unanswered));
         }
         List<String> counted = new ArrayList<>();
         count(counted, "outcome.out", out, all);

@@ -68,6 +68,49 @@ class CheckPlansTest {
                 typed.out());
     }
 
+    /** No part of it is ever complete, and that is said before the first is cut. */
+    @Test
+    void aBalloonThatNoCheckOfTheDrawingAnswersIsARemark() throws Exception {
+        Path ballooned = Files.writeString(
+                folder.resolve("on-the-way.toml"),
+                InventedPlans.text(
+                        "mm",
+                        LOOK.formatted(12, "balloon = 12\nclass = \"in-process\"")
+                                + LOOK.formatted(13, "balloon = 13")));
+        Typed typed = Typed.line("check", ballooned);
+        assertEquals(0, typed.exit());
+        assertEquals(
+                List.of(
+                        ballooned + ": no errors: T-1 rev A, issue 1, 2 checks",
+                        ballooned + ": to look at: balloon 12: no check of the drawing, so that no part is ever"
+                                + " complete; leave out class where the check is of the drawing, or add an"
+                                + " [[elsewhere]]"),
+                typed.out());
+        Path readings = Files.writeString(
+                folder.resolve("on-the-way.readings.toml"),
+                """
+                format = 1
+                part = "T-1"
+                revision = "A"
+                serial = "1"
+                no_lot = true
+                machine = "Lathe 4"
+                by = "Setter 1"
+                [[step]]
+                number = 12
+                answers = ["yes"]
+                [[step]]
+                number = 13
+                answers = ["yes"]
+                """);
+        Typed walked = Typed.line(
+                "walk", ballooned, "--readings", readings, "--store", folder.resolve("s.db"), "--out", folder);
+        assertEquals(1, walked.exit());
+        assertTrue(
+                walked.out().contains("Not complete: no check of the drawing at balloon 12. Not signed."),
+                walked.out()::toString);
+    }
+
     @Test
     void aDemoPlanGoesByItsPartNumberOrItsFileName() {
         assertEquals(

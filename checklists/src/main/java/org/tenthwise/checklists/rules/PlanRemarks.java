@@ -13,6 +13,7 @@ import org.tenthwise.model.plan.Clamping;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.StepClass;
+import org.tenthwise.model.record.DrawingAccount;
 import org.tenthwise.model.words.Message;
 
 /** What is worth a second look in a plan without errors. */
@@ -28,17 +29,23 @@ public final class PlanRemarks {
                 .toList();
     }
 
-    /** Balloons missing in the row, and checks of the drawing without one; nothing of a plan that names none. */
+    /**
+     * Balloons missing in the row, checks of the drawing without one, and balloons that none of them answers; nothing
+     * of a plan that names none.
+     */
     private static Stream<Message> balloons(Plan plan) {
         if (!plan.isBallooned()) {
             return Stream.empty();
         }
         List<BalloonNumber> balloons =
                 ofDrawing(plan).map(plan::balloon).flatMap(Optional::stream).toList();
-        return Stream.concat(
-                BalloonGap.in(balloons).stream().map(PlanRemarks::missing),
-                said("plan.remark.no-balloon", ofDrawing(plan).filter(step -> plan.balloon(step)
-                        .isEmpty())));
+        List<BalloonNumber> unanswered = DrawingAccount.unansweredBy(plan);
+        return Stream.of(
+                        BalloonGap.in(balloons).stream().map(PlanRemarks::missing),
+                        said("plan.remark.no-balloon", ofDrawing(plan).filter(step -> plan.balloon(step)
+                                .isEmpty())),
+                        unanswered.stream().limit(1).map(any -> Message.of("plan.remark.unanswered", unanswered)))
+                .flatMap(said -> said);
     }
 
     /** Gauges whose step is more than a tenth of the tolerance. The rule of ten, common practice. */

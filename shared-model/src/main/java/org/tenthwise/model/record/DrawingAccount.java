@@ -57,6 +57,14 @@ public record DrawingAccount(List<AccountLine> lines, List<BalloonGap> gaps) {
                         .isPresent();
     }
 
+    /** Balloons that checks on the way name and no check of the drawing answers, in the order of the drawing. */
+    public static List<BalloonNumber> unansweredBy(Plan plan) {
+        return unanswered(plan)
+                .flatMap(line -> line.balloon().stream())
+                .sorted()
+                .toList();
+    }
+
     /** Balloons that are named by checks on the way alone, each once. */
     private static Stream<AccountLine> unanswered(Plan plan) {
         TreeMap<BalloonNumber, OnDrawing> named =

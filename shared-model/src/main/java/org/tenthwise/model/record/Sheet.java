@@ -103,6 +103,7 @@ public record Sheet(Plan plan, Run run, List<Line> lines) {
                 .anyMatch(disposed -> disposed.disposition() == Disposition.SCRAP);
     }
 
+    /** What the characteristics come to. A balloon that no check of the drawing answers stays open, so the part too. */
     public Outcome outcome() {
         if (putAway().isPresent() && !scrapped()) {
             return Outcome.PUT_AWAY;
@@ -112,6 +113,7 @@ public record Sheet(Plan plan, Run run, List<Line> lines) {
         }
         if (holdsWhatIsNotKnown()
                 || characteristics().isEmpty()
+                || !DrawingAccount.unansweredBy(plan).isEmpty()
                 || !lines.stream().allMatch(Line::settled)) {
             return Outcome.NOT_COMPLETE;
         }

@@ -148,6 +148,21 @@ class DrawingAccountTest {
         assertEquals(List.of("7a unanswered OPEN", "8 []  OPEN"), told());
     }
 
+    /** All that the plan asks has passed, and of balloon 7 nobody knows what the finished part has. */
+    @Test
+    void whereABalloonIsOpenThePartIsNotComplete() {
+        bench.step(holes(1)).drawn(balloon("7"), StepClass.IN_PROCESS);
+        bench.step(holes(1)).drawn(balloon("8"), StepClass.DRAWING);
+        bench.read(1, "10.01").read(2, "10.01");
+        assertEquals(
+                List.of(new BalloonNumber("7")),
+                DrawingAccount.unansweredBy(bench.sheet().plan()));
+        assertEquals(Outcome.NOT_COMPLETE, bench.sheet().outcome());
+        bench.step(holes(1)).drawn(balloon("7"), StepClass.DRAWING);
+        bench.read(3, "10.01");
+        assertEquals(Outcome.CONFORMS, bench.sheet().outcome());
+    }
+
     @Test
     void eachOfSeveralHasALineAndOneThatIsHalfReadIsOpen() {
         bench.step(holes(8)).drawn(balloon("5", four(Instances.Report.EACH)), StepClass.DRAWING);
