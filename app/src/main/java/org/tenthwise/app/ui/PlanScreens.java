@@ -2,8 +2,11 @@ package org.tenthwise.app.ui;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.tenthwise.app.picture.TextMetrics;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.ui.form.FormView;
@@ -36,6 +39,8 @@ import org.tenthwise.app.ui.plan.PlansView;
 import org.tenthwise.app.ui.plan.PlansViewModel;
 import org.tenthwise.app.ui.plan.TemplatesView;
 import org.tenthwise.app.ui.plan.TemplatesViewModel;
+import org.tenthwise.app.ui.plan.TicksView;
+import org.tenthwise.app.ui.plan.TicksViewModel;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Notice;
@@ -175,11 +180,34 @@ abstract class PlanScreens implements Navigator {
     }
 
     @Override
-    public void keepTemplate(List<TableText> steps) {
-        show(
-                "planning.keep-template",
-                new KeepTemplateViewModel(steps, desk().templates(), tasks, words, this).form(),
-                () -> {});
+    public void templateSteps(Template template, Consumer<Template> chosen) {
+        Set<Integer> all = IntStream.range(0, template.steps().size()).boxed().collect(Collectors.toSet());
+        shell.show(new TicksView(
+                template.name(),
+                words.say("planning.ticks.take"),
+                new TicksViewModel(
+                        template.steps(), all, words, ticked -> chosen.accept(new Template(template.name(), ticked))),
+                words,
+                this));
+    }
+
+    @Override
+    public void keepTemplate(List<TableText> steps, int place) {
+        shell.show(new TicksView(
+                words.say("planning.keep-template"),
+                words.say("ask.next"),
+                new TicksViewModel(steps, Set.of(place), words, this::nameTemplate),
+                words,
+                this));
+    }
+
+    /** Once it is kept, the plan is shown again. */
+    private void nameTemplate(List<TableText> ticked) {
+        KeepTemplateViewModel model = new KeepTemplateViewModel(ticked, desk().templates(), tasks, words, () -> {
+            back();
+            back();
+        });
+        show("planning.keep-template", model.form(), () -> {});
     }
 
     @Override

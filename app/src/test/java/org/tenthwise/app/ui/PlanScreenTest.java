@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
@@ -33,6 +34,8 @@ import org.tenthwise.app.ui.plan.PlansView;
 import org.tenthwise.app.ui.plan.PlansViewModel;
 import org.tenthwise.app.ui.plan.TemplatesView;
 import org.tenthwise.app.ui.plan.TemplatesViewModel;
+import org.tenthwise.app.ui.plan.TicksView;
+import org.tenthwise.app.ui.plan.TicksViewModel;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.catalogue.PlanDesk;
@@ -150,6 +153,19 @@ class PlanScreenTest extends ScreenTest {
     }
 
     @Test
+    void stepsToBeTickedHoldEverywhere() {
+        seen(
+                "plan",
+                "ticks",
+                window -> new TicksView(
+                        words.say("planning.keep-template"),
+                        words.say("ask.next"),
+                        new TicksViewModel(carrier().list("step"), Set.of(0, 2), words, ticked -> {}),
+                        words,
+                        workshop));
+    }
+
+    @Test
     void aTemplateToBeKeptHoldsEverywhere() {
         seen(
                 "plan",
@@ -161,7 +177,7 @@ class PlanScreenTest extends ScreenTest {
                                         desk().templates(),
                                         workshop.tasks,
                                         words,
-                                        workshop)
+                                        workshop::back)
                                 .form(),
                         words,
                         workshop::back,

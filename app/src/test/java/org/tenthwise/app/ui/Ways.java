@@ -132,8 +132,14 @@ public class Ways implements Navigator {
     }
 
     @Override
-    public void keepTemplate(List<TableText> steps) {
-        asked.add("keep %d steps".formatted(steps.size()));
+    public void templateSteps(Template template, Consumer<Template> chosen) {
+        asked.add("steps of " + template.name());
+        this.template = Optional.of(chosen);
+    }
+
+    @Override
+    public void keepTemplate(List<TableText> steps, int place) {
+        asked.add("keep %d of %d steps".formatted(place, steps.size()));
     }
 
     @Override

@@ -55,7 +55,10 @@ public final class TemplateShelf {
         }
     }
 
-    /** All there are; a file that cannot be read, or holds no step, is passed over. */
+    /**
+     * All there are; a file that cannot be read, or holds no step, is passed over. Figures that a person has written
+     * into one are left out like those of a plan.
+     */
     public List<Template> all(Locale language) throws IOException {
         List<Template> all = new ArrayList<>(shipped(language));
         if (!Files.isDirectory(folder)) {
@@ -71,6 +74,7 @@ public final class TemplateShelf {
             String name = file.getFileName().toString();
             if (FileText.of(file) instanceof FileText.Readable readable) {
                 Template.of(readable.text(), name.substring(0, name.length() - TEMPLATE.length()))
+                        .map(template -> Template.kept(template.name(), template.steps()))
                         .ifPresent(all::add);
             }
         }

@@ -66,7 +66,12 @@ public record Template(String name, List<TableText> steps) {
             "ends",
             "datum",
             "of",
-            "master");
+            "master",
+            "gauge");
+    /** Figures that are no other part's: of steps of the template itself, and how often is read. */
+    private static final Set<String> FIGURES_KEPT = Set.of("number", "hold", "readings", "names");
+    /** Keys that end so name a step of the template. */
+    private static final String OF_A_STEP = "_step";
     /** Words that are kept unless there is a figure in them, which would be that of another part. */
     private static final Set<String> WORDS = Set.of(NAME, "method", "what");
 
@@ -99,7 +104,9 @@ public record Template(String name, List<TableText> steps) {
 
     private static boolean isOfOnePart(TableText step, String key) {
         String says = step.value(key).orElse("");
-        return WORDS.contains(key) && says.chars().anyMatch(Character::isDigit)
+        boolean isFigure = says.matches("[+-]?\\d.*") && !FIGURES_KEPT.contains(key) && !key.endsWith(OF_A_STEP);
+        return isFigure
+                || WORDS.contains(key) && says.chars().anyMatch(Character::isDigit)
                 || key.equals(PLACES) && says.contains("depth");
     }
 

@@ -139,6 +139,32 @@ class TemplateShelfTest {
     }
 
     @Test
+    void aFigureWrittenIntoATemplateOfTheShopDoesNotCountForAnotherPart() throws IOException {
+        Files.writeString(
+                folder.resolve("ours.template.toml"),
+                """
+                name = "Ours"
+
+                [[step]]
+                number = 1
+                kind = "bore"
+                name = "Bore of ours"
+                upper = 30.02
+                lower = 30.00
+                gauge = "BG-2"
+                gauge_kind = "bore-gauge"
+                something_new = 12.5
+                readings = 2
+                at = [10, 30]
+                balloon = "7"
+                """);
+        List<Template> all = new TemplateShelf(folder).all(Locale.ENGLISH);
+        assertEquals(
+                List.of("number", "kind", "name", "gauge_kind", "readings"),
+                all.get(all.size() - 1).steps().get(0).keys());
+    }
+
+    @Test
     void aTemplateIsNoPlanAndWhatIsNoTemplateIsPassedOver() throws IOException {
         TemplateShelf shelf = new TemplateShelf(folder);
         shelf.keep(shipped(1));

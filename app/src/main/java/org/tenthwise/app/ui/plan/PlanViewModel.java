@@ -217,8 +217,7 @@ public final class PlanViewModel {
                 inHand.set(place + 1);
             }
             case TAKE_OUT -> plan.remove(place);
-            case KEEP_TEMPLATE ->
-                navigator.keepTemplate(plan.steps().subList(place, plan.steps().size()));
+            case KEEP_TEMPLATE -> navigator.keepTemplate(plan.steps(), place);
         }
         load();
     }

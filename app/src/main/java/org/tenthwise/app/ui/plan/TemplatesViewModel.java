@@ -59,7 +59,19 @@ public final class TemplatesViewModel {
                 : words.say("planning.template.steps", template.steps().size(), words.list(names));
     }
 
+    /** One of several checks is asked which of them are meant. */
     public void take(Template template) {
+        if (template.steps().size() > 1) {
+            navigator.templateSteps(template, ticked -> {
+                navigator.back();
+                take(ticked, navigator, chosen);
+            });
+        } else {
+            take(template, navigator, chosen);
+        }
+    }
+
+    private static void take(Template template, Navigator navigator, Consumer<Template> chosen) {
         navigator.back();
         chosen.accept(template);
     }

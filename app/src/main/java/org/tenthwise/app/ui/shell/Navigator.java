@@ -107,8 +107,15 @@ public interface Navigator {
     /** @param chosen is handed the template that was chosen, and the plan is shown again */
     void templates(Consumer<Template> chosen);
 
-    /** Keeps checks for other plans, the first of them or more. */
-    void keepTemplate(List<TableText> steps);
+    /** Which checks of a template are taken; the rest of what is said of a template goes for them. */
+    void templateSteps(Template template, Consumer<Template> chosen);
+
+    /**
+     * Keeps checks for other plans: which of them, and under which name.
+     *
+     * @param place of the one that is ticked at first, from 0
+     */
+    void keepTemplate(List<TableText> steps, int place);
 
     /**
      * What a plan with nothing open changes of the one in force, and which characteristics a partial check takes in.

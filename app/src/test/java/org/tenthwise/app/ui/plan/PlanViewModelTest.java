@@ -9,6 +9,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -23,6 +25,7 @@ import org.tenthwise.checklists.catalogue.PlanFolder;
 import org.tenthwise.checklists.editing.PartialCheck;
 import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.PlanText;
+import org.tenthwise.checklists.editing.TableText;
 import org.tenthwise.checklists.editing.Template;
 import org.tenthwise.model.words.Words;
 
@@ -138,27 +141,53 @@ class PlanViewModelTest {
     }
 
     @Test
-    void severalStepsAreKeptAsATemplateAndOfferedAfterThoseThatComeAlong() throws IOException {
+    void stepsThatAreTickedAreKeptAsATemplateAndOfferedAfterThoseThatComeAlong() throws IOException {
         model.take(12);
         model.act(StepDeed.KEEP_TEMPLATE);
         assertEquals(
-                "keep %d steps".formatted(plan.steps().size() - 12), workshop.asked.get(workshop.asked.size() - 1));
+                "keep 12 of %d steps".formatted(plan.steps().size()), workshop.asked.get(workshop.asked.size() - 1));
+        AtomicReference<List<TableText>> ticked = new AtomicReference<>(List.of());
+        TicksViewModel ticks = new TicksViewModel(plan.steps(), Set.of(12), Words.ENGLISH, ticked::set);
+        ticks.touch(15);
+        ticks.touch(3);
+        ticks.touch(12);
+        ticks.touch(12);
+        ticks.goOn();
+        assertEquals(
+                List.of(plan.steps().get(3), plan.steps().get(12), plan.steps().get(15)), ticked.get());
+        AtomicBoolean kept = new AtomicBoolean();
         FormViewModel form = new KeepTemplateViewModel(
-                        plan.steps().subList(12, plan.steps().size()),
-                        desk.templates(),
-                        workshop.tasks,
-                        Words.ENGLISH,
-                        workshop)
+                        ticked.get(), desk.templates(), workshop.tasks, Words.ENGLISH, () -> kept.set(true))
                 .form();
-        @SuppressWarnings("unchecked")
-        Field<Integer> through = (Field<Integer>) form.fields().get(0);
-        through.choice().choose(2);
-        form.goTo(form.fields().get(1));
         form.character("Our bore");
         form.goOn();
+        assertTrue(kept.get());
         List<Template> all = desk.templates().all(Words.ENGLISH.locale());
         assertEquals("Our bore", all.get(all.size() - 1).name());
-        assertEquals(2, all.get(all.size() - 1).steps().size());
+        assertEquals(3, all.get(all.size() - 1).steps().size());
+    }
+
+    @Test
+    void withoutATickNothingIsTaken() {
+        AtomicReference<List<TableText>> ticked = new AtomicReference<>(List.of());
+        TicksViewModel ticks = new TicksViewModel(plan.steps(), Set.of(4), Words.ENGLISH, ticked::set);
+        ticks.touch(4);
+        assertFalse(ticks.canGoOn());
+        ticks.goOn();
+        assertEquals(List.of(), ticked.get());
+    }
+
+    @Test
+    void ofATemplateOfSeveralChecksSomeAreTaken() throws IOException {
+        Template shipped = desk.templates().all(Words.ENGLISH.locale()).get(0);
+        AtomicReference<Template> taken = new AtomicReference<>();
+        TemplatesViewModel templates =
+                new TemplatesViewModel(desk.templates(), workshop.tasks, Words.ENGLISH, workshop, taken::set);
+        templates.take(shipped);
+        assertEquals("steps of " + shipped.name(), workshop.asked.get(workshop.asked.size() - 1));
+        Template one = new Template(shipped.name(), shipped.steps().subList(1, 2));
+        workshop.template.orElseThrow().accept(one);
+        assertEquals(one, taken.get());
     }
 
     private int first(String key) {
