@@ -105,8 +105,21 @@ public final class Records {
         return walk(part, sample, Integer.MAX_VALUE).evidence();
     }
 
+    /** A plan walked with a readings file, to its last event. */
+    public static Evidence whole(Plan plan, String readings) {
+        ReadingsFile sample = sample(plan, readings);
+        return new Walk(plan, sample.by())
+                .add(sample.begun())
+                .addAll(sample.events())
+                .evidence();
+    }
+
     private static ReadingsFile sample(DemoPart part, String readings) {
-        SampleReading reading = new SampleReader().read(readings, part.plan());
+        return sample(part.plan(), readings);
+    }
+
+    private static ReadingsFile sample(Plan plan, String readings) {
+        SampleReading reading = new SampleReader().read(readings, plan);
         if (reading instanceof SampleReading.Good good) {
             return good.sample();
         }

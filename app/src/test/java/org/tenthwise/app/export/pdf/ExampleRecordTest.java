@@ -1,6 +1,5 @@
 package org.tenthwise.app.export.pdf;
 
-import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
@@ -13,9 +12,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.tenthwise.app.export.Records;
 import org.tenthwise.checklists.catalogue.ExamplePart;
-import org.tenthwise.checklists.rules.ReadingsFile;
-import org.tenthwise.checklists.rules.SampleReader;
-import org.tenthwise.checklists.rules.SampleReading;
 import org.tenthwise.model.words.Words;
 
 /** The printed record of whole drawings: every kind of check there is can be printed, passed or not. */
@@ -25,18 +21,10 @@ class ExampleRecordTest {
     @EnumSource(ExamplePart.class)
     void everyCheckIsPrintedWhateverCameOfIt(ExamplePart part) throws Exception {
         for (String readings : List.of(part.passingReadings(), part.failingReadings(), part.readingsWithSlips())) {
-            ReadingsFile sample = assertInstanceOf(
-                            SampleReading.Good.class, new SampleReader().read(readings, part.plan()))
-                    .sample();
             for (Locale language : List.of(Locale.ENGLISH, Locale.GERMAN)) {
                 ByteArrayOutputStream out = new ByteArrayOutputStream();
                 new PdfRecord(new RecordLayout(Words.of(language), Paper.A4))
-                        .write(
-                                new Records.Walk(part.plan(), sample.by())
-                                        .add(sample.begun())
-                                        .addAll(sample.events())
-                                        .evidence(),
-                                out);
+                        .write(Records.whole(part.plan(), readings), out);
                 try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
                     String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
                     part.plan().steps().forEach(step -> assertTrue(text.contains(step.name()), step::name));
