@@ -96,12 +96,12 @@ public final class Sentences {
         return step.limits().map(this::limits).orElse("");
     }
 
-    /** Where the limits were taken from; empty for a step that measures nothing. */
+    /** Where the limits were taken from; what is checked on the way has none of the drawing. Empty without limits. */
     public String limitsFrom(Step step) {
         return step.limits()
                 .map(limits -> limits.origin()
                         .map(origin -> words.say("limits.from", origin.designation(), origin.standard()))
-                        .orElseGet(() -> words.say("limits.as-drawn")))
+                        .orElseGet(() -> words.say(step.isOfDrawing() ? "limits.as-drawn" : "limits.as-planned")))
                 .orElse("");
     }
 

@@ -27,6 +27,8 @@ public final class StepFigures {
     /** A mean of four ends two places behind its readings; with more it need not end. */
     private static final int PLACES_OF_A_MEAN = 2;
 
+    private static final String LESS_THAN = "<";
+
     private final Limits limits;
     /** Zero for none. */
     private final Length guardBand;
@@ -134,12 +136,18 @@ public final class StepFigures {
 
     /**
      * How far the size judged lies from a limit: never shown as zero, nor as far as the guard band reaches, when it is
-     * not.
+     * not. Where that would take more than one place behind those that are known, it is less than the last of them:
+     * {@code <0.0001}.
      */
     public String distance(Length distance) {
         int known = Math.max(limits.places(), placesJudged);
-        return Figures.beside(
-                List.of(distance.zero(), guardBand), distance, unit(), mean ? placesOfAMean(distance, known) : known);
+        List<Length> edges = List.of(distance.zero(), guardBand);
+        Length next = Length.of(distance.in(unit()).setScale(known, RoundingMode.CEILING), unit());
+        boolean bandBetween = guardBand.signum() > 0 && guardBand.isBelow(next);
+        if (!mean && !bandBetween && Figures.places(edges, distance, unit(), known) > known + 1) {
+            return LESS_THAN + Figures.number(next.in(unit()), unit());
+        }
+        return Figures.beside(edges, distance, unit(), mean ? placesOfAMean(distance, known) : known);
     }
 
     /** Where a verdict changes. */

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.checklists.catalogue.ExamplePart;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.ReadingDirection;
@@ -24,6 +25,7 @@ import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Slot;
+import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
@@ -80,6 +82,32 @@ class SayingsTest {
         Sentences sentences = new Sentences(WORDS);
         assertEquals(verdict, sentences.standing(found) + " " + sentences.distance(found));
         assertEquals(Optional.ofNullable(next).orElse(""), new Advice(WORDS).next(sheet().line(step)));
+    }
+
+    /** Run-out at the chuck, a size on the way and one of the drawing. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+        3  | the plan, as given there
+        20 | the plan, as given there
+        5  | the drawing, as given there
+        6  | Ø30 H7, ISO 286-2
+        1  | ''
+        """)
+    void whatTheDrawingDoesNotAskForHasItsLimitsFromThePlan(int number, String from) {
+        Step step = ExamplePart.WINCH_SHAFT.plan().step(number);
+        assertEquals(from, new Sentences(WORDS).limitsFrom(step));
+    }
+
+    @Test
+    void ofTwoTheWorseDecidesOfMoreTheWorst() {
+        assertEquals("Both must be inside; the worse decides.", WORDS.say("combined.each", 2, ""));
+        assertEquals("All 12 (LMC) must be inside; the worst decides.", WORDS.say("combined.each", 12, " (LMC)"));
+        assertEquals(
+                "Beide müssen innerhalb liegen; der schlechtere entscheidet.",
+                Words.of(Locale.GERMAN).say("combined.each", 2, ""));
     }
 
     /** At 10 from the face 47.995, at 31 of it 47.985: nothing of an outside goes in anywhere. */

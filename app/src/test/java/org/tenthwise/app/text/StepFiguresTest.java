@@ -16,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.app.InventedPlans;
 import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.checklists.catalogue.ExamplePart;
 import org.tenthwise.checklists.rules.PlanReader;
 import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.model.gauge.Gauge;
@@ -84,6 +85,21 @@ class StepFiguresTest {
         assertEquals(new StepFigures.CorrectionAndValue("0", value), sum);
         BigDecimal exact = new BigDecimal(certified).subtract(new BigDecimal(read).subtract(new BigDecimal(zero)));
         assertEquals(figure(value), exact.setScale(figure(value).scale(), RoundingMode.HALF_UP));
+    }
+
+    /** Limits of four decimals and a guard band of 0.0001: what is nearer than a gauge can tell is less than that. */
+    @ParameterizedTest
+    @CsvSource({
+        "0.000001, <0.0001",
+        "0.00004, 0.00004",
+        "0.0000999, <0.0001",
+        "0.0001, 0.0001",
+        "0.00010001, 0.00010001",
+        "0.0002001, 0.0002"
+    })
+    void aDistanceFinerThanTheReadingIsLessThanItsLastPlace(String exact, String said) {
+        StepFigures figures = StepFigures.of(ExamplePart.HOIST_SCREW_BUSH.plan().step(17), 4);
+        assertEquals(said, figures.distance(Length.of(exact, Unit.INCH)));
     }
 
     /** 30.0000004 lies inside the lower limit by less than a gauge can read, and 29.9999996 outside it. */
