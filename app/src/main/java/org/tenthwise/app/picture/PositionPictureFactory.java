@@ -68,10 +68,8 @@ final class PositionPictureFactory {
                     called.isEmpty()
                             ? words.say("picture.deviation", deviation)
                             : words.say("picture.deviation-at", called, deviation));
-            notes.add(
-                    words.say("picture.off-x", figures.signed(point.deviation().x())));
-            notes.add(
-                    words.say("picture.off-y", figures.signed(point.deviation().y())));
+            notes.add(words.say("picture.off-x", figures.off(point.deviation().x())));
+            notes.add(words.say("picture.off-y", figures.off(point.deviation().y())));
         });
         toRead(finding)
                 .map(hole -> words.say(

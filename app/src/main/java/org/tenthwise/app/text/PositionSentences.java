@@ -70,8 +70,8 @@ final class PositionSentences extends FindingSentences {
     }
 
     private String off(AtPoint point) {
-        String x = figures().signed(point.deviation().x());
-        String y = figures().signed(point.deviation().y());
+        String x = figures().off(point.deviation().x());
+        String y = figures().off(point.deviation().y());
         List<String> called = point.point().called();
         return called.isEmpty() ? words.say("position.off", x, y) : words.say("position.off-at", called, x, y);
     }

@@ -217,6 +217,15 @@ public final class StepFigures {
         return Figures.signed(length, unit(), places);
     }
 
+    /**
+     * How far something lies off along an axis: in full where it ends with the readings, else, as on a bolt circle,
+     * with the places of the size judged, so that it comes to that.
+     */
+    public String off(Length deviation) {
+        int inFull = deviation.in(unit()).stripTrailingZeros().scale();
+        return Figures.signed(deviation, unit(), inFull <= places ? places : placesJudged);
+    }
+
     /** A change to be typed into an offset, signed, in full: rounded up it could take a place past size. */
     public String change(Length length) {
         return Figures.signed(length, unit(), finer(length));
