@@ -30,6 +30,8 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.WorkedCheck;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.run.Disposing;
+import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Pass;
@@ -227,7 +229,12 @@ final class Assessment {
             @Override
             public Finding position(PositionCheck position) {
                 return PositionAssessment.of(
-                        step, position, pass, position.sizeStep().flatMap(number -> sized(number)));
+                        step,
+                        position,
+                        pass,
+                        position.sizeStep()
+                                .filter(number -> !isStillToCut(number))
+                                .flatMap(number -> sized(number)));
             }
 
             @Override
@@ -252,7 +259,8 @@ final class Assessment {
 
             @Override
             public Finding calculated(CalculatedCheck calculated) {
-                return CalculatedAssessment.of(plan.unit(), step, calculated, found::get);
+                return CalculatedAssessment.of(
+                        plan.unit(), step, calculated, found::get, number -> isStillToCut(number));
             }
 
             @Override
@@ -291,6 +299,17 @@ final class Assessment {
                 .asSize()
                 .flatMap(size -> size.limits().lower())
                 .map(Written::length);
+    }
+
+    /** Whether another step is to be cut again, so that its size is not the last; not where it is used as it is. */
+    private boolean isStillToCut(int step) {
+        return Optional.ofNullable(found.get(step))
+                        .filter(finding -> finding.verdict().standing() == VerdictKind.CUT_AGAIN)
+                        .isPresent()
+                && run.dispositions(plan.step(step)).stream()
+                        .filter(Disposing::inForce)
+                        .map(signed -> signed.disposed().disposition())
+                        .noneMatch(signed -> signed == Disposition.USE_AS_IS || signed == Disposition.CARRY_ON);
     }
 
     /** What was found of the size that another step measures. */

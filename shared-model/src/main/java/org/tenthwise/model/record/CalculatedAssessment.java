@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntFunction;
+import java.util.function.IntPredicate;
 import java.util.stream.Stream;
 import org.tenthwise.model.compute.expression.Reach;
 import org.tenthwise.model.gauge.Uncertainty;
@@ -26,8 +27,8 @@ import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Refused;
 
 /**
- * A size worked out of others: open while one of them is, judged at its least and at its greatest, and never shown in
- * or out by a figure that is in doubt itself.
+ * A size worked out of others: open while one of them is or is still to be cut, judged at its least and at its
+ * greatest, and never shown in or out by a figure that is in doubt itself.
  */
 final class CalculatedAssessment {
 
@@ -40,12 +41,15 @@ final class CalculatedAssessment {
     private final Step step;
     private final CalculatedCheck check;
     private final Map<Integer, Finding> found = new LinkedHashMap<>();
+    private final IntPredicate stillToCut;
     private final List<Part> parts;
 
-    private CalculatedAssessment(Unit unit, Step step, CalculatedCheck check, IntFunction<Finding> found) {
+    private CalculatedAssessment(
+            Unit unit, Step step, CalculatedCheck check, IntFunction<Finding> found, IntPredicate stillToCut) {
         this.unit = unit;
         this.step = step;
         this.check = check;
+        this.stillToCut = stillToCut;
         check.uses().forEach(use -> this.found.computeIfAbsent(use.step(), found::apply));
         this.parts = check.uses().stream().map(this::part).toList();
     }
@@ -53,9 +57,11 @@ final class CalculatedAssessment {
     /**
      * @param unit of the plan
      * @param found what an earlier step comes to
+     * @param stillToCut whether an earlier step is to be cut again
      */
-    static CalculatedFinding of(Unit unit, Step step, CalculatedCheck check, IntFunction<Finding> found) {
-        return new CalculatedAssessment(unit, step, check, found).finding();
+    static CalculatedFinding of(
+            Unit unit, Step step, CalculatedCheck check, IntFunction<Finding> found, IntPredicate stillToCut) {
+        return new CalculatedAssessment(unit, step, check, found, stillToCut).finding();
     }
 
     private CalculatedFinding finding() {
@@ -143,12 +149,14 @@ final class CalculatedAssessment {
 
     private Part part(CalculatedCheck.Use use) {
         Finding of = found.get(use.step());
-        if (of.verdict().standing() == VerdictKind.OPEN
+        VerdictKind standing = of.verdict().standing();
+        if (standing == VerdictKind.OPEN
+                || stillToCut.test(use.step())
                 || of.missing() > 0
                 || of.comesTo().isEmpty()) {
             return new Part(use, of.step(), List.of(), 0, Standing.OPEN);
         }
-        boolean doubted = Plausible.spoils(of) || of.verdict().standing() == VerdictKind.UNPROVEN;
+        boolean doubted = Plausible.spoils(of) || standing == VerdictKind.UNPROVEN;
         return new Part(
                 use, of.step(), by(use.by(), of.comesTo()), places(of), doubted ? Standing.DOUBTED : Standing.FOUND);
     }

@@ -56,7 +56,7 @@ public record CalculatedFinding(
     /** How far what a step found can be used. */
     public enum Standing {
         FOUND,
-        /** Still to be measured or told. */
+        /** Still to be measured or told, or to be cut again: what it comes to then, nobody knows yet. */
         OPEN,
         /** With a figure that is far off, or neither shown to be in nor to be out. */
         DOUBTED

@@ -33,7 +33,10 @@ final class PositionAssessment {
         this.size = size;
     }
 
-    /** @param found what the step that measures the size came to; absent without a modifier */
+    /**
+     * @param found what the step that measures the size came to; absent without a modifier, and while that is still to
+     *     be cut
+     */
     static PositionFinding of(Step step, PositionCheck check, Pass pass, Optional<SizeFinding> found) {
         PositionAssessment assessment = new PositionAssessment(check, found.filter(PositionAssessment::isSettled));
         List<Measured> measured = SizeAssessment.measure(check.slots(), pass);
@@ -51,7 +54,7 @@ final class PositionAssessment {
                 measured,
                 points,
                 deciding,
-                assessment.size.map(of -> of.verdict().standing()),
+                assessment.size.map(PositionAssessment::ofSize),
                 spoilt && judged.passed() ? Verdict.plain(VerdictKind.UNPROVEN) : judged,
                 missing);
     }
@@ -59,10 +62,13 @@ final class PositionAssessment {
     /** Whether a size will not change any more unless it is read or cut anew. */
     private static boolean isSettled(SizeFinding found) {
         VerdictKind standing = found.verdict().standing();
-        return found.missing() == 0
-                && !Plausible.spoils(found)
-                && standing != VerdictKind.OPEN
-                && standing != VerdictKind.CUT_AGAIN;
+        return found.missing() == 0 && !Plausible.spoils(found) && standing != VerdictKind.OPEN;
+    }
+
+    /** One that could still be cut and is used as it is, is outside as any other. */
+    private static VerdictKind ofSize(SizeFinding size) {
+        VerdictKind standing = size.verdict().standing();
+        return standing == VerdictKind.CUT_AGAIN ? VerdictKind.FAIL : standing;
     }
 
     private Optional<AtPoint> at(PositionCheck.AxisAt point, List<Measured> measured) {
@@ -131,7 +137,7 @@ final class PositionAssessment {
         if (missing > 0) {
             return Verdict.plain(VerdictKind.OPEN);
         }
-        VerdictKind ofSize = size.map(of -> of.verdict().standing()).orElse(VerdictKind.PASS);
+        VerdictKind ofSize = size.map(PositionAssessment::ofSize).orElse(VerdictKind.PASS);
         return ofSize == VerdictKind.FAIL ? Verdict.plain(ofSize) : new Verdict(ofSize, margin);
     }
 }

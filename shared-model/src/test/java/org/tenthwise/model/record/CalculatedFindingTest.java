@@ -113,6 +113,49 @@ class CalculatedFindingTest {
         assertEquals(length("5.02"), found(bench, WALL).greatest().orElseThrow());
     }
 
+    /**
+     * An outside of 50.20 is still to be turned to 50.00, so the wall of 5.12 that is there now is none of the drawing:
+     * neither is it out, nor may one that happens to be in pass. An outside past size is what it is.
+     */
+    @ParameterizedTest
+    @CsvSource(
+            textBlock =
+                    """
+        50.20, 4.95, 5.04, OPEN
+        50.20, 4.95, 5.20, OPEN
+        50.02, 4.95, 5.04, PASS
+        49.90, 4.85, 5.04, PASS
+        49.90, 4.95, 5.04, FAIL
+        """)
+    void itIsOpenWhileOneOfItsChecksIsStillToBeCut(String outside, String lower, String upper, VerdictKind standing) {
+        Bench bench = turned(wall(lower, upper).read(OUTSIDE, outside, outside).read(BORE, "40.02", "40.02"));
+        assertEquals(standing, found(bench, WALL).verdict().standing());
+        assertEquals(standing == VerdictKind.OPEN, found(bench, WALL).awaitsAnother());
+        if (standing == VerdictKind.OPEN) {
+            assertEquals(OUTSIDE, found(bench, WALL).driver());
+        }
+    }
+
+    /** Used as it is, 50.20 is the last size of the outside: (50.20 − 40.02)/2 and 0.03 to either side. */
+    @Test
+    void whatIsUsedAsItIsIsNotCutAnyMore() {
+        Bench bench =
+                turned(wall("4.95", "5.04").read(OUTSIDE, "50.20", "50.20").read(BORE, "40.02", "40.02"));
+        Sheet before = bench.sheet();
+        bench.did(new StepEvent.DispositionSigned(OUTSIDE, Disposition.USE_AS_IS, "Agreed", "Design office"));
+        assertEquals(VerdictKind.FAIL, found(bench, WALL).verdict().standing());
+        assertEquals(length("5.12"), found(bench, WALL).greatest().orElseThrow());
+        assertEquals(
+                bench.sheet().lines(),
+                before.with(bench.sheet()
+                                .run()
+                                .entries()
+                                .get(bench.sheet().run().entries().size() - 1))
+                        .lines());
+        bench.did(new StepEvent.PassBegun(OUTSIDE, Why.MEASURED_AGAIN)).read(OUTSIDE, "50.20", "50.20");
+        assertEquals(VerdictKind.OPEN, found(bench, WALL).verdict().standing());
+    }
+
     @Test
     void itIsOpenWhileOneOfItsChecksIsAndNamesThatOne() {
         Bench bench = wall("4.9", "5.1");

@@ -25,6 +25,8 @@ import org.tenthwise.model.plan.PositionCheck;
 import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.TruePlace;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.run.Disposition;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.tolerance.FeatureOfSize;
 import org.tenthwise.model.tolerance.MaterialModifier;
 import org.tenthwise.model.verdict.VerdictKind;
@@ -167,6 +169,22 @@ class PositionFindingTest {
                 .read(2, "20", "15")
                 .finding(2);
         assertEquals(standing, found.verdict().standing());
+    }
+
+    /** A bore of 9.99 that is used as it is gets no larger: it is out, with no bonus, and so is its position. */
+    @Test
+    void aSizeThatIsUsedAsItIsIsNotCutAnyMore() {
+        Bench bench = sized(BORE, MaterialModifier.MMC, FeatureOfSize.HOLE)
+                .read(1, "9.99", "9.99")
+                .read(2, "20", "15");
+        assertEquals(VerdictKind.OPEN, bench.finding(2).verdict().standing());
+        bench.did(new StepEvent.DispositionSigned(1, Disposition.USE_AS_IS, "Agreed", "Design office"));
+        PositionFinding found = (PositionFinding) bench.finding(2);
+        assertEquals(VerdictKind.FAIL, found.verdict().standing());
+        assertTrue(found.sizeFailed());
+        assertFalse(found.awaitsAnother());
+        bench.did(new StepEvent.DispositionSigned(2, Disposition.USE_AS_IS, "Agreed", "Design office"));
+        assertEquals(Outcome.CONFORMS_WITH_CONCESSIONS, bench.sheet().outcome());
     }
 
     /** What was read before the bore was read again is of another hole. */
