@@ -147,7 +147,7 @@ final class WorkedSentences extends OfSizeSentences {
                         words.say("worked.reading", by.readings().get(which)),
                         moved(place.sensitivity().get(which).get(), slip)))
                 .toList();
-        return words.say("worked.moves", Figures.withUnit(Figures.plain(slip, read, 2), read), words.list(each));
+        return words.say("worked.moves", Figures.withUnit(Figures.number(slip.in(read), read), read), words.list(each));
     }
 
     private String moved(BigDecimal sensitivity, Length slip) {

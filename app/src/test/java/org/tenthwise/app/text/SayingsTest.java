@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.app.export.Records;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.catalogue.ExamplePart;
 import org.tenthwise.model.gauge.Gauge;
@@ -108,6 +109,24 @@ class SayingsTest {
         assertEquals(
                 "Beide müssen innerhalb liegen; der schlechtere entscheidet.",
                 Words.of(Locale.GERMAN).say("combined.each", 2, ""));
+    }
+
+    /**
+     * By hand: width = 2 (r (1 + √2) − height), so twice the slip; angle by 0.0005 ÷ 0.2 ÷ (1 + 0.185²) rad = 0.14°.
+     */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+        38 | A slip of 0.0005 in moves it: face to the top of the pin by 0.001 in.
+        39 | A slip of 0.0005 in moves it: over both rollers, on the plate by 0.14°
+        """)
+    void aSlipOfAnInchIsSaidAsItWasReckonedWith(int number, String moves) {
+        ExamplePart bush = ExamplePart.HOIST_SCREW_BUSH;
+        Sheet sheet = Records.whole(bush.plan(), bush.failingReadings()).sheet();
+        String said = new Remarks(WORDS).of(sheet.line(number).finding()).toString();
+        assertTrue(said.contains(moves), said);
     }
 
     /** At 10 from the face 47.995, at 31 of it 47.985: nothing of an outside goes in anywhere. */
