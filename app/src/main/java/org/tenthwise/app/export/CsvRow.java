@@ -74,6 +74,10 @@ final class CsvRow {
         cells.put(column, WorkedOut.figure(length, unit, known));
     }
 
+    void size(CsvColumn column, Measured measured) {
+        cells.put(column, WorkedOut.size(measured, unit));
+    }
+
     /** To how many places the size of a reading is known. */
     int known(Measured measured) {
         return WorkedOut.known(measured, unit);

@@ -39,7 +39,7 @@ final class CsvTaken {
                 int known = row.known(measured);
                 story.overWires(reading).ifPresent(bigger -> row.size(OVER_WIRES, bigger, known));
                 row.size(CORRECTION, measured.correction(), known);
-                row.size(SIZE, measured.value(), known);
+                row.size(SIZE, measured);
                 measured.forContact().ifPresent(correction -> row.size(CONTACT_CORRECTION, correction, known));
                 measured.forTemperature().ifPresent(correction -> heat(row, story, correction, known));
             });

@@ -129,13 +129,26 @@ public final class HistoryTable implements History.HistoryRow {
         cells.add(String.valueOf(reading.repeat()));
         cells.add(figure(Optional.of(reading.typed())));
         cells.add(reading.typed().unit().symbol());
-        cells.add(size(step, reading.value(), reading.places()));
+        cells.add(
+                isOfAnotherKind(step, reading)
+                        ? figure(Optional.of(reading.typed()))
+                        : size(step, reading.value(), reading.places()));
         cells.add(reading.alone().map(Word::of).orElse(""));
         gauge(cells, reading.gauge());
         cells.add(CsvText.safe(reading.by()));
         cells.add(CsvRow.said(reading.at()));
         cells.add(CsvText.safe(reading.struck().orElse("")));
         cells.add(String.valueOf(reading.seq()));
+    }
+
+    /** An angle that was read with a length; its unit stands with the reading. */
+    private static boolean isOfAnotherKind(StepSummary step, ReadingSummary reading) {
+        return step.limits()
+                .map(limits -> limits.unit().kind())
+                .filter(kind -> reading.value()
+                        .filter(value -> !value.kind().equals(kind))
+                        .isPresent())
+                .isPresent();
     }
 
     private static void answer(List<String> cells, StepSummary step) {

@@ -268,7 +268,7 @@ final class JsonPass {
             put("correction", measured.correction(), known, to);
             measured.forContact().ifPresent(correction -> put("correction-for-contact", correction, known, to));
             measured.forTemperature().ifPresent(correction -> put("correction-for-temperature", correction, known, to));
-            put("size", measured.value(), known, to);
+            to.put("size", WorkedOut.size(measured, unit));
         });
         to.put("counts", taken.counts());
         story.standing(reading).ifPresent(standing -> to.put("verdict", Word.of(standing)));

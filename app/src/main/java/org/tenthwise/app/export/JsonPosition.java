@@ -12,6 +12,12 @@ final class JsonPosition {
 
     static void write(PositionFinding finding, JsonRunOut.Put put, ObjectNode to) {
         to.put("material-modifier", Word.of(finding.check().modifier()));
+        to.put("read", Word.of(finding.check().by()));
+        finding.check().ofDirection().ifPresent(uncertainty -> to.putObject("uncertainty-of-direction")
+                .put("of", uncertainty.name())
+                .put("expanded", uncertainty.expanded().text())
+                .put("unit", uncertainty.expanded().unit().symbol())
+                .put("coverage-factor", uncertainty.coverageFactor().toPlainString()));
         ArrayNode points = to.putArray("points");
         finding.points().forEach(read -> {
             ObjectNode point = points.addObject();

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Decimals;
 import org.tenthwise.model.record.Measured;
 
@@ -21,17 +22,29 @@ final class WorkedOut {
     private WorkedOut() {}
 
     /**
-     * With no more places than a sum gives, and no fewer than are known.
+     * With no more places than a sum gives, and no fewer than are known; an angle beside lengths in decimals of a
+     * degree.
      *
      * @param known places it is known to: those of what it was worked out from
      */
     static String figure(Length length, Unit unit, int known) {
+        if (!length.kind().equals(unit.kind())) {
+            return figure(length, Unit.of(length.kind()).get(0), known);
+        }
         BigDecimal figure = length.in(unit);
         int most = Math.max(known, PLACES.getOrDefault(unit, PLACES_OF_A_SCALE));
         if (figure.scale() > most) {
             figure = figure.setScale(most, RoundingMode.HALF_UP).stripTrailingZeros();
         }
         return unit.text(figure.scale() < known ? figure.setScale(known) : figure);
+    }
+
+    /** The size a reading stands for; an angle beside lengths as it was typed, in the unit of its reading. */
+    static String size(Measured measured, Unit unit) {
+        Written typed = measured.reading().typed();
+        return measured.value().kind().equals(unit.kind())
+                ? figure(measured.value(), unit, known(measured, unit))
+                : typed.unit().text(typed.figure());
     }
 
     /**

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.plan.PositionCheck;
+import org.tenthwise.model.plan.PositionReading;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.TruePlace;
 import org.tenthwise.model.quantity.Length;
@@ -37,7 +38,7 @@ final class PositionPictureFactory {
     private static Optional<TruePlace> toRead(PositionFinding finding) {
         List<Slot> read = finding.measured().stream().map(Measured::slot).toList();
         return finding.check().points().stream()
-                .filter(point -> !read.contains(point.x()) || !read.contains(point.y()))
+                .filter(point -> !read.contains(point.first()) || !read.contains(point.second()))
                 .findFirst()
                 .map(PositionCheck.AxisAt::hole);
     }
@@ -58,6 +59,25 @@ final class PositionPictureFactory {
         return spots;
     }
 
+    private String truePlace(PositionReading by, TruePlace hole) {
+        boolean one = hole.name().isEmpty();
+        String name = hole.name().orElse("");
+        return switch (by) {
+            case X_AND_Y ->
+                words.say(
+                        one ? "picture.true-place" : "picture.true-place-of",
+                        Figures.written(hole.x()),
+                        Figures.written(hole.y()),
+                        name);
+            case POLAR ->
+                words.say(
+                        one ? "picture.true-place.polar" : "picture.true-place-of.polar",
+                        Figures.written(hole.radius()),
+                        Figures.withUnit(hole.direction()),
+                        name);
+        };
+    }
+
     private List<String> notes(PositionFinding finding) {
         StepFigures figures = StepFigures.of(finding);
         List<String> notes = new ArrayList<>();
@@ -71,13 +91,7 @@ final class PositionPictureFactory {
             notes.add(words.say("picture.off-x", figures.off(point.deviation().x())));
             notes.add(words.say("picture.off-y", figures.off(point.deviation().y())));
         });
-        toRead(finding)
-                .map(hole -> words.say(
-                        hole.name().isEmpty() ? "picture.true-place" : "picture.true-place-of",
-                        Figures.written(hole.x()),
-                        Figures.written(hole.y()),
-                        hole.name().orElse("")))
-                .ifPresent(notes::add);
+        toRead(finding).map(hole -> truePlace(finding.check().by(), hole)).ifPresent(notes::add);
         notes.add(words.say("picture.zone", figures.plain(finding.check().zone().length())));
         finding.decidingPoint()
                 .filter(point -> point.bonus().signum() > 0)

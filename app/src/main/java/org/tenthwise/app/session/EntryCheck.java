@@ -100,10 +100,10 @@ final class EntryCheck {
     }
 
     /** Against a reading with a gauge set as {@code setting} says. */
-    Optional<Objection> reading(Step step, Written typed, Optional<Setting> setting, Pass pass) {
+    Optional<Objection> reading(Step step, Slot slot, Written typed, Optional<Setting> setting, Pass pass) {
         Length read = typed.length();
         Optional<Length> zero = setting.flatMap(Setting::zero).map(Written::length);
-        boolean signed = zero.isPresent() || step.check().readsBelowZero();
+        boolean signed = zero.isPresent() || step.check().readsBelowZero(slot);
         if (!signed && read.signum() <= 0) {
             return Optional.of(new Objection(Objection.Kind.NOT_ABOVE_ZERO, typed.text()));
         }
@@ -135,8 +135,9 @@ final class EntryCheck {
                 .toList();
         return farOff(
                 typed,
-                plan.unit(step),
-                Plausible.reading(plan, step.check(), setting, before).stream().toList());
+                plan.unit(step, slot),
+                Plausible.reading(plan, step.check(), Optional.of(slot), setting, before).stream()
+                        .toList());
     }
 
     /**

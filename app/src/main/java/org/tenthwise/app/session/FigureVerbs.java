@@ -97,7 +97,7 @@ final class FigureVerbs {
 
         /** What is no figure in a unit of the step, a length where an angle is read, is not taken. */
         private Taken written(String figure, Taker taker) {
-            QuantityKind kind = book.plan().unit(state.inHand()).kind();
+            QuantityKind kind = state.unit().kind();
             return Written.typed(figure, unit)
                     .filter(written -> written.unit().kind().equals(kind))
                     .<Taken>map(written -> () -> taker.take(written))
@@ -125,7 +125,8 @@ final class FigureVerbs {
         Step step = state.inHand();
         Optional<Setting> toSet = gauge.settingToMake(step);
         Optional<Setting> setting = toSet.or(state::setting);
-        Optional<Objection> against = Objection.standing(gate.reading(step, typed, setting, state.pass()), onPurpose);
+        Optional<Objection> against =
+                Objection.standing(gate.reading(step, slot, typed, setting, state.pass()), onPurpose);
         if (against.isPresent()) {
             return session.replied(against);
         }

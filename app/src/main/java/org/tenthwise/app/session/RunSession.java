@@ -144,7 +144,7 @@ public final class RunSession {
      * @param text as typed; empty takes what is suggested, where something is
      */
     public Reply enter(String text) throws CouldNotSave {
-        return figures.take(text, plan.unit(inHand), false);
+        return figures.take(text, state().unit(), false);
     }
 
     /** The same for a step as whoever typed it saw it: where another is in hand by now, nothing is taken. */
@@ -154,7 +154,7 @@ public final class RunSession {
 
     /** Takes a figure on purpose although it is far off; in everything else as {@link #enter}. */
     public Reply keep(String text) throws CouldNotSave {
-        return figures.take(text, plan.unit(inHand), true);
+        return figures.take(text, state().unit(), true);
     }
 
     /** As {@link #enter(String)}, read on a gauge in that unit; kept as typed, with its unit. */

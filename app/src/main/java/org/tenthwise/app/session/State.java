@@ -11,6 +11,7 @@ import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.QuantityKind;
+import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.record.HoldOpened;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
@@ -104,6 +105,13 @@ public record State(
                 && next.filter(step ->
                                 !step.check().slots().isEmpty() && kind(step).equals(kind(inHand)))
                         .isPresent();
+    }
+
+    /** What a figure is written in that is typed now, where it is no temperature. */
+    public Unit unit() {
+        return asked.asReading()
+                .map(reading -> sheet.plan().unit(inHand(), reading.slot()))
+                .orElseGet(() -> sheet.plan().unit(inHand()));
     }
 
     private QuantityKind kind(Step step) {

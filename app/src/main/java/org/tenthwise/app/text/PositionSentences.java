@@ -3,6 +3,7 @@ package org.tenthwise.app.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.model.plan.PositionReading;
 import org.tenthwise.model.record.AtPoint;
 import org.tenthwise.model.record.PositionFinding;
 import org.tenthwise.model.verdict.Verdict;
@@ -62,6 +63,17 @@ final class PositionSentences extends FindingSentences {
         finding.decidingPoint().map(this::off).map(Weighed::form).ifPresent(remarks::add);
         if (finding.check().hasBonus()) {
             remarks.add(Weighed.how(words.say("position.datum-shift")));
+        }
+        finding.directionMayMove()
+                .map(across -> words.say(
+                        "position.angle-uncertainty",
+                        Figures.withUnit(
+                                finding.check().ofDirection().orElseThrow().expanded()),
+                        Figures.withUnit(figures().amount(across), figures().unit())))
+                .map(Weighed::how)
+                .ifPresent(remarks::add);
+        if (finding.check().by() == PositionReading.POLAR) {
+            remarks.add(Weighed.how(words.say("position.polar")));
         }
         if (finding.check().ends().isEmpty()) {
             remarks.add(Weighed.how(words.say("position.one-end")));

@@ -101,7 +101,14 @@ public final class StepFigures {
 
     /** The size a reading stands for, whether it counts or not. */
     public String size(Measured measured) {
-        return like(measured).size(measured.value());
+        return isOfAnotherKind(measured.value())
+                ? Figures.withUnit(measured.reading().typed())
+                : like(measured).size(measured.value());
+    }
+
+    /** Whether it stands beside no limit: an angle that is read with a length. */
+    private boolean isOfAnotherKind(Length value) {
+        return !value.kind().equals(unit().kind());
     }
 
     /**
@@ -123,9 +130,13 @@ public final class StepFigures {
 
     /**
      * A size to be read beside the limits; never shown on a limit, or on an edge of the guard band, that it does not
-     * lie on.
+     * lie on. An angle that is read with a length, in decimals of a degree.
      */
     public String size(Length size) {
+        if (isOfAnotherKind(size)) {
+            int inFull = Math.max(0, size.in(Unit.DEGREE).scale());
+            return Figures.withUnit(Figures.plain(size, Unit.DEGREE, Math.min(inFull, FINEST)), Unit.DEGREE);
+        }
         return Figures.beside(edges(), size, unit(), places);
     }
 
@@ -178,6 +189,9 @@ public final class StepFigures {
 
     /** What was corrected is what was added once the gauge had shown a size, in whatever unit and set on whatever. */
     public CorrectionAndValue sum(Measured measured) {
+        if (isOfAnotherKind(measured.value())) {
+            return new CorrectionAndValue("0", size(measured));
+        }
         BigDecimal value = shown(measured);
         BigDecimal correction = value.subtract(uncorrected(measured, value.scale()));
         String corrected = measured.correction().signum() == 0

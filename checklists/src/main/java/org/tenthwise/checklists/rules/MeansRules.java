@@ -43,6 +43,26 @@ final class MeansRules {
         return named.map(ability -> new Check.Means(ability.kind(), gauge, master, uncertainty, ability.resolution()));
     }
 
+    /**
+     * One that can make the first of several readings has to make all of them; noted where it cannot.
+     *
+     * @param readings words for what is read, one kind of check each
+     */
+    static void readsToo(TableKeys keys, PlanSoFar soFar, Optional<Check.Means> means, List<String> readings) {
+        List<String> all = soFar.gauges().stream()
+                .filter(ability -> readings.stream().allMatch(one -> ability.canMake(List.of(one))))
+                .map(ability -> ability.kind().key())
+                .toList();
+        means.map(known -> known.kind().key())
+                .filter(key -> !all.contains(key))
+                .ifPresent(key -> keys.problem(
+                        GAUGE_KIND,
+                        "plan.means.cannot-read",
+                        key,
+                        readings.get(readings.size() - 1),
+                        TableKeys.quoted(all)));
+    }
+
     private static List<String> able(PlanSoFar soFar, List<String> readings) {
         return soFar.gauges().stream()
                 .filter(ability -> ability.canMake(readings))

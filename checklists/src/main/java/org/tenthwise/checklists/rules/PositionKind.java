@@ -2,12 +2,16 @@ package org.tenthwise.checklists.rules;
 
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.model.gauge.Uncertainty;
+import org.tenthwise.model.plan.AngleCheck;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.CheckOfSize;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.PositionCheck;
+import org.tenthwise.model.plan.PositionReading;
 import org.tenthwise.model.plan.TruePlace;
+import org.tenthwise.model.quantity.QuantityKind;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.tolerance.FeatureOfSize;
 import org.tenthwise.model.tolerance.Limit;
@@ -21,6 +25,8 @@ final class PositionKind implements StepKind {
     private static final String MODIFIER = "modifier";
     private static final String SIZE_STEP = "size_step";
     private static final String ENDS = "ends";
+    private static final String READ = "read";
+    private static final String OF_DIRECTION = "uncertainty_of_angle";
     private static final int MOST_ENDS = 2;
 
     @Override
@@ -37,17 +43,38 @@ final class PositionKind implements StepKind {
             keys.problem(SIZE_STEP, "plan.position.no-modifier");
             keys.any(SIZE_STEP);
         }
+        PositionReading by = keys.ifAny(READ, key -> keys.word(key, List.of(PositionReading.values()), Word::of))
+                .orElse(PositionReading.X_AND_Y);
         List<TruePlace> holes = new TruePlaceRules(soFar.unit()).read(keys);
+        if (by == PositionReading.POLAR && holes.stream().anyMatch(TruePlace::isOnTheAxis)) {
+            keys.problem(READ, "plan.position.on-the-axis");
+        }
         List<String> ends = ends(keys);
         Optional<Check.Means> means = MeansRules.read(keys, soFar, List.of(PositionCheck.KEY));
+        if (by == PositionReading.POLAR) {
+            MeansRules.readsToo(keys, soFar, means, List.of(PositionCheck.KEY, AngleCheck.KEY));
+        }
+        Optional<Uncertainty> ofDirection = ofDirection(keys, soFar, by);
         return keys.built(() -> new PositionCheck(
                 zone.orElseThrow(),
                 modifier,
                 sized.map(Sized::feature).orElse(FeatureOfSize.HOLE),
                 sized.map(Sized::step),
+                by,
                 holes,
                 ends,
-                means.orElseThrow()));
+                means.orElseThrow(),
+                ofDirection));
+    }
+
+    /** How sure an angle is; with X and Y there is none, and nothing to be sure of. */
+    private static Optional<Uncertainty> ofDirection(TableKeys keys, PlanSoFar soFar, PositionReading by) {
+        if (by == PositionReading.X_AND_Y && keys.has(OF_DIRECTION)) {
+            keys.problem(OF_DIRECTION, "plan.position.no-angle");
+            keys.any(OF_DIRECTION);
+            return Optional.empty();
+        }
+        return UncertaintyRules.named(keys, OF_DIRECTION, soFar.uncertainties(), QuantityKind.ANGLE);
     }
 
     private record Sized(int step, FeatureOfSize feature) {}

@@ -122,12 +122,12 @@ final class SamplePass {
     /** @return whether it was struck out, so that its place is still free */
     private boolean reading(TableKeys where, RawValue item, Slot slot) {
         if (!(item instanceof RawTable table)) {
-            QuotedFigures.figure(where, item, plan.unit(step))
+            QuotedFigures.figure(where, item, plan.unit(step, slot))
                     .ifPresent(typed -> events.add(new StepEvent.ReadingTaken(step.number(), slot.key(), typed)));
             return false;
         }
         TableKeys keys = where.inside(READING, table);
-        QuotedFigures.figure(keys, READING, QuotedFigures.unit(keys, plan.unit(step)))
+        QuotedFigures.figure(keys, READING, QuotedFigures.unit(keys, plan.unit(step, slot)))
                 .ifPresent(typed -> events.add(new StepEvent.ReadingTaken(step.number(), slot.key(), typed)));
         return more(keys);
     }

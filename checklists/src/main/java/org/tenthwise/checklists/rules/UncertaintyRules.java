@@ -38,7 +38,13 @@ final class UncertaintyRules {
 
     /** The one a step names, of lengths or of angles as its gauges read. */
     static Optional<Uncertainty> named(TableKeys keys, Map<String, Optional<Uncertainty>> known, QuantityKind reads) {
-        return keys.ifAny(KEY, key -> {
+        return named(keys, KEY, known, reads);
+    }
+
+    /** The same of a key of another name. */
+    static Optional<Uncertainty> named(
+            TableKeys keys, String under, Map<String, Optional<Uncertainty>> known, QuantityKind reads) {
+        return keys.ifAny(under, key -> {
             if (!known.isEmpty()) {
                 Optional<Uncertainty> named = keys.word(key, List.copyOf(known.keySet()), name -> name)
                         .flatMap(known::get);

@@ -2,6 +2,7 @@ package org.tenthwise.checklists.rules;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.model.plan.PositionCheck;
 import org.tenthwise.model.plan.TruePlace;
+import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.tolerance.MaterialModifier;
 
 class PositionKindTest {
@@ -81,6 +83,49 @@ class PositionKindTest {
                         "B, exit, Y"),
                 check.slots().stream().map(slot -> slot.place().name()).toList());
         assertEquals("12.000000", check.nominal(check.slots().get(6)).text());
+    }
+
+    private static final String BY_ANGLE =
+            """
+            kind = "position"
+            zone = 0.10
+            read = "polar"
+            %s
+            gauge_kind = "%s"
+            """;
+
+    @Test
+    void readByRadiusAndAngleEachHasItsUnit() {
+        PositionCheck check = assertInstanceOf(
+                PositionCheck.class,
+                PlanText.check(BY_ANGLE.formatted("bolt_circle = { diameter = 40, holes = 2 }", "coordinate-machine")));
+        assertEquals(
+                List.of("1, R", "1, φ", "2, R", "2, φ"),
+                check.slots().stream().map(slot -> slot.place().name()).toList());
+        assertEquals(
+                List.of(Optional.empty(), Optional.of(Unit.DEGREE)),
+                check.slots().subList(2, 4).stream().map(check::unit).toList());
+        assertEquals(
+                List.of("20", "180"),
+                check.slots().subList(2, 4).stream()
+                        .map(slot -> check.nominal(slot).text())
+                        .toList());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+            x = 0; y = 0                                     | coordinate-machine | from there
+            x = 20; y = 0                                    | caliper            | cannot read an angle
+            x = 20; y = 0; uncertainty_of_angle = "anything" | coordinate-machine | anything
+            """)
+    void whatCannotBeReadByRadiusAndAngleIsRefused(String keys, String gauge, String why) {
+        PlanReading.Bad bad = assertInstanceOf(
+                PlanReading.Bad.class,
+                new PlanReader().read(PlanText.HEAD + BY_ANGLE.formatted(keys.replace("; ", "\n"), gauge)));
+        assertTrue(bad.problems().toString().contains(why), bad.problems()::toString);
     }
 
     /** Of six alike the check reads all six. */

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.tenthwise.model.gauge.CertifiedEnds;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Uncertainty;
+import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.tolerance.Limits;
@@ -74,8 +75,15 @@ public sealed interface Check
     }
 
     /** Whether a reading of it may be zero or less: what an indicator shows, and what is counted from a datum. */
-    default boolean readsBelowZero() {
+    default boolean readsBelowZero(Slot slot) {
         return asTurn().isPresent();
+    }
+
+    /**
+     * What is read in a slot is written in, where that is another unit than that of the step: an angle beside lengths.
+     */
+    default Optional<Unit> unit(Slot slot) {
+        return Optional.empty();
     }
 
     /** Questions answered by a tap, in the order they are asked; empty for a kind that only measures. */

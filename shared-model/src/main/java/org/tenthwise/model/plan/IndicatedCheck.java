@@ -119,7 +119,7 @@ public record IndicatedCheck(
     }
 
     @Override
-    public boolean readsBelowZero() {
+    public boolean readsBelowZero(Slot slot) {
         return true;
     }
 

@@ -89,6 +89,11 @@ public record Plan(
                 .orElse(unit);
     }
 
+    /** What is read in a slot of {@code step} is written in. */
+    public Unit unit(Step step, Slot slot) {
+        return step.check().unit(slot).orElseGet(() -> unit(step));
+    }
+
     /** @throws NoSuchElementException if the plan has no such step */
     public Step step(int number) {
         return steps.stream()

@@ -4,37 +4,42 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.tenthwise.model.gauge.Uncertainty;
+import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.tolerance.FeatureOfSize;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.tolerance.MaterialModifier;
 
 /**
- * Where the axes of holes or pins lie to their true places, in a round zone. X and Y are read from the datums, hole by
- * hole, and at both ends of each where the plan names two. Nothing can be cut to bring an axis in.
+ * Where the axes of holes or pins lie to their true places, in a round zone. X and Y, or a radius and the angle of its
+ * direction, are read from the datums, hole by hole, and at both ends of each where the plan names two. Nothing can be
+ * cut to bring an axis in.
  *
  * @param zone its diameter; zero only with a modifier
  * @param modifier whether the size adds to the zone
  * @param feature what is placed
  * @param sizeStep number of the step that measures its size; there with a modifier, absent without
- * @param holes the true places, one at least, named where there are several
+ * @param by what is read of each
+ * @param holes the true places, one at least, named where there are several; read by radius and angle, none on the axis
  * @param ends names of the ends it is read at; empty where it is read at one
+ * @param with its uncertainty is that of a length
+ * @param ofDirection how sure an angle is; absent if the plan names none, and where none is read
  */
 public record PositionCheck(
         Written zone,
         MaterialModifier modifier,
         FeatureOfSize feature,
         Optional<Integer> sizeStep,
+        PositionReading by,
         List<TruePlace> holes,
         List<String> ends,
-        Means with)
+        Means with,
+        Optional<Uncertainty> ofDirection)
         implements Check {
 
     /** The word plans and files for programs have for it. */
     public static final String KEY = "position";
-
-    private static final String X = "X";
-    private static final String Y = "Y";
 
     /** @throws IllegalArgumentException if a step for the size is there without a modifier, or the other way round */
     public PositionCheck {
@@ -43,6 +48,9 @@ public record PositionCheck(
         if (sizeStep.isPresent() != (modifier != MaterialModifier.NONE)) {
             throw new IllegalArgumentException("A size belongs to a modifier: " + modifier + ", " + sizeStep);
         }
+        if (by == PositionReading.POLAR && holes.stream().anyMatch(TruePlace::isOnTheAxis)) {
+            throw new IllegalArgumentException("On the axis there is no direction: " + holes);
+        }
     }
 
     /**
@@ -50,7 +58,7 @@ public record PositionCheck(
      *
      * @param end absent where it is read at one
      */
-    public record AxisAt(TruePlace hole, Optional<String> end, Slot x, Slot y) {
+    public record AxisAt(TruePlace hole, Optional<String> end, PositionReading by, Slot first, Slot second) {
 
         /** What the axis is called there; empty where there is one, read at one end. */
         public List<String> called() {
@@ -59,7 +67,10 @@ public record PositionCheck(
 
         /** The basic dimension that belongs to one of its slots; absent for a slot of another point. */
         public Optional<Written> nominal(Slot slot) {
-            return slot.equals(x) ? Optional.of(hole.x()) : slot.equals(y) ? Optional.of(hole.y()) : Optional.empty();
+            boolean polar = by == PositionReading.POLAR;
+            return slot.equals(first)
+                    ? Optional.of(polar ? hole.radius() : hole.x())
+                    : slot.equals(second) ? Optional.of(polar ? hole.direction() : hole.y()) : Optional.empty();
         }
     }
 
@@ -72,7 +83,8 @@ public record PositionCheck(
                     : ends.stream().map(Optional::of).toList();
             for (Optional<String> end : at) {
                 int first = 2 * points.size() + 1;
-                points.add(new AxisAt(hole, end, slot(hole, end, X, first), slot(hole, end, Y, first + 1)));
+                points.add(new AxisAt(
+                        hole, end, by, slot(hole, end, by.first(), first), slot(hole, end, by.second(), first + 1)));
             }
         }
         return points;
@@ -107,7 +119,7 @@ public record PositionCheck(
     @Override
     public List<Slot> slots() {
         return points().stream()
-                .flatMap(point -> Stream.of(point.x(), point.y()))
+                .flatMap(point -> Stream.of(point.first(), point.second()))
                 .toList();
     }
 
@@ -116,9 +128,20 @@ public record PositionCheck(
         return holes.size();
     }
 
+    /** No axis lies at a radius below zero, whatever it was read from. */
     @Override
-    public boolean readsBelowZero() {
-        return true;
+    public boolean readsBelowZero(Slot slot) {
+        return by == PositionReading.X_AND_Y || isOfADirection(slot);
+    }
+
+    @Override
+    public Optional<Unit> unit(Slot slot) {
+        return isOfADirection(slot) ? Optional.of(PositionReading.OF_A_DIRECTION) : Optional.empty();
+    }
+
+    private boolean isOfADirection(Slot slot) {
+        return by == PositionReading.POLAR
+                && points().stream().map(AxisAt::second).anyMatch(slot::equals);
     }
 
     @Override

@@ -43,7 +43,7 @@ public record ScaleCheck(
     }
 
     @Override
-    public boolean readsBelowZero() {
+    public boolean readsBelowZero(Slot slot) {
         return rule.isEmpty();
     }
 

@@ -58,7 +58,7 @@ public record WorkedCheck(
     }
 
     @Override
-    public boolean readsBelowZero() {
+    public boolean readsBelowZero(Slot slot) {
         return by.readings().stream().anyMatch(WorkedReading::canBeBelowZero);
     }
 

@@ -24,6 +24,8 @@ public record Length(BigDecimal base, QuantityKind kind) implements Comparable<L
     /** Places of a millimetre (1 pm) or an inch kept where a division does not come out. */
     private static final int PLACES_OF_A_QUOTIENT = 12;
 
+    private static final BigDecimal SECONDS_OF_A_TURN = BigDecimal.valueOf(1_296_000);
+
     public Length {
         base = base.signum() == 0 ? BigDecimal.ZERO : base.stripTrailingZeros();
     }
@@ -72,6 +74,12 @@ public record Length(BigDecimal base, QuantityKind kind) implements Comparable<L
     /** This divided by {@code divisor}, to 1e-12 of the unit it is held in, half-even. */
     public Length dividedBy(BigDecimal divisor) {
         return with(base.divide(divisor, PLACES_OF_A_QUOTIENT, RoundingMode.HALF_EVEN));
+    }
+
+    /** Of an angle from one direction to another: how far it is the short way round, half a turn at the most. */
+    public Length shortWayRound() {
+        BigDecimal within = sameKind(QuantityKind.ANGLE).base.abs().remainder(SECONDS_OF_A_TURN);
+        return with(within.min(SECONDS_OF_A_TURN.subtract(within)));
     }
 
     public int signum() {

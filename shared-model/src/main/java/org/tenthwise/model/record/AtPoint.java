@@ -11,7 +11,12 @@ import org.tenthwise.model.quantity.Length;
  * @param allowed the zone with that
  */
 public record AtPoint(
-        PositionCheck.AxisAt point, Measured x, Measured y, PositionDeviation deviation, Length bonus, Length allowed) {
+        PositionCheck.AxisAt point,
+        Measured first,
+        Measured second,
+        PositionDeviation deviation,
+        Length bonus,
+        Length allowed) {
 
     /** Whether it lies inside the zone with its bonus; on the edge is inside. */
     public boolean isInside() {

@@ -3,6 +3,7 @@ package org.tenthwise.model.record;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.model.compute.position.PolarPlace;
 import org.tenthwise.model.plan.PositionCheck;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.quantity.Length;
@@ -18,22 +19,25 @@ final class Coordinates {
 
     /** About the one that a slot is read against. */
     private static Plausible.Expected at(PositionCheck position, Slot slot) {
-        return new Plausible.Expected(position.nominal(slot).length(), room(position));
+        Length about = position.nominal(slot).length();
+        Length room = room(position);
+        return position.unit(slot).isPresent()
+                ? Plausible.Expected.ofADirection(about, turn(position, slot, room))
+                : new Plausible.Expected(about, room);
     }
 
     /**
-     * About the next one, with room for every other of the check: which of them is typed next, a hand decides.
-     *
-     * @param read how many were read before it
+     * About the one that is asked, with room for every other that is read in the same unit: which of them is typed
+     * next, a hand decides.
      */
-    static Plausible.Expected next(PositionCheck position, int read) {
-        List<Length> nominal = position.slots().stream()
-                .map(slot -> position.nominal(slot).length())
-                .toList();
-        Length about = nominal.get(Math.min(read, nominal.size() - 1));
-        Length furthest = Length.greatest(
-                nominal.stream().map(other -> other.minus(about).abs()).toList());
-        return new Plausible.Expected(about, furthest.plus(room(position)));
+    static Plausible.Expected asked(PositionCheck position, Slot slot) {
+        Plausible.Expected at = at(position, slot);
+        Length furthest = Length.greatest(position.slots().stream()
+                .map(other -> position.nominal(other).length())
+                .filter(other -> other.kind().equals(at.about().kind()))
+                .map(other -> other.minus(at.about()).abs())
+                .toList());
+        return new Plausible.Expected(at.about(), furthest.plus(at.room()), at.mistaken(), at.goesRound());
     }
 
     /** The readings that no hole of such a drawing has: from another datum, with a wrong sign, of another hole. */
@@ -45,5 +49,16 @@ final class Coordinates {
 
     private static Length room(PositionCheck position) {
         return Length.greatest(List.of(LEAST_ROOM, position.zone().length().times(A_FEW)));
+    }
+
+    /** The same as an angle, at the radius of the hole. */
+    private static Length turn(PositionCheck position, Slot slot, Length room) {
+        return position.points().stream()
+                .filter(point -> point.second().equals(slot))
+                .map(PositionCheck.AxisAt::hole)
+                .map(hole -> PolarPlace.at(hole.x().length(), hole.y().length()))
+                .findFirst()
+                .orElseThrow()
+                .turnedBy(room);
     }
 }

@@ -42,11 +42,12 @@ public final class PlainPass {
                 .isPresent();
     }
 
-    /** A run-out is how far its readings are apart, and is judged by that. */
+    /** A run-out is how far its readings are apart, and is judged by that. A radius and an angle are never even. */
     private static boolean isEven(Length tenth, Finding finding) {
         List<Length> sizes = finding.measured().stream().map(Measured::value).toList();
         return finding.asTurn().isPresent()
                 || sizes.isEmpty()
-                || !Length.greatest(sizes).minus(Length.least(sizes)).isAbove(tenth);
+                || sizes.stream().map(Length::kind).distinct().count() == 1
+                        && !Length.greatest(sizes).minus(Length.least(sizes)).isAbove(tenth);
     }
 }

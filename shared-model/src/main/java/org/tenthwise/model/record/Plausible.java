@@ -21,6 +21,7 @@ import org.tenthwise.model.plan.PositionCheck;
 import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.ScaleCheck;
 import org.tenthwise.model.plan.SizeCheck;
+import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.ThermalData;
 import org.tenthwise.model.plan.WorkedCheck;
 import org.tenthwise.model.quantity.Degrees;
@@ -38,9 +39,9 @@ import org.tenthwise.model.tolerance.Limits;
  * more than 1 mm from where the nominal would put it, the reading on its master when it is more than 1 mm from zero and
  * from the certified size, a run-out indicator when it has moved more than a hundred times the limit, a reading of a
  * range when it lies more than a hundred times the limit from the first, a master or a wire when it lies more than a
- * hundredth from its nominal, a coordinate when it lies more than 1 mm and more than five zones from its true place. An
- * angle is far off, too, where what it lacks of 90° or of 180° is what the drawing asks for: a protractor laid on the
- * other side reads that. Common practice.
+ * hundredth from its nominal, a coordinate when it lies more than 1 mm and more than five zones from its true place,
+ * and a direction when it puts the hole as far off. An angle is far off, too, where what it lacks of 90° or of 180° is
+ * what the drawing asks for: a protractor laid on the other side reads that. Common practice.
  */
 public final class Plausible {
 
@@ -67,19 +68,30 @@ public final class Plausible {
      * @param about what is expected
      * @param room how far from it a figure may lie
      * @param mistaken where a figure within that lies if it was read of something else
+     * @param goesRound whether it is a direction, of which a full turn more or less is the same
      */
-    public record Expected(Length about, Length room, List<Expected> mistaken) {
+    public record Expected(Length about, Length room, List<Expected> mistaken, boolean goesRound) {
 
         public Expected {
             mistaken = List.copyOf(mistaken);
+        }
+
+        public Expected(Length about, Length room, List<Expected> mistaken) {
+            this(about, room, mistaken, false);
         }
 
         public Expected(Length about, Length room) {
             this(about, room, List.of());
         }
 
+        static Expected ofADirection(Length about, Length room) {
+            return new Expected(about, room, List.of(), true);
+        }
+
         public boolean fits(Length figure) {
-            return !figure.minus(about).abs().isAbove(room) && !isMistaken(figure);
+            Length off = figure.minus(about).abs();
+            Length away = goesRound ? off.shortWayRound() : off;
+            return !away.isAbove(room) && !isMistaken(figure);
         }
 
         private boolean isMistaken(Length figure) {
@@ -94,8 +106,18 @@ public final class Plausible {
      * @param before what was read in the same pass
      */
     public static Optional<Expected> reading(Plan plan, Check check, Optional<Setting> setting, List<Length> before) {
-        return check.match(
-                new Sought(setting, before, step -> plan.step(step).check().asSize()));
+        return reading(plan, check, first(check), setting, before);
+    }
+
+    /** The same of the reading that a slot has room for. */
+    public static Optional<Expected> reading(
+            Plan plan, Check check, Optional<Slot> slot, Optional<Setting> setting, List<Length> before) {
+        return check.match(new Sought(
+                slot, setting, before, step -> plan.step(step).check().asSize()));
+    }
+
+    private static Optional<Slot> first(Check check) {
+        return check.slots().stream().findFirst();
     }
 
     /** Where a reading that nobody asked for must lie to be taken for the first of a check: within a few tolerances. */
@@ -107,9 +129,14 @@ public final class Plausible {
     /**
      * Where the next reading is looked for, kind by kind.
      *
+     * @param slot what it is read into; absent where nothing is
      * @param bores what another step measures, by its number
      */
-    private record Sought(Optional<Setting> setting, List<Length> before, IntFunction<Optional<CheckOfSize>> bores)
+    private record Sought(
+            Optional<Slot> slot,
+            Optional<Setting> setting,
+            List<Length> before,
+            IntFunction<Optional<CheckOfSize>> bores)
             implements Check.Cases<Optional<Expected>> {
 
         @Override
@@ -141,7 +168,7 @@ public final class Plausible {
 
         @Override
         public Optional<Expected> position(PositionCheck position) {
-            return Optional.of(Coordinates.next(position, before.size()));
+            return slot.map(asked -> Coordinates.asked(position, asked));
         }
 
         @Override
@@ -280,13 +307,18 @@ public final class Plausible {
                 .filter(read -> isFarOff(
                         check,
                         read,
-                        check.match(new Sought(read.reading().setting(), before, step -> Optional.empty()))))
+                        check.match(new Sought(
+                                Optional.of(read.slot()), read.reading().setting(), before, step -> Optional.empty()))))
                 .toList();
     }
 
     /** Whether what an angle lacks of 90° or of 180° is what its check asks for. */
     public static boolean isOfTheOtherSide(Check check, Measured read) {
-        return check.match(new Sought(read.reading().setting(), List.of(read.raw()), step -> Optional.empty()))
+        return check.match(new Sought(
+                        Optional.of(read.slot()),
+                        read.reading().setting(),
+                        List.of(read.raw()),
+                        step -> Optional.empty()))
                 .filter(expected -> expected.isMistaken(read.raw()))
                 .isPresent();
     }
@@ -301,7 +333,7 @@ public final class Plausible {
     private static boolean isImpossible(Check check, Measured read) {
         boolean over =
                 read.value().kind().equals(HALF_TURN.kind()) && read.value().isAbove(HALF_TURN);
-        return !check.readsBelowZero() && (over || read.value().signum() <= 0);
+        return !check.readsBelowZero(read.slot()) && (over || read.value().signum() <= 0);
     }
 
     /** Wires of another size than the plan's are a choice; a master of another size is not. */

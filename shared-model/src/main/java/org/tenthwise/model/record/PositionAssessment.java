@@ -3,6 +3,7 @@ package org.tenthwise.model.record;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.model.compute.position.PolarPlace;
 import org.tenthwise.model.compute.position.PositionBonus;
 import org.tenthwise.model.compute.position.PositionDeviation;
 import org.tenthwise.model.plan.CheckOfSize;
@@ -72,19 +73,26 @@ final class PositionAssessment {
     }
 
     private Optional<AtPoint> at(PositionCheck.AxisAt point, List<Measured> measured) {
-        return read(measured, point.x().key())
-                .flatMap(x -> read(measured, point.y().key()).map(y -> {
+        return read(measured, point.first().key())
+                .flatMap(first -> read(measured, point.second().key()).map(second -> {
                     Length bonus = bonus(point.hole());
                     return new AtPoint(
                             point,
-                            x,
-                            y,
-                            new PositionDeviation(
-                                    x.value().minus(point.hole().x().length()),
-                                    y.value().minus(point.hole().y().length())),
+                            first,
+                            second,
+                            deviation(point, first.value(), second.value()),
                             bonus,
                             check.zone().length().plus(bonus));
                 }));
+    }
+
+    private static PositionDeviation deviation(PositionCheck.AxisAt point, Length first, Length second) {
+        Length x = point.hole().x().length();
+        Length y = point.hole().y().length();
+        return switch (point.by()) {
+            case X_AND_Y -> new PositionDeviation(first.minus(x), second.minus(y));
+            case POLAR -> new PolarPlace(first, second).from(x, y);
+        };
     }
 
     private static Optional<Measured> read(List<Measured> measured, String slot) {

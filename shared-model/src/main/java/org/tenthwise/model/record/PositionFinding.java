@@ -2,6 +2,7 @@ package org.tenthwise.model.record;
 
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.model.compute.position.PolarPlace;
 import org.tenthwise.model.plan.PositionCheck;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
@@ -12,7 +13,7 @@ import org.tenthwise.model.verdict.VerdictKind;
  * Where axes lie to their true places.
  *
  * @param measured readings that count, in slot order
- * @param points the axes of which both X and Y are read, hole by hole
+ * @param points the axes of which both coordinates are read, hole by hole
  * @param decidingPoint the one with the least room, or furthest outside; absent before there is one
  * @param size what the step that measures the size came to; absent without a modifier, and while that can still change
  */
@@ -52,6 +53,14 @@ public record PositionFinding(
     @Override
     public Optional<Length> allowed() {
         return decidingPoint.filter(point -> size.isPresent()).map(AtPoint::allowed);
+    }
+
+    /** What the uncertainty of a direction comes to at the axis that decides, across its radius; a length. */
+    public Optional<Length> directionMayMove() {
+        return check.ofDirection()
+                .flatMap(sure -> decidingPoint.map(point -> new PolarPlace(
+                                point.first().value(), point.second().value())
+                        .across(sure.expanded().length())));
     }
 
     /** A root has no end. */

@@ -158,6 +158,15 @@ final class Bench {
         return this;
     }
 
+    /** The same, each in a unit of its own. */
+    Bench read(int step, Written... typed) {
+        Check check = steps.get(step - 1).check();
+        for (int i = 0; i < typed.length; i++) {
+            did(new StepEvent.ReadingTaken(step, check.slots().get(i).key(), typed[i]));
+        }
+        return this;
+    }
+
     Sheet sheet() {
         Plan plan = new PlanBuilder(new PartId("X-1", "A"), Unit.MILLIMETRE, List.of(new Operation(10, "All")), steps)
                 .name("Trial")

@@ -24,6 +24,7 @@ import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.PlugFeel;
 import org.tenthwise.model.plan.PlugFitCheck;
 import org.tenthwise.model.plan.PositionCheck;
+import org.tenthwise.model.plan.PositionReading;
 import org.tenthwise.model.plan.ProofOf;
 import org.tenthwise.model.plan.ScaleCheck;
 import org.tenthwise.model.plan.Specified;
@@ -90,9 +91,11 @@ class NothingPassesUnreadTest {
                         MaterialModifier.MMC,
                         FeatureOfSize.HOLE,
                         Optional.of(1),
+                        PositionReading.X_AND_Y,
                         List.of(new TruePlace(Optional.empty(), Bench.mm("20"), Bench.mm("15"))),
                         List.of("entry", "exit"),
-                        Bench.with(GaugeKind.CALIPER)),
+                        Bench.with(GaugeKind.CALIPER),
+                        Optional.empty()),
                 new PlugFitCheck(
                         1,
                         Limits.atMost(Bench.mm("0.030")),

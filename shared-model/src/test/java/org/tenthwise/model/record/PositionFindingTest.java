@@ -22,6 +22,7 @@ import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.PositionCheck;
+import org.tenthwise.model.plan.PositionReading;
 import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.TruePlace;
 import org.tenthwise.model.quantity.Length;
@@ -44,9 +45,11 @@ class PositionFindingTest {
                 modifier,
                 feature,
                 modifier == MaterialModifier.NONE ? Optional.empty() : Optional.of(1),
+                PositionReading.X_AND_Y,
                 holes,
                 List.of(ends),
-                with(GaugeKind.CALIPER));
+                with(GaugeKind.CALIPER),
+                Optional.empty());
     }
 
     private static PositionFinding alone(String... readings) {

@@ -73,7 +73,7 @@ final class Offers {
 
     private Offer ofReading(State state) {
         Step step = state.inHand();
-        if (!isOfLength(state, step)) {
+        if (!state.unit().isOfLength()) {
             return Offer.NONE;
         }
         if (isOfADial(step.check(), state.setting(), state.sheet().plan().unit(step))) {

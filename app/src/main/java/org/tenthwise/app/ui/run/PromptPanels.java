@@ -36,7 +36,7 @@ final class PromptPanels implements Prompt.Cases<PromptPanel> {
     PromptPanels(Words words, State state) {
         this.words = words;
         this.state = state;
-        this.unit = state.sheet().plan().unit(state.inHand());
+        this.unit = state.unit();
     }
 
     @Override
@@ -232,9 +232,9 @@ final class PromptPanels implements Prompt.Cases<PromptPanel> {
         }
         return last().<PromptPanel>map(measured -> new PromptPanel.Pad(
                         words.say("run.taken", place(measured.slot())),
-                        unit.symbol(),
+                        unit(measured).symbol(),
                         corrected(measured),
-                        Figures.read(measured.reading().typed(), unit)))
+                        Figures.read(measured.reading().typed(), unit(measured))))
                 .orElseGet(() -> new PromptPanel.Ask(words.say("run.taken-all"), List.of()));
     }
 
@@ -259,13 +259,17 @@ final class PromptPanels implements Prompt.Cases<PromptPanel> {
     private String comesTo(Measured measured) {
         String typed = Figures.read(measured.reading().typed(), unit);
         boolean asRead =
-                measured.isAsRead() && measured.reading().typed().unit().equals(unit);
+                measured.isAsRead() && measured.reading().typed().unit().equals(unit(measured));
         return asRead
                 ? typed
                 : words.say(
                         isBroughtToTwenty(measured) ? "run.typed-at-20" : "run.typed-is",
                         typed,
                         StepFigures.of(state.line().finding()).size(measured));
+    }
+
+    private Unit unit(Measured measured) {
+        return state.sheet().plan().unit(state.inHand(), measured.slot());
     }
 
     private static boolean isBroughtToTwenty(Measured measured) {

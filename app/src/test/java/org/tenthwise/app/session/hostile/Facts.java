@@ -112,8 +112,10 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
      * @param bore number of the step that measures the size; 0 without a modifier
      * @param two whether there are two holes
      * @param ends whether each is read at both ends
+     * @param polar whether they are read by radius and angle
      */
-    record Position(BigDecimal zone, String modifier, int bore, boolean two, boolean ends) implements What {
+    record Position(BigDecimal zone, String modifier, int bore, boolean two, boolean ends, boolean polar)
+            implements What {
 
         int slots() {
             return 2 * (two ? 2 : 1) * (ends ? 2 : 1);
@@ -124,6 +126,13 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
             boolean second = two && slot > slots() / 2;
             boolean across = slot % 2 == 1;
             return new BigDecimal(across ? second ? "-20" : "20" : second ? "0" : "15");
+        }
+
+        /** The same by radius, in mm, and angle, in degrees: 15, 20 and 25 make a right angle. */
+        BigDecimal polar(int slot) {
+            boolean second = two && slot > slots() / 2;
+            boolean radius = slot % 2 == 1;
+            return new BigDecimal(radius ? second ? "20" : "25" : second ? "180" : "36.8699");
         }
     }
 

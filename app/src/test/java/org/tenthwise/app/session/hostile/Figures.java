@@ -35,9 +35,7 @@ record Figures(Facts.What what, Optional<Setting> setting, Random random) {
             return scale(scale);
         }
         if (what instanceof Facts.Position position) {
-            return position.nominal(Integer.parseInt(slot.substring(0, slot.indexOf('.'))))
-                    .add(BigDecimal.valueOf(inOrNear(-36, 36), 3))
-                    .toPlainString();
+            return position(position, Integer.parseInt(slot.substring(0, slot.indexOf('.'))));
         }
         if (what instanceof Facts.Difference difference) {
             return difference.upper().toPlainString();
@@ -49,6 +47,23 @@ record Figures(Facts.What what, Optional<Setting> setting, Random random) {
                 ? size(bore)
                 : what instanceof Facts.Plug plug ? plug(plug) : overWires((Facts.Thread) what);
         return asRead(size).toPlainString();
+    }
+
+    /**
+     * To a thousandth of a millimetre or a degree; at times an angle is typed a turn less, or in degrees and minutes.
+     */
+    private String position(Facts.Position position, int slot) {
+        BigDecimal off = BigDecimal.valueOf(inOrNear(-36, 36), 3);
+        if (!position.polar() || slot % 2 == 1) {
+            BigDecimal nominal = position.polar() ? position.polar(slot) : position.nominal(slot);
+            return nominal.add(off).toPlainString();
+        }
+        BigDecimal degrees = position.polar(slot).add(off.multiply(new BigDecimal("2.5")));
+        return switch (random.nextInt(8)) {
+            case 0 -> degrees.subtract(new BigDecimal("360")).toPlainString();
+            case 1 -> StepText.marked(degrees.multiply(new BigDecimal("60")).setScale(1, RoundingMode.HALF_EVEN));
+            default -> degrees.toPlainString();
+        };
     }
 
     /** A lowest about zero and a highest about the limit; at times the two swapped, and of a symmetry as it comes. */

@@ -21,12 +21,23 @@ final class PositionOracle {
         }
         List<BigDecimal> room = new ArrayList<>();
         for (int slot = 1; slot < demanded.slots(); slot += 2) {
-            BigDecimal x = read.get(slot + ".1").figure().subtract(demanded.nominal(slot));
-            BigDecimal y = read.get((slot + 1) + ".1").figure().subtract(demanded.nominal(slot + 1));
+            BigDecimal first = read.get(slot + ".1").figure();
+            BigDecimal second = read.get((slot + 1) + ".1").figure();
+            BigDecimal x = (demanded.polar() ? along(first, second, 0) : first).subtract(demanded.nominal(slot));
+            BigDecimal y = (demanded.polar() ? along(first, second, 90) : second).subtract(demanded.nominal(slot + 1));
+            if (demanded.polar() && first.signum() <= 0) {
+                return Oracle.Says.NOT_PASSED;
+            }
             BigDecimal distance = x.multiply(x).add(y.multiply(y)).sqrt(MathContext.DECIMAL64);
             room.add(demanded.zone().add(bonus).subtract(distance).subtract(distance));
         }
         return Oracle.inside(room, Optional.of(BigDecimal.ZERO), Optional.empty(), true);
+    }
+
+    /** What a radius reaches along an axis at so many degrees. @param minutes of the angle it was read at */
+    private static BigDecimal along(BigDecimal radius, BigDecimal minutes, int axis) {
+        double between = Math.toRadians(minutes.doubleValue() / 60 - axis);
+        return BigDecimal.valueOf(radius.doubleValue() * Math.cos(between));
     }
 
     /** @param smallest size read anywhere in the bore */

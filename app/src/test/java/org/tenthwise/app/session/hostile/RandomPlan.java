@@ -196,6 +196,7 @@ record RandomPlan(List<Facts> facts, Plan plan) {
                 sized ? "mmc" : "none",
                 sized ? bores.get(random.nextInt(bores.size())) : 0,
                 random.nextBoolean(),
+                random.nextBoolean(),
                 random.nextBoolean());
     }
 

@@ -143,7 +143,10 @@ record StepText(Facts facts) {
             if (position.ends()) {
                 keys.put("ends", "[\"entry\", \"exit\"]");
             }
-            keys.put("gauge_kind", quoted("caliper"));
+            if (position.polar()) {
+                keys.put("read", quoted("polar"));
+            }
+            keys.put("gauge_kind", quoted(position.polar() ? "coordinate-machine" : "caliper"));
         } else if (what instanceof Facts.Plug plug) {
             keys.put("bore_step", plug.bore());
             keys.put("clearance_least", plug.least());

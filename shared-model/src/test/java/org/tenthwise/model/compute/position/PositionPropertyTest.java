@@ -11,6 +11,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
+import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.tolerance.FeatureOfSize;
 import org.tenthwise.model.tolerance.MaterialModifier;
 
@@ -37,6 +38,27 @@ class PositionPropertyTest {
                 Nanometres.of(new PositionDeviation(micrometres(x), micrometres(y)).diameter()),
                 Nanometres.of(turned.diameter()),
                 3 * NANOMETRE);
+    }
+
+    /**
+     * An axis read by X and Y, and the same by radius and angle, any number of turns on: never nearer, for rounding.
+     */
+    @Property
+    void byRadiusAndAngleAnAxisLiesWhereItLiesByXAndY(
+            @ForAll @IntRange(min = -90_000, max = 90_000) int trueX,
+            @ForAll @IntRange(min = -90_000, max = 90_000) int trueY,
+            @ForAll @IntRange(min = -500, max = 500) int offX,
+            @ForAll @IntRange(min = -500, max = 500) int offY,
+            @ForAll @IntRange(min = -3, max = 3) int turns) {
+        double x = (trueX + offX) / 1000.0;
+        double y = (trueY + offY) / 1000.0;
+        PolarPlace read = new PolarPlace(
+                new Length(BigDecimal.valueOf(Math.hypot(x, y))),
+                Length.of(BigDecimal.valueOf(Math.toDegrees(Math.atan2(y, x)) + 360 * turns), Unit.DEGREE));
+        PositionDeviation polar = read.from(micrometres(trueX), micrometres(trueY));
+        PositionDeviation across = new PositionDeviation(micrometres(offX), micrometres(offY));
+        double further = Nanometres.of(polar.diameter()) - Nanometres.of(across.diameter());
+        assertTrue(further > -NANOMETRE / 100 && further < 3 * NANOMETRE, () -> polar + " for " + across);
     }
 
     /** 3, 4 and 5 make a right angle, so these lie on their zone exactly. */
