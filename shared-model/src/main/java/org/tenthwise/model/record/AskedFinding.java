@@ -9,6 +9,7 @@ import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.verdict.Verdict;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** A step that only asks: confirm, look, go / not-go. */
 public record AskedFinding(Step step, AskedCheck check, Map<Question, Answer> answers, Verdict verdict, int missing)
@@ -41,6 +42,11 @@ public record AskedFinding(Step step, AskedCheck check, Map<Question, Answer> an
     @Override
     public boolean awaitsAnother() {
         return false;
+    }
+
+    @Override
+    public boolean provenByAnotherTry() {
+        return verdict.standing() != VerdictKind.UNPROVEN;
     }
 
     @Override

@@ -142,6 +142,14 @@ public sealed interface Finding
         return Optional.empty();
     }
 
+    /**
+     * Whether what is unproven could be proven by the same check read or tried once more: not on what is no datum, nor
+     * by a gauge that lets through what is out.
+     */
+    default boolean provenByAnotherTry() {
+        return true;
+    }
+
     /** Whether there is metal to take and something else lets none be taken. */
     default boolean forbidsCutting() {
         return false;

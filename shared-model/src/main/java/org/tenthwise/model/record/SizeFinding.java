@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.tenthwise.model.compute.form.WallForm;
 import org.tenthwise.model.plan.CheckOfDimension;
 import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.IndicatedCheck;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.verdict.Verdict;
@@ -94,6 +95,11 @@ public record SizeFinding(
     @Override
     public boolean awaitsAnother() {
         return false;
+    }
+
+    @Override
+    public boolean provenByAnotherTry() {
+        return check.asIndicated().map(IndicatedCheck::isOfItsDatum).orElse(true);
     }
 
     @Override

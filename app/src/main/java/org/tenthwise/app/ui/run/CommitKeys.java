@@ -158,7 +158,7 @@ final class CommitKeys implements Prompt.Cases<Commit> {
             return state.inHand().stepClass() == StepClass.DRAWING ? givenUp() : dispose();
         }
         if (standing == VerdictKind.UNPROVEN && state.asked().asReading().isEmpty()) {
-            return readAgain();
+            return finding.provenByAnotherTry() ? readAgain() : dispose();
         }
         if (state.asked().isNothing() && !finding.step().check().restsOn().isEmpty()) {
             return goTo(finding.step().check().restsOn().get(0));

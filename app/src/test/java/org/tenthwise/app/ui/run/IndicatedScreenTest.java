@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.text.Remarks;
+import org.tenthwise.app.ui.run.RunScreenState.Act;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.verdict.VerdictKind;
@@ -93,6 +94,7 @@ class IndicatedScreenTest extends RunAtHand {
         assertTrue(new Remarks(words)
                 .of(run.session.state().line().finding())
                 .contains("Held in jaws: this turns about the jaws, not about datum A."));
+        assertEquals(Act.DISPOSE, atOnce().commitProperty().get().act());
         seen("run", "run-indicated-chuck", this::screen);
     }
 

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.text.Remarks;
+import org.tenthwise.app.ui.run.RunScreenState.Act;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.verdict.VerdictKind;
@@ -87,6 +88,7 @@ class LimitGaugeScreenTest extends RunAtHand {
         run.session.answer(Answer.YES);
         run.session.answer(Answer.YES);
         assertEquals(VerdictKind.UNPROVEN, finding().verdict().standing());
+        assertEquals(Act.DISPOSE, atOnce().commitProperty().get().act());
         seen("run", "run-limit-gauge-worn-passed", this::screen);
     }
 
