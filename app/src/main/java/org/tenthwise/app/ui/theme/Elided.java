@@ -128,11 +128,14 @@ public final class Elided extends Label {
         return word.substring(0, keep) + CUT;
     }
 
-    /** The ellipsis stands at the word before, once for all that are left out there. */
+    /**
+     * The ellipsis stands at the word before, once for all that are left out there; clear of a figure that begins with
+     * its point, which would be lost among the others.
+     */
     private static String joined(List<String> words) {
         return String.join(" ", words)
                 .replaceAll(CUT + "( " + CUT + ")+", CUT)
                 .replaceAll("[,;:]? " + CUT, CUT)
-                .replaceAll("^" + CUT + " ", CUT);
+                .replaceAll("^" + CUT + " (?!\\.)", CUT);
     }
 }

@@ -25,6 +25,7 @@ class ElidedTest {
                 "Rundlaufabweichung           | 10 | Rundlaufa…",
                 "014-second-half-of-the-pair  | 10 | 014-secon…",
                 "/media/stick2/backups        | 14 | /media/stick2…",
+                "CYLINDRICITY .0004           | 10 | … .0004",
                 "36.0205                      | 4  | 36.0205"
             })
     void aFigureIsKeptWholeOrLeftOut(String text, int room, String shown) {
