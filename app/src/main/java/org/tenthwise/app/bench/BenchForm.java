@@ -79,7 +79,7 @@ public interface BenchForm {
         return true;
     }
 
-    /** Whether what is found is typed into a machine, so that its notes are read before anything else. */
+    /** Whether what is found is typed, set or cut to as it stands, so that its notes are read before anything else. */
     default boolean goesIntoTheControl() {
         return false;
     }

@@ -7,5 +7,6 @@ public enum BenchGroup {
     ANGLE,
     HOLES,
     SHAPE,
+    SURFACE,
     CUT
 }

@@ -88,7 +88,7 @@ public final class BenchNote {
         if (ExpansionFields.isMaterial(field.id())) {
             return choice.equals(ExpansionFields.TYPED) ? words.say("bench.choice.material.typed") : choice;
         }
-        return choice.matches("[a-z_-]{3,}|no")
+        return choice.matches("\\d*[a-z_-]{3,}|no")
                 ? words.say("bench.choice." + field.called().replace('_', '-') + "." + choice.replace('_', '-'))
                 : choice;
     }

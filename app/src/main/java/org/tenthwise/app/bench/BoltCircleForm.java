@@ -78,6 +78,12 @@ final class BoltCircleForm implements BenchForm {
                 .toList();
     }
 
+    /** The places of the holes are typed into the control. */
+    @Override
+    public boolean goesIntoTheControl() {
+        return true;
+    }
+
     @Override
     public Optional<Picture> picture(FormValues filled, SumResult result, AnswerFormat format) {
         double start =

@@ -45,10 +45,16 @@ final class KeyseatForm implements BenchForm {
         return List.of(KeyseatSum.S, KeyseatSum.T_PARALLEL, KeyseatSum.T_TAPER, KeyseatSum.CREST);
     }
 
+    /** Cut to, so that it is said first of which keys it is. */
+    @Override
+    public boolean goesIntoTheControl() {
+        return true;
+    }
+
     @Override
     public Optional<Picture> picture(FormValues filled, SumResult result, AnswerFormat format) {
-        return result.find(KeyseatSum.S)
+        return result.find(KeyseatSum.S).map(format::length).flatMap(shaft -> result.find(KeyseatSum.T_PARALLEL)
                 .map(format::length)
-                .map(depth -> SketchPicture.keyway(depth, format.spoken(kind(), depth)));
+                .map(hub -> SketchPicture.keyway(shaft, hub, format.spoken(kind(), shaft))));
     }
 }

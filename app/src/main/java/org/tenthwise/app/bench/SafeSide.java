@@ -5,10 +5,12 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tenthwise.app.sums.Output;
+import org.tenthwise.app.sums.chain.StackSum;
 import org.tenthwise.app.sums.cutting.DrillSetSum;
 import org.tenthwise.app.sums.cutting.NextCutSum;
 import org.tenthwise.app.sums.fit.FitSum;
 import org.tenthwise.app.sums.fit.LimitsSum;
+import org.tenthwise.app.sums.gauging.GaugeToleranceSum;
 import org.tenthwise.app.sums.position.PositionSum;
 import org.tenthwise.app.sums.thread.ThreadLimitsSum;
 import org.tenthwise.app.sums.thread.WireInputs;
@@ -28,7 +30,10 @@ final class SafeSide {
             FitSum.CLEARANCE_LEAST,
             FitSum.CLEARANCE_NOW_LEAST,
             PositionSum.ALLOWED,
-            PositionSum.BONUS);
+            PositionSum.BONUS,
+            StackSum.WORST_LEAST,
+            StackSum.RSS_LEAST,
+            GaugeToleranceSum.EACH_MEMBER);
 
     private static final Set<String> NO_LESS = keys(
             LimitsSum.LEAST,
@@ -40,7 +45,11 @@ final class SafeSide {
             DrillSetSum.LEAST_REACH,
             FitSum.CLEARANCE_GREATEST,
             FitSum.CLEARANCE_NOW_GREATEST,
-            PositionSum.DEVIATION);
+            PositionSum.DEVIATION,
+            StackSum.WORST,
+            StackSum.WORST_GREATEST,
+            StackSum.ROOT_SUM_SQUARE,
+            StackSum.RSS_GREATEST);
 
     private SafeSide() {}
 

@@ -103,7 +103,7 @@ public record SizePicture(
     public record Said(String above, String below, String nextCut, UnaryOperator<String> scale) {
 
         /** Of a size that is no size of the work, and not cut. */
-        static Said of(Words words, String above, String below) {
+        public static Said of(Words words, String above, String below) {
             return new Said(above, below, words.say("picture.next-cut"), step -> words.say("picture.scale", step));
         }
 

@@ -19,6 +19,9 @@ public final class SketchPicture implements Picture {
     private static final double CORNER = 4;
     private static final double LONG = 8;
     private static final double WIDE = 3;
+    private static final int PEAKS = 30;
+    private static final double ROUGH = 0.12;
+    private static final int CUTOFFS = 5;
 
     private final WorkedSketch sketch;
     private final String spoken;
@@ -92,9 +95,9 @@ public final class SketchPicture implements Picture {
         return new SketchPicture(with(measured).dovetail(side), spoken);
     }
 
-    /** A shaft from the bottom of its keyway to its far side. */
-    public static Picture keyway(String farSide, String spoken) {
-        return new SketchPicture(with(farSide).keyway(false), spoken);
+    /** Shaft and hub, each from the bottom of its keyway to its far side. */
+    public static Picture keyway(String shaft, String hub, String spoken) {
+        return new SketchPicture(with(shaft, hub).keywayAndHub(), spoken);
     }
 
     public static Picture overPins(int teeth, ToothSide side, String measured, String spoken) {
@@ -121,6 +124,71 @@ public final class SketchPicture implements Picture {
                         List.of(
                                 SketchedSize.level(-1.2, new Point(-2, 0), new Point(2, 0), Optional.of(drill)),
                                 SketchedSize.level(7.4, new Point(-2.6, 6), new Point(2.6, 6), Optional.of(major)))),
+                spoken);
+    }
+
+    /** Tapered work between centres as it is looked at from above, its small end set over towards the operator. */
+    public static Picture tailstock(String offset, String spoken) {
+        List<Point> metal = List.of(new Point(0, -2), new Point(8, -0.2), new Point(8, 2), new Point(0, 2));
+        List<Point> live = List.of(new Point(-1.4, -0.7), new Point(0, 0), new Point(-1.4, 0.7));
+        List<Point> dead = List.of(new Point(9.4, 0.2), new Point(8, 0.9), new Point(9.4, 1.6));
+        return new SketchPicture(
+                new WorkedSketch(
+                        List.of(List.of(metal)),
+                        List.of(live, dead),
+                        List.of(),
+                        List.of(List.of(new Point(-2, 0), new Point(11, 0))),
+                        List.of(SketchedSize.upright(
+                                10.6, new Point(10.2, 0), new Point(8, 0.9), Optional.of(offset)))),
+                spoken);
+    }
+
+    /**
+     * A tooth with the chord a caliper reads.
+     *
+     * @param height from its tip down to the chord; absent where it is not known
+     */
+    public static Picture tooth(String chord, Optional<String> height, String spoken) {
+        List<Point> metal = List.of(
+                new Point(-5, 4),
+                new Point(-5, 2.4),
+                new Point(-2.7, 2.4),
+                new Point(-2.4, 1.2),
+                new Point(-2, 0),
+                new Point(-1.5, -1.1),
+                new Point(-0.9, -2),
+                new Point(0.9, -2),
+                new Point(1.5, -1.1),
+                new Point(2, 0),
+                new Point(2.4, 1.2),
+                new Point(2.7, 2.4),
+                new Point(5, 2.4),
+                new Point(5, 4));
+        List<SketchedSize> sizes = new ArrayList<>(
+                List.of(SketchedSize.level(-3.2, new Point(-2, 0), new Point(2, 0), Optional.of(chord))));
+        height.ifPresent(
+                tip -> sizes.add(SketchedSize.upright(4, new Point(0.9, -2), new Point(2, 0), Optional.of(tip))));
+        return new SketchPicture(
+                new WorkedSketch(List.of(List.of(metal)), List.of(), List.of(), List.of(), sizes), spoken);
+    }
+
+    /** A rough surface with the cut-off and the length that is evaluated, five of it. */
+    public static Picture profile(String cutoff, String evaluated, String spoken) {
+        List<Point> metal = new ArrayList<>(List.of(new Point(0, 3)));
+        IntStream.rangeClosed(0, PEAKS)
+                .mapToObj(i -> new Point(LONG * i / PEAKS, i % 2 == 0 ? 0.5 : ROUGH * ((i * 5) % 7 - 6)))
+                .forEach(metal::add);
+        metal.add(new Point(LONG, 3));
+        return new SketchPicture(
+                new WorkedSketch(
+                        List.of(List.of(metal)),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of(
+                                SketchedSize.level(
+                                        -1.6, new Point(0, 0.5), new Point(LONG / CUTOFFS, 0.5), Optional.of(cutoff)),
+                                SketchedSize.level(4, new Point(0, 3), new Point(LONG, 3), Optional.of(evaluated)))),
                 spoken);
     }
 

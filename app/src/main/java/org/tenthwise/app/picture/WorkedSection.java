@@ -62,10 +62,21 @@ final class WorkedSection {
             double half = drawing.width(label) / 2 + 2;
             boolean upright = Math.abs(from.x() - to.x()) < 1;
             double free = upright ? drawn.height() - 2 * drawing.height(label) : drawn.width() - 3 * half;
-            double x = Math.max(room.left() + half, Math.min(room.right() - half, drawn.centreX()));
+            double beside = from.x() > right() ? Math.max(drawn.centreX(), right() + half + OVER) : drawn.centreX();
+            double x = Math.max(room.left() + half, Math.min(room.right() - half, beside));
             double y = free > drawing.ruled(24) ? drawn.centreY() : drawn.top() - drawing.height(label) / 2 - OVER;
-            drawing.text(label, new Point(x, y), Anchor.CENTRE);
+            drawing.text(label, new Point(x, Math.max(y, room.top() + drawing.height(label) / 2)), Anchor.CENTRE);
         });
+    }
+
+    /** Where the metal ends. */
+    private double right() {
+        return sketch.metal().stream()
+                .flatMap(List::stream)
+                .flatMap(List::stream)
+                .mapToDouble(point -> at(point).x())
+                .max()
+                .orElse(room.right());
     }
 
     /** From what is touched to a little over the line. */

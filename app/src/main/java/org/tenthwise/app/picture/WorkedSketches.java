@@ -255,6 +255,23 @@ final class WorkedSketches implements WorkedBy.Cases<WorkedSketch> {
                 : of(metal, block, List.of(), SketchedSize.level(5, p(-4, 0), p(4, 0), figure(0)), farSide);
     }
 
+    /** A shaft and the hub on it, each from its keyway to its far side: first the shaft, then the hub. */
+    WorkedSketch keywayAndHub() {
+        double away = 12.6;
+        double side = Math.toDegrees(Math.asin(1.1 / 4));
+        List<Point> shaft = joined(arc(p(0, 0), 4, 270 + side, 630 - side), List.of(p(-1.1, -2.2), p(1.1, -2.2)));
+        List<Point> bore =
+                joined(arc(p(away, 0), 4, 270 + side, 630 - side), List.of(p(away - 1.1, -4.9), p(away + 1.1, -4.9)));
+        return new WorkedSketch(
+                List.of(List.of(shaft), List.of(box(away - 5, -5.7, away + 5, 4.8), bore)),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(
+                        SketchedSize.upright(5.2, p(0.9, -2.2), p(0, 4), figure(0)),
+                        SketchedSize.upright(away + 6.2, p(away + 0.9, -4.9), p(away, 4), figure(1))));
+    }
+
     @Override
     public WorkedSketch vee(PinInVee by) {
         double root = 2.4 / Math.tan(Math.toRadians(30));

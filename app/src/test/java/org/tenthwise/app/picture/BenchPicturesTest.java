@@ -13,10 +13,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.tenthwise.model.compute.dovetail.DovetailSide;
+import org.tenthwise.model.compute.gear.ToothSide;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.worked.BetweenCentres;
 
-/** Zones as bars, a drill set, a rod warm and at 20 °C; figures of ISO 286-2 for the zones, invented ones otherwise. */
+/**
+ * Zones as bars, a drill set, a rod warm and at 20 °C, sketches of what is measured; figures of ISO 286-2 for the
+ * zones, invented ones otherwise.
+ */
 class BenchPicturesTest {
 
     private static final Frame SHEET = Frame.screen(652, 330, 1);
@@ -116,6 +122,31 @@ class BenchPicturesTest {
                 "rod-cold",
                 new RodPicture(
                         "as read, part at 12 °C", "500.035", "at 20 °C", "500.0812", mm("0.0462"), "+0.0462", "Rod"));
+        scenes.put(
+                "bolt-circle", new BoltCirclePicture(List.of(15.0, 75.0, 135.0, 195.0, 255.0, 315.0), "Bolt circle"));
+        scenes.put(
+                "bolt-circle-many",
+                new BoltCirclePicture(
+                        Stream.iterate(0.0, at -> at < 360, at -> at + 10).toList(), "Bolt circle"));
+        scenes.put("sine-bar", SketchPicture.sineBar("≈50.6411", "Sine bar"));
+        scenes.put("taper", SketchPicture.taper("40.000", "32.000", "Taper"));
+        scenes.put("taper-slope", SketchPicture.taper(0.05, "Taper"));
+        scenes.put("rollers", SketchPicture.rollers(true, "52.140", "58.920", "Taper"));
+        scenes.put("balls", SketchPicture.balls("76", "8", "Taper by balls"));
+        scenes.put("chord", SketchPicture.chord("≈12.345", "Radius"));
+        scenes.put("rolls-outside", SketchPicture.rolls("60.000", "Radius"));
+        scenes.put("rolls-inside", SketchPicture.rolls("60.000", "4.2", "Radius"));
+        scenes.put("dovetail", SketchPicture.dovetail(DovetailSide.MALE, "≈23.6077", "Dovetail"));
+        scenes.put("keyway", SketchPicture.keyway("≈32.7326", "≈42.3846", "Keyway"));
+        scenes.put("over-pins", SketchPicture.overPins(24, ToothSide.EXTERNAL, "≈54.2176", "Over pins"));
+        scenes.put("between-pins", SketchPicture.overPins(24, ToothSide.INTERNAL, "≈44.2176", "Between pins"));
+        scenes.put("span", SketchPicture.span(24, 4, "≈21.1793", "Span"));
+        scenes.put("tap-hole", SketchPicture.tapHole("10.2", "12", "Tap drill"));
+        scenes.put("centres", SketchPicture.centres(BetweenCentres.Read.OVER, "96.305", "Centre distance"));
+        scenes.put("polygon", SketchPicture.polygon(6, "≈27.7128", "24", "Across corners"));
+        scenes.put("tailstock", SketchPicture.tailstock("6.000", "Tailstock"));
+        scenes.put("tooth", SketchPicture.tooth("≈3.1393", Optional.of("≈2.0514"), "Tooth chord"));
+        scenes.put("profile", SketchPicture.profile("0.800", "4.000", "Settings"));
         return scenes;
     }
 

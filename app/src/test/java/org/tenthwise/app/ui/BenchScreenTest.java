@@ -52,6 +52,12 @@ class BenchScreenTest extends ScreenTest {
             THREAD_PERCENT, major=12 pitch=1.75 drill=10.2
             GENERAL_TOLERANCE, class=m kind=linear nominal=120
             ACROSS_CORNERS, sides=6 across_flats=24
+            STACK,         'tolerances=0.05,0.03,0.02 gap=0.15'
+            GAUGE_TOLERANCE, class=X size=20.000 part_tolerance=0.021
+            TAILSTOCK,     per_unit=0.05 work_length=240
+            CHORDAL,       teeth=24 module=2 pressure_angle=20 addendum=2
+            ROUGHNESS,     'rule=16-percent limit=1.6 values=1.52,1.71,1.38'
+            ROUGHNESS_SETTINGS, 'parameter=Ra limit=1.6'
             """;
 
     @RegisterExtension

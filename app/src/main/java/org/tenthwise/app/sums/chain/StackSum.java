@@ -14,6 +14,7 @@ import org.tenthwise.model.quantity.Length;
 /** What the tolerances of sizes in a row come to. */
 public final class StackSum implements Sum {
 
+    public static final String NAME = "stack";
     public static final Input<List<Length>> TOLERANCES =
             Input.lengths("tolerances").bounded("bound");
     public static final Input<Length> GAP = Input.length("gap").optional();
@@ -26,7 +27,7 @@ public final class StackSum implements Sum {
     public static final Output<Length> RSS_LEAST = Output.length("rss_least").sometimes();
     public static final Output<Length> RSS_GREATEST =
             Output.length("rss_greatest").sometimes();
-    private static final SumDescription DESCRIPTION = SumDescription.named("stack")
+    private static final SumDescription DESCRIPTION = SumDescription.named(NAME)
             .takes(TOLERANCES, GAP)
             .gives(WORST, ROOT_SUM_SQUARE, WORST_LEAST, WORST_GREATEST, RSS_LEAST, RSS_GREATEST);
 

@@ -14,6 +14,7 @@ import org.tenthwise.model.quantity.Length;
 /** What a gear tooth caliper is set to and reads. */
 public final class ChordalSum implements Sum {
 
+    public static final String NAME = "chordal";
     public static final Input<Length> ADDENDUM =
             Input.positiveLength("addendum").optional();
     public static final Output<Length> THICKNESS = Output.length("thickness");
@@ -22,7 +23,7 @@ public final class ChordalSum implements Sum {
     public static final Output<Length> CHORD = Output.length("chord");
     public static final Output<Length> CHORDAL_ADDENDUM =
             Output.length("chordal_addendum").sometimes();
-    private static final SumDescription DESCRIPTION = ToothInputs.named("chordal")
+    private static final SumDescription DESCRIPTION = ToothInputs.named(NAME)
             .takes(ADDENDUM)
             .gives(THICKNESS, HALF_ANGLE, VIRTUAL_TEETH, CHORD, CHORDAL_ADDENDUM);
 

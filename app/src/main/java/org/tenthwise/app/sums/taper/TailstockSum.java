@@ -13,11 +13,12 @@ import org.tenthwise.model.quantity.Length;
 /** How far the tailstock is set over for a taper. */
 public final class TailstockSum implements Sum {
 
+    public static final String NAME = "tailstock";
     public static final Input<BigDecimal> PER_FOOT = Input.positive("per_foot");
     public static final Input<BigDecimal> PER_UNIT = Input.positive("per_unit");
     public static final Input<Length> WORK_LENGTH = Input.positiveLength("work_length");
     public static final Output<Length> OFFSET = Output.length("offset");
-    private static final SumDescription DESCRIPTION = SumDescription.named("tailstock")
+    private static final SumDescription DESCRIPTION = SumDescription.named(NAME)
             .takesOneOf(PER_FOOT, PER_UNIT)
             .takes(WORK_LENGTH)
             .gives(OFFSET);
