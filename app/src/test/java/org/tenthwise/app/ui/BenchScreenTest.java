@@ -16,6 +16,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.tenthwise.app.bench.Bench;
 import org.tenthwise.app.bench.BenchGroup;
 import org.tenthwise.app.bench.BenchKind;
+import org.tenthwise.app.bench.ResultRow;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.ui.bench.BenchFormState;
@@ -135,7 +136,7 @@ class BenchScreenTest extends ScreenTest {
         seen("bench", key(kind), window -> alone(window, kind, figures));
     }
 
-    /** Nothing is used on the machine whose caution lies on another page. */
+    /** Nothing is used on the machine whose caution lies on another page, and where no page is left, no result is. */
     @ParameterizedTest(name = "{0}")
     @CsvSource(textBlock = SUMS)
     void theHeadlineAndTheFirstResultsAndEveryCautionAreInSight(BenchKind kind, String figures) {
@@ -153,7 +154,9 @@ class BenchScreenTest extends ScreenTest {
                 List<String> cautions = sum.shownProperty().get().found().cautions();
                 int results = sum.shownProperty().get().found().rows().size() - 1;
                 boolean isAll = !shown(window.scene().lookup("#line #later"));
-                if (!shown(window.scene().lookup("#headline"))
+                boolean isCut = isAll && !values(window.scene()).containsAll(values(sum));
+                if (isCut
+                        || !shown(window.scene().lookup("#headline"))
                         || !rows.containsAll(cautions.subList(0, Math.min(2, cautions.size())))
                         || !isAll && cautions.isEmpty() && rows.size() < Math.min(3, results)) {
                     faults.add(display.name() + ": " + rows);
@@ -161,6 +164,22 @@ class BenchScreenTest extends ScreenTest {
             });
         }
         assertEquals(List.of(), faults);
+    }
+
+    /** Of every result but the headline. */
+    private static List<String> values(SumViewModel sum) {
+        return sum.shownProperty().get().found().rows().stream()
+                .skip(1)
+                .map(ResultRow::value)
+                .toList();
+    }
+
+    /** Every figure and word that is seen under the headline. */
+    private static List<String> values(Scene scene) {
+        return scene.lookup("#facts").lookupAll(".label").stream()
+                .filter(ScreenTest::shown)
+                .map(label -> ((Labeled) label).getText())
+                .toList();
     }
 
     /** What is written in the rows that are seen. */
