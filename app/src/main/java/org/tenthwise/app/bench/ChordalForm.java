@@ -54,6 +54,12 @@ final class ChordalForm implements BenchForm {
         return NAMES.getOrDefault(output.key(), output.key());
     }
 
+    /** Set on the caliper. */
+    @Override
+    public boolean goesIntoTheControl() {
+        return true;
+    }
+
     @Override
     public Optional<Picture> picture(FormValues filled, SumResult result, AnswerFormat format) {
         return result.find(ChordalSum.CHORD)

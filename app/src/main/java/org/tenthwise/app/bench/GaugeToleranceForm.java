@@ -73,6 +73,6 @@ final class GaugeToleranceForm implements BenchForm {
 
     /** From nothing up to {@code width}. */
     private static ZoneBars.Bar bar(String name, Length width, AnswerFormat format) {
-        return new ZoneBars.Bar(name, false, NOTHING, Optional.of(format.sized(width)), Optional.empty());
+        return new ZoneBars.Bar(name, false, NOTHING, Optional.of(format.whole().greatest(width)), Optional.empty());
     }
 }

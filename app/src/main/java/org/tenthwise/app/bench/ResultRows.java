@@ -5,17 +5,23 @@ import java.math.RoundingMode;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.OutputValue;
 import org.tenthwise.app.sums.Quantity;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.app.sums.cutting.NextCutSum;
+import org.tenthwise.app.sums.gauging.GaugeToleranceSum;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.words.Words;
 
 /** Reads a result out, each value with its name of the trade and its unit. */
 public final class ResultRows {
+
+    /** What is typed on as it stands, and what is finer than a gauge shows. */
+    private static final Set<String> WHOLE = Set.of(
+            NextCutSum.OFFSET_CHANGE.key(), GaugeToleranceSum.TOLERANCE.key(), GaugeToleranceSum.EACH_MEMBER.key());
 
     private final BenchForm form;
     private final Words words;
@@ -59,7 +65,7 @@ public final class ResultRows {
     private Optional<String> read(OutputValue<?> value, FormValues filled, AnswerFormat format) {
         Output<?> output = value.output();
         if (value.value() instanceof Length length) {
-            AnswerFormat as = output.key().equals(NextCutSum.OFFSET_CHANGE.key()) ? format.whole() : format;
+            AnswerFormat as = WHOLE.contains(output.key()) ? format.whole() : format;
             RoundingMode way = SafeSide.of(output);
             return Optional.of(as.withUnit(output.signed() ? as.signed(length, way) : as.length(length, way)));
         }

@@ -44,7 +44,7 @@ final class RoughnessForm implements BenchForm {
     public List<FormField> fields(FormValues filled) {
         return List.of(
                 FormField.of(RoughnessSum.RULE).called("roughness-rule"),
-                FormField.of(RoughnessSum.LIMIT).called("roughness-limit"),
+                FormField.of(RoughnessSum.LIMIT).called("roughness-limit-um"),
                 FormField.of(RoughnessSum.VALUES).called("roughness-values"));
     }
 

@@ -1,6 +1,7 @@
 package org.tenthwise.app.picture;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /** A {@link WorkedSketch} in its room: the metal hatched, pins and rolls in the accent, what was read at its line. */
 final class WorkedSection {
@@ -62,21 +63,28 @@ final class WorkedSection {
             double half = drawing.width(label) / 2 + 2;
             boolean upright = Math.abs(from.x() - to.x()) < 1;
             double free = upright ? drawn.height() - 2 * drawing.height(label) : drawn.width() - 3 * half;
-            double beside = from.x() > right() ? Math.max(drawn.centreX(), right() + half + OVER) : drawn.centreX();
+            double beside = from.x() > right()
+                    ? Math.max(drawn.centreX(), right() + half + OVER)
+                    : from.x() < left() ? Math.min(drawn.centreX(), left() - half - OVER) : drawn.centreX();
             double x = Math.max(room.left() + half, Math.min(room.right() - half, beside));
             double y = free > drawing.ruled(24) ? drawn.centreY() : drawn.top() - drawing.height(label) / 2 - OVER;
             drawing.text(label, new Point(x, Math.max(y, room.top() + drawing.height(label) / 2)), Anchor.CENTRE);
         });
     }
 
-    /** Where the metal ends. */
+    private double left() {
+        return metal().mapToDouble(Point::x).min().orElse(room.left());
+    }
+
     private double right() {
+        return metal().mapToDouble(Point::x).max().orElse(room.right());
+    }
+
+    private Stream<Point> metal() {
         return sketch.metal().stream()
                 .flatMap(List::stream)
                 .flatMap(List::stream)
-                .mapToDouble(point -> at(point).x())
-                .max()
-                .orElse(room.right());
+                .map(this::at);
     }
 
     /** From what is touched to a little over the line. */

@@ -257,7 +257,7 @@ final class WorkedSketches implements WorkedBy.Cases<WorkedSketch> {
 
     /** A shaft and the hub on it, each from its keyway to its far side: first the shaft, then the hub. */
     WorkedSketch keywayAndHub() {
-        double away = 12.6;
+        double away = 10.6;
         double side = Math.toDegrees(Math.asin(1.1 / 4));
         List<Point> shaft = joined(arc(p(0, 0), 4, 270 + side, 630 - side), List.of(p(-1.1, -2.2), p(1.1, -2.2)));
         List<Point> bore =
@@ -268,7 +268,7 @@ final class WorkedSketches implements WorkedBy.Cases<WorkedSketch> {
                 List.of(),
                 List.of(),
                 List.of(
-                        SketchedSize.upright(5.2, p(0.9, -2.2), p(0, 4), figure(0)),
+                        SketchedSize.upright(-5.2, p(-0.9, -2.2), p(0, 4), figure(0)),
                         SketchedSize.upright(away + 6.2, p(away + 0.9, -4.9), p(away, 4), figure(1))));
     }
 
