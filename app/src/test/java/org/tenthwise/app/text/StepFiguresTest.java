@@ -102,17 +102,6 @@ class StepFiguresTest {
         assertEquals(said, figures.distance(Length.of(exact, Unit.INCH)));
     }
 
-    /**
-     * 41.575 − 41.34 = 0.235, 17.221 − 17.06 = 0.161 and 2 √(0.235² + 0.161²) = 0.570; with 0.23 and 0.16 it is 0.560.
-     */
-    @Test
-    void whatAHoleOfABoltCircleIsOffByComesToItsPosition() {
-        StepFigures figures = StepFigures.of(ExamplePart.WINCH_SHAFT.plan().step(11), 3);
-        assertEquals("+0.235", figures.off(Length.of("0.234578", Unit.MILLIMETRE)));
-        assertEquals("−0.161", figures.off(Length.of("-0.160754", Unit.MILLIMETRE)));
-        assertEquals("+0.230", figures.off(Length.of("0.23", Unit.MILLIMETRE)));
-    }
-
     /** 30.0000004 lies inside the lower limit by less than a gauge can read, and 29.9999996 outside it. */
     @Test
     void aSizeBesideALimitHasThePlacesThatKeepItOnItsSide() {
