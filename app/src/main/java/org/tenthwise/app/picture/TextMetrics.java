@@ -25,8 +25,8 @@ public final class TextMetrics {
     static final double CAPITAL = 0.711;
     /** Depth of tails under the base line, in ems. */
     static final double TAIL = 0.21;
-    /** An upright box, for a sign that no face has: nothing that is drawn reads so, as a square would. */
-    private static final int NO_SIGN = 0x25AF;
+    /** Unicode's own stand-in, for a sign that no face has: nothing that is drawn reads so, as a box would. */
+    private static final int NO_SIGN = 0xFFFD;
 
     private static final String BESIDE_DIAMETERS = "(?<=%1$s)|(?=%1$s)".formatted(DiameterSign.TEXT);
 
@@ -103,7 +103,7 @@ public final class TextMetrics {
     }
 
     /**
-     * What is lettered for a sign: itself, a space for any other white space such as a line end, or an open box where
+     * What is lettered for a sign: itself, a space for any other white space such as a line end, or the stand-in where
      * no face has it.
      */
     private int shown(int codePoint, Face face) {

@@ -66,7 +66,7 @@ class DrawingSignRecordTest {
                 String said = words.readable(name(place));
                 assertTrue(text.contains(said), said + " in " + text);
             }
-            assertFalse(text.contains("\u25af"), text);
+            assertFalse(text.contains("\ufffd"), text);
         }
     }
 
