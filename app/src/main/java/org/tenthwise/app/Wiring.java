@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import javafx.application.Platform;
 import org.tenthwise.app.backup.BackupBook;
 import org.tenthwise.app.backup.BackupWords;
@@ -24,6 +25,7 @@ import org.tenthwise.app.device.AttachStorage;
 import org.tenthwise.app.device.SystemViewer;
 import org.tenthwise.app.device.Viewer;
 import org.tenthwise.app.device.Windowing;
+import org.tenthwise.app.drafting.FiguresFolders;
 import org.tenthwise.app.drawing.DrawingPages;
 import org.tenthwise.app.drawing.FolderOfDrawings;
 import org.tenthwise.app.export.AccountTable;
@@ -111,6 +113,7 @@ final class Wiring {
                                 place.plans()
                                         .<DrawingPages>map(FolderOfDrawings::new)
                                         .orElse(DrawingPages.NONE),
+                                figures(place),
                                 aside("drawing"),
                                 () -> handout(ledger, place, viewer),
                                 sums,
@@ -193,6 +196,16 @@ final class Wiring {
 
     private Backups backups(ClientPaths place, Path folder) {
         return new Backups(stores, place.store(), backupBook(folder), spoken::words, clock);
+    }
+
+    /** The folder of plans, and the one with the store. */
+    private static FiguresFolders figures(ClientPaths place) {
+        return new FiguresFolders(Stream.concat(
+                        place.plans().stream(),
+                        Stream.of(place.store().toAbsolutePath().resolveSibling("")))
+                .map(folder -> folder.toAbsolutePath().normalize())
+                .distinct()
+                .toList());
     }
 
     private AboutFacts about(ClientPaths place) {

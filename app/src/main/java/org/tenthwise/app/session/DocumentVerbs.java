@@ -1,8 +1,11 @@
 package org.tenthwise.app.session;
 
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.model.plan.DocumentCheck;
 import org.tenthwise.model.plan.Step;
@@ -33,24 +36,70 @@ public final class DocumentVerbs {
     public Reply give(String number, LocalDate dated, Document.Says says, String by, List<Written> figures)
             throws CouldNotSave {
         Step step = session.state().inHand();
-        Optional<Objection> against = session.shut()
-                .or(() -> Objection.where(step.check().asDocument().isEmpty(), Objection.Kind.NOT_ASKED_HERE))
-                .or(() -> Objection.where(isThere(), Objection.Kind.DOCUMENT_THERE))
-                .or(() -> Objection.where(
-                        by.isBlank() || number.isBlank() && says != Document.Says.NOT_YET, Objection.Kind.BLANK))
-                .or(() -> Signing.inName(number))
-                .or(() -> Signing.inName(by))
-                .or(() -> Objection.where(dated.isAfter(book.now().toLocalDate()), Objection.Kind.DATED_AHEAD))
-                .or(() -> figures(step, says, figures));
+        Optional<Objection> against = against(step, number, dated, says, by, figures);
         return against.isPresent()
                 ? session.replied(against)
                 : session.kept(new StepEvent.DocumentGiven(
                         step.number(), new Document(number.strip(), dated, says, by.strip(), figures)));
     }
 
-    private boolean isThere() {
-        return session.state()
-                .pass()
+    /**
+     * Enters a report with the figures of every check it proves, all of them or none.
+     *
+     * @param figures by number of the check, one an instance
+     */
+    public Reply give(FiguresReport report, Map<Integer, List<Written>> figures) throws CouldNotSave {
+        Optional<Objection> against = proven(figures)
+                .flatMap(step -> against(step, report, figures).stream())
+                .findFirst();
+        if (against.isEmpty()) {
+            book.add(book.happening(given(proven(figures), report, figures)));
+        }
+        return session.replied(against);
+    }
+
+    /** What it would come to; nothing is entered. */
+    public Foreseen foresee(FiguresReport report, Map<Integer, List<Written>> figures) {
+        Map<Integer, Objection> against = new HashMap<>();
+        proven(figures)
+                .forEach(step -> against(step, report, figures).ifPresent(why -> against.put(step.number(), why)));
+        return new Foreseen(
+                book.foresee(book.happening(
+                        given(proven(figures).filter(step -> !against.containsKey(step.number())), report, figures))),
+                against);
+    }
+
+    private Stream<Step> proven(Map<Integer, List<Written>> figures) {
+        return book.plan().steps().stream().filter(step -> figures.containsKey(step.number()));
+    }
+
+    private static List<StepEvent.DocumentGiven> given(
+            Stream<Step> steps, FiguresReport report, Map<Integer, List<Written>> figures) {
+        return steps.map(step -> new StepEvent.DocumentGiven(step.number(), report.giving(figures.get(step.number()))))
+                .toList();
+    }
+
+    private Optional<Objection> against(Step step, FiguresReport report, Map<Integer, List<Written>> figures) {
+        return against(
+                step, report.number(), report.dated(), Document.Says.FIGURES, report.by(), figures.get(step.number()));
+    }
+
+    private Optional<Objection> against(
+            Step step, String number, LocalDate dated, Document.Says says, String by, List<Written> figures) {
+        return Shut.step(book.sheet(), step)
+                .or(() -> Objection.where(step.check().asDocument().isEmpty(), Objection.Kind.NOT_ASKED_HERE))
+                .or(() -> Objection.where(isThere(step), Objection.Kind.DOCUMENT_THERE))
+                .or(() -> Objection.where(
+                        by.isBlank() || number.isBlank() && says != Document.Says.NOT_YET, Objection.Kind.BLANK))
+                .or(() -> Signing.inName(number))
+                .or(() -> Signing.inName(by))
+                .or(() -> Objection.where(dated.isAfter(book.now().toLocalDate()), Objection.Kind.DATED_AHEAD))
+                .or(() -> figures(step, says, figures));
+    }
+
+    private boolean isThere(Step step) {
+        return book.run()
+                .pass(step)
                 .giving()
                 .filter(given -> given.document().says() != Document.Says.NOT_YET)
                 .isPresent();

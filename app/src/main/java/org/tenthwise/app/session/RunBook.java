@@ -97,6 +97,12 @@ final class RunBook {
         ahead = worked;
     }
 
+    /** The sheet as it would be with entries of the run behind the last; none is added. */
+    Sheet foresee(List<NewEntry> entries) {
+        workOut(entries);
+        return ahead;
+    }
+
     /** Adds entries of this run and of others, all of them or none. */
     void add(List<NewEntry> added) throws CouldNotSave {
         List<Entry> kept = ledger.append(added);

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import org.tenthwise.app.backup.BackupBook;
+import org.tenthwise.app.drafting.FiguresFolders;
 import org.tenthwise.app.drawing.DrawingPages;
 import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.session.Background;
@@ -24,6 +25,7 @@ import org.tenthwise.checklists.catalogue.PlanDesk;
  * @param plans looks up the plans there are; called on the worker
  * @param desk where plans are made; absent where there is no folder of plans
  * @param drawings pages of the drawings; asked on the worker of {@code aside}
+ * @param figures where tables of figures lie
  * @param aside for what takes long and has no part in the ledger
  * @param handout in the language spoken when it is asked for; its work is called on the worker
  * @param facts in the language spoken when they are asked for
@@ -37,6 +39,7 @@ public record Fittings(
         Callable<Catalogue> plans,
         Optional<PlanDesk> desk,
         DrawingPages drawings,
+        FiguresFolders figures,
         Background aside,
         Supplier<Handout> handout,
         Sums sums,

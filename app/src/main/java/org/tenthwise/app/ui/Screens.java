@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import org.tenthwise.app.bench.Bench;
 import org.tenthwise.app.history.RunShelf;
 import org.tenthwise.app.reference.Comparison;
+import org.tenthwise.app.session.FiguresReport;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.session.ShopNames;
@@ -25,6 +26,9 @@ import org.tenthwise.app.ui.deed.WordsForm;
 import org.tenthwise.app.ui.deed.WrongSettingForm;
 import org.tenthwise.app.ui.documents.DocumentsView;
 import org.tenthwise.app.ui.documents.DocumentsViewModel;
+import org.tenthwise.app.ui.documents.FiguresChoiceViewModel;
+import org.tenthwise.app.ui.documents.FiguresView;
+import org.tenthwise.app.ui.documents.FiguresViewModel;
 import org.tenthwise.app.ui.drawing.OnDrawingView;
 import org.tenthwise.app.ui.drawing.OnDrawingViewModel;
 import org.tenthwise.app.ui.form.CurrentRun;
@@ -188,6 +192,19 @@ public final class Screens extends PlanScreens {
     @Override
     public void documents(RunSession session) {
         shell.show(new DocumentsView(new DocumentsViewModel(session, tasks, words, this), words, pictures, this));
+    }
+
+    @Override
+    public void chooseFigures(RunSession session) {
+        FiguresChoiceViewModel model =
+                new FiguresChoiceViewModel(inHand(session), with.figures(), words, this, with.clock());
+        shell.show(FormView.titled(words.say("documents.file"), model.form(), words, this::back, model::load));
+    }
+
+    @Override
+    public void figures(RunSession session, Path file, FiguresReport report) {
+        shell.show(new FiguresView(
+                new FiguresViewModel(session, file, report, tasks, words, this, with.clock()), words, pictures, this));
     }
 
     @Override

@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -45,7 +47,7 @@ class DocumentSessionTest extends RunBegun {
                 operation = 10
                 kind = "document"
                 name = "Crack test"
-                what = "Report of the crack test."
+                what = "FiguresReport of the crack test."
 
                 [[elsewhere]]
                 number = 11
@@ -225,6 +227,73 @@ class DocumentSessionTest extends RunBegun {
         taken(session.shelf().putAway("Setter 2", "Begun twice"));
         session.goTo(12);
         assertEquals(Objection.Kind.PUT_AWAY, refused(conforms()));
+    }
+
+    private static final FiguresReport REPORT = new FiguresReport("CM-118", TODAY, "Measuring room");
+
+    private static Map<Integer, List<Written>> table(String first, String second) {
+        return Map.of(11, List.of(mm(first), mm(second)));
+    }
+
+    @Test
+    void aReportIsForeseenBeforeAnyOfItCounts() throws Exception {
+        int before = ledger.entries(session.id()).size();
+        Foreseen foreseen = session.documents().foresee(REPORT, table("0.021", "0.062"));
+        assertEquals(Map.of(), foreseen.against());
+        assertEquals(
+                VerdictKind.FAIL, foreseen.sheet().line(11).finding().verdict().standing());
+        assertEquals(
+                VerdictKind.OPEN,
+                session.state().sheet().line(11).finding().verdict().standing());
+        assertEquals(before, ledger.entries(session.id()).size());
+
+        taken(session.documents().give(REPORT, table("0.021", "0.030")));
+        assertEquals(
+                VerdictKind.PASS,
+                session.state().sheet().line(11).finding().verdict().standing(),
+                "what is given counts, not what was foreseen");
+        assertEquals(1, session.state().inHand().number(), "the step in hand stays");
+    }
+
+    /** Nobody can tell afterwards which half of a report was taken. */
+    @Test
+    void ofAReportAllIsEnteredOrNothing() throws Exception {
+        int before = ledger.entries(session.id()).size();
+        Map<Integer, List<Written>> both = Map.of(11, List.of(mm("0.021"), mm("0.030")), 12, List.of(mm("1")));
+        assertEquals(
+                Set.of(12), session.documents().foresee(REPORT, both).against().keySet());
+        assertEquals(Objection.Kind.FIGURES_UNLIKE, refused(session.documents().give(REPORT, both)));
+        assertEquals(before, ledger.entries(session.id()).size());
+    }
+
+    @Test
+    void aReportTakesNoPlaceOfADocumentThatIsThere() throws Exception {
+        session.goTo(11);
+        taken(give("CM-117", "2026-11-20", Document.Says.FIGURES, "0.021", "0.050"));
+        assertEquals(
+                Objection.Kind.DOCUMENT_THERE,
+                session.documents()
+                        .foresee(REPORT, table("0.021", "0.030"))
+                        .against()
+                        .get(11)
+                        .kind());
+        assertEquals(Objection.Kind.DOCUMENT_THERE, refused(session.documents().give(REPORT, table("0.021", "0.030"))));
+    }
+
+    @Test
+    void aReportDatedAheadIsNotKept() throws Exception {
+        FiguresReport ahead = new FiguresReport("CM-118", TODAY.plusDays(1), "Measuring room");
+        assertEquals(Objection.Kind.DATED_AHEAD, refused(session.documents().give(ahead, table("0.021", "0.030"))));
+    }
+
+    @Test
+    void aClosedRunTakesAReport() throws Exception {
+        finishAtTheMachine();
+        taken(session.close("Setter 2", SignedAs.MACHINED_AND_MEASURED));
+        taken(session.documents().give(REPORT, table("0.021", "0.030")));
+        assertEquals(
+                VerdictKind.PASS,
+                session.state().sheet().line(11).finding().verdict().standing());
     }
 
     @Test

@@ -1,13 +1,23 @@
 package org.tenthwise.app.ui;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.ProvenElsewhere;
+import org.tenthwise.app.drafting.FiguresFolders;
+import org.tenthwise.app.session.FiguresReport;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.documents.DocumentsView;
 import org.tenthwise.app.ui.documents.DocumentsViewModel;
+import org.tenthwise.app.ui.documents.FiguresChoiceViewModel;
+import org.tenthwise.app.ui.documents.FiguresView;
+import org.tenthwise.app.ui.documents.FiguresViewModel;
+import org.tenthwise.app.ui.form.FormView;
 import org.tenthwise.app.ui.more.MoreView;
 import org.tenthwise.app.ui.more.MoreViewModel;
 import org.tenthwise.app.ui.record.RecordView;
@@ -23,6 +33,9 @@ class DocumentsScreenTest extends ScreenTest {
 
     @RegisterExtension
     private final Workshop workshop = new Workshop(words);
+
+    @TempDir
+    private Path folder;
 
     /** Figures of 41 out, of 42 inside; the certificate there, the report of the process not yet. */
     private RunSession some() {
@@ -68,6 +81,37 @@ class DocumentsScreenTest extends ScreenTest {
             give(session, step, "CM-" + step, Document.Says.CONFORMS, "Setter 3");
         }
         seen("documents", "mostly-there", window -> documents(window, session));
+    }
+
+    @Test
+    void aTableOfFiguresHoldsEverywhere() {
+        RunSession session = some();
+        Workshop.must(() -> Files.writeString(folder.resolve("CM-118.csv"), "balloon,value"));
+        seen("documents", "figures-choice", window -> {
+            FiguresChoiceViewModel model = new FiguresChoiceViewModel(
+                    workshop.inHand(session), new FiguresFolders(List.of(folder)), words, workshop, Workshop.CLOCK);
+            return FormView.titled(words.say("documents.file"), model.form(), words, workshop::back, model::load);
+        });
+        String taken = "balloon,value\n43,0.021\n43,0.030\n44,0.021\n44,0.062\n45,0.050\n45,0.049\n";
+        seen("documents", "figures-taken", window -> figures(window, session, taken));
+        seen("documents", "figures-refused", window -> figures(window, session, taken + "41,0.020\n41,0.020\n"));
+        seen(
+                "documents",
+                "figures-not-read",
+                window -> figures(window, session, "serial,balloon,value\n013,43,0.021\n014,43,0,020\n"));
+    }
+
+    private Screen figures(Window window, RunSession session, String text) {
+        Path file = Workshop.must(() -> Files.writeString(folder.resolve("CM-118.csv"), text));
+        FiguresViewModel model = new FiguresViewModel(
+                session,
+                file,
+                new FiguresReport("CM-118", LocalDate.parse("2026-11-20"), "Setter 3"),
+                workshop.tasks,
+                words,
+                workshop,
+                Workshop.CLOCK);
+        return new FiguresView(model, words, window.pictures(), workshop);
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import org.tenthwise.app.session.FiguresReport;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.session.ShopNames;
@@ -55,6 +56,16 @@ public class Ways implements Navigator {
     @Override
     public void documents(RunSession session) {
         asked.add("documents " + session.id());
+    }
+
+    @Override
+    public void chooseFigures(RunSession session) {
+        asked.add("choose figures " + session.id());
+    }
+
+    @Override
+    public void figures(RunSession session, Path file, FiguresReport report) {
+        asked.add("figures " + file.getFileName() + " " + report);
     }
 
     @Override

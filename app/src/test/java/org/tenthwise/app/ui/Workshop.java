@@ -15,6 +15,7 @@ import org.junit.jupiter.api.extension.AfterEachCallback;
 import org.junit.jupiter.api.extension.BeforeEachCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
 import org.tenthwise.app.device.AskedViewer;
+import org.tenthwise.app.drafting.FiguresFolders;
 import org.tenthwise.app.drawing.FolderOfDrawings;
 import org.tenthwise.app.export.AccountTable;
 import org.tenthwise.app.export.CsvRecord;
@@ -87,6 +88,7 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
                 plans,
                 Optional.of(new PlanDesk(folder.resolve("plans"))),
                 new FolderOfDrawings(folder.resolve("plans")),
+                new FiguresFolders(List.of(folder.resolve("plans"))),
                 new Background(Runnable::run, Runnable::run),
                 () -> handout.apply(spoken),
                 Handbook.sums(),

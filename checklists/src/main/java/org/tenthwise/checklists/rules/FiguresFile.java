@@ -20,7 +20,8 @@ import org.tenthwise.model.words.Message;
  * A table of figures, as a coordinate machine hands it out: a line a figure, under the names of its columns, in any
  * order and in any capitals: {@code balloon} or {@code number} of the check (where a line has both, both of the same
  * one), {@code value}, and where it has them {@code instance} (without it, in their order) and {@code unit} (without
- * it, that of the limits). Columns of other names are not looked at. Nothing of it is taken where one line cannot be.
+ * it, that of the limits). A line with a {@code serial} is of the part with that serial and of no other. Columns of
+ * other names are not looked at. Nothing of it is taken where one line cannot be.
  */
 public final class FiguresFile {
 
@@ -29,15 +30,18 @@ public final class FiguresFile {
     private static final String VALUE = "value";
     private static final String INSTANCE = "instance";
     private static final String UNIT = "unit";
+    private static final String SERIAL = "serial";
     private static final String BYTE_ORDER_MARK = "\uFEFF";
     private static final List<String> SEPARATORS = List.of(";", "\t", ",");
 
     private final Plan plan;
+    private final Optional<String> serial;
     private final List<PlanProblem> problems = new ArrayList<>();
     private final Map<Integer, TreeMap<Integer, Written>> figures = new LinkedHashMap<>();
 
-    private FiguresFile(Plan plan) {
+    private FiguresFile(Plan plan, Optional<String> serial) {
         this.plan = plan;
+        this.serial = serial;
     }
 
     /** What came of reading it. */
@@ -58,8 +62,9 @@ public final class FiguresFile {
         }
     }
 
-    public static Reading read(String text, Plan plan) {
-        return new FiguresFile(plan).of(text);
+    /** @param serial of the part the figures are taken for; absent where it is not known */
+    public static Reading read(String text, Plan plan, Optional<String> serial) {
+        return new FiguresFile(plan, serial).of(text);
     }
 
     private Reading of(String text) {
@@ -107,6 +112,11 @@ public final class FiguresFile {
         Map<String, String> said = new LinkedHashMap<>();
         for (int i = 0; i < columns.size(); i++) {
             said.putIfAbsent(columns.get(i), cells.get(i));
+        }
+        String other = said.getOrDefault(SERIAL, "");
+        if (!other.isEmpty() && serial.filter(own -> !own.equals(other)).isPresent()) {
+            refuse(line, "figures.serial", other, serial.get());
+            return;
         }
         Optional<Integer> instance = instance(line, said.getOrDefault(INSTANCE, ""));
         step(line, said, instance)

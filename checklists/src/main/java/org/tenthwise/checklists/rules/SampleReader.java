@@ -54,7 +54,7 @@ public final class SampleReader {
         SampleGauges gauges = SampleGauges.read(keys, plan);
         events.addAll(gauges.known());
         steps(keys, plan, gauges, events);
-        SampleSignatures.read(keys, plan).forEach(events::add);
+        SampleSignatures.read(keys, plan, serial).forEach(events::add);
         Expectations expected = Expectations.read(keys, plan);
         keys.finish();
         return keys.built(() -> new ReadingsFile(

@@ -32,7 +32,7 @@ final class SampleSignatures {
     private SampleSignatures() {}
 
     /** In the order they stand in the file. */
-    static List<Event> read(TableKeys sample, Plan plan) {
+    static List<Event> read(TableKeys sample, Plan plan, Optional<String> serial) {
         Map<RawTable, Function<RawTable, List<? extends Event>>> all = new IdentityHashMap<>();
         sample.ifAny(CLOSE, sample::table)
                 .ifPresent(table -> all.put(
@@ -43,7 +43,8 @@ final class SampleSignatures {
         tables(sample, SampleDocument.DOCUMENT)
                 .forEach(table -> all.put(table, of -> given(sample.inside(SampleDocument.DOCUMENT, of), plan).stream()
                         .toList()));
-        tables(sample, FIGURES).forEach(table -> all.put(table, of -> figures(sample.inside(FIGURES, of), plan)));
+        tables(sample, FIGURES)
+                .forEach(table -> all.put(table, of -> figures(sample.inside(FIGURES, of), plan, serial)));
         return all.entrySet().stream()
                 .sorted(Comparator.comparingInt(entry -> entry.getKey().spot().line()))
                 .<Event>flatMap(entry -> entry.getValue().apply(entry.getKey()).stream())
@@ -71,9 +72,9 @@ final class SampleSignatures {
     }
 
     /** A table of figures, each check of it a document. */
-    private static List<Event> figures(TableKeys keys, Plan plan) {
+    private static List<Event> figures(TableKeys keys, Plan plan, Optional<String> serial) {
         Optional<SampleDocument.Report> report = SampleDocument.report(keys);
-        Optional<FiguresFile.Reading> read = keys.prose(TABLE).map(text -> FiguresFile.read(text, plan));
+        Optional<FiguresFile.Reading> read = keys.prose(TABLE).map(text -> FiguresFile.read(text, plan, serial));
         read.ifPresent(reading -> {
             if (reading instanceof FiguresFile.Reading.Bad bad) {
                 bad.problems()

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -86,12 +87,14 @@ class FiguresFileTest {
             .plan();
 
     private static Map<Integer, List<Written>> read(String text) {
-        return assertInstanceOf(FiguresFile.Reading.Good.class, FiguresFile.read(text, PLAN))
+        return assertInstanceOf(FiguresFile.Reading.Good.class, FiguresFile.read(text, PLAN, Optional.of("001")))
                 .figures();
     }
 
     private static List<String> problems(String text) {
-        return assertInstanceOf(FiguresFile.Reading.Bad.class, FiguresFile.read(text, PLAN)).problems().stream()
+        return assertInstanceOf(FiguresFile.Reading.Bad.class, FiguresFile.read(text, PLAN, Optional.of("001")))
+                .problems()
+                .stream()
                 .map(PlanProblem::toString)
                 .toList();
     }
@@ -161,6 +164,7 @@ class FiguresFileTest {
             balloon,figure;13A,100.0               | 1:1: the first line must name the columns
             value;100.0                            | 1:1: the first line must name the columns
             number,balloon,value;42,12,100.0       | 2:1: check 42 has balloon "13A", the line has "12"; one of the two is wrong
+            serial,balloon,value;002,13A,100.0     | 2:1: the line is of serial "002", the part is "001"
             balloon,value                          | 1:1: there is no figure in it
             """)
     void whatCannotBeTakenIsToldWithItsLineAndNothingIsTaken(String text, String problem) {
@@ -170,6 +174,16 @@ class FiguresFileTest {
                 problem,
                 problems.get(0)
                         .substring(0, Math.min(problem.length(), problems.get(0).length())));
+    }
+
+    /** A report may hold the parts of a whole lot: figures of another part prove nothing of this one. */
+    @Test
+    void aSerialInTheTableIsThatOfThePart() {
+        assertEquals(Map.of(42, List.of(mm("100.0"))), read("Serial,balloon,value\n001,13A,100.0\n"));
+        assertEquals(Map.of(42, List.of(mm("100.0"))), read("serial,balloon,value\n,13A,100.0\n"));
+        assertEquals(
+                1,
+                problems("serial,balloon,value\n001,13A,100.0\n002,13A,100.0\n").size());
     }
 
     @Test
@@ -218,6 +232,14 @@ class FiguresFileTest {
                         .orElseThrow()
                         .document()
                         .figures());
+        assertInstanceOf(
+                SampleReading.Bad.class,
+                new SampleReader()
+                        .read(
+                                readings.replace("serial = \"001\"", "serial = \"002\"")
+                                        .replace("balloon,value", "serial,balloon,value")
+                                        .replace("12,0.0", "001,12,0.0"),
+                                PLAN));
         SampleReading.Bad bad = assertInstanceOf(
                 SampleReading.Bad.class, new SampleReader().read(readings.replace("12,0.034", "12,0,034"), PLAN));
         assertEquals(

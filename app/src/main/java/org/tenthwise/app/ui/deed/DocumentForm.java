@@ -2,15 +2,13 @@ package org.tenthwise.app.ui.deed;
 
 import java.time.Clock;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.app.session.State;
-import org.tenthwise.app.text.Dates;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.app.ui.form.CurrentRun;
+import org.tenthwise.app.ui.form.DocumentFields;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.app.ui.form.Suggestions;
@@ -20,8 +18,6 @@ import org.tenthwise.model.plan.DocumentCheck;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Document;
-import org.tenthwise.model.run.Entry;
-import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Words;
 
 /**
@@ -30,18 +26,13 @@ import org.tenthwise.model.words.Words;
  */
 public final class DocumentForm extends StepForm {
 
-    private static final int MOST = 60;
-    private static final int MOST_DATE = 10;
     private static final int MOST_FIGURES = 200;
-    private static final int DAYS_READY = 5;
     private static final String BETWEEN_FIGURES = "[\\s;]+";
 
     private final Clock clock;
     private final Field<Document.Says> says;
     private final Field<String> figures;
-    private final Field<String> number;
-    private final Field<String> dated;
-    private final Field<String> who;
+    private final DocumentFields document;
     private Unit unit = Unit.MILLIMETRE;
 
     public DocumentForm(CurrentRun inHand, Words words, Navigator navigator, Clock clock) {
@@ -58,20 +49,16 @@ public final class DocumentForm extends StepForm {
                 words.say("document.figures.question"),
                 true,
                 MOST_FIGURES);
-        number = Field.mark(
-                "number", words.say("document.number.name"), words.say("document.number.question"), true, MOST);
-        dated = Field.words(
-                "dated", words.say("document.dated.name"), words.say("document.dated.question"), true, MOST_DATE);
-        who = Field.words("who", words.say("document.who.name"), words.say("document.who.question"), true, MOST);
-        asks(words.say("document.act"), says, figures, number, dated, who);
+        document = DocumentFields.of(words);
+        asks(words.say("document.act"), says, figures, document.number(), document.dated(), document.who());
         figures.askedProperty().set(false);
         says.valueProperty().subscribe(chosen -> chosen.ifPresent(this::chosen));
-        form().leadsOn(who, clock);
+        form().leadsOn(document.who(), clock);
     }
 
     private void chosen(Document.Says said) {
         figures.askedProperty().set(said == Document.Says.FIGURES);
-        number.askedProperty().set(said != Document.Says.NOT_YET);
+        document.number().askedProperty().set(said != Document.Says.NOT_YET);
     }
 
     @Override
@@ -85,37 +72,8 @@ public final class DocumentForm extends StepForm {
                         Document.Says.NOT_YET)
                 .filter(said -> said != Document.Says.FIGURES || check.limits().isPresent())
                 .toList());
-        List<Document> before = before(state);
-        number.offer(before.stream()
-                .map(Document::number)
-                .filter(given -> !given.isEmpty())
-                .distinct()
-                .toList());
-        Dates dates = new Dates(words);
-        dated.offer(
-                Stream.iterate(LocalDate.now(clock), day -> day.minusDays(1))
-                        .limit(DAYS_READY)
-                        .map(LocalDate::toString)
-                        .toList(),
-                day -> dates.day(LocalDate.parse(day)));
-        who.offer(Stream.of(
-                        before.stream().map(Document::by),
-                        Stream.of(check.where(), check.specified().supplier()),
-                        known.people().stream())
-                .flatMap(names -> names)
-                .filter(name -> !name.isEmpty())
-                .distinct()
-                .toList());
+        document.offer(state, Stream.of(check.where(), check.specified().supplier()), known, words, clock);
         form().aboutProperty().set(words.say("words.about", state.inHand().number()));
-    }
-
-    /** The documents of the run, the latest first. */
-    private static List<Document> before(State state) {
-        List<Document> before = new ArrayList<>();
-        for (Entry entry : state.sheet().run().entries()) {
-            entry.event().as(StepEvent.DocumentGiven.class).ifPresent(given -> before.add(0, given.document()));
-        }
-        return before;
     }
 
     /** What is most likely compared with the document; all else stands on the run screen. */
@@ -134,16 +92,17 @@ public final class DocumentForm extends StepForm {
     @Override
     protected void act() {
         Document.Says said = says.valueProperty().get().orElseThrow();
-        Optional<LocalDate> day = day(dated.reads());
+        Optional<LocalDate> day = document.day();
         Optional<List<Written>> read =
                 said == Document.Says.FIGURES ? figures(figures.reads()) : Optional.of(List.of());
         if (day.isEmpty()) {
-            refuse(dated, "document.refused.dated");
+            refuse(document.dated(), "document.refused.dated");
         } else if (read.isEmpty()) {
             refuse(figures, "document.refused.figures");
         } else {
-            String numbered = said == Document.Says.NOT_YET ? "" : number.reads();
-            String by = who.reads();
+            String numbered =
+                    said == Document.Says.NOT_YET ? "" : document.number().reads();
+            String by = document.who().reads();
             ask(session -> session.documents().give(numbered, day.get(), said, by, read.get()));
         }
     }
@@ -151,14 +110,6 @@ public final class DocumentForm extends StepForm {
     private void refuse(Field<?> field, String why) {
         navigator.tell(Notice.plain(words.say("errand.refused"), words.say(why), words.say("shell.understood")));
         form().goTo(field);
-    }
-
-    private static Optional<LocalDate> day(String typed) {
-        try {
-            return Optional.of(LocalDate.parse(typed.strip()));
-        } catch (DateTimeParseException e) {
-            return Optional.empty();
-        }
     }
 
     /** Absent where one of them is no figure. */

@@ -60,6 +60,18 @@ public final class DocumentsViewModel {
         tasks.run(session::state, now -> state.set(Optional.of(now)));
     }
 
+    /** Whether figures are asked for anywhere; before it was loaded not. */
+    public ObservableValue<Boolean> takesFiguresValue() {
+        return state.map(now -> now.stream()
+                .flatMap(there -> there.sheet().documents().stream())
+                .anyMatch(line -> !line.settled() && line.step().limits().isPresent()));
+    }
+
+    /** Which table of figures is taken. */
+    public void chooseFile() {
+        navigator.chooseFigures(session);
+    }
+
     /** To the form where a document is asked for; where one is entered, or none can be, to the step itself. */
     public void take(DocumentRow row) {
         tasks.run(() -> session.goTo(row.step()), there -> {

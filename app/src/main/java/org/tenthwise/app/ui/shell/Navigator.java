@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import org.tenthwise.app.session.FiguresReport;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.session.ShopNames;
@@ -51,6 +52,12 @@ public interface Navigator {
 
     /** What documents prove of the run. */
     void documents(RunSession session);
+
+    /** Which table of figures is taken, and of which document it is. */
+    void chooseFigures(RunSession session);
+
+    /** What a table of figures comes to, before any of it counts. */
+    void figures(RunSession session, Path file, FiguresReport report);
 
     /** Close and sign the run. */
     void sign(RunSession session);
