@@ -109,10 +109,11 @@ public final class FormViewModel implements Typing {
 
     /**
      * Lets a tap on a ready answer lead on to what is missing, and on one of {@code last} be the deed where nothing is.
-     * Answers that have just come are deaf for a moment.
+     * Answers that have just come are deaf for a moment; one that stands there already is no tap.
      */
     public void leadsOn(Field<?> last, Clock clock) {
         Settling came = new Settling(clock);
+        came.means(offered());
         inHand.subscribe(() -> came.means(offered()));
         actsOn(last, came::settled);
         for (Field<?> field : fields) {

@@ -190,6 +190,20 @@ class PlanViewModelTest {
         assertEquals(one, taken.get());
     }
 
+    /** A word that stands in the plan and is wrong is no tap on an answer: it would ask again without end. */
+    @Test
+    void anAnswerThatStandsThereAlreadyIsNoTap() {
+        AtomicBoolean acted = new AtomicBoolean();
+        Field<String> kind = Field.words("kind", "Kind", "Which kind?", true, 20);
+        kind.offer(List.of("size", "bore"));
+        kind.choice().choose("size");
+        FormViewModel form = new FormViewModel(List.of(kind), Words.ENGLISH, "Keep", () -> acted.set(true));
+        form.leadsOn(kind, Workshop.CLOCK);
+        assertFalse(acted.get());
+        form.goOn();
+        assertTrue(acted.get());
+    }
+
     private int first(String key) {
         int place = 0;
         while (plan.steps().get(place).value(key).isEmpty()) {
