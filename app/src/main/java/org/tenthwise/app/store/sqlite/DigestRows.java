@@ -20,6 +20,7 @@ import org.tenthwise.app.history.StepSummary.Disposed;
 import org.tenthwise.app.history.StepSummary.Found;
 import org.tenthwise.app.store.Head;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.QuantityKind;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Verdict.Margin;
@@ -156,7 +157,7 @@ final class DigestRows {
                 reading.repeat(),
                 reading.typed().text(),
                 reading.typed().unit().symbol(),
-                reading.value().map(DigestRows::figure),
+                reading.value().map(DigestRows::read),
                 reading.places(),
                 reading.alone(),
                 reading.gauge().map(GaugeMark::kind),
@@ -164,6 +165,11 @@ final class DigestRows {
                 reading.by(),
                 reading.at(),
                 reading.struck());
+    }
+
+    /** The same, and an angle with its mark: it may be read beside limits of a length. */
+    private static String read(Length value) {
+        return value.kind().equals(QuantityKind.ANGLE) ? figure(value) + DrawnRows.SECONDS : figure(value);
     }
 
     /** In millimetres or seconds of arc, exact. */

@@ -23,6 +23,9 @@ import org.tenthwise.model.verdict.VerdictKind;
 /** Rows of the drawn tables, read as they were written. */
 final class DrawnRows {
 
+    /** Behind an angle that was read. */
+    static final String SECONDS = "\u2033";
+
     /** The columns of a run {@code r}, of a step {@code c} of it, and of a reading {@code d} at that step. */
     static final String RUN =
             """
@@ -131,7 +134,7 @@ final class DrawnRows {
                 row.getString("place"),
                 row.getInt("repeat"),
                 new Written(row.getString("figure"), unit(unit)),
-                text(row, "reading_value").map(base -> length(base, ofTheSize)),
+                text(row, "reading_value").map(base -> read(base, ofTheSize)),
                 row.getInt("reading_places"),
                 text(row, "reading_verdict").map(VerdictKind::valueOf),
                 gauge(row, "kind", "gauge"),
@@ -159,7 +162,14 @@ final class DrawnRows {
         return Unit.named(symbol);
     }
 
-    /** @param unit of the limits, or of the reading, which is of the same kind */
+    /** @param unit of the limits, or of the reading, which is of the same kind where the figure has no mark */
+    private static Length read(String figure, String unit) {
+        return figure.endsWith(SECONDS)
+                ? Length.of(figure.substring(0, figure.length() - SECONDS.length()), Unit.SECOND_OF_ARC)
+                : length(figure, unit);
+    }
+
+    /** @param unit of the limits */
     private static Length length(String base, String unit) {
         return new Length(new BigDecimal(base), unit(unit).kind());
     }
