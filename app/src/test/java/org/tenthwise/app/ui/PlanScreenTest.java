@@ -134,6 +134,14 @@ class PlanScreenTest extends ScreenTest {
         seen("plan", "missing", window -> step(half(), 6));
     }
 
+    /** One like it can be taken by a tap, under what the drawing asks here. */
+    @Test
+    void aStepLikeAnotherHoldsEverywhere() {
+        PlanInHand plan = half();
+        plan.changeStep(6, step -> step.without("operation").with("requirement", TomlValue.text("Ø70 h6")));
+        seen("plan", "as-another", window -> step(plan, 6));
+    }
+
     @Test
     void aStepThatIsWholeHoldsEverywhere() {
         seen("plan", "step", window -> step(new PlanInHand(carrier()), 6));

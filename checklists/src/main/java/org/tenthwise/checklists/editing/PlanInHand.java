@@ -102,6 +102,27 @@ public final class PlanInHand {
         change(plan -> plan.with(STEP, place, change));
     }
 
+    /**
+     * Changes a step in one change with what follows from its operation: one that the plan has not got becomes one of
+     * it, and the step goes to the checks of its operation.
+     *
+     * @param called what a new operation is called, by its number
+     * @return its place then
+     */
+    public int answer(int place, UnaryOperator<TableText> change, UnaryOperator<String> called) {
+        PlanText changed = text.with(STEP, place, change);
+        TableText step = changed.list(STEP).get(place);
+        Optional<String> operation = step.value("operation");
+        if (operation.isEmpty() || operation.equals(steps().get(place).value("operation"))) {
+            change(plan -> changed);
+            return place;
+        }
+        PlanText known = new OperationOrder(changed).withThatOf(place, called.apply(operation.get()));
+        int to = new OperationOrder(known).placeOf(place);
+        change(plan -> to == place ? known : known.moved(STEP, place, to));
+        return to;
+    }
+
     /** @param step without a number; it gets that of its place */
     public void add(int place, TableText step) {
         change(plan -> plan.inserted(STEP, place, step.without(NUMBER)));

@@ -106,6 +106,11 @@ record CheckOfCallout(CalloutPart part, String text, Optional<String> said) {
         return usual(part).map(Usual::kind);
     }
 
+    /** The gauge that is usual for it, where one is. */
+    static Optional<String> gauge(CalloutPart part) {
+        return usual(part).flatMap(Usual::gauge);
+    }
+
     /** The key of what is said where none does. */
     static String whyNoKind(CalloutPart part) {
         if (part.kind() == CalloutKind.DIAMETER) {

@@ -37,6 +37,11 @@ public final class PlanChoices {
         return CheckOfCallout.kind(part);
     }
 
+    /** The kind of gauge that follows from a part of a callout where a step says none; absent where none is usual. */
+    public static Optional<String> gaugeOf(CalloutPart part) {
+        return CheckOfCallout.gauge(part);
+    }
+
     /** The word for the feature of a size that follows from a part of a callout. */
     public static Optional<String> featureOf(CalloutPart part) {
         return CheckOfCallout.feature(part);

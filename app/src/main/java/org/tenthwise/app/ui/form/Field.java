@@ -68,7 +68,17 @@ public final class Field<T> {
      * @param shown what a choice reads
      */
     public static <T> Field<T> choice(String id, String name, String question, Function<T, String> shown) {
-        return new Field<>(id, name, question, true, shown, Optional.empty(), text -> {
+        return choice(id, name, question, true, shown);
+    }
+
+    /** The same, which may be left as well. */
+    public static <T> Field<T> choiceIfAny(String id, String name, String question, Function<T, String> shown) {
+        return choice(id, name, question, false, shown).onlyIfWanted();
+    }
+
+    private static <T> Field<T> choice(
+            String id, String name, String question, boolean required, Function<T, String> shown) {
+        return new Field<>(id, name, question, required, shown, Optional.empty(), text -> {
             throw new IllegalStateException("Nothing is typed for " + id);
         });
     }

@@ -96,7 +96,7 @@ public final class FormViewModel implements Typing {
      */
     public <T> void actsOn(Field<T> field, BooleanSupplier settled) {
         actsAtOnce = true;
-        field.choice().chosenProperty().subscribe(chosen -> {
+        field.choice().chosenProperty().subscribe((before, chosen) -> {
             if (chosen.isPresent()
                     && inHand.get() == field
                     && ready.get()
@@ -112,13 +112,18 @@ public final class FormViewModel implements Typing {
      * Answers that have just come are deaf for a moment; one that stands there already is no tap.
      */
     public void leadsOn(Field<?> last, Clock clock) {
+        leadsOn(List.of(last), clock);
+    }
+
+    /** The same with several that a tap can be the deed of. */
+    public void leadsOn(List<? extends Field<?>> last, Clock clock) {
         Settling came = new Settling(clock);
         came.means(offered());
         inHand.subscribe(() -> came.means(offered()));
-        actsOn(last, came::settled);
+        last.forEach(field -> actsOn(field, came::settled));
         for (Field<?> field : fields) {
             field.choice().offeredProperty().subscribe(() -> came.means(offered()));
-            field.choice().chosenProperty().subscribe(chosen -> {
+            field.choice().chosenProperty().subscribe((before, chosen) -> {
                 if (chosen.isPresent() && inHand.get() == field && ready.get() && came.settled()) {
                     next().ifPresent(this::goTo);
                 }

@@ -94,7 +94,7 @@ final class Panel<T> extends StackPane {
     private VBox question(String size) {
         Label about = Texts.label("", size);
         about.setId("about-" + field.id());
-        about.textProperty().bind(field.aboutProperty());
+        about.textProperty().bind(field.aboutProperty().map(words::readable));
         about.managedProperty().bind(field.aboutProperty().isNotEmpty());
         VBox asked = new VBox(about, Texts.label(field.question(), "heading"));
         asked.setMinHeight(USE_PREF_SIZE);

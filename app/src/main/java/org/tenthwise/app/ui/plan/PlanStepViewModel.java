@@ -3,15 +3,22 @@ package org.tenthwise.app.ui.plan;
 import java.time.Clock;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.ui.form.FormViewModel;
 import org.tenthwise.app.ui.shell.Navigator;
+import org.tenthwise.checklists.editing.AnswersAlike;
 import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.ReadyValues;
 import org.tenthwise.checklists.editing.TableText;
+import org.tenthwise.checklists.editing.TomlValue;
 import org.tenthwise.checklists.editing.ValueText;
+import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.words.Words;
 
 /** One step of a plan: what is missing first, then what it says, then what it could say besides. */
@@ -51,6 +58,8 @@ public final class PlanStepViewModel {
     private final Navigator navigator;
     private final String title;
     private final boolean wasOpen;
+    private final Words words;
+    private final List<AnswersAlike.Answers> alike;
     private final TableForm form;
 
     public PlanStepViewModel(String name, PlanInHand plan, int place, Words words, Navigator navigator, Clock clock) {
@@ -65,18 +74,61 @@ public final class PlanStepViewModel {
                         step.says("name").orElse(""))
                 .strip();
         wasOpen = plan.openSteps().contains(place);
-        form = new TableForm(step, asked(step, words), words, clock, words.say("planning.keep"), this::keep);
+        this.words = words;
+        List<String> missing = missing(step);
+        alike = new AnswersAlike(plan.text()).of(place, missing);
+        form = new TableForm(step, asked(step, missing), ready(), words, clock, words.say("planning.keep"), this::keep);
         step.says(REFUSED)
                 .or(() -> step.says("requirement"))
                 .ifPresent(form.form().aboutProperty()::set);
+        String about = String.join("\n", about(step));
+        form.form().fields().forEach(field -> field.aboutProperty().set(about));
     }
 
-    private List<TableForm.Asked> asked(TableText step, Words words) {
-        List<String> missing = step.says(REFUSED).isPresent()
+    private List<String> missing(TableText step) {
+        return step.says(REFUSED).isPresent()
                 ? Stream.concat(Stream.of(NamedKey.REQUIREMENT.key()), plan.missing(place).stream())
                         .distinct()
                         .toList()
                 : plan.missing(place);
+    }
+
+    /**
+     * What the drawing asks, and why it was refused or, with nothing missing, what is wrong: both are seen while it is
+     * answered.
+     */
+    private List<String> about(TableText step) {
+        Stream<String> wrong =
+                step.says(REFUSED).isPresent() || !plan.missing(place).isEmpty()
+                        ? step.says(REFUSED).stream()
+                        : plan.open().stream()
+                                .filter(point -> point.step().equals(OptionalInt.of(place)))
+                                .filter(point -> point.missing().isEmpty())
+                                .map(point -> words.say(point.problem().what()));
+        return Stream.concat(step.says("requirement").stream(), wrong)
+                .distinct()
+                .toList();
+    }
+
+    /** Checks like this one, whose answers can be taken by one tap. */
+    private List<TableForm.Ready> ready() {
+        return alike.stream()
+                .map(answers -> new TableForm.Ready(
+                        words.say(
+                                "planning.as.row",
+                                answers.step().value("number").orElse(""),
+                                answers.step()
+                                        .says("requirement")
+                                        .or(() -> answers.step().says("name"))
+                                        .orElseGet(() -> words.say("planning.unnamed")),
+                                words.list(answers.values().values().stream()
+                                        .map(ValueText::reads)
+                                        .toList())),
+                        answers.values()))
+                .toList();
+    }
+
+    private List<TableForm.Asked> asked(TableText step, List<String> missing) {
         Set<String> keys = new LinkedHashSet<>(missing);
         keys.addAll(NamedKey.keys(ALWAYS));
         keys.addAll(step.keys());
@@ -90,14 +142,29 @@ public final class PlanStepViewModel {
                 .map(key -> new TableForm.Asked(
                         key,
                         missing.contains(key),
-                        Stream.concat(ready.of(key, place).stream(), usual(key, words))
+                        Stream.of(
+                                        alike.stream().flatMap(answers -> answers.values().entrySet().stream()
+                                                .filter(answer ->
+                                                        answer.getKey().equals(key))
+                                                .map(Map.Entry::getValue)),
+                                        ready.of(key, place).stream(),
+                                        usual(key))
+                                .flatMap(Function.identity())
                                 .distinct()
                                 .toList()))
                 .toList();
     }
 
-    /** Where things are usually read; common practice. */
-    private static Stream<String> usual(String key, Words words) {
+    /** Where things are usually read, and with what; common practice. */
+    private Stream<String> usual(String key) {
+        if (key.equals(NamedKey.METHOD.key())) {
+            return new AnswersAlike(plan.text())
+                    .gauge(place).stream()
+                            .flatMap(gauge -> GaugeKind.KNOWN.stream()
+                                    .filter(kind -> kind.key().equals(gauge)))
+                            .map(kind -> words.say("planning.method.usual", GaugeWords.kind(words, kind)))
+                            .map(TomlValue::text);
+        }
         return key.equals(NamedKey.PLACES.key())
                 ? Stream.of(
                                 words.say("planning.places.two-ways"),
@@ -121,11 +188,14 @@ public final class PlanStepViewModel {
      * next step where something is; this one again while it is.
      */
     private void keep(UnaryOperator<TableText> change) {
-        plan.changeStep(place, step -> change.apply(step).without(REFUSED));
+        int now = plan.answer(
+                place, step -> change.apply(step).without(REFUSED), number -> words.say("planning.operation", number));
         navigator.back();
         if (wasOpen) {
-            plan.openSteps().stream()
-                    .filter(open -> open >= place)
+            List<Integer> openSteps = plan.openSteps();
+            Stream.concat(
+                            openSteps.stream().filter(open -> open == now),
+                            openSteps.stream().filter(open -> open >= place))
                     .findFirst()
                     .ifPresent(next -> navigator.planStep(name, plan, next));
         }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
 import org.tenthwise.checklists.editing.TableText;
@@ -29,6 +30,14 @@ final class TableForm {
      */
     record Asked(String key, boolean missing, List<String> offered) {}
 
+    /**
+     * Values for several of the keys at once, to be taken by one tap.
+     *
+     * @param reads what a person reads of it
+     * @param values as they are written, by their keys; each is offered for its key as well
+     */
+    record Ready(String reads, Map<String, String> values) {}
+
     private final TableText now;
     private final List<Asked> asked;
     private final List<Field<String>> fields = new ArrayList<>();
@@ -42,12 +51,48 @@ final class TableForm {
             Clock clock,
             String deed,
             Consumer<UnaryOperator<TableText>> act) {
+        this(now, asked, List.of(), words, clock, deed, act);
+    }
+
+    /** @param ready asked for before anything else, where there are any; who wants none of them goes on */
+    TableForm(
+            TableText now,
+            List<Asked> asked,
+            List<Ready> ready,
+            Words words,
+            Clock clock,
+            String deed,
+            Consumer<UnaryOperator<TableText>> act) {
         this.now = now;
         this.asked = List.copyOf(asked);
         asked.forEach(key -> fields.add(field(key, words)));
-        form = new FormViewModel(fields, words, deed, () -> act.accept(this::changed));
-        firstMissing().ifPresent(form::goTo);
-        lastMissing().ifPresent(last -> form.leadsOn(last, clock));
+        List<Field<?>> first = ready.isEmpty() ? List.of() : List.of(asAnother(ready, words));
+        form = new FormViewModel(
+                Stream.concat(first.stream(), fields.stream()).toList(), words, deed, () -> act.accept(this::changed));
+        if (first.isEmpty()) {
+            firstMissing().ifPresent(form::goTo);
+        }
+        lastMissing()
+                .ifPresent(last -> form.leadsOn(
+                        Stream.concat(first.stream(), Stream.of(last)).toList(), clock));
+    }
+
+    private Field<Ready> asAnother(List<Ready> ready, Words words) {
+        Field<Ready> as =
+                Field.choiceIfAny("plan-as", words.say("planning.as"), words.say("planning.as.question"), Ready::reads);
+        as.offer(ready);
+        as.choice().chosenProperty().subscribe(chosen -> chosen.ifPresent(this::take));
+        return as;
+    }
+
+    private void take(Ready chosen) {
+        for (int i = 0; i < asked.size(); i++) {
+            Field<String> field = fields.get(i);
+            Optional.ofNullable(chosen.values().get(asked.get(i).key())).ifPresent(value -> {
+                field.choose();
+                field.choice().choose(ValueText.reads(value));
+            });
+        }
     }
 
     FormViewModel form() {

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.ui.Watch;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
@@ -115,6 +116,8 @@ class PlanViewModelTest {
         model.nextOpen();
         assertEquals("step %d of %s".formatted(bore, NAME), workshop.asked.get(workshop.asked.size() - 1));
         FormViewModel form = new PlanStepViewModel(NAME, plan, bore, Words.ENGLISH, workshop, Workshop.CLOCK).form();
+        assertEquals("plan-as", form.inHandProperty().get().id());
+        form.goOn();
         assertTrue(Set.of("plan-method", "plan-gauge_kind")
                 .contains(form.inHandProperty().get().id()));
         type(form, "method", "Two ways.");
@@ -122,6 +125,30 @@ class PlanViewModelTest {
         form.goOn();
         assertEquals(List.of(bore + 2), plan.openSteps());
         assertEquals("step %d of %s".formatted(bore + 2, NAME), workshop.asked.get(workshop.asked.size() - 1));
+    }
+
+    /** The tap is the deed only where all that is missing is among the answers; undo takes it back as a whole. */
+    @Test
+    void whatACheckLikeItSaysIsTakenByOneTap() {
+        int bore = first("gauge_kind");
+        String before = plan.text().text();
+        plan.changeStep(bore, step -> step.without("method").without("gauge_kind"));
+        String open = plan.text().text();
+        PlanStepViewModel asked = new PlanStepViewModel(NAME, plan, bore, Words.ENGLISH, workshop, new Watch());
+        Field<?> as = asked.form().inHandProperty().get();
+        assertEquals("plan-as", as.id());
+        assertEquals(open, plan.text().text());
+        takeFirst(as);
+        assertTrue(plan.steps().get(bore).value("method").isPresent());
+        assertTrue(plan.steps().get(bore).value("gauge_kind").isPresent());
+        plan.undo();
+        assertEquals(open, plan.text().text());
+        plan.undo();
+        assertEquals(before, plan.text().text());
+    }
+
+    private static <T> void takeFirst(Field<T> field) {
+        field.choice().choose(field.choice().offeredProperty().get().get(0));
     }
 
     @Test
