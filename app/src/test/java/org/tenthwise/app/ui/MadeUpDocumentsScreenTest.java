@@ -15,6 +15,7 @@ class MadeUpDocumentsScreenTest extends DocumentsScreenTest {
     protected String data() {
         return "Position Ø0.05 coordinate machine Alloy aged AMS class forged bar Invented Alloys Setter Nov Look"
                 + " Penetrant test Shop rule Test House Pressure test bar As drawn Edges All edges broken Carrier"
-                + " invented Lathe Turn machined and measured Invented part for trying out csv";
+                + " invented Lathe Turn machined and measured Invented part for trying out csv"
+                + " tmp junit";
     }
 }
