@@ -21,15 +21,19 @@ import org.tenthwise.model.words.Words;
  */
 public final class Readout extends VBox {
 
+    private static final PseudoClass LONG = PseudoClass.getPseudoClass("long");
     private static final PseudoClass LONGER = PseudoClass.getPseudoClass("longer");
     private static final PseudoClass LONGEST = PseudoClass.getPseudoClass("longest");
     private static final PseudoClass WORDY = PseudoClass.getPseudoClass("wordy");
     private static final PseudoClass WORDIEST = PseudoClass.getPseudoClass("wordiest");
-    private static final int LONG = 7;
+    /** More than this has no room beside its unit in large print. */
+    private static final int SHORT = 6;
+
+    private static final int QUITE_LONG = 7;
+    private static final int VERY_LONG = 9;
     /** More of it below the figure is set smaller in large print. */
     private static final int LONG_LINE = 25;
 
-    private static final int VERY_LONG = 9;
     /** No figure is longer; what is may lose its beginning, so that the keys keep their places. */
     private static final int LONGEST_FIGURE = 13;
     /**
@@ -106,7 +110,8 @@ public final class Readout extends VBox {
             int length = now.length();
             reading.setMinWidth(length > LONGEST_FIGURE ? 0 : USE_PREF_SIZE);
             for (Label label : List.of(sign, front, reading)) {
-                label.pseudoClassStateChanged(LONGER, length > LONG && length <= VERY_LONG);
+                label.pseudoClassStateChanged(LONG, length > SHORT && length <= QUITE_LONG);
+                label.pseudoClassStateChanged(LONGER, length > QUITE_LONG && length <= VERY_LONG);
                 label.pseudoClassStateChanged(LONGEST, length > VERY_LONG);
             }
             reading.setAccessibleText(

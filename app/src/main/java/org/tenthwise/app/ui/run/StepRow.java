@@ -23,13 +23,18 @@ final class StepRow {
     private static final PseudoClass BEFORE_HOLD = PseudoClass.getPseudoClass("before-hold");
     private static final PseudoClass AFTER_HOLD = PseudoClass.getPseudoClass("after-hold");
     private static final double MARK = 22;
+    private static final double GAP = 8;
+    private static final double BALLOON_GAP = 6;
+    /** At the end of the key. */
+    private static final double EDGE = 6;
 
     private final PictureView mark;
     private final Label number = new Label();
     private final Elided name = new Elided("body", "step-name");
     private final Ringed balloon = new Ringed("body");
     private final Elided under = new Elided("body", "second", "step-under");
-    private final HBox second = new HBox(6);
+    private final HBox second = new HBox(BALLOON_GAP);
+    private final VBox place;
     private final Key key;
     private VerdictKind drawn = VerdictKind.OPEN;
     private int step;
@@ -37,7 +42,7 @@ final class StepRow {
     StepRow(PictureFrames pictures, IntConsumer goTo) {
         mark = pictures.empty(MARK, MARK);
         number.getStyleClass().addAll("body", "step-number");
-        VBox place = new VBox(mark, number);
+        place = new VBox(mark, number);
         place.getStyleClass().add("step-place");
         place.setAlignment(Pos.CENTER);
         HBox.setHgrow(under, Priority.ALWAYS);
@@ -48,7 +53,7 @@ final class StepRow {
         texts.setAlignment(Pos.CENTER_LEFT);
         texts.setMinWidth(0);
         HBox.setHgrow(texts, Priority.ALWAYS);
-        HBox row = new HBox(8, place, texts);
+        HBox row = new HBox(GAP, place, texts);
         row.setAlignment(Pos.CENTER_LEFT);
         key = new Key(Key.Kind.QUIET, row, () -> goTo.accept(step));
         key.getStyleClass().add("step");
@@ -57,6 +62,12 @@ final class StepRow {
 
     Key key() {
         return key;
+    }
+
+    /** How wide it is with nothing left out of its balloon and value. */
+    double wholeWidth() {
+        double ring = balloon.isVisible() ? balloon.prefWidth(-1) + BALLOON_GAP : 0;
+        return place.prefWidth(-1) + GAP + ring + under.wholeWidth() + EDGE;
     }
 
     /** @param held what stands in the second line instead of the value; empty where nothing does */

@@ -31,7 +31,10 @@ final class StepStrip extends Region {
     private static final double GAP = ScreenSizes.GAP;
     private static final double MARK = 28;
     private static final double NUMBER_ROOM = 54;
+    /** Of the width, for the step in hand where the one beside it needs little, and where it needs much. */
     private static final double MOST = 0.62;
+
+    private static final double LEAST = 0.47;
 
     private final PictureView mark;
     private final Label number = Texts.label("", "body", "bold", "accent");
@@ -110,7 +113,8 @@ final class StepStrip extends Region {
         double height = getHeight() - in.getTop() - in.getBottom();
         double width = getWidth() - in.getLeft() - in.getRight();
         double ring = balloon.isVisible() ? Math.ceil(balloon.prefWidth(-1)) + GAP : 0;
-        double most = width * MOST - NUMBER_ROOM - ring;
+        double leaves = width - 2 * ScreenSizes.PAGE_KEY - 4 * GAP - other.wholeWidth();
+        double most = Math.max(width * LEAST, Math.min(leaves, width * MOST)) - NUMBER_ROOM - ring;
         name.pseudoClassStateChanged(LONG, false);
         name.applyCss();
         double wanted = widthOf(name);
