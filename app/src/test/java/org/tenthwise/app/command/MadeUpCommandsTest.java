@@ -20,7 +20,7 @@ class MadeUpCommandsTest extends Walking {
             + "readings "
             + "run as drawing "
             + "part serial gauge "
-            + "language LANGUAGE en de person from to characteristic head sums topic totals COMMAND "
+            + "language LANGUAGE en de person from to characteristic balloon designator head sums topic totals COMMAND "
             + "PLAN FILE LIST TEXT ISO XXX ANGLES DIR FORMAT DAY HASH PATH NAME "
             + "QUESTIONS ANSWERS pdf csv json threads wires profiles teeth cutting limits chain gauging runout "
             + "position taper roughness decision temperature statistics "
