@@ -113,7 +113,7 @@ class ExamplePartsTest {
                         "  requirement, words of the drawing: was 54.28/54.18, now 54.25/54.15",
                         "  requirement, lower limit: was 54.18 mm, now 54.15 mm",
                         "  requirement, upper limit: was 54.28 mm, now 54.25 mm",
-                        "52, check 51: Turning gear on the rim, span over 6 - check again",
+                        "52, check 51: Rim gear, span over 6 - check again",
                         "  new",
                         "Proposed to be checked again, 2 characteristics: 17, 52. "
                                 + "A person confirms each, and each that is left out.",

@@ -120,7 +120,7 @@ final class StepStrip extends Region {
         double wanted = widthOf(name);
         name.pseudoClassStateChanged(LONG, wanted > most);
         name.applyCss();
-        double wide = Math.min(most, Math.max(wanted, width / 3));
+        double wide = Math.min(most, Math.max(wanted, Math.min(width / 3, leaves - NUMBER_ROOM - ring)));
         double left = in.getLeft();
         double digits = Math.ceil(number.prefWidth(-1));
         double high = number.prefHeight(-1);
