@@ -142,8 +142,7 @@ public final class FiguresFile {
         String number = said.getOrDefault(NUMBER, "");
         List<Step> meant = plan.steps().stream()
                 .filter(step -> number.isEmpty()
-                        ? step.drawing()
-                                .balloon()
+                        ? plan.balloon(step)
                                 .filter(drawn -> drawn.text().equals(balloon))
                                 .isPresent()
                         : String.valueOf(step.number()).equals(number))
@@ -156,7 +155,7 @@ public final class FiguresFile {
             refuse(line, "figures.unknown", name);
             return Optional.empty();
         }
-        String drawn = meant.get(0).drawing().balloon().map(BalloonNumber::text).orElse("");
+        String drawn = plan.balloon(meant.get(0)).map(BalloonNumber::text).orElse("");
         if (!balloon.isEmpty() && !balloon.equals(drawn)) {
             refuse(line, "figures.other-balloon", number, drawn, balloon);
             return Optional.empty();

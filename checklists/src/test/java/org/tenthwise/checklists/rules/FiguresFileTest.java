@@ -18,76 +18,83 @@ import org.tenthwise.model.run.StepEvent;
 
 class FiguresFileTest {
 
-    private static final Plan PLAN = assertInstanceOf(
-                    PlanReading.Good.class,
-                    new PlanReader()
-                            .read(
-                                    """
-                                    format = 1
-                                    part = "T-1"
-                                    revision = "A"
-                                    issue = "1"
-                                    name = "Trial"
-                                    material = "bronze"
-                                    drawing = "T-1"
-                                    unit = "mm"
+    private static final String TEXT =
+            """
+            format = 1
+            part = "T-1"
+            revision = "A"
+            issue = "1"
+            name = "Trial"
+            material = "bronze"
+            drawing = "T-1"
+            unit = "mm"
 
-                                    [[operation]]
-                                    number = 10
-                                    name = "Turn"
+            [[operation]]
+            number = 10
+            name = "Turn"
 
-                                    [[step]]
-                                    number = 1
-                                    operation = 10
-                                    balloon = "3"
-                                    kind = "look"
-                                    name = "Faces"
-                                    what = "No chatter."
+            [[step]]
+            number = 1
+            operation = 10
+            balloon = "3"
+            kind = "look"
+            name = "Faces"
+            what = "No chatter."
 
-                                    [[elsewhere]]
-                                    number = 41
-                                    balloon = "12"
-                                    count = 2
-                                    name = "Position"
-                                    where = "coordinate machine"
-                                    upper = 0.050
+            [[elsewhere]]
+            number = 41
+            balloon = "12"
+            count = 2
+            name = "Position"
+            where = "coordinate machine"
+            upper = 0.050
 
-                                    [[elsewhere]]
-                                    number = 42
-                                    balloon = "13A"
-                                    name = "Length"
-                                    where = "coordinate machine"
-                                    lower = 99.9
-                                    upper = 100.1
+            [[elsewhere]]
+            number = 42
+            balloon = "13A"
+            name = "Length"
+            where = "coordinate machine"
+            lower = 99.9
+            upper = 100.1
 
-                                    [[elsewhere]]
-                                    number = 43
-                                    balloon = "14"
-                                    name = "Coating"
-                                    where = "certificate"
+            [[elsewhere]]
+            number = 43
+            balloon = "14"
+            name = "Coating"
+            where = "certificate"
 
-                                    [[elsewhere]]
-                                    number = 44
-                                    balloon = "15"
-                                    count = 2
-                                    instance = 1
-                                    name = "Flat 1"
-                                    where = "coordinate machine"
-                                    upper = 1
+            [[elsewhere]]
+            number = 44
+            balloon = "15"
+            count = 2
+            instance = 1
+            name = "Flat 1"
+            where = "coordinate machine"
+            upper = 1
 
-                                    [[elsewhere]]
-                                    number = 45
-                                    balloon = "15"
-                                    count = 2
-                                    instance = 2
-                                    name = "Flat 2"
-                                    where = "coordinate machine"
-                                    upper = 1
-                                    """))
-            .plan();
+            [[elsewhere]]
+            number = 45
+            balloon = "15"
+            count = 2
+            instance = 2
+            name = "Flat 2"
+            where = "coordinate machine"
+            upper = 1
+            """;
+
+    private static final Plan PLAN = planOf(TEXT);
+
+    private static Plan planOf(String text) {
+        return assertInstanceOf(PlanReading.Good.class, new PlanReader().read(text))
+                .plan();
+    }
 
     private static Map<Integer, List<Written>> read(String text) {
-        return assertInstanceOf(FiguresFile.Reading.Good.class, FiguresFile.read(text, PLAN, Optional.of("001")))
+        return read(text, PLAN);
+    }
+
+    private static Map<Integer, List<Written>> read(String text, Plan plan) {
+        return assertInstanceOf(FiguresFile.Reading.Good.class, FiguresFile.read(text, plan, Optional.of("001")))
                 .figures();
     }
 
@@ -133,6 +140,15 @@ class FiguresFileTest {
         assertEquals(
                 Map.of(41, List.of(mm("0.01"), mm("0.02")), 42, List.of(mm("100.0"))),
                 read("number,balloon,value\n41,12,0.01\n41,,0.02\n,13A,100.0\n"));
+    }
+
+    /** As on the record: where the plan names no balloon, the number of the check is its balloon. */
+    @Test
+    void inAPlanWithoutBalloonsTheNumberOfTheCheckIsItsBalloon() {
+        Plan plan = planOf(TEXT.replaceAll("balloon = .*\n", ""));
+        Map<Integer, List<Written>> length = Map.of(42, List.of(mm("100.0")));
+        assertEquals(length, read("balloon,value\n42,100.0\n", plan));
+        assertEquals(length, read("number,balloon,value\n42,42,100.0\n", plan));
     }
 
     @Test
