@@ -135,6 +135,12 @@ public record WorkedFinding(
                                         .minus(check.guardBand().length()))));
     }
 
+    /** No one cut brings all places in. */
+    @Override
+    public boolean forbidsCutting() {
+        return left().filter(Left::isUneven).isPresent();
+    }
+
     /** How far each place lies outside a limit, less than zero inside; empty without that limit. */
     private List<Length> over(Limit limit) {
         return check.limits().at(limit).stream()

@@ -142,8 +142,8 @@ final class CommitKeys implements Prompt.Cases<Commit> {
         if (toCut && state.mayCut() && isContradicted()) {
             return readAgain();
         }
-        if (cutAgainstTheThread(state)) {
-            return finding.measuredFirst().map(step -> goTo(step)).orElseGet(this::readAgain);
+        if (isForbidden(state)) {
+            return finding.measuredFirst().map(step -> goTo(step)).orElseGet(this::forbidden);
         }
         if (toCut && state.mayCut()) {
             return cut(standing);
@@ -189,6 +189,11 @@ final class CommitKeys implements Prompt.Cases<Commit> {
         return again ? dispose() : readAgain();
     }
 
+    /** Another tool may cut the thread; nothing brings uneven teeth in. */
+    private Commit forbidden() {
+        return state.inHand().check().asWorked().isPresent() ? givenUp() : readAgain();
+    }
+
     private Commit readAgain() {
         return Commit.of(Act.READ_AGAIN, words.say("run.read-again"), "");
     }
@@ -232,10 +237,10 @@ final class CommitKeys implements Prompt.Cases<Commit> {
     }
 
     /**
-     * Whether the root or the flanks of a thread forbid a cut that could be taken; with another tool it may have been
-     * all the same.
+     * Whether the root or the flanks of a thread forbid a cut that could be taken, or teeth that no one cut brings in;
+     * with another tool it may have been all the same.
      */
-    static boolean cutAgainstTheThread(State state) {
+    static boolean isForbidden(State state) {
         Finding finding = state.line().finding();
         return finding.forbidsCutting() && finding.verdict().standing() == VerdictKind.CUT_AGAIN && state.mayCut();
     }

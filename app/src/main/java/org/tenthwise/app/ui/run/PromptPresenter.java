@@ -54,9 +54,9 @@ final class PromptPresenter {
                 .isPresent();
     }
 
-    /** Whether a cut that could be taken goes against the thread, or nothing that this tool cuts may come off. */
+    /** Whether something forbids a cut that could be taken, or nothing that this tool cuts may come off. */
     private static boolean cutAgainstTheAdvice(State state) {
-        return CommitKeys.cutAgainstTheThread(state)
+        return CommitKeys.isForbidden(state)
                 || state.line().finding().verdict().standing() == VerdictKind.CUT_AGAIN
                         && state.mayCut()
                         && CommitKeys.way(state)

@@ -10,6 +10,7 @@ import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.text.Advice;
 import org.tenthwise.app.ui.run.RunScreenState.Act;
 import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.run.StepEvent.PassBegun.Why;
 import org.tenthwise.model.verdict.VerdictKind;
 
 /** Teeth over pins, between them and by a span, with metal left and with too little of it; invented. */
@@ -108,9 +109,16 @@ class TeethLeftScreenTest extends RunAtHand {
         assertTrue(todo().startsWith("0.050 mm to 0.140 mm still to open between the pins: "), todo());
     }
 
+    /** The key for it is no cut: it is measured again, and signed for where it stays so. */
     @Test
     void placesFurtherApartThanTheToleranceAreBroughtInByNoCut() throws Exception {
         read(TEETH, "54.400", "54.255");
         assertTrue(todo().startsWith("Metal is left, yet the places lie too far apart"), todo());
+        assertEquals(Act.READ_AGAIN, atOnce().commitProperty().get().act());
+        seen("run", "teeth-uneven", this::screen);
+        run.session.again(Why.MEASURED_AGAIN);
+        run.session.keep("54.400");
+        run.session.keep("54.255");
+        assertEquals(Act.DISPOSE, atOnce().commitProperty().get().act());
     }
 }
