@@ -27,6 +27,9 @@ final class WorkedSentences extends OfSizeSentences {
 
     private static final Length SLIP_OF_INCHES = Length.of("0.0005", Unit.INCH);
 
+    /** What is left within fewer than so many places more is hit by no cut. */
+    private static final int PLACES_MORE = 2;
+
     private final WorkedFinding finding;
 
     WorkedSentences(WorkedFinding finding, Words words) {
@@ -91,19 +94,38 @@ final class WorkedSentences extends OfSizeSentences {
                                 range(left, this::onTheTeeth)));
     }
 
+    /**
+     * Into the limits, never out of them: with as many places more as keep the least from being shown above the most.
+     * No cut hits what is narrower still, and both are shown to the nearest.
+     */
     private String range(WorkedFinding.Left left, UnaryOperator<Length> as) {
-        String least = rounded(as.apply(left.least()), RoundingMode.UP);
-        return left.most()
-                .map(most -> words.say("worked.left.range", least, rounded(as.apply(most), RoundingMode.DOWN)))
-                .orElseGet(() -> words.say("worked.left.least", least));
+        int places = StepFigures.of(finding).places();
+        Length least = as.apply(left.least());
+        if (left.most().isEmpty()) {
+            return words.say("worked.left.least", shown(rounded(least, places, RoundingMode.UP), places));
+        }
+        Length most = as.apply(left.most().get());
+        return IntStream.rangeClosed(places, places + PLACES_MORE)
+                .filter(at -> !rounded(least, at, RoundingMode.UP).isAbove(rounded(most, at, RoundingMode.DOWN)))
+                .mapToObj(at -> fromTo(
+                        shown(rounded(least, at, RoundingMode.UP), at),
+                        shown(rounded(most, at, RoundingMode.DOWN), at)))
+                .findFirst()
+                .orElseGet(() -> fromTo(shown(least, places), shown(most, places)));
     }
 
-    /** Into the limits, never out of them. */
-    private String rounded(Length length, RoundingMode inwards) {
-        StepFigures figures = StepFigures.of(finding);
-        Unit unit = figures.unit();
-        Length figure = Length.of(length.in(unit).setScale(figures.places(), inwards), unit);
-        return Figures.withUnit(Figures.plain(figure, unit, figures.places()), unit);
+    private String fromTo(String least, String most) {
+        return least.equals(most) ? least : words.say("worked.left.range", least, most);
+    }
+
+    private Length rounded(Length length, int places, RoundingMode inwards) {
+        Unit unit = StepFigures.of(finding).unit();
+        return Length.of(length.in(unit).setScale(places, inwards), unit);
+    }
+
+    private String shown(Length length, int places) {
+        Unit unit = StepFigures.of(finding).unit();
+        return Figures.withUnit(Figures.plain(length, unit, places), unit);
     }
 
     /** How much thinner the teeth of the place that decides are, once so much came off what is read. */
