@@ -11,16 +11,16 @@ final class CutGate {
 
     private CutGate() {}
 
-    /** Against a cut before everything of a size is read and settled, unless someone signed for it. */
+    /** Against a cut before everything is read and settled; of a size, unless someone signed for it. */
     static Optional<Objection> cutting(Finding finding, Pass pass) {
-        return isCutAgain(finding) && isMissing(finding) && pass.onThese().isEmpty()
-                ? Optional.of(Objection.of(Objection.Kind.PLACES_UNREAD))
-                : Optional.empty();
+        Objection.Kind unread = isCut(finding) ? Objection.Kind.PLACES_UNREAD : Objection.Kind.TEETH_UNREAD;
+        return Objection.where(
+                isCutAgain(finding) && isMissing(finding) && pass.onThese().isEmpty(), unread);
     }
 
     /**
-     * Against signing for a cut on what is read so far: where nothing is, or everything, where it was done, or it is
-     * past size.
+     * Against signing for a cut on what is read so far: where nothing is, or everything, where it was done, it is past
+     * size, or teeth are judged: nobody cuts all round on one place.
      */
     static Optional<Objection> onThese(Finding finding, Pass pass) {
         boolean wanted = isCut(finding)
@@ -36,6 +36,7 @@ final class CutGate {
         return finding.missing() > 0 || finding.awaitsAnother();
     }
 
+    /** A size, or teeth. */
     private static boolean isCutAgain(Finding finding) {
         return isCut(finding)
                 || finding.check()

@@ -32,6 +32,8 @@ public record Objection(Kind kind, String detail, String expected, Optional<Mess
         STOOD_STILL,
         /** Places or temperatures of a size are missing: no cut before they are taken, or someone signs for it. */
         PLACES_UNREAD,
+        /** Places or temperatures of teeth are missing: no cut before they are taken, whoever signs. */
+        TEETH_UNREAD,
         NOTHING_ASKED,
         NOT_ASKED_HERE,
         BLANK,

@@ -7,6 +7,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.app.InventedPlans;
+import org.tenthwise.app.session.Objection;
+import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.text.Advice;
 import org.tenthwise.app.ui.run.RunScreenState.Act;
 import org.tenthwise.model.record.Finding;
@@ -80,11 +82,17 @@ class TeethLeftScreenTest extends RunAtHand {
         assertEquals(standing, read(plan, one, other).verdict().standing());
     }
 
-    /** Nobody cuts round all places on what one of them reads. */
+    /** Nobody cuts round all places on what one of them reads, and nobody signs for it. */
     @Test
     void withAPlaceUnreadItStaysOpenAndCannotBeCut() throws Exception {
         assertEquals(VerdictKind.OPEN, read(TEETH, "54.300").verdict().standing());
         assertTrue(!run.session.state().mayCut());
+        assertEquals(Objection.Kind.TEETH_UNREAD, refused(run.session.again(Why.CUT)));
+        assertEquals(Objection.Kind.NOT_ASKED_HERE, refused(run.session.cutOnThese("The other is as thick.")));
+    }
+
+    private static Objection.Kind refused(Reply reply) {
+        return reply.objection().orElseThrow().kind();
     }
 
     /**
