@@ -31,6 +31,7 @@ import org.tenthwise.app.ui.plan.NewPlanViewModel;
 import org.tenthwise.app.ui.plan.OtherPlanViewModel;
 import org.tenthwise.app.ui.plan.OutlineView;
 import org.tenthwise.app.ui.plan.OutlineViewModel;
+import org.tenthwise.app.ui.plan.PlanBesideViewModel;
 import org.tenthwise.app.ui.plan.PlanHeadViewModel;
 import org.tenthwise.app.ui.plan.PlanStepViewModel;
 import org.tenthwise.app.ui.plan.PlanView;
@@ -144,6 +145,12 @@ abstract class PlanScreens implements Navigator {
                         RunHeading.titled(words.say("planning.head"), words, this::back)
                                 .end(Key.onward("outline", words.say("planning.outline"), () -> outline(plan))),
                         () -> {})));
+    }
+
+    @Override
+    public void planBeside(PlanInHand plan, PlanInHand.Beside open) {
+        PlanBesideViewModel model = new PlanBesideViewModel(plan, open, words, this, with.clock());
+        shell.show(FormView.titled(model.title(), model.form(), words, this::back, () -> {}));
     }
 
     @Override

@@ -128,9 +128,9 @@ class IndicatedRecordTest {
                     "Fail: 0.025. 0.005 mm above the upper limit.",
                     "Datum A, in V-blocks: what it is out of round is in it.",
                     "Unproven: 0.012.",
-                    "Held in jaws: this turns about the jaws, not about datum A.",
-                    "It counts on datum A alone: between centres, on a mandrel or in V-blocks, by an issue of the plan"
-                            + " that says so. Or get a disposition.")) {
+                    "Held in jaws: it is read against the jaws, not against datum A.",
+                    "It counts against datum A alone, and a new issue of the plan says what stands for it. Or get a"
+                            + " disposition.")) {
                 assertTrue(text.contains(said), said + "\n" + text);
             }
             assertFalse(text.contains("Unproven: 0.012. 0.008"), text);

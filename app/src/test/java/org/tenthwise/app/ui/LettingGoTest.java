@@ -36,6 +36,7 @@ import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.PlanText;
 import org.tenthwise.checklists.editing.SpotText;
+import org.tenthwise.checklists.editing.TableText;
 import org.tenthwise.checklists.editing.TomlValue;
 
 /** A screen that is gone leaves nothing behind, however often it was opened, and does no more work. */
@@ -96,6 +97,10 @@ class LettingGoTest extends ScreenTest {
                 way("machine", form(Deed.MACHINE)),
                 way("balloons", (client, session) -> client.balloons("LG-2207", onDrawing(), 0)),
                 way("head of a plan", (client, session) -> client.planHead("LG-2207", onDrawing())),
+                way(
+                        "what is proven elsewhere",
+                        (client, session) -> client.planBeside(
+                                elsewhere(), elsewhere().openBeside().orElseThrow())),
                 way("step of a plan", (client, session) -> client.planStep("LG-2207", onDrawing(), 0)),
                 way("templates", (client, session) -> client.templates(chosen -> {})),
                 way("bench", (client, session) -> client.bench()),
@@ -108,6 +113,16 @@ class LettingGoTest extends ScreenTest {
                 .orElseThrow()
                 .withHead(head -> head.with("drawing_file", TomlValue.text("0815.pdf"))));
         plan.changeStep(0, step -> step.with(SpotText.KEY, "[1, 320, 250]"));
+        return plan;
+    }
+
+    /** The same with a form proven at a place that is still to be said. */
+    private static PlanInHand elsewhere() {
+        PlanInHand plan = onDrawing();
+        plan.change(text -> text.appended(TableText.ofList("elsewhere")
+                .with("number", "99")
+                .with("name", TomlValue.text("Cylindricity"))
+                .with("requirement", TomlValue.text("\u232d 0.01"))));
         return plan;
     }
 

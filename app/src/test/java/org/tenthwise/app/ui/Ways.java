@@ -109,6 +109,11 @@ public class Ways implements Navigator {
     }
 
     @Override
+    public void planBeside(PlanInHand plan, PlanInHand.Beside open) {
+        asked.add("beside " + open);
+    }
+
+    @Override
     public void outline(PlanInHand plan) {
         asked.add("outline");
     }

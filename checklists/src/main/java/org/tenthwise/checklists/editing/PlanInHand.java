@@ -21,6 +21,10 @@ import org.tenthwise.model.words.Message;
 public final class PlanInHand {
 
     private static final String STEP = "step";
+
+    /** What is proven elsewhere, and what else the drawing asks for. */
+    private static final List<String> BESIDE = List.of("elsewhere", "note", "material", "process", "test");
+
     private static final String NUMBER = "number";
     private static final String INSTANCE = "instance";
     /**
@@ -67,6 +71,15 @@ public final class PlanInHand {
         }
     }
 
+    /**
+     * A table that stands in no order of work.
+     *
+     * @param list its name in plan files
+     * @param place among those of its name
+     * @param missing keys it is none without
+     */
+    public record Beside(String list, int place, List<String> missing) {}
+
     public PlanText text() {
         return text;
     }
@@ -87,6 +100,27 @@ public final class PlanInHand {
 
     public List<TableText> steps() {
         return text.list(STEP);
+    }
+
+    /** The first of the tables outside the order of work about which something is open; absent where none is. */
+    public Optional<Beside> openBeside() {
+        return BESIDE.stream().flatMap(list -> openOf(list).stream()).findFirst();
+    }
+
+    private Optional<Beside> openOf(String list) {
+        return open().stream()
+                .filter(point -> point.step().isEmpty())
+                .flatMap(point -> text.at(list, point.problem().line()).stream().boxed())
+                .findFirst()
+                .map(place -> new Beside(list, place, missingOf(list, place)));
+    }
+
+    private List<String> missingOf(String list, int place) {
+        return open().stream()
+                .filter(point -> text.at(list, point.problem().line()).equals(OptionalInt.of(place)))
+                .flatMap(point -> point.missing().stream())
+                .distinct()
+                .toList();
     }
 
     /** Changes anything; nothing is kept of a change that changes nothing. */

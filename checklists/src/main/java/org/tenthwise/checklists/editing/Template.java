@@ -69,7 +69,7 @@ public record Template(String name, List<TableText> steps) {
             "master",
             "gauge");
     /** Figures that are no other part's: of steps of the template itself, and how often is read. */
-    private static final Set<String> FIGURES_KEPT = Set.of("number", "hold", "readings", "names");
+    private static final Set<String> FIGURES_KEPT = Set.of("number", "hold", "readings_each");
     /** Keys that end so name a step of the template. */
     private static final String OF_A_STEP = "_step";
     /** Words that are kept unless there is a figure in them, which would be that of another part. */

@@ -154,13 +154,13 @@ class TemplateShelfTest {
                 gauge = "BG-2"
                 gauge_kind = "bore-gauge"
                 something_new = 12.5
-                readings = 2
+                readings_each = 2
                 at = [10, 30]
                 balloon = "7"
                 """);
         List<Template> all = new TemplateShelf(folder).all(Locale.ENGLISH);
         assertEquals(
-                List.of("number", "kind", "name", "gauge_kind", "readings"),
+                List.of("number", "kind", "name", "gauge_kind", "readings_each"),
                 all.get(all.size() - 1).steps().get(0).keys());
     }
 

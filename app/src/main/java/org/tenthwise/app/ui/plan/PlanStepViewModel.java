@@ -42,7 +42,7 @@ public final class PlanStepViewModel {
     /** Of what is measured. */
     private static final List<NamedKey> MEASURED = List.of(
             NamedKey.PLACES,
-            NamedKey.READINGS,
+            NamedKey.READINGS_EACH,
             NamedKey.GAUGE_KIND,
             NamedKey.GAUGE,
             NamedKey.CUT_AGAIN,
@@ -147,24 +147,29 @@ public final class PlanStepViewModel {
                                                 .filter(answer ->
                                                         answer.getKey().equals(key))
                                                 .map(Map.Entry::getValue)),
+                                        usualMethod(key),
                                         ready.of(key, place).stream(),
-                                        usual(key))
+                                        usualPlaces(key))
                                 .flatMap(Function.identity())
                                 .distinct()
                                 .toList()))
                 .toList();
     }
 
-    /** Where things are usually read, and with what; common practice. */
-    private Stream<String> usual(String key) {
-        if (key.equals(NamedKey.METHOD.key())) {
-            return new AnswersAlike(plan.text())
-                    .gauge(place).stream()
-                            .flatMap(gauge -> GaugeKind.KNOWN.stream()
-                                    .filter(kind -> kind.key().equals(gauge)))
-                            .map(kind -> words.say("planning.method.usual", GaugeWords.kind(words, kind)))
-                            .map(TomlValue::text);
-        }
+    /** With the gauge of this check, before what other checks say of theirs; common practice. */
+    private Stream<String> usualMethod(String key) {
+        return key.equals(NamedKey.METHOD.key())
+                ? new AnswersAlike(plan.text())
+                        .gauge(place).stream()
+                                .flatMap(gauge -> GaugeKind.KNOWN.stream()
+                                        .filter(kind -> kind.key().equals(gauge)))
+                                .map(kind -> words.say("planning.method.usual", GaugeWords.kind(words, kind)))
+                                .map(TomlValue::text)
+                : Stream.empty();
+    }
+
+    /** Where things are usually read; common practice. */
+    private Stream<String> usualPlaces(String key) {
         return key.equals(NamedKey.PLACES.key())
                 ? Stream.of(
                                 words.say("planning.places.two-ways"),

@@ -157,13 +157,14 @@ public final class PlanViewModel {
         open.set(openNow());
     }
 
-    /** Goes to the next step about which something is open, round the plan, and asks for it; to the head if that is. */
+    /**
+     * Goes to the next step about which something is open, round the plan, and asks for it; where none is, to what is
+     * open outside the order of work, and last to the head.
+     */
     public void nextOpen() {
         List<Integer> openSteps = plan.openSteps();
         if (openSteps.isEmpty()) {
-            if (!plan.open().isEmpty()) {
-                navigator.planHead(name, plan);
-            }
+            plan.openBeside().ifPresentOrElse(open -> navigator.planBeside(plan, open), this::openHead);
             return;
         }
         take(openSteps.stream()
@@ -171,6 +172,12 @@ public final class PlanViewModel {
                 .findFirst()
                 .orElse(openSteps.get(0)));
         navigator.planStep(name, plan, inHand.get());
+    }
+
+    private void openHead() {
+        if (!plan.open().isEmpty()) {
+            navigator.planHead(name, plan);
+        }
     }
 
     public boolean can(StepDeed deed) {

@@ -92,6 +92,9 @@ public interface Navigator {
     /** What is said of the whole of a plan. */
     void planHead(String name, PlanInHand plan);
 
+    /** What is open about a table outside the order of work. */
+    void planBeside(PlanInHand plan, PlanInHand.Beside open);
+
     /** The profiles of the part, to be typed. */
     void outline(PlanInHand plan);
 

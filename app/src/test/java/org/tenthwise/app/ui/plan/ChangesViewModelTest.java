@@ -215,7 +215,7 @@ class ChangesViewModelTest {
         answerAll("10");
         issue();
         Plan partly = new PlanFolder(folder).read().plans().get(0);
-        String again = "After a first article of the issue before, check again: 10. Without one: in full";
+        String again = "With an accepted first article of the issue before, check again: 10. Without one: in full";
         assertEquals(again, issueLines(partly).get(2));
         assertTrue(new BeginViewModel(partly, workshop.shop, workshop.tasks, Words.ENGLISH, workshop, Workshop.CLOCK)
                 .facts()
@@ -232,7 +232,7 @@ class ChangesViewModelTest {
         answerAll("none");
         issue();
         assertEquals(
-                "After a first article of the issue before, nothing is checked again. Without one: in full",
+                "With an accepted first article of the issue before, nothing is checked again. Without one: in full",
                 issueLines(new PlanFolder(folder).read().plans().get(0)).get(2));
     }
 }

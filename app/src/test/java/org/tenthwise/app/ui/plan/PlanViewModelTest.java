@@ -28,6 +28,7 @@ import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.PlanText;
 import org.tenthwise.checklists.editing.TableText;
 import org.tenthwise.checklists.editing.Template;
+import org.tenthwise.checklists.editing.TomlValue;
 import org.tenthwise.model.words.Words;
 
 class PlanViewModelTest {
@@ -125,6 +126,40 @@ class PlanViewModelTest {
         form.goOn();
         assertEquals(List.of(bore + 2), plan.openSteps());
         assertEquals("step %d of %s".formatted(bore + 2, NAME), workshop.asked.get(workshop.asked.size() - 1));
+    }
+
+    /** What is proven elsewhere is told by touch too: without its place no plan made of a list is ever whole. */
+    @Test
+    void whatIsOpenOutsideTheOrderOfWorkIsAskedLast() {
+        plan.change(text -> text.appended(TableText.ofList("elsewhere")
+                .with("number", "99")
+                .with("name", TomlValue.text("Cylindricity"))
+                .with("requirement", TomlValue.text("\u232d 0.01"))
+                .with("upper", "0.01")));
+        PlanInHand.Beside open = plan.openBeside().orElseThrow();
+        assertEquals(new PlanInHand.Beside("elsewhere", 0, List.of("where")), open);
+        model.nextOpen();
+        assertEquals("beside " + open, workshop.asked.get(workshop.asked.size() - 1));
+        FormViewModel form = new PlanBesideViewModel(plan, open, Words.ENGLISH, workshop, Workshop.CLOCK).form();
+        assertEquals("plan-where", form.inHandProperty().get().id());
+        type(form, "where", "coordinate machine");
+        form.goOn();
+        assertEquals(Optional.empty(), plan.openBeside());
+        assertEquals(List.of(), plan.open());
+    }
+
+    /** Every key of the forms is one that plan files have: the plan made so has nothing wrong. */
+    @Test
+    void readingsAtEachPlaceAreToldByTheKeyOfPlanFiles() {
+        int bore = plan.steps().stream()
+                .map(step -> step.says("kind").orElse(""))
+                .toList()
+                .indexOf("bore");
+        FormViewModel form = new PlanStepViewModel(NAME, plan, bore, Words.ENGLISH, workshop, Workshop.CLOCK).form();
+        type(form, "readings_each", "3");
+        form.goOn();
+        assertEquals(Optional.of("3"), plan.steps().get(bore).value("readings_each"));
+        assertEquals(List.of(), plan.open());
     }
 
     /** The tap is the deed only where all that is missing is among the answers; undo takes it back as a whole. */

@@ -93,7 +93,7 @@ class IndicatedScreenTest extends RunAtHand {
         assertEquals(VerdictKind.UNPROVEN, standing());
         assertTrue(new Remarks(words)
                 .of(run.session.state().line().finding())
-                .contains("Held in jaws: this turns about the jaws, not about datum A."));
+                .contains("Held in jaws: it is read against the jaws, not against datum A."));
         assertEquals(Act.DISPOSE, atOnce().commitProperty().get().act());
         seen("run", "run-indicated-chuck", this::screen);
     }
