@@ -70,6 +70,10 @@ public record Template(String name, List<TableText> steps) {
             "gauge");
     /** Figures that are no other part's: of steps of the template itself, and how often is read. */
     private static final Set<String> FIGURES_KEPT = Set.of("number", "hold", "readings_each");
+    /** Without its helix a tooth would be judged as a straight one, so what it is worked out by is asked anew. */
+    private static final String HELIX = "helix";
+
+    private static final String BY = "by";
     /** Keys that end so name a step of the template. */
     private static final String OF_A_STEP = "_step";
     /** Words that are kept unless there is a figure in them, which would be that of another part. */
@@ -107,7 +111,8 @@ public record Template(String name, List<TableText> steps) {
         boolean isFigure = says.matches("[+-]?\\d.*") && !FIGURES_KEPT.contains(key) && !key.endsWith(OF_A_STEP);
         return isFigure
                 || WORDS.contains(key) && says.chars().anyMatch(Character::isDigit)
-                || key.equals(PLACES) && says.contains("depth");
+                || key.equals(PLACES) && says.contains("depth")
+                || key.equals(BY) && step.value(HELIX).isPresent();
     }
 
     /** As a file that {@link #of} reads; steps are numbered from 1, and name each other so. */

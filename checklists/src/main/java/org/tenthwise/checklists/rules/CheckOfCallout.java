@@ -68,7 +68,7 @@ record CheckOfCallout(CalloutPart part, String text, Optional<String> said) {
             CalloutKind.PARALLELISM, IndicatedCheck.Of.PARALLELISM,
             CalloutKind.FLATNESS, IndicatedCheck.Of.FLATNESS,
             CalloutKind.SYMMETRY, IndicatedCheck.Of.SYMMETRY));
-    /** What a figure in that unit is usually read with, where only one instrument shows it. */
+    /** What a figure in that unit is usually read with, where only one instrument shows it; common practice. */
     private static final Map<String, String> GAUGES_OF_UNITS = Map.of(
             "N·m", "torque-wrench",
             "N·cm", "torque-wrench",

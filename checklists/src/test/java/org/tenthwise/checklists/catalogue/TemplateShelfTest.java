@@ -19,6 +19,7 @@ import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.PlanText;
 import org.tenthwise.checklists.editing.TableText;
 import org.tenthwise.checklists.editing.Template;
+import org.tenthwise.checklists.editing.TomlValue;
 import org.tenthwise.model.words.Refused;
 
 class TemplateShelfTest {
@@ -162,6 +163,25 @@ class TemplateShelfTest {
         assertEquals(
                 List.of("number", "kind", "name", "gauge_kind", "readings_each"),
                 all.get(all.size() - 1).steps().get(0).keys());
+    }
+
+    /** Helical teeth must not come out of a template as straight ones. */
+    @Test
+    void teethWhoseHelixIsLeftOutAreAskedForAnew() {
+        TableText teeth = TableText.ofList("step")
+                .with("number", "1")
+                .with("kind", TomlValue.text("worked"))
+                .with("by", TomlValue.text("over-pins"))
+                .with("helix", "15");
+        assertEquals(
+                List.of("number", "kind"),
+                Template.kept("Teeth", List.of(teeth)).steps().get(0).keys());
+        assertEquals(
+                List.of("number", "kind", "by"),
+                Template.kept("Teeth", List.of(teeth.without("helix")))
+                        .steps()
+                        .get(0)
+                        .keys());
     }
 
     @Test

@@ -269,7 +269,9 @@ final class PartReader {
         return part(kind, limited);
     }
 
-    /** Two limits of one size lie near each other; far apart they are of a thread or of two things. */
+    /**
+     * Two limits of one size lie near each other; one twice the other is of a thread, or two things: common practice.
+     */
     private static void requireNear(CalloutKind kind, CalloutSize size) {
         boolean twoLimits = size.nominal().isEmpty()
                 && size.lower().isPresent()
