@@ -103,13 +103,13 @@ class DocumentScreenTest extends RunAtHand {
     /** Before a document and after it, and in a closed run at a check of the machine. */
     @Test
     void aKeyLeadsToAllOfThem() throws Exception {
-        assertEquals(Optional.of("All documents: 3 open"), keyToAll());
+        assertEquals(Optional.of(words.say("run.documents", 3)), keyToAll());
         give("PT-1", Document.Says.CONFORMS);
-        assertEquals(Optional.of("All documents: 2 open"), keyToAll());
+        assertEquals(Optional.of(words.say("run.documents", 2)), keyToAll());
         run.session.close("Setter 1", SignedAs.MACHINED_AND_MEASURED);
         run.session.goTo(1);
         assertEquals(
-                "This run is closed. Only documents are still entered.",
+                words.say("run.closed.documents"),
                 ((PromptPanel.Ask) atOnce().shownProperty().get().panel()).words());
         RunViewModel model = atOnce();
         model.reply(new Meaning.Documents());
