@@ -108,7 +108,7 @@ class DocumentsViewModelTest {
         assertEquals(List.of(2, 12, 13, 11), steps(model));
         assertEquals("3 of 4 open", model.countValue().getValue());
         assertEquals("Proven by: coordinate machine.", row(11).asked());
-        assertEquals("specification S-64, supplier Invented Alloys.", row(12).asked());
+        assertEquals("Specification S-64, supplier Invented Alloys.", row(12).asked());
         assertEquals("", row(12).document());
         assertEquals(VerdictKind.OPEN, row(12).standing());
         assertTrue(row(11).balloon().contains("4A"), () -> row(11).balloon());
