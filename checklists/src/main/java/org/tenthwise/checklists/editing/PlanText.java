@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.tenthwise.checklists.format.TomlReading;
 import org.tenthwise.checklists.format.TomlText;
+import org.tenthwise.model.quantity.Unit;
 
 /**
  * A plan file as it is written, to be changed a table or a key at a time. What is not touched stays byte for byte,
@@ -56,6 +57,11 @@ public final class PlanText {
 
     public PlanText withHead(UnaryOperator<TableText> change) {
         return replaced(0, List.of(change.apply(head())));
+    }
+
+    /** The unit of its lengths; millimetres until the head says one that there is. */
+    public Unit unit() {
+        return head().says("unit").flatMap(Unit::ofSymbol).orElse(Unit.MILLIMETRE);
     }
 
     /** The tables of {@code [[name]]}, in their order. */

@@ -22,7 +22,7 @@ final class ScaleReader {
     private static final Map<String, String> UNITS = units();
 
     private static final String WORDS =
-            "(?:WEIGHT|MASS|TORQUE|TIGHTEN(?: TO)?|PRESSURE|LEAK(?:AGE)?(?: RATE)?|FORCE" + "|UNBALANCE)";
+            "(?:WEIGHT|MASS|TORQUE|TIGHTEN(?: TO)?|PRESSURE|LEAK(?:AGE)?(?: RATE)?|FORCE|UNBALANCE)";
     private static final Pattern SCALE = Pattern.compile("(?:" + WORDS + " )?(?:(?<bound>MAX|MIN|≤|≥)\\.? ?)?"
             + "(?<size>\\.?\\d[\\d.+\\-±/ ]*?) ?(?<unit>"
             + UNITS.keySet().stream().map(Pattern::quote).collect(Collectors.joining("|"))

@@ -43,7 +43,7 @@ public final class ElementViewModel {
         this.isNew = isNew;
         this.words = words;
         this.navigator = navigator;
-        unit = plan.text().head().says("unit").flatMap(Unit::ofSymbol).orElse(Unit.MILLIMETRE);
+        unit = plan.text().unit();
         diameter = field("diameter", true, figure -> Optional.empty());
         length = field(
                 "length",

@@ -31,7 +31,7 @@ public final class MarkFiguresViewModel {
         this.place = place;
         this.words = words;
         this.navigator = navigator;
-        unit = plan.text().head().says("unit").flatMap(Unit::ofSymbol).orElse(Unit.MILLIMETRE);
+        unit = plan.text().unit();
         Outline part =
                 OutlineText.of(plan.text()).outline(unit, Optional.empty()).orElseThrow();
         at = field("at", part.length());

@@ -74,7 +74,7 @@ public final class MarksViewModel {
         this.words = words;
         this.navigator = navigator;
         this.seen = plan.text();
-        unit = seen.head().says("unit").flatMap(Unit::ofSymbol).orElse(Unit.MILLIMETRE);
+        unit = seen.unit();
         outline = OutlineText.of(seen)
                 .outline(unit, plan.plan().flatMap(Plan::outline))
                 .filter(part -> part.greatestDiameter().signum() > 0);

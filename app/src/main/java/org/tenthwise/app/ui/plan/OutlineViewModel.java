@@ -62,7 +62,7 @@ public final class OutlineViewModel {
         this.words = words;
         this.navigator = navigator;
         this.seen = plan.text();
-        unit = seen.head().says("unit").flatMap(Unit::ofSymbol).orElse(Unit.MILLIMETRE);
+        unit = seen.unit();
         show();
     }
 
