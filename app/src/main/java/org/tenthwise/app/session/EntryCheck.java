@@ -15,6 +15,7 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.Expected;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.Touch;
@@ -68,7 +69,7 @@ final class EntryCheck {
     }
 
     /** Where a figure fits none of what is expected, the last of them is named, in {@code unit}. */
-    private static Optional<Objection> farOff(Written typed, Unit unit, List<Plausible.Expected> expected) {
+    private static Optional<Objection> farOff(Written typed, Unit unit, List<Expected> expected) {
         Length figure = typed.length();
         boolean fits = expected.isEmpty() || expected.stream().anyMatch(one -> one.fits(figure));
         return fits

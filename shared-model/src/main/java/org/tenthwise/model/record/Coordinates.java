@@ -18,26 +18,26 @@ final class Coordinates {
     private Coordinates() {}
 
     /** About the one that a slot is read against. */
-    private static Plausible.Expected at(PositionCheck position, Slot slot) {
+    private static Expected at(PositionCheck position, Slot slot) {
         Length about = position.nominal(slot).length();
         Length room = room(position);
         return position.unit(slot).isPresent()
-                ? Plausible.Expected.ofADirection(about, turn(position, slot, room))
-                : new Plausible.Expected(about, room);
+                ? Expected.ofADirection(about, turn(position, slot, room))
+                : new Expected(about, room);
     }
 
     /**
      * About the one that is asked, with room for every other that is read in the same unit: which of them is typed
      * next, a hand decides.
      */
-    static Plausible.Expected asked(PositionCheck position, Slot slot) {
-        Plausible.Expected at = at(position, slot);
+    static Expected asked(PositionCheck position, Slot slot) {
+        Expected at = at(position, slot);
         Length furthest = Length.greatest(position.slots().stream()
                 .map(other -> position.nominal(other).length())
                 .filter(other -> other.kind().equals(at.about().kind()))
                 .map(other -> other.minus(at.about()).abs())
                 .toList());
-        return new Plausible.Expected(at.about(), furthest.plus(at.room()), at.mistaken(), at.goesRound());
+        return new Expected(at.about(), furthest.plus(at.room()), at.mistaken(), at.goesRound());
     }
 
     /** The readings that no hole of such a drawing has: from another datum, with a wrong sign, of another hole. */

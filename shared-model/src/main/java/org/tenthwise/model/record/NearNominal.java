@@ -7,7 +7,6 @@ import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
-import org.tenthwise.model.record.Plausible.Expected;
 import org.tenthwise.model.tolerance.Limits;
 
 /**

@@ -28,11 +28,11 @@ final class OnAScale {
      *
      * @param rough whether it is a roughness, which is never nought
      */
-    static Optional<Plausible.Expected> expected(Limits limits, boolean rough) {
+    static Optional<Expected> expected(Limits limits, boolean rough) {
         Length middle = limits.middle();
         if (limits.width().isPresent()) {
             Length quarter = middle.abs().times(QUARTER);
-            return Optional.of(new Plausible.Expected(
+            return Optional.of(new Expected(
                     middle, Length.greatest(List.of(quarter, limits.width().get()))));
         }
         if (middle.signum() <= 0) {
@@ -44,7 +44,7 @@ final class OnAScale {
         return Optional.of(between(rough ? middle.times(TWENTIETH) : middle.zero(), middle.times(A_FEW)));
     }
 
-    private static Plausible.Expected between(Length least, Length most) {
-        return new Plausible.Expected(least.plus(most).half(), most.minus(least).half());
+    private static Expected between(Length least, Length most) {
+        return new Expected(least.plus(most).half(), most.minus(least).half());
     }
 }

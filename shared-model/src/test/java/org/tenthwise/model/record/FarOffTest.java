@@ -68,7 +68,7 @@ class FarOffTest {
         15.309, false
         """)
     void aReadingOverWiresIsLookedForWhereTheseWiresPutIt(String over, boolean plausible) {
-        Plausible.Expected expected = Plausible.reading(null, THREAD, Optional.of(Bench.wires("1.443")), List.of())
+        Expected expected = Plausible.reading(null, THREAD, Optional.of(Bench.wires("1.443")), List.of())
                 .orElseThrow();
         assertEquals(plausible, expected.fits(length(over)));
     }

@@ -84,7 +84,7 @@ class PlausibleTest {
 
     @Test
     void noSizeWithinItsLimitsIsFarOffHoweverWideTheyAre() {
-        Plausible.Expected wide = expected(Bench.size(Feature.DEPTH, "0.1", "3.0", Combine.EACH, 1));
+        Expected wide = expected(Bench.size(Feature.DEPTH, "0.1", "3.0", Combine.EACH, 1));
         assertTrue(wide.fits(length("0.1")));
         assertTrue(wide.fits(length("3.0")));
     }
@@ -99,8 +99,7 @@ class PlausibleTest {
             """)
     void aComparingGaugeIsFarOffATurnFromWhereTheNominalPutsIt(
             ReadingDirection sense, String about, String last, String beyond) {
-        Plausible.Expected expected = Plausible.reading(
-                        null, BORE, Optional.of(set(sense, "30.000", "0.030")), List.of())
+        Expected expected = Plausible.reading(null, BORE, Optional.of(set(sense, "30.000", "0.030")), List.of())
                 .orElseThrow();
         assertEquals(length(about), expected.about());
         assertTrue(expected.fits(length(last)));
@@ -119,7 +118,7 @@ class PlausibleTest {
                 mm("0"),
                 Bench.with(GaugeKind.DEPTH_GAUGE));
         assertEquals(Optional.empty(), Plausible.reading(null, floor, Optional.empty(), List.of()));
-        Plausible.Expected next = Plausible.reading(null, floor, Optional.empty(), List.of(length("25.40")))
+        Expected next = Plausible.reading(null, floor, Optional.empty(), List.of(length("25.40")))
                 .orElseThrow();
         assertTrue(next.fits(length("30.40")));
         assertFalse(next.fits(length("30.41")));
@@ -250,7 +249,7 @@ class PlausibleTest {
         assertEquals(VerdictKind.UNPROVEN, points.finding(1).verdict().standing());
     }
 
-    private static Plausible.Expected expected(Check check) {
+    private static Expected expected(Check check) {
         return Plausible.reading(null, check, Optional.empty(), List.of()).orElseThrow();
     }
 

@@ -110,10 +110,10 @@ class PolarPositionTest {
     void whatIsAskedNextIsOfItsOwnKind() {
         PositionCheck check = at(
                 new TruePlace(Optional.of("A"), mm("0"), mm("25")), new TruePlace(Optional.of("B"), mm("20"), mm("0")));
-        Plausible.Expected radius = asked(check, 0);
+        Expected radius = asked(check, 0);
         assertTrue(radius.fits(Length.of("20", Unit.MILLIMETRE)));
         assertFalse(radius.fits(Length.of("31.1", Unit.MILLIMETRE)));
-        Plausible.Expected angle = asked(check, 3);
+        Expected angle = asked(check, 3);
         assertTrue(angle.fits(Length.of("359.9", Unit.DEGREE)));
         assertTrue(angle.fits(Length.of("90", Unit.DEGREE)));
         assertFalse(angle.fits(Length.of("180", Unit.DEGREE)));
@@ -121,7 +121,7 @@ class PolarPositionTest {
         assertTrue(check.readsBelowZero(check.slots().get(1)));
     }
 
-    private static Plausible.Expected asked(PositionCheck check, int slot) {
+    private static Expected asked(PositionCheck check, int slot) {
         return Plausible.reading(null, check, Optional.of(check.slots().get(slot)), Optional.empty(), List.of())
                 .orElseThrow();
     }

@@ -63,7 +63,7 @@ class UnaskedReadingTest {
                 "M",
                 mm("30.005"),
                 mm("0.030"));
-        Plausible.Expected expected = opening(BORE, Optional.of(set)).orElseThrow();
+        Expected expected = opening(BORE, Optional.of(set)).orElseThrow();
         assertEquals(length("0.025"), expected.about());
         assertEquals(length("0.100"), expected.room());
     }
@@ -100,8 +100,7 @@ class UnaskedReadingTest {
                 true,
                 mm("0"),
                 with(GaugeKind.MICROMETER_OVER_WIRES));
-        Plausible.Expected expected =
-                opening(wires, Optional.of(Bench.wires("1.443"))).orElseThrow();
+        Expected expected = opening(wires, Optional.of(Bench.wires("1.443"))).orElseThrow();
         assertEquals(length("0.5"), expected.room());
         assertTrue(expected.fits(length("20.913")));
         assertFalse(expected.fits(length("20.925")));
@@ -125,7 +124,7 @@ class UnaskedReadingTest {
     }
 
     /** The bore is step 1 of the plan, the check asked about step 2. */
-    private static Optional<Plausible.Expected> opening(Check check, Optional<Setting> setting) {
+    private static Optional<Expected> opening(Check check, Optional<Setting> setting) {
         Plan plan = new PlanBuilder(
                         new PartId("X-1", "A"),
                         Unit.MILLIMETRE,

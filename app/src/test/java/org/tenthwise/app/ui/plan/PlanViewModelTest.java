@@ -28,7 +28,6 @@ import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.PlanText;
 import org.tenthwise.checklists.editing.TableText;
 import org.tenthwise.checklists.editing.Template;
-import org.tenthwise.checklists.editing.TomlValue;
 import org.tenthwise.model.words.Words;
 
 class PlanViewModelTest {
@@ -126,26 +125,6 @@ class PlanViewModelTest {
         form.goOn();
         assertEquals(List.of(bore + 2), plan.openSteps());
         assertEquals("step %d of %s".formatted(bore + 2, NAME), workshop.asked.get(workshop.asked.size() - 1));
-    }
-
-    /** What is proven elsewhere is told by touch too: without its place no plan made of a list is ever whole. */
-    @Test
-    void whatIsOpenOutsideTheOrderOfWorkIsAskedLast() {
-        plan.change(text -> text.appended(TableText.ofList("elsewhere")
-                .with("number", "99")
-                .with("name", TomlValue.text("Cylindricity"))
-                .with("requirement", TomlValue.text("\u232d 0.01"))
-                .with("upper", "0.01")));
-        PlanInHand.Beside open = plan.openBeside().orElseThrow();
-        assertEquals(new PlanInHand.Beside("elsewhere", 0, List.of("where")), open);
-        model.nextOpen();
-        assertEquals("beside " + open, workshop.asked.get(workshop.asked.size() - 1));
-        FormViewModel form = new PlanBesideViewModel(plan, open, Words.ENGLISH, workshop, Workshop.CLOCK).form();
-        assertEquals("plan-where", form.inHandProperty().get().id());
-        type(form, "where", "coordinate machine");
-        form.goOn();
-        assertEquals(Optional.empty(), plan.openBeside());
-        assertEquals(List.of(), plan.open());
     }
 
     /** Every key of the forms is one that plan files have: the plan made so has nothing wrong. */
