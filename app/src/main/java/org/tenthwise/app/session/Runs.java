@@ -121,7 +121,8 @@ public final class Runs {
                 beginning.lot(),
                 beginning.machine(),
                 plan.source(),
-                beginning.noLot())));
+                beginning.noLot(),
+                beginning.occasion())));
         new MachineRack(ledger).find(beginning.machine()).ifPresent(events::add);
         List<Entry> entries = ledger.append(id, OffsetDateTime.now(clock), beginning.by(), events);
         return new RunSession(ledger, clock, new GaugeRack(ledger), steps, plan, entries);

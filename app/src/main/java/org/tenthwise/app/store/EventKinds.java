@@ -20,6 +20,7 @@ final class EventKinds {
     private static final EventKind<Event.Begun> BEGUN = new EventKind<>(
             "begun",
             1,
+            begun -> OccasionJson.format(begun.occasion()),
             Event.Begun.class,
             (begun, to) -> {
                 EventJson.write(begun.part(), to.putObject("part"));
@@ -30,6 +31,7 @@ final class EventKinds {
                 if (begun.noLot()) {
                     to.put("no-lot", true);
                 }
+                OccasionJson.write(begun.occasion(), to);
             },
             from -> new Event.Begun(
                     EventJson.part(from.object("part")),
@@ -37,7 +39,8 @@ final class EventKinds {
                     from.text("lot"),
                     from.text("machine"),
                     EventJson.plan(from.object("plan")),
-                    from.isSo("no-lot")));
+                    from.isSo("no-lot"),
+                    OccasionJson.read(from)));
 
     private static final EventKind<Event.GaugeKnown> GAUGE_KNOWN = new EventKind<>(
             "gauge-known",
@@ -127,8 +130,7 @@ final class EventKinds {
      * The newest format of an entry this release reads: it rises with each kind, and with each word or field of one.
      */
     static final int NEWEST_FORMAT = Math.max(
-            EventJson.FORMAT_OF_SCALES,
-            ALL.stream().mapToInt(EventKind::format).max().orElseThrow());
+            OccasionJson.FORMAT, ALL.stream().mapToInt(EventKind::format).max().orElseThrow());
 
     private static final Map<String, EventKind<?>> BY_NAME =
             ALL.stream().collect(Collectors.toMap(EventKind::name, kind -> kind));

@@ -87,6 +87,34 @@ final class JsonFields {
         return objects;
     }
 
+    /** The texts of a list, in their order; none where there is no such list. */
+    List<String> textsIfAny(String key) throws UnreadableEntry {
+        List<String> texts = new ArrayList<>();
+        for (JsonNode item : itemsIfAny(key)) {
+            if (!item.isTextual()) {
+                throw new UnreadableEntry(Message.of("entry.no-text", key));
+            }
+            texts.add(item.textValue());
+        }
+        return texts;
+    }
+
+    /** The whole numbers of a list, in their order; none where there is no such list. */
+    List<Long> wholesIfAny(String key) throws UnreadableEntry {
+        List<Long> numbers = new ArrayList<>();
+        for (JsonNode item : itemsIfAny(key)) {
+            if (!item.isIntegralNumber() || !item.canConvertToLong()) {
+                throw new UnreadableEntry(Message.of("entry.no-whole", key));
+            }
+            numbers.add(item.longValue());
+        }
+        return numbers;
+    }
+
+    private Iterable<JsonNode> itemsIfAny(String key) throws UnreadableEntry {
+        return object.has(key) ? value(key) : List.of();
+    }
+
     <E extends Enum<E>> E word(String key, Class<E> type) throws UnreadableEntry {
         String word = text(key);
         return Word.find(type, word)

@@ -21,10 +21,14 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.PartId;
+import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Occasion;
+import org.tenthwise.model.run.Purpose;
 import org.tenthwise.model.run.StepEvent;
 
 class EntryTextTest {
@@ -42,7 +46,7 @@ class EntryTextTest {
     void anEntryIsWrittenInTheWordsAndTheOrderThatStoresAlreadyHave(Example example) {
         String text = text("run-1", AT, "A. Turner", example.event());
 
-        int format = EventKinds.of(example.event()).format();
+        int format = EventKinds.of(example.event()).format(example.event());
         String said = format > EventKinds.FORMAT_UNSAID ? "\"format\":%d,".formatted(format) : "";
 
         assertEquals(
@@ -79,6 +83,27 @@ class EntryTextTest {
                         "A. Turner",
                         new StepEvent.ReadingTaken(3, "1.1", new Written("29.5", Unit.MILLIMETRE)))
                 .contains("format"));
+    }
+
+    /** An older release does not take such a run for one of which nothing was said. */
+    @Test
+    void aRunBegunForAPurposeSaysThatItTakesANewerFormat() throws UnreadableEntry {
+        Event.Begun plain =
+                new Event.Begun(new PartId("LG-2207", "C"), "1", "", "Lathe 3", new PlanSource("x", "ab".repeat(32)));
+        for (Purpose purpose : List.of(Purpose.NOT_STATED, Purpose.FIRST_PIECE, Purpose.LAST_PIECE)) {
+            Event.Begun begun = new Event.Begun(
+                    plain.part(),
+                    plain.serial(),
+                    plain.lot(),
+                    plain.machine(),
+                    plain.plan(),
+                    false,
+                    Occasion.of(purpose));
+            String text = text("run-1", AT, "A. Turner", begun);
+            assertEquals(purpose != Purpose.NOT_STATED, text.startsWith("{\"format\":9,"), text);
+            assertEquals(begun, EntryText.read(7, text.getBytes(UTF_8)).event());
+        }
+        assertFalse(text("run-1", AT, "A. Turner", plain).contains("occasion"));
     }
 
     /** Releases that did not tie the entries of a run together wrote no "before". */
@@ -173,6 +198,10 @@ class EntryTextTest {
         {"run":"r","kind":"temperature-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"of":"part","fahrenheit":"-460"}}               | -460 °F is not a temperature at which a size is measured
         {"run":"r","kind":"temperature-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"of":"part","celsius":"20","fahrenheit":"68"}}  | "celsius" is not known here
         {"run":"r","kind":"temperature-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"of":"part"}}                   | "celsius" is missing
+        {"run":"r","kind":"begun","at":"2026-03-02T07:15:00Z","by":"A","event":{"part":{"number":"1","revision":"A"},"serial":"1","lot":"","machine":"","plan":{"text":"x","sha256":"y"},"occasion":{"purpose":"whim"}}} | "whim" is not known as "purpose"
+        {"run":"r","kind":"begun","at":"2026-03-02T07:15:00Z","by":"A","event":{"part":{"number":"1","revision":"A"},"serial":"1","lot":"","machine":"","plan":{"text":"x","sha256":"y"},"occasion":{"purpose":"first-article-full"}}} | A first article needs a reason
+        {"run":"r","kind":"begun","at":"2026-03-02T07:15:00Z","by":"A","event":{"part":{"number":"1","revision":"A"},"serial":"1","lot":"","machine":"","plan":{"text":"x","sha256":"y"},"occasion":{"purpose":"in-process","piece":0}}} | Pieces are counted from 1
+        {"run":"r","kind":"begun","at":"2026-03-02T07:15:00Z","by":"A","event":{"part":{"number":"1","revision":"A"},"serial":"1","lot":"","machine":"","plan":{"text":"x","sha256":"y"},"occasion":{"purpose":"first-piece","affected":["1"]}}} | "affected" is not a whole number
         """)
     void whatCannotBeUnderstoodIsSaidAndNotReadByHalf(String text, String said) {
         byte[] body = text.getBytes(UTF_8);
@@ -265,7 +294,7 @@ class EntryTextTest {
                         .toList(),
                 Stream.concat(
                                 EventKinds.ALL.stream().map(EventKind::format),
-                                Stream.of(EventJson.FORMAT_OF_ANGLES, EventJson.FORMAT_OF_SCALES))
+                                Stream.of(EventJson.FORMAT_OF_ANGLES, EventJson.FORMAT_OF_SCALES, OccasionJson.FORMAT))
                         .filter(format -> format > EventKinds.FORMAT_UNSAID)
                         .sorted()
                         .toList());

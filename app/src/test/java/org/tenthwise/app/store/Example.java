@@ -20,9 +20,11 @@ import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.run.Baseline;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Document;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Occasion;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
 
@@ -60,6 +62,40 @@ record Example(String kind, Event event, String json) {
                         """
                         {"part":{"number":"LG-2207","revision":"C"},"serial":"0041","lot":"","machine":"Lathe 3",\
                         "plan":{"text":"x","sha256":"%s"},"no-lot":true}"""
+                                .formatted("ab".repeat(32))),
+                new Example(
+                        "begun",
+                        new Event.Begun(
+                                new PartId("LG-2207", "C"),
+                                "0042",
+                                "lot 9",
+                                "Lathe 3",
+                                new PlanSource("x", "ab".repeat(32)),
+                                false,
+                                Occasion.partialFirstArticle(
+                                                new Baseline("LG-2207-B-0001", "cd".repeat(32)),
+                                                "bore 0.02 wider",
+                                                List.of(7, 3))
+                                        .under("order 118", List.of("change 12", "change 14"))),
+                        """
+                        {"part":{"number":"LG-2207","revision":"C"},"serial":"0042","lot":"lot 9","machine":"Lathe 3",\
+                        "plan":{"text":"x","sha256":"%s"},"occasion":{"purpose":"first-article-partial",\
+                        "baseline":{"run":"LG-2207-B-0001","head":"%s"},"reason":"bore 0.02 wider","affected":[3,7],\
+                        "order":"order 118","changes":["change 12","change 14"]}}"""
+                                .formatted("ab".repeat(32), "cd".repeat(32))),
+                new Example(
+                        "begun",
+                        new Event.Begun(
+                                new PartId("LG-2207", "C"),
+                                "0045",
+                                "lot 9",
+                                "Lathe 3",
+                                new PlanSource("x", "ab".repeat(32)),
+                                false,
+                                Occasion.inProcess(5)),
+                        """
+                        {"part":{"number":"LG-2207","revision":"C"},"serial":"0045","lot":"lot 9","machine":"Lathe 3",\
+                        "plan":{"text":"x","sha256":"%s"},"occasion":{"purpose":"in-process","piece":5}}"""
                                 .formatted("ab".repeat(32))),
                 new Example(
                         "gauge-known",

@@ -113,8 +113,10 @@ public sealed interface Event
      *
      * @param lot material lot; empty where none was said
      * @param noLot whether it was said on purpose that there is no lot
+     * @param occasion what it was begun for; {@link Occasion#NOT_STATED} in runs of older releases
      */
-    record Begun(PartId part, String serial, String lot, String machine, PlanSource plan, boolean noLot)
+    record Begun(
+            PartId part, String serial, String lot, String machine, PlanSource plan, boolean noLot, Occasion occasion)
             implements Event {
 
         public Begun {
@@ -125,6 +127,10 @@ public sealed interface Event
 
         public Begun(PartId part, String serial, String lot, String machine, PlanSource plan) {
             this(part, serial, lot, machine, plan, false);
+        }
+
+        public Begun(PartId part, String serial, String lot, String machine, PlanSource plan, boolean noLot) {
+            this(part, serial, lot, machine, plan, noLot, Occasion.NOT_STATED);
         }
 
         @Override
