@@ -83,11 +83,17 @@ final class Wiring {
 
     /** In the language spoken now, on the paper of the place. */
     private List<RecordFormat> formats() {
-        return List.of(new PdfRecord(layout()), new CsvRecord(), new JsonRecord(), new AccountTable());
+        return Stream.concat(Stream.of(new PdfRecord(layout())), data().stream())
+                .toList();
+    }
+
+    /** What is read by programs; those that are whole are inside the printed record too. */
+    private static List<RecordFormat> data() {
+        return List.of(new CsvRecord(), new JsonRecord(), new AccountTable());
     }
 
     private RecordLayout layout() {
-        return new RecordLayout(spoken.words(), Paper.of(new LocaleCustoms(spoken.place())));
+        return new RecordLayout(spoken.words(), Paper.of(new LocaleCustoms(spoken.place())), data());
     }
 
     private Client client() {

@@ -78,6 +78,11 @@ public final class AccountTable implements RecordFormat {
     }
 
     @Override
+    public String mediaType() {
+        return "text/csv";
+    }
+
+    @Override
     public void write(Evidence evidence, OutputStream out) throws IOException {
         CSVPrinter printer = new CSVPrinter(new OutputStreamWriter(out, UTF_8), CSVFormat.RFC4180);
         printer.printRecord(HEAD);

@@ -26,6 +26,11 @@ public final class CsvRecord implements RecordFormat {
     }
 
     @Override
+    public String mediaType() {
+        return "text/csv";
+    }
+
+    @Override
     public void write(Evidence evidence, OutputStream out) throws IOException {
         Writer writer = new OutputStreamWriter(out, UTF_8);
         CSVPrinter printer = new CSVPrinter(writer, CSVFormat.RFC4180);

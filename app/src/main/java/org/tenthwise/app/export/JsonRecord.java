@@ -39,6 +39,16 @@ public final class JsonRecord implements RecordFormat {
     }
 
     @Override
+    public String mediaType() {
+        return "application/json";
+    }
+
+    @Override
+    public boolean isSource() {
+        return true;
+    }
+
+    @Override
     public void write(Evidence evidence, OutputStream out) throws IOException {
         DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
         DefaultIndenter lines = new DefaultIndenter("  ", "\n");

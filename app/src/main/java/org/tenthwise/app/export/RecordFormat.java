@@ -9,6 +9,16 @@ public interface RecordFormat {
     /** Ending of the file's name without its point, and the word the format is asked for by: {@code pdf}. */
     String extension();
 
+    /** What such a file is called where files travel inside others: a type of RFC 6838. */
+    default String mediaType() {
+        return "application/octet-stream";
+    }
+
+    /** Whether all other formats can be made again from it alone. */
+    default boolean isSource() {
+        return false;
+    }
+
     /** Whether it is a record by itself; a part of one is written only where it is asked for. */
     default boolean isWhole() {
         return true;

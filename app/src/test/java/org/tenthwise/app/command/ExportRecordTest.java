@@ -1,5 +1,6 @@
 package org.tenthwise.app.command;
 
+import org.tenthwise.app.export.Records;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -120,7 +121,8 @@ class ExportRecordTest {
         assertTrue(Files.readString(Path.of(typed.out().get(1))).contains("\"photo-taken\""));
         try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             ByteArrayOutputStream printed = new ByteArrayOutputStream();
-            new PdfRecord(new RecordLayout(Words.ENGLISH, Paper.A4)).write(Evidence.of(kept, run, "0.1.0"), printed);
+            new PdfRecord(new RecordLayout(Words.ENGLISH, Paper.A4, Records.DATA))
+                    .write(Evidence.of(kept, run, "0.1.0"), printed);
             try (PDDocument document = Loader.loadPDF(printed.toByteArray())) {
                 String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
                 assertTrue(text.contains("of a kind this one does not know (photo-taken)."), text);

@@ -129,7 +129,7 @@ class AngleRecordTest {
     @Test
     void thePrintedRecordHasEveryMark() throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        new PdfRecord(new RecordLayout(Words.ENGLISH, Paper.A4)).write(evidence(), out);
+        new PdfRecord(new RecordLayout(Words.ENGLISH, Paper.A4, Records.DATA)).write(evidence(), out);
         try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
             String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
             assertTrue(text.contains("59°40′00″ to 60°20′00″"), text);

@@ -133,7 +133,7 @@ class CalculatedRecordTest {
 
     private static String printed(Evidence evidence) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        new PdfRecord(new RecordLayout(Words.ENGLISH, Paper.A4)).write(evidence, out);
+        new PdfRecord(new RecordLayout(Words.ENGLISH, Paper.A4, Records.DATA)).write(evidence, out);
         try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
             return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
         }

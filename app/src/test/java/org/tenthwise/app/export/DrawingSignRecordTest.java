@@ -59,7 +59,7 @@ class DrawingSignRecordTest {
     void thePrintedRecordSaysEveryOne(Locale language) throws IOException {
         Words words = Words.of(language);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        new PdfRecord(new RecordLayout(words, Paper.A4)).write(evidence(), out);
+        new PdfRecord(new RecordLayout(words, Paper.A4, Records.DATA)).write(evidence(), out);
         try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
             String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
             for (int place = 0; place < SIGNS.size(); place++) {

@@ -119,7 +119,7 @@ class IndicatedRecordTest {
     @Test
     void thePrintedRecordSaysWhatItProvesAndWhatNot() throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        new PdfRecord(new RecordLayout(Words.ENGLISH, Paper.A4)).write(evidence(), out);
+        new PdfRecord(new RecordLayout(Words.ENGLISH, Paper.A4, Records.DATA)).write(evidence(), out);
         try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
             String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
             for (String said : List.of(

@@ -104,7 +104,7 @@ class PolarPositionRecordTest {
     @Test
     void thePrintedRecordHasEveryReadingInItsUnit() throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        new PdfRecord(new RecordLayout(Words.ENGLISH, Paper.A4)).write(evidence(), out);
+        new PdfRecord(new RecordLayout(Words.ENGLISH, Paper.A4, Records.DATA)).write(evidence(), out);
         java.nio.file.Files.createDirectories(java.nio.file.Path.of("target/records"));
         java.nio.file.Files.write(java.nio.file.Path.of("target/records/polar-position.pdf"), out.toByteArray());
         try (PDDocument document = Loader.loadPDF(out.toByteArray())) {

@@ -75,6 +75,9 @@ public final class Records {
         }
     }
 
+    /** What is inside a printed record. */
+    public static final List<RecordFormat> DATA = List.of(new CsvRecord(), new JsonRecord(), new AccountTable());
+
     private Records() {}
 
     public static ReadingsFile passing(DemoPart part) {

@@ -1,5 +1,6 @@
 package org.tenthwise.app.ui;
 
+import org.tenthwise.app.export.Records;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -30,7 +31,7 @@ class PagesScreenTest extends ScreenTest {
                 new Handout(
                         List.of(new CsvRecord()),
                         (run, as) -> Path.of(run),
-                        run -> new RecordLayout(words, Paper.A4).pages(Scene.FAILED.evidence()),
+                        run -> new RecordLayout(words, Paper.A4, Records.DATA).pages(Scene.FAILED.evidence()),
                         AskedViewer.none()),
                 workshop.tasks,
                 words);

@@ -1,5 +1,6 @@
 package org.tenthwise.app.ui;
 
+import org.tenthwise.app.export.Records;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -103,7 +104,7 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
     public static Handout handout() {
         return new Handout(
                 List.of(
-                        new PdfRecord(new RecordLayout(Words.ENGLISH, Paper.A4)),
+                        new PdfRecord(new RecordLayout(Words.ENGLISH, Paper.A4, Records.DATA)),
                         new CsvRecord(),
                         new JsonRecord(),
                         new AccountTable()),

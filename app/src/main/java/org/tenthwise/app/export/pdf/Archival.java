@@ -68,7 +68,7 @@ final class Archival {
         try {
             XMPMetadata xmp = XMPMetadata.createXMPMetadata();
             PDFAIdentificationSchema archival = xmp.createAndAddPDFAIdentificationSchema();
-            archival.setPart(2);
+            archival.setPart(3);
             archival.setConformance("B");
             DublinCoreSchema work = xmp.createAndAddDublinCoreSchema();
             work.setTitle(title);

@@ -12,7 +12,7 @@ import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.picture.Drawing;
 
-/** The record to print and to file: PDF/A-2b (ISO 19005-2). */
+/** The record to print and to file: PDF/A-3b (ISO 19005-3), with the other formats inside it. */
 public final class PdfRecord implements RecordFormat {
 
     private final RecordLayout layout;
@@ -24,6 +24,11 @@ public final class PdfRecord implements RecordFormat {
     @Override
     public String extension() {
         return "pdf";
+    }
+
+    @Override
+    public String mediaType() {
+        return "application/pdf";
     }
 
     @Override
@@ -43,6 +48,7 @@ public final class PdfRecord implements RecordFormat {
                     leaf.draw(new Drawing(new PdfPen(content, faces, left, height), layout.lettering(), paper.frame()));
                 }
             }
+            new Enclosures(layout.enclosed()).into(document, evidence);
             document.save(whole);
         } catch (UncheckedIOException e) {
             throw e.getCause();

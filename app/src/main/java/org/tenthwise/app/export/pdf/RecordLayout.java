@@ -3,6 +3,7 @@ package org.tenthwise.app.export.pdf;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.tenthwise.app.export.Evidence;
+import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.picture.TextMetrics;
 import org.tenthwise.model.words.Words;
 
@@ -12,11 +13,14 @@ public final class RecordLayout {
     private final Words words;
     private final Paper paper;
     private final TextMetrics lettering;
+    private final List<RecordFormat> enclosed;
 
-    public RecordLayout(Words words, Paper paper) {
+    /** @param formats of the same record; those that are whole travel inside the printed one */
+    public RecordLayout(Words words, Paper paper, List<RecordFormat> formats) {
         this.words = words;
         this.paper = paper;
         this.lettering = new TextMetrics(words);
+        this.enclosed = formats.stream().filter(RecordFormat::isWhole).toList();
     }
 
     Words words() {
@@ -29,6 +33,10 @@ public final class RecordLayout {
 
     TextMetrics lettering() {
         return lettering;
+    }
+
+    List<RecordFormat> enclosed() {
+        return enclosed;
     }
 
     List<Page> leaves(Evidence evidence) {

@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.util.List;
+import java.util.Map;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Locale;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -17,14 +20,21 @@ import org.tenthwise.model.words.Words;
 /** The printed record of whole drawings: every kind of check there is can be printed, passed or not. */
 class ExampleRecordTest {
 
+    private static final Path TO_LOOK_AT = Path.of("target", "records");
+
     @ParameterizedTest
     @EnumSource(ExamplePart.class)
     void everyCheckIsPrintedWhateverCameOfIt(ExamplePart part) throws Exception {
-        for (String readings : List.of(part.passingReadings(), part.failingReadings(), part.readingsWithSlips())) {
+        Map<String, String> samples = Map.of(
+                "pass", part.passingReadings(), "fail", part.failingReadings(), "slips", part.readingsWithSlips());
+        for (String sample : samples.keySet()) {
             for (Locale language : List.of(Locale.ENGLISH, Locale.GERMAN)) {
                 ByteArrayOutputStream out = new ByteArrayOutputStream();
-                new PdfRecord(new RecordLayout(Words.of(language), Paper.A4))
-                        .write(Records.whole(part.plan(), readings), out);
+                new PdfRecord(new RecordLayout(Words.of(language), Paper.A4, Records.DATA))
+                        .write(Records.whole(part.plan(), samples.get(sample)), out);
+                Files.createDirectories(TO_LOOK_AT);
+                Files.write(TO_LOOK_AT.resolve(part + "-" + sample + "-" + language + ".pdf"), out.toByteArray());
+                Archived.check(out.toByteArray());
                 try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
                     String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
                     part.plan().steps().forEach(step -> assertTrue(text.contains(step.name()), step::name));

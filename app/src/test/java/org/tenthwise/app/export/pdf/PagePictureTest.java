@@ -1,5 +1,6 @@
 package org.tenthwise.app.export.pdf;
 
+import org.tenthwise.app.export.Records;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -21,7 +22,7 @@ import org.tenthwise.model.words.Words;
 /** The pages shown are the pages written. */
 class PagePictureTest {
 
-    private static final RecordLayout A4 = new RecordLayout(Words.ENGLISH, Paper.A4);
+    private static final RecordLayout A4 = new RecordLayout(Words.ENGLISH, Paper.A4, Records.DATA);
 
     private static String letters(String text) {
         return text.codePoints()
@@ -42,7 +43,7 @@ class PagePictureTest {
             names = {"FAILED", "INCH_FAILED", "CONCEDED"})
     void everyPageShownHasTheLettersOfThePageWritten(Scene scene) throws IOException {
         for (Paper paper : Paper.values()) {
-            RecordLayout layout = new RecordLayout(Words.ENGLISH, paper);
+            RecordLayout layout = new RecordLayout(Words.ENGLISH, paper, Records.DATA);
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             new PdfRecord(layout).write(scene.evidence(), out);
             List<PagePicture> shown = layout.pages(scene.evidence());

@@ -1,5 +1,6 @@
 package org.tenthwise.app.ui.pages;
 
+import org.tenthwise.app.export.Records;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -25,7 +26,8 @@ class PagesViewModelTest {
     @RegisterExtension
     private final Workshop workshop = new Workshop();
 
-    private final List<PagePicture> pages = new RecordLayout(Words.ENGLISH, Paper.A4).pages(Scene.FAILED.evidence());
+    private final List<PagePicture> pages =
+            new RecordLayout(Words.ENGLISH, Paper.A4, Records.DATA).pages(Scene.FAILED.evidence());
 
     private PagesViewModel model() {
         PagesViewModel model = new PagesViewModel(
