@@ -143,7 +143,7 @@ abstract class PlanScreens implements Navigator {
                         new PlanHeadViewModel(plan, files, words, this, with.clock()).form(),
                         words,
                         RunHeading.titled(words.say("planning.head"), words, this::back)
-                                .end(Key.onward("outline", words.say("planning.outline"), () -> outline(plan))),
+                                .end(Key.onward("outline", words.say("planning.outline"), () -> outline(name, plan))),
                         () -> {})));
     }
 
@@ -154,8 +154,9 @@ abstract class PlanScreens implements Navigator {
     }
 
     @Override
-    public void outline(PlanInHand plan) {
-        shell.show(new OutlineView(new OutlineViewModel(plan, words, this), words, pictures, this));
+    public void outline(String name, PlanInHand plan) {
+        shell.show(
+                new OutlineView(new OutlineViewModel(name, plan, desk(), tasks, words, this), words, pictures, this));
     }
 
     @Override

@@ -250,7 +250,8 @@ class PlanScreenTest extends ScreenTest {
                 "plan",
                 "outline",
                 window -> new OutlineView(
-                        new OutlineViewModel(new PlanInHand(carrier()), words, workshop),
+                        new OutlineViewModel(
+                                "LG-2207-C", new PlanInHand(carrier()), desk(), workshop.tasks, words, workshop),
                         words,
                         window.pictures(),
                         workshop));

@@ -114,8 +114,8 @@ public class Ways implements Navigator {
     }
 
     @Override
-    public void outline(PlanInHand plan) {
-        asked.add("outline");
+    public void outline(String name, PlanInHand plan) {
+        asked.add("outline of " + name);
     }
 
     @Override

@@ -13,9 +13,6 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import org.tenthwise.app.drawing.DrawingPages;
-import org.tenthwise.app.drawing.PageImage;
-import org.tenthwise.app.drawing.PagePart;
-import org.tenthwise.app.drawing.PageReading;
 import org.tenthwise.app.picture.BalloonsOnPage;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.checklists.catalogue.PlanDesk;
@@ -27,6 +24,7 @@ import org.tenthwise.checklists.editing.TomlValue;
 import org.tenthwise.checklists.editing.ValueText;
 import org.tenthwise.model.plan.DrawingFile;
 import org.tenthwise.model.plan.PageSpot;
+import org.tenthwise.model.words.Message;
 import org.tenthwise.model.words.Words;
 
 /**
@@ -47,26 +45,16 @@ public final class BalloonsViewModel {
 
     private static final String STEP = "step";
     private static final String HASH = NamedKey.DRAWING_FILE_SHA256.key();
-    private static final double ENLARGED = 1.0 / 3;
 
-    private final String name;
     private final PlanInHand plan;
-    private final PlanDesk desk;
-    private final DrawingPages drawings;
-    private final LedgerTasks aside;
-    private final LedgerTasks tasks;
     private final Words words;
-    private final Optional<DrawingFile> file;
+    private final ChangesHere changes;
+    private final PageInHand page;
     private final ReadOnlyObjectWrapper<List<BalloonToPlace>> rows = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyIntegerWrapper inHand = new ReadOnlyIntegerWrapper(0);
     private final ReadOnlyObjectWrapper<BalloonsState> state;
     private final ReadOnlyStringWrapper toDo = new ReadOnlyStringWrapper("");
     private final ReadOnlyBooleanWrapper choosing = new ReadOnlyBooleanWrapper(false);
-    private Optional<PageImage> image = Optional.empty();
-    private Optional<String> lies = Optional.empty();
-    private PagePart part = PagePart.WHOLE;
-    private int changes;
-    private int asked;
 
     /**
      * @param place of the step whose balloon is in hand, from 0
@@ -81,18 +69,15 @@ public final class BalloonsViewModel {
             LedgerTasks aside,
             LedgerTasks tasks,
             Words words) {
-        this.name = name;
         this.plan = plan;
-        this.desk = desk;
-        this.drawings = drawings;
-        this.aside = aside;
-        this.tasks = tasks;
         this.words = words;
-        file = plan.text()
+        changes = new ChangesHere(name, plan, desk, tasks);
+        Optional<DrawingFile> file = plan.text()
                 .head()
                 .says(NamedKey.DRAWING_FILE.key())
                 .filter(DrawingFile::canBe)
                 .map(DrawingFile::named);
+        page = new PageInHand(file, drawings, aside, this::showNone, this::show);
         rows.set(rowsNow());
         rowOf(place).ifPresent(inHand::set);
         state = new ReadOnlyObjectWrapper<>(
@@ -124,7 +109,8 @@ public final class BalloonsViewModel {
 
     /** Shows the page the balloon in hand is on, or the first. */
     public void load() {
-        turnTo(inHandRow().flatMap(BalloonToPlace::spot).map(PageSpot::page).orElse(1));
+        page.turnTo(
+                inHandRow().flatMap(BalloonToPlace::spot).map(PageSpot::page).orElse(1));
         show();
     }
 
@@ -171,26 +157,8 @@ public final class BalloonsViewModel {
     public void take(int row) {
         inHand.set(row);
         choosing.set(false);
-        inHandRow().flatMap(BalloonToPlace::spot).ifPresent(this::see);
+        inHandRow().flatMap(BalloonToPlace::spot).ifPresent(page::see);
         show();
-    }
-
-    /** Turns to the page of a place, and where a part of it is enlarged that is elsewhere, to the part about it. */
-    private void see(PageSpot spot) {
-        turnTo(spot.page());
-        double x = x(spot);
-        double y = y(spot);
-        if (!part.shows(x, y)) {
-            part = PagePart.about(x, y, ENLARGED);
-        }
-    }
-
-    private static double x(PageSpot spot) {
-        return (double) spot.x() / PageSpot.WHOLE;
-    }
-
-    private static double y(PageSpot spot) {
-        return (double) spot.y() / PageSpot.WHOLE;
     }
 
     /**
@@ -202,9 +170,9 @@ public final class BalloonsViewModel {
     public void tap(double x, double y) {
         if (choosing.get()) {
             choosing.set(false);
-            part = PagePart.about(x, y, ENLARGED);
-        } else if (image.isPresent() && inHandRow().isPresent()) {
-            place(new PageSpot(image.get().page(), thousandths(x), thousandths(y)));
+            page.enlargeAbout(x, y);
+        } else if (page.image().isPresent() && inHandRow().isPresent()) {
+            place(new PageSpot(page.image().get().page(), thousandths(x), thousandths(y)));
         }
         show();
     }
@@ -214,7 +182,6 @@ public final class BalloonsViewModel {
     }
 
     private void place(PageSpot spot) {
-        String before = plan.text().text();
         boolean isRight = !isReplaced();
         int step = rows.get().get(inHand.get()).place();
         plan.change(text -> {
@@ -224,7 +191,7 @@ public final class BalloonsViewModel {
                     table -> table.withAfter(NamedKey.before(SpotText.KEY), SpotText.KEY, SpotText.written(spot)));
             return isRight ? ofTheFileThatLies(placed) : placed;
         });
-        keepIfOther(before);
+        lookForChange();
         int count = rows.get().size();
         IntStream.range(1, count)
                 .map(next -> (inHand.get() + next) % count)
@@ -234,7 +201,8 @@ public final class BalloonsViewModel {
     }
 
     private PlanText ofTheFileThatLies(PlanText text) {
-        return text.withHead(head -> head.withAfter(NamedKey.before(HASH), HASH, TomlValue.text(lies.orElseThrow())));
+        return text.withHead(head -> head.withAfter(
+                NamedKey.before(HASH), HASH, TomlValue.text(page.lies().orElseThrow())));
     }
 
     /**
@@ -242,50 +210,37 @@ public final class BalloonsViewModel {
      * before somebody says that they are right.
      */
     public boolean isReplaced() {
-        return lies.isPresent()
+        return page.lies().isPresent()
                 && rows.get().stream().anyMatch(row -> row.spot().isPresent())
-                && !plan.text().head().says(HASH).equals(lies);
+                && !plan.text().head().says(HASH).equals(page.lies());
     }
 
     /** Says that every place was looked at and is right on the file as it lies in the folder now. */
     public void allAreRight() {
         if (isReplaced()) {
-            String before = plan.text().text();
             plan.change(this::ofTheFileThatLies);
-            keepIfOther(before);
+            lookForChange();
             show();
         }
     }
 
-    private void keepIfOther(String before) {
-        if (!plan.text().text().equals(before)) {
-            changes++;
-            keep();
+    private void lookForChange() {
+        if (changes.isAnother()) {
+            rows.set(rowsNow());
         }
-    }
-
-    private void keep() {
-        rows.set(rowsNow());
-        tasks.run(
-                () -> {
-                    desk.keep(name, plan.text());
-                    return true;
-                },
-                done -> {});
     }
 
     /** Whether a place was set here that can be taken back. */
     public boolean canUndo() {
-        return changes > 0;
+        return changes.canUndo();
     }
 
     /** Takes the last place back; its balloon is in hand again. */
     public void undo() {
         if (canUndo()) {
             List<BalloonToPlace> before = rows.get();
-            plan.undo();
-            changes--;
-            keep();
+            changes.undo();
+            rows.set(rowsNow());
             IntStream.range(0, before.size())
                     .filter(row -> !before.get(row).equals(rows.get().get(row)))
                     .findFirst()
@@ -296,57 +251,38 @@ public final class BalloonsViewModel {
 
     /** The whole page again, or the part of it that is tapped next. */
     public void enlarge() {
-        if (part.isWhole()) {
+        if (page.part().isWhole()) {
             choosing.set(!choosing.get());
         } else {
-            part = PagePart.WHOLE;
+            page.seeAll();
         }
         show();
     }
 
     public void next() {
-        image.ifPresent(shown -> turnTo(shown.page() + 1));
+        page.image().ifPresent(shown -> page.turnTo(shown.page() + 1));
     }
 
     public void previous() {
-        image.ifPresent(shown -> turnTo(shown.page() - 1));
+        page.image().ifPresent(shown -> page.turnTo(shown.page() - 1));
     }
 
-    private void turnTo(int page) {
-        if (file.isEmpty() || image.filter(shown -> shown.page() == page).isPresent()) {
-            return;
-        }
-        image = Optional.empty();
-        part = PagePart.WHOLE;
+    private void showNone(Message why) {
         choosing.set(false);
-        state.set(new BalloonsState.Without(words.say("balloons.waiting")));
-        int number = ++asked;
-        aside.run(() -> drawings.page(file.get(), page), reading -> {
-            if (number == asked) {
-                drawn(reading);
-            }
-        });
-    }
-
-    private void drawn(PageReading reading) {
-        if (reading instanceof PageReading.Readable readable) {
-            image = Optional.of(readable.image());
-            lies = Optional.of(readable.sha256());
-            show();
-        } else if (reading instanceof PageReading.Unreadable unreadable) {
-            state.set(new BalloonsState.Without(words.say(unreadable.why())));
-        }
+        state.set(new BalloonsState.Without(words.say(why)));
     }
 
     private void show() {
         toDo.set(toDoNow());
-        image.ifPresent(page -> state.set(new BalloonsState.Seen(
-                page,
-                part,
-                new BalloonsOnPage(placedOn(page.page()), words.say("balloons.page", page.page(), page.pages())),
-                words.say("balloons.page", page.page(), page.pages()),
-                page.page() > 1,
-                page.page() < page.pages())));
+        page.image()
+                .ifPresent(shown -> state.set(new BalloonsState.Seen(
+                        shown,
+                        page.part(),
+                        new BalloonsOnPage(
+                                placedOn(shown.page()), words.say("balloons.page", shown.page(), shown.pages())),
+                        words.say("balloons.page", shown.page(), shown.pages()),
+                        shown.page() > 1,
+                        shown.page() < shown.pages())));
     }
 
     private String toDoNow() {
@@ -361,22 +297,23 @@ public final class BalloonsViewModel {
                 .orElseGet(() -> words.say("balloons.none"));
     }
 
-    private List<BalloonsOnPage.Placed> placedOn(int page) {
+    private List<BalloonsOnPage.Placed> placedOn(int number) {
         return rows.get().stream()
-                .flatMap(row -> row.spot().filter(spot -> spot.page() == page).map(spot -> placed(row, spot)).stream())
+                .flatMap(
+                        row -> row.spot().filter(spot -> spot.page() == number).map(spot -> placed(row, spot)).stream())
                 .toList();
     }
 
     private BalloonsOnPage.Placed placed(BalloonToPlace row, PageSpot spot) {
         return new BalloonsOnPage.Placed(
                 row.number(),
-                part.across(x(spot)),
-                part.down(y(spot)),
+                page.part().across(PageInHand.x(spot)),
+                page.part().down(PageInHand.y(spot)),
                 inHandRow().filter(row::equals).isPresent());
     }
 
     /** Whether the key of the size leads back to the whole page. */
     public boolean isEnlarged() {
-        return !part.isWhole();
+        return !page.part().isWhole();
     }
 }

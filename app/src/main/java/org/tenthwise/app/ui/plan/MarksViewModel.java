@@ -20,7 +20,6 @@ import org.tenthwise.checklists.catalogue.PlanDesk;
 import org.tenthwise.checklists.editing.MarkText;
 import org.tenthwise.checklists.editing.OutlineText;
 import org.tenthwise.checklists.editing.PlanInHand;
-import org.tenthwise.checklists.editing.PlanText;
 import org.tenthwise.checklists.editing.TableText;
 import org.tenthwise.model.plan.Mark;
 import org.tenthwise.model.plan.Outline;
@@ -43,10 +42,8 @@ public final class MarksViewModel {
      */
     public record MarkRow(String title, String line, Optional<Mark> mark) {}
 
-    private final String name;
     private final PlanInHand plan;
-    private final PlanDesk desk;
-    private final LedgerTasks tasks;
+    private final ChangesHere changes;
     private final Words words;
     private final Navigator navigator;
     private final Unit unit;
@@ -55,8 +52,6 @@ public final class MarksViewModel {
     private final ReadOnlyIntegerWrapper inHand = new ReadOnlyIntegerWrapper(0);
     private final ReadOnlyStringWrapper toDo = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Optional<OutlinePicture>> drawn = new ReadOnlyObjectWrapper<>(Optional.empty());
-    private PlanText seen;
-    private int changes;
 
     /** @param place of the check in hand, from 0 */
     public MarksViewModel(
@@ -67,15 +62,12 @@ public final class MarksViewModel {
             LedgerTasks tasks,
             Words words,
             Navigator navigator) {
-        this.name = name;
         this.plan = plan;
-        this.desk = desk;
-        this.tasks = tasks;
+        this.changes = new ChangesHere(name, plan, desk, tasks);
         this.words = words;
         this.navigator = navigator;
-        this.seen = plan.text();
-        unit = seen.unit();
-        outline = OutlineText.of(seen)
+        unit = plan.text().unit();
+        outline = OutlineText.of(plan.text())
                 .outline(unit, plan.plan().flatMap(Plan::outline))
                 .filter(part -> part.greatestDiameter().signum() > 0);
         inHand.set(place);
@@ -103,21 +95,8 @@ public final class MarksViewModel {
 
     /** Shows the marks as they are now: one can have been told by its figures meanwhile. */
     public void load() {
-        if (!plan.text().text().equals(seen.text())) {
-            changes++;
-            keep();
-        }
+        changes.isAnother();
         show();
-    }
-
-    private void keep() {
-        seen = plan.text();
-        tasks.run(
-                () -> {
-                    desk.keep(name, seen);
-                    return true;
-                },
-                done -> {});
     }
 
     private void show() {
@@ -211,16 +190,14 @@ public final class MarksViewModel {
 
     /** Whether a mark was set here that can be taken back. */
     public boolean canUndo() {
-        return changes > 0;
+        return changes.canUndo();
     }
 
     /** Takes the last mark back; its check is in hand again. */
     public void undo() {
         if (canUndo()) {
             List<MarkRow> before = rows.get();
-            plan.undo();
-            changes--;
-            keep();
+            changes.undo();
             show();
             IntStream.range(0, before.size())
                     .filter(row -> !before.get(row).equals(rows.get().get(row)))

@@ -15,11 +15,13 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import org.tenthwise.app.picture.OutlinePicture;
 import org.tenthwise.app.picture.Picture;
+import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
+import org.tenthwise.checklists.catalogue.PlanDesk;
+import org.tenthwise.checklists.editing.MarkText;
 import org.tenthwise.checklists.editing.OutlineText;
 import org.tenthwise.checklists.editing.OutlineText.Side;
 import org.tenthwise.checklists.editing.PlanInHand;
-import org.tenthwise.checklists.editing.PlanText;
 import org.tenthwise.checklists.editing.ProfileElement;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.quantity.Unit;
@@ -46,6 +48,7 @@ public final class OutlineViewModel {
     }
 
     private final PlanInHand plan;
+    private final ChangesHere changes;
     private final Words words;
     private final Navigator navigator;
     private final Unit unit;
@@ -54,15 +57,14 @@ public final class OutlineViewModel {
     private final ReadOnlyIntegerWrapper inHand = new ReadOnlyIntegerWrapper(0);
     private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Optional<Picture>> drawn = new ReadOnlyObjectWrapper<>(Optional.empty());
-    private PlanText seen;
-    private int changes;
 
-    public OutlineViewModel(PlanInHand plan, Words words, Navigator navigator) {
+    public OutlineViewModel(
+            String name, PlanInHand plan, PlanDesk desk, LedgerTasks tasks, Words words, Navigator navigator) {
         this.plan = plan;
+        this.changes = new ChangesHere(name, plan, desk, tasks);
         this.words = words;
         this.navigator = navigator;
-        this.seen = plan.text();
-        unit = seen.unit();
+        unit = plan.text().unit();
         show();
     }
 
@@ -92,14 +94,9 @@ public final class OutlineViewModel {
 
     /** Shows the outline as it is now: an element can have been told meanwhile. */
     public void load() {
-        if (!plan.text().text().equals(seen.text())) {
-            boolean isAdded =
-                    elements().size() > OutlineText.of(seen).of(side.get()).size();
-            changes++;
-            if (isAdded && elements().size() > 1) {
-                inHand.set(inHand.get() + 1);
-            }
-            seen = plan.text();
+        int before = OutlineText.of(changes.before()).of(side.get()).size();
+        if (changes.isAnother() && elements().size() > Math.max(before, 1)) {
+            inHand.set(inHand.get() + 1);
         }
         show();
     }
@@ -150,9 +147,9 @@ public final class OutlineViewModel {
         Stream<String> wrong =
                 text.wrong(unit).map(message -> words.say("planning.outline.wrong", words.say(message))).stream();
         boolean isMarked =
-                plan.steps().stream().anyMatch(step -> step.value("at").isPresent());
+                plan.steps().stream().anyMatch(step -> step.value(MarkText.KEY).isPresent());
         Stream<String> again =
-                changes > 0 && isMarked ? Stream.of(words.say("planning.outline.marks")) : Stream.empty();
+                changes.canUndo() && isMarked ? Stream.of(words.say("planning.outline.marks")) : Stream.empty();
         return Stream.concat(Stream.of(size), Stream.concat(wrong, again)).collect(Collectors.joining(" "));
     }
 
@@ -212,15 +209,12 @@ public final class OutlineViewModel {
 
     /** Whether something was changed here that can be taken back. */
     public boolean canUndo() {
-        return changes > 0;
+        return changes.canUndo();
     }
 
+    /** Takes the last change back. */
     public void undo() {
-        if (canUndo()) {
-            plan.undo();
-            changes--;
-            seen = plan.text();
-            show();
-        }
+        changes.undo();
+        show();
     }
 }

@@ -96,7 +96,7 @@ public interface Navigator {
     void planBeside(PlanInHand plan, PlanInHand.Beside open);
 
     /** The profiles of the part, to be typed. */
-    void outline(PlanInHand plan);
+    void outline(String name, PlanInHand plan);
 
     /**
      * The figures of an element of the outline.

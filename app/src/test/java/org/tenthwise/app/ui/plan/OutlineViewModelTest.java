@@ -4,13 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.plan.OutlineViewModel.ElementDeed;
 import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.checklists.catalogue.PlanDesk;
 import org.tenthwise.checklists.editing.OutlineText.Side;
 import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.PlanText;
@@ -20,6 +24,9 @@ class OutlineViewModelTest {
 
     @RegisterExtension
     private final Workshop workshop = new Workshop();
+
+    @TempDir
+    Path folder;
 
     private static PlanInHand carrier() {
         return new PlanInHand(PlanText.of(DemoPart.SCREW_CARRIER.planText()).orElseThrow());
@@ -39,7 +46,7 @@ class OutlineViewModelTest {
     }
 
     private OutlineViewModel model(PlanInHand plan) {
-        return new OutlineViewModel(plan, Words.ENGLISH, workshop);
+        return new OutlineViewModel("LG-2207-C", plan, new PlanDesk(folder), workshop.tasks, Words.ENGLISH, workshop);
     }
 
     private ElementViewModel element(PlanInHand plan, Side side, int place, boolean isNew) {
@@ -186,5 +193,20 @@ class OutlineViewModelTest {
             model.act(ElementDeed.TAKE_OUT);
         }
         assertEquals(1, model.rowsProperty().get().size());
+    }
+
+    @Test
+    void whatIsMovedIsKeptAsADraftAtOnceAndSoIsWhatIsTakenBack() throws IOException {
+        PlanInHand plan = carrier();
+        OutlineViewModel model = model(plan);
+        model.act(ElementDeed.RIGHT);
+        assertEquals(List.of("Ø70", "Ø40", "Ø48"), titles(model));
+        assertEquals(plan.text().text(), kept());
+        model.undo();
+        assertEquals(DemoPart.SCREW_CARRIER.planText(), kept());
+    }
+
+    private String kept() throws IOException {
+        return new PlanDesk(folder).open("LG-2207-C").orElseThrow().text();
     }
 }
