@@ -3,10 +3,15 @@ package org.tenthwise.checklists.rules;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.tenthwise.checklists.rules.RequirementRead.problems;
+import static org.tenthwise.checklists.rules.RequirementRead.step;
+import static org.tenthwise.checklists.rules.RequirementRead.limits;
+import static org.tenthwise.checklists.rules.RequirementRead.from;
+import static org.tenthwise.checklists.rules.RequirementRead.read;
+import static org.tenthwise.checklists.rules.RequirementRead.requirement;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -22,69 +27,11 @@ import org.tenthwise.model.plan.PositionCheck;
 import org.tenthwise.model.plan.ScaleCheck;
 import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.Step;
-import org.tenthwise.model.quantity.Written;
-import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.tolerance.MaterialModifier;
 import org.tenthwise.model.words.Words;
 
 /** Tolerance classes: ISO 286-2:2010; thread: ISO 965-1, as the sums give them; general tolerances: ISO 2768-1. */
 class RequirementTest {
-
-    private static final String HEAD =
-            """
-            format = 1
-            part = "T-1"
-            revision = "A"
-            issue = "1"
-            name = "Test piece"
-            material = "steel"
-            drawing = "T-1 sheet 2"
-            tolerance = "ISO 2768-m"
-            unit = "mm"
-
-            [[operation]]
-            number = 10
-            name = "Turn"
-
-            [[step]]
-            number = 5
-            operation = 10
-            """;
-
-    private static PlanReading read(String keys) {
-        return new PlanReader().read(HEAD + keys);
-    }
-
-    private static Step step(String keys) {
-        return assertInstanceOf(PlanReading.Good.class, read(keys), () -> problems(keys))
-                .plan()
-                .step(5);
-    }
-
-    private static String problems(String keys) {
-        return read(keys) instanceof PlanReading.Bad bad
-                ? bad.problems().stream()
-                        .map(problem -> problem.line() + ": " + Words.ENGLISH.say(problem.what()))
-                        .collect(Collectors.joining("\n"))
-                : "";
-    }
-
-    private static String limits(Step step) {
-        Limits limits = step.limits().orElseThrow();
-        return limits.lower().map(Written::text).orElse("-") + " "
-                + limits.upper().map(Written::text).orElse("-");
-    }
-
-    private static String from(Step step) {
-        return step.limits()
-                .flatMap(Limits::origin)
-                .map(origin -> origin.designation())
-                .orElse("");
-    }
-
-    private static String requirement(String text) {
-        return "requirement = \"" + text + "\"\nmethod = \"So.\"\n";
-    }
 
     @Test
     void kindLimitsNameAndGaugeFollowFromTheWordsOfTheDrawing() {
@@ -243,38 +190,6 @@ class RequirementTest {
         assertEquals(limits, limits(step(asked + "shape = \"" + shape + "\"\n" + side)));
     }
 
-    @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
-            kind = "scale" unit = "µm" upper = 3.2                             | Ra 1.6        | the limits of the check are
-            kind = "scale" unit = "µm" upper = 1.6 rule = "16-percent"         | Ra 1.6 MAX    | is accepted by the rule "max"
-            kind = "indicated" movement_of = "flatness" limit = 0.05           | ⏥ 0.02        | the limits of the check are
-            kind = "position" zone = 0.3 x = 1 y = 1                           | ⌖ Ø0.2 A B    | the limits of the check are
-            kind = "indicated" movement_of = "squareness"                      | ⌖ Ø0.2 A B    | of another kind
-            kind = "scale" unit = "µm"                                         | 12.5 ±0.1     | of another kind
-            """)
-    void whatStandsBesideAFrameOrAScaleAndSaysOtherwiseIsRefused(String keys, String text, String said) {
-        String gauge =
-                keys.contains("scale") ? "other-instrument" : keys.contains("indicated") ? "dial-indicator" : "caliper";
-        String problems = problems(keys.replaceAll(" (?=[a-z_]+ = )", "\n") + "\nname = \"N\"\n" + requirement(text)
-                + (keys.contains("position") ? "" : "places = [\"there\"]\n") + "gauge_kind = \"" + gauge + "\"\n");
-        assertTrue(problems.contains(said), problems);
-    }
-
-    @Test
-    void aBonusThatTheDrawingDoesNotGiveIsRefused() {
-        String hole = "kind = \"position\"\nname = \"P\"\nzone = 0.2\nmodifier = \"mmc\"\nx = 1\ny = 1\n";
-        String problems = problems(hole + requirement("⌖ Ø0.2 A B") + "gauge_kind = \"coordinate-machine\"\n");
-        assertTrue(problems.contains("size_step"), problems);
-        String bore =
-                requirement("Ø6 H7") + "places = [\"there\"]\nmaster = 6.000\n\n[[step]]\nnumber = 6\noperation = 10\n";
-        String beside = problems(
-                bore + hole + "size_step = 5\n" + requirement("⌖ Ø0.2 A B") + "gauge_kind = \"coordinate-machine\"\n");
-        assertTrue(beside.contains("has modifier \"none\", the check says \"mmc\""), beside);
-    }
-
     @Test
     void aCountFollowsAndEachIsRead() {
         Step step = step(requirement("4X R2 ±0.2"));
@@ -306,67 +221,6 @@ class RequirementTest {
         assertEquals(List.of(), written.requirements());
     }
 
-    @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
-            Ø12.5 ±0.1               | a bore or a shaft
-            10 7                     | cannot be read: 10 and 7 with nothing between
-            (12.5)                   | not inspected
-            60° BSC                  | not inspected
-            M10x1.25                 | No kind of check follows
-            Ø6.6 ±0.1 THRU ↧ 6 ±0.2  | several parts
-            45°                      | has no tolerance
-            0.4                      | has no tolerance
-            1.5 in ±.005 in          | in in, the plan in mm
-            """)
-    void whatIsInDoubtIsSaidWhereTheRequirementStands(String text, String said) {
-        String problems = problems(requirement(text) + "places = [\"there\"]\n");
-        assertTrue(problems.lines().anyMatch(line -> line.startsWith("18:") && line.contains(said)), () -> problems);
-    }
-
-    /** Half a diameter, degrees out of millimetres, a zone as a size: limits that would scrap the part. */
-    @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
-            kind = "diameter"                     | R6 ±0.2
-            kind = "bore"                         | R6 ±0.2
-            kind = "bore"                         | M8x1.25-6H
-            kind = "angle"                        | 12 ±0.1
-            kind = "depth"                        | Ø12 ±0.1
-            kind = "width"                        | 2 ±0.1 X 45° ±1°
-            kind = "size" feature = "radius"      | Ø12 ±0.1
-            kind = "size" feature = "chamfer"     | R1 ±0.1
-            kind = "size" feature = "length"      | R6 ±0.2
-            kind = "size" feature = "length"      | ⌖ Ø0.1 A B
-            kind = "size" feature = "length"      | 45° ±1°
-            """)
-    void wordsOfAnotherKindGiveACheckNoLimits(String kind, String text) {
-        String problems =
-                problems(kind.replace(" feature", "\nfeature") + "\n" + requirement(text) + "places = [\"there\"]\n");
-        assertTrue(problems.contains("The requirement is of another kind than"), problems);
-    }
-
-    /** Limits that are a radius's are not a diameter's because somebody typed them. */
-    @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
-            kind = "diameter"                     | R6 ±0.2
-            kind = "size" feature = "radius"      | Ø6 ±0.2
-            kind = "size" feature = "length"      | R6 ±0.2
-            """)
-    void limitsTypedBesideWordsOfAnotherKindAreRefused(String kind, String text) {
-        String typed = "\nname = \"It\"\nlower = 5.8\nupper = 6.2\ngauge_kind = \"projector\"\nplaces = [\"there\"]\n";
-        String problems = problems(kind.replace(" feature", "\nfeature") + typed + requirement(text));
-        assertTrue(problems.contains("The requirement is of another kind than"), problems);
-        assertEquals("5.8 6.2", limits(step("kind = \"size\"\nfeature = \"radius\"" + typed + requirement("R6 ±0.2"))));
-    }
-
     /** Whoever leaves the sign out says by the kind what the figure is of. */
     @ParameterizedTest
     @CsvSource({"bore", "diameter", "width", "depth"})
@@ -375,44 +229,5 @@ class RequirementTest {
                 "11.9 12.1",
                 limits(step("kind = \"" + kind + "\"\ngauge_kind = \"caliper\"\n" + requirement("12 ±0.1")
                         + "places = [\"there\"]\n")));
-    }
-
-    @Test
-    void whatIsLeftToSayIsNamed() {
-        String problems = problems("requirement = \"Ø30 H7\"\n");
-        assertTrue(problems.contains("method"), problems);
-        assertTrue(problems.contains("places"), problems);
-        assertTrue(problems.contains("master"), problems);
-        assertEquals(3, problems.lines().count(), problems);
-    }
-
-    private static String bore(String lower, String upper, String more) {
-        return "kind = \"bore\"\nname = \"B\"\ngauge_kind = \"inside-micrometer\"\nlower = " + lower + "\nupper = "
-                + upper + "\nplaces = [\"there\"]\n" + more + requirement("Ø30 H7");
-    }
-
-    @Test
-    void limitsBesideItThatDisagreeAreRefused() {
-        assertEquals("30.000 30.021", limits(step(bore("30.000", "30.021", ""))));
-        String problems = problems(bore("30.000", "30.033", ""));
-        assertTrue(
-                problems.contains("says 30 to 30.021 mm, the limits of the check are 30.000 to 30.033 mm"), problems);
-        assertEquals("29.5 29.6", limits(step(bore("29.5", "29.6", "class = \"in-process\"\n"))));
-    }
-
-    @Test
-    void aCountBesideItThatDisagreesIsRefused() {
-        String problems = problems(
-                "kind = \"bore\"\ngauge_kind = \"inside-micrometer\"\ncount = 2\n" + requirement("4X Ø6 ±0.1"));
-        assertTrue(problems.contains("count is 2, and the requirement says 4X"), problems);
-    }
-
-    @Test
-    void theGeneralToleranceAtTheHeadMustBeOne() {
-        String text = HEAD.replace("ISO 2768-m", "medium") + requirement("30") + "places = [\"there\"]\n";
-        PlanReading.Bad bad = assertInstanceOf(PlanReading.Bad.class, new PlanReader().read(text));
-        assertTrue(bad.problems().stream()
-                .anyMatch(problem ->
-                        problem.line() == 8 && Words.ENGLISH.say(problem.what()).contains("no general tolerance")));
     }
 }
