@@ -50,7 +50,7 @@ public record Box(double left, double top, double right, double bottom) {
     }
 
     /** The part of this box that lies in {@code other}, which it meets. */
-    Box within(Box other) {
+    public Box within(Box other) {
         return new Box(
                 Math.max(left, other.left),
                 Math.max(top, other.top),

@@ -22,7 +22,7 @@ public final class Drawing {
     }
 
     /** The same room without ink: for finding out what fits. */
-    Drawing rehearsal() {
+    public Drawing rehearsal() {
         return rehearsal(new NullPen());
     }
 
@@ -45,12 +45,12 @@ public final class Drawing {
     }
 
     /** {@code pixels} that grow with the text: room for lettering. */
-    double lettered(double pixels) {
+    public double lettered(double pixels) {
         return pixels * frame.textScale();
     }
 
     /** {@code pixels} that shrink with the lines, within bounds: room for ticks and heads. */
-    double ruled(double pixels) {
+    public double ruled(double pixels) {
         return pixels * Math.max(0.6, frame.lineScale());
     }
 
@@ -104,7 +104,7 @@ public final class Drawing {
     }
 
     /** Between a limit and the limit less its guard band, hatched the other way. */
-    void guardBand(List<Point> area) {
+    public void guardBand(List<Point> area) {
         hatch(List.of(area), -45, BAND_SPACING, Stroke.CUT_METAL, Role.UNPROVEN);
     }
 
@@ -123,7 +123,7 @@ public final class Drawing {
     }
 
     /** The box a text would fill, tails and all. */
-    Box boxOf(Label label, Point at, Anchor anchor) {
+    public Box boxOf(Label label, Point at, Anchor anchor) {
         double left = at.x() - anchor.across * width(label);
         double top = at.y() - anchor.down * height(label);
         return new Box(left, top, left + width(label), top + height(label) + TextMetrics.TAIL * lettered(label.size()));
@@ -134,17 +134,17 @@ public final class Drawing {
     }
 
     /** In the middle of {@code room}. */
-    Box text(Label label, Box room) {
+    public Box text(Label label, Box room) {
         return text(label, room, Anchor.CENTRE);
     }
 
     /** Half-way up {@code room}, at its left or right end or in its middle. */
-    Box text(Label label, Box room, Anchor anchor) {
+    public Box text(Label label, Box room, Anchor anchor) {
         return text(label, new Point(room.left() + anchor.across * room.width(), room.centreY()), anchor);
     }
 
     /** @param under what is laid under a backed label */
-    Box text(Label label, Point at, Anchor anchor, Role under) {
+    public Box text(Label label, Point at, Anchor anchor, Role under) {
         Box box = boxOf(label, at, anchor);
         double size = lettered(label.size());
         if (label.backed()) {
@@ -167,7 +167,7 @@ public final class Drawing {
     }
 
     /** A filled arrow head with its tip at {@code tip}, coming from the side of {@code from}. */
-    void head(Point from, Point tip, Role role) {
+    public void head(Point from, Point tip, Role role) {
         head(from, tip, ruled(HEAD_LENGTH), ruled(HEAD_WIDTH), role);
     }
 

@@ -8,7 +8,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Keeps account of what is already on the sheet, and finds places where something still fits. */
-final class FreeRoom {
+public final class FreeRoom {
 
     private static final double STEP = 6;
     private static final double ROUNDING = 0.01;
@@ -20,11 +20,11 @@ final class FreeRoom {
     private final List<Box> taken = new ArrayList<>();
     private final List<Shape.Circle> round = new ArrayList<>();
 
-    FreeRoom(Box frame) {
+    public FreeRoom(Box frame) {
         this.frame = frame;
     }
 
-    void take(Box box) {
+    public void take(Box box) {
         taken.add(box);
     }
 
@@ -75,7 +75,7 @@ final class FreeRoom {
     }
 
     /** The free place nearest to {@code wanted}; it is then taken. Absent where the sheet is full. */
-    Optional<Box> nearest(double width, double height, Point wanted) {
+    public Optional<Box> nearest(double width, double height, Point wanted) {
         return nearest(width, height, wanted, box -> true);
     }
 
@@ -101,7 +101,7 @@ final class FreeRoom {
     }
 
     /** Whether a line crosses nothing that is taken as a box. */
-    boolean isFree(Point from, Point to) {
+    public boolean isFree(Point from, Point to) {
         int spots = spots(from, to);
         for (Box box : taken) {
             Box clear = box.grown(LINE);
@@ -114,7 +114,7 @@ final class FreeRoom {
         return true;
     }
 
-    void take(Point from, Point to) {
+    public void take(Point from, Point to) {
         along(from, to).forEach(taken::add);
     }
 

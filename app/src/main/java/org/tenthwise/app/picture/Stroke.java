@@ -32,7 +32,7 @@ public record Stroke(double width, List<Double> dash) {
         dash = List.copyOf(dash);
     }
 
-    static Stroke solid(double width) {
+    public static Stroke solid(double width) {
         return new Stroke(width, List.of());
     }
 
