@@ -102,6 +102,12 @@ public final class PlanInHand {
         return text.list(STEP);
     }
 
+    /** How many checks the plan has, with what is proven elsewhere and what else the drawing asks for. */
+    public int checks() {
+        return steps().size()
+                + BESIDE.stream().mapToInt(list -> text.list(list).size()).sum();
+    }
+
     /** The first of the tables outside the order of work about which something is open; absent where none is. */
     public Optional<Beside> openBeside() {
         return BESIDE.stream().flatMap(list -> openOf(list).stream()).findFirst();

@@ -12,7 +12,10 @@ import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.checklists.catalogue.ExamplePart;
 import org.tenthwise.model.plan.Plan;
 
 class PlanInHandTest {
@@ -93,6 +96,15 @@ class PlanInHandTest {
                         .toList());
         assertTrue(plan.steps().subList(depth, depth + 3).stream()
                 .allMatch(step -> step.says("balloon").equals(Optional.of("7"))));
+    }
+
+    /** So home and the list of plans say the same of one plan. */
+    @ParameterizedTest
+    @EnumSource(ExamplePart.class)
+    void itsChecksAreThoseOfThePlanAlsoWhatIsProvenElsewhere(ExamplePart part) {
+        PlanInHand plan = new PlanInHand(PlanText.of(part.planText()).orElseThrow());
+        assertEquals(part.plan().steps().size(), plan.checks());
+        assertTrue(plan.checks() > plan.steps().size());
     }
 
     /** Steps moved about at random are the same steps in another order, each with what it names. */

@@ -82,7 +82,7 @@ public final class PlansViewModel {
         String line = words.say(
                 isDraft ? "planning.draft" : "planning.issue",
                 head.says("issue").orElse(""),
-                plan.steps().size(),
+                plan.checks(),
                 open);
         return new PlanRow(name, title.strip(), line);
     }
