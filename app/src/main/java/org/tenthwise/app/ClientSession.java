@@ -79,6 +79,9 @@ final class ClientSession {
                                 what -> Platform.runLater(() -> tell(
                                         "store.gone-back.title", spoken.words().say(what))))
                 : stores.open(store);
+        stores.unsealed(store)
+                .ifPresent(why ->
+                        Platform.runLater(() -> tell("key.title", spoken.words().say(why))));
         ledger.set(Optional.of(opened));
         refusal.set(Optional.empty());
         return opened;

@@ -36,8 +36,11 @@ import org.tenthwise.app.export.pdf.Paper;
 import org.tenthwise.app.export.pdf.PdfRecord;
 import org.tenthwise.app.export.pdf.RecordLayout;
 import org.tenthwise.app.handout.Handout;
+import org.tenthwise.app.key.KeyFile;
+import org.tenthwise.app.key.KeyWords;
 import org.tenthwise.app.kept.KeptShop;
 import org.tenthwise.app.kept.KeptSteps;
+import org.tenthwise.app.seal.SealedStores;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.session.ShopBook;
@@ -63,7 +66,7 @@ final class Wiring {
     private final LastResort lastResort;
     private final Spoken spoken;
     private final boolean languageNamed;
-    private final Stores stores = new SqliteStores();
+    private final Stores stores = new SealedStores(new SqliteStores());
     private final Map<Path, BackupBook> backupBooks = new ConcurrentHashMap<>();
     private final Clock clock = Clock.systemDefaultZone();
     private final Sums sums = Handbook.sums();
@@ -221,6 +224,7 @@ final class Wiring {
                 place.plans()
                         .map(folder -> folder.toAbsolutePath().toString())
                         .orElse(spoken.words().say("demo.no-plans")),
+                () -> new KeyWords(spoken.words()).say(KeyFile.beside(place.store())),
                 () -> place.care()
                         .map(folder -> new BackupWords(spoken.words(), clock.getZone()).say(backups(place, folder)))
                         .orElse(List.of()));

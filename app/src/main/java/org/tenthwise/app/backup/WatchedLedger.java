@@ -57,6 +57,11 @@ record WatchedLedger(Ledger ledger, Runnable closed) implements Ledger {
     }
 
     @Override
+    public boolean isSealed() {
+        return ledger.isSealed();
+    }
+
+    @Override
     public List<StoredEntry> stored() {
         return ledger.stored();
     }

@@ -34,6 +34,7 @@ public final class CommandLines {
         line.addSubcommand(new ExportRecord(with));
         line.addSubcommand(new ShowHistory(with));
         line.addSubcommand(new VerifyKept(with));
+        line.addSubcommand(new ShowKey(with));
         line.addSubcommand(new BackUpStore(with));
         line.addSubcommand(new RestoreStore(with));
         line.addSubcommand(new SalvageStore(with));

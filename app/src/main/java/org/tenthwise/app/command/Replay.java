@@ -317,6 +317,11 @@ final class Replay {
         }
 
         @Override
+        public Deed sealed(Event.Sealed sealed) {
+            return none(sealed);
+        }
+
+        @Override
         public Deed unknown(Event.Unknown unknown) {
             return none(unknown);
         }

@@ -10,9 +10,12 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.tenthwise.app.export.RecordCheck;
 import org.tenthwise.app.export.RecordEntries;
+import org.tenthwise.app.key.NoKey;
+import org.tenthwise.app.key.Trusted;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.HeadSearch;
 import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.app.store.Seals;
 import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.app.store.Verification;
 import org.tenthwise.model.words.Message;
@@ -23,7 +26,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Says whether a store or a record is as it was written. */
-@Command(name = "verify", customSynopsis = "tenthwise verify PATH [--head HASH]")
+@Command(name = "verify", customSynopsis = "tenthwise verify PATH [--head HASH] [--trust KEY]")
 final class VerifyKept implements Callable<Integer> {
 
     /** A hundred times the record of a long run. */
@@ -35,6 +38,11 @@ final class VerifyKept implements Callable<Integer> {
     @Option(names = "--head", paramLabel = "HASH")
     private Optional<String> head = Optional.empty();
 
+    @Option(names = "--trust", paramLabel = "KEY")
+    private List<String> trust = List.of();
+
+    private Trusted trusted = Trusted.NOBODY;
+
     private final Tools with;
 
     @Spec
@@ -45,7 +53,8 @@ final class VerifyKept implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws CouldNotOpen, CouldNotRun {
+    public Integer call() throws CouldNotOpen, CouldNotRun, NoKey {
+        trusted = Trusted.of(trust);
         try (KeptEntries kept = with.stores().openToRead(path)) {
             return say(kept.verify(), head.isPresent() ? kept.stored() : List.of());
         } catch (CouldNotOpen e) {
@@ -93,6 +102,13 @@ final class VerifyKept implements Callable<Integer> {
         return exit;
     }
 
+    /** Whether the seals in what is intact are enough. */
+    private boolean saySeals(Seals seals) {
+        SealLines said = SealLines.of(seals, trusted, with.words());
+        said.lines().forEach(spec.commandLine().getOut()::println);
+        return said.enough();
+    }
+
     /** The entries prove themselves; of what the record says they come to nothing is said, for good or ill. */
     private int sayNotCompared(Verification found, List<StoredEntry> entries) {
         PrintWriter to = spec.commandLine().getOut();
@@ -103,8 +119,9 @@ final class VerifyKept implements Callable<Integer> {
                         found.entries(),
                         found.head().hash()));
         to.println(with.words().say("command.verify.not-compared"));
+        boolean sealed = saySeals(found.seals());
         Optional<Message> place = sayPlace(entries);
-        return head.isEmpty() || place.isPresent() ? Exit.COULD_NOT : Exit.NOT_WELL;
+        return sealed && (head.isEmpty() || place.isPresent()) ? Exit.COULD_NOT : Exit.NOT_WELL;
     }
 
     /** Where the hash was found; absent where it was not, or none was asked for. */
@@ -132,8 +149,11 @@ final class VerifyKept implements Callable<Integer> {
         }
         found.madeByNewer().ifPresent(which -> to.println(with.words().say("command.verify.newer", which)));
         found.remarks().forEach(remark -> to.println(with.words().say(remark)));
+        boolean sealed = found.fault().isPresent() || saySeals(found.seals());
         Optional<Message> place = sayPlace(entries);
         boolean cannotTell = found.mayLackItsLast() && place.isEmpty();
-        return found.whole() && !cannotTell && (head.isEmpty() || place.isPresent()) ? Exit.WELL : Exit.NOT_WELL;
+        return found.whole() && sealed && !cannotTell && (head.isEmpty() || place.isPresent())
+                ? Exit.WELL
+                : Exit.NOT_WELL;
     }
 }

@@ -68,6 +68,9 @@ final class WalkPlan implements Callable<Integer> {
         ReadingsFile sample = sample(Named.readings(readings), sound);
         Folders.make(out);
         try (Ledger ledger = with.stores().open(store)) {
+            with.stores().unsealed(store).ifPresent(why -> spec.commandLine()
+                    .getErr()
+                    .println(with.words().say(why)));
             agree(ledger, sample);
             Runs shop = new Runs(ledger, with.clock());
             List<String> before = shop

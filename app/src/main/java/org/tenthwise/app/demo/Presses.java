@@ -190,6 +190,11 @@ final class Presses implements Event.Cases<Presses.Press> {
     }
 
     @Override
+    public Press sealed(Event.Sealed event) {
+        return () -> {};
+    }
+
+    @Override
     public Press unknown(Event.Unknown event) {
         return () -> {};
     }

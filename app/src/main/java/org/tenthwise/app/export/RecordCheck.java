@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import org.tenthwise.app.store.Chain;
@@ -19,6 +20,7 @@ import org.tenthwise.app.store.EntryText;
 import org.tenthwise.app.store.Head;
 import org.tenthwise.app.store.RunChain;
 import org.tenthwise.app.store.RunHead;
+import org.tenthwise.app.store.Seals;
 import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.app.store.UnreadableEntry;
 import org.tenthwise.app.store.Verification;
@@ -83,13 +85,15 @@ public final class RecordCheck {
         }
         Head good = Head.OF_NOTHING;
         RunChain chain = new RunChain();
+        Seals.Tally seals = new Seals.Tally();
         for (int i = 0; i < entries.size(); i++) {
             StoredEntry entry = entries.get(i);
             List<StoredEntry> before = entries.subList(0, i);
             Optional<Fault> fault = ChainCheck.within(entry).or(() -> outOfPlace(entry, before));
             if (fault.isEmpty()) {
+                RunHead head = chain.head();
                 chain.next(entry);
-                fault = chain.fault();
+                fault = chain.fault().or(() -> seals.next(entry, head));
             }
             if (fault.isPresent()) {
                 return new Result(new Verification(entries.size(), good, fault), chain.head());
@@ -102,7 +106,14 @@ public final class RecordCheck {
                     chain.head());
         }
         return new Result(
-                new Verification(entries.size(), good, second ? Optional.empty() : meaning(record, entries)),
+                new Verification(
+                        entries.size(),
+                        good,
+                        second ? Optional.empty() : meaning(record, entries),
+                        Map.of(),
+                        List.of(),
+                        seals.seals(),
+                        false),
                 chain.head(),
                 !second);
     }

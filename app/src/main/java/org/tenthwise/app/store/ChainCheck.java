@@ -24,6 +24,7 @@ public final class ChainCheck {
     private final Map<String, RunChain> runs = new LinkedHashMap<>();
     private final Map<String, List<Long>> unknown = new TreeMap<>();
     private final List<Message> remarks = new ArrayList<>();
+    private final Seals.Tally seals = new Seals.Tally();
     private final BackwardTime time = new BackwardTime();
 
     /** From the first entry. */
@@ -113,7 +114,7 @@ public final class ChainCheck {
     public Verification result() {
         List<Message> said = new ArrayList<>(remarks);
         time.remark().ifPresent(said::add);
-        return new Verification(entries, head, fault, unknown, said, false);
+        return new Verification(entries, head, fault, unknown, said, seals.seals(), false);
     }
 
     /** The last entry up to which all is well. */
@@ -126,15 +127,21 @@ public final class ChainCheck {
         EntryText.Said said = next.said().orElseThrow();
         RunChain chain = runs.computeIfAbsent(
                 stored.run(), run -> new RunChain(runsBefore.getOrDefault(run, RunHead.OF_NOTHING)));
+        RunHead before = chain.head();
         chain.next(stored, said.before());
-        if (chain.fault().isEmpty()) {
+        if (chain.fault().isPresent()) {
+            return chain.fault();
+        }
+        Optional<Fault> seal = Seal.fault(said.entry(), before);
+        if (seal.isEmpty()) {
+            seals.next(said.entry());
             time.next(said.entry());
             if (said.entry().event().as(Event.Unknown.class).isPresent()) {
                 unknown.computeIfAbsent(stored.kind(), kind -> new ArrayList<>())
                         .add(stored.seq());
             }
         }
-        return chain.fault();
+        return seal;
     }
 
     private Optional<Fault> outOfPlace(StoredEntry entry) {

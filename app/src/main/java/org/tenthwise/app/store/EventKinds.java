@@ -89,6 +89,22 @@ final class EventKinds {
     private static final EventKind<Event.TakenOver> TAKEN_OVER =
             new EventKind<>("taken-over", 2, Event.TakenOver.class, (taken, to) -> {}, from -> new Event.TakenOver());
 
+    private static final EventKind<Event.Sealed> SEALED = new EventKind<>(
+            "sealed",
+            10,
+            Event.Sealed.class,
+            (seal, to) -> to.put("place", seal.place())
+                    .put("head", seal.head())
+                    .put("fingerprint", seal.fingerprint())
+                    .put("key", seal.key())
+                    .put("signature", seal.signature()),
+            from -> new Event.Sealed(
+                    from.whole("place"),
+                    from.text("head"),
+                    from.text("fingerprint"),
+                    from.text("key"),
+                    from.text("signature")));
+
     private static final EventKind<Event.Signed> SIGNED = new EventKind<>(
             "signed",
             1,
@@ -124,7 +140,8 @@ final class EventKinds {
             SIGNED,
             CLOSED,
             PUT_AWAY,
-            TAKEN_UP);
+            TAKEN_UP,
+            SEALED);
 
     /**
      * The newest format of an entry this release reads: it rises with each kind, and with each word or field of one.
@@ -240,6 +257,11 @@ final class EventKinds {
         @Override
         public EventKind<?> takenOver(Event.TakenOver event) {
             return TAKEN_OVER;
+        }
+
+        @Override
+        public EventKind<?> sealed(Event.Sealed event) {
+            return SEALED;
         }
 
         @Override

@@ -29,6 +29,9 @@ public interface KeptEntries extends AutoCloseable {
     /** {@link RunHead#OF_NOTHING} if there is no such run. */
     RunHead runHead(String run);
 
+    /** Whether any run was ever signed by a station. */
+    boolean isSealed();
+
     /** All entries as they are stored, in order. */
     List<StoredEntry> stored();
 

@@ -1,6 +1,8 @@
 package org.tenthwise.app.store;
 
 import java.nio.file.Path;
+import java.util.Optional;
+import org.tenthwise.model.words.Message;
 
 /** The one door to stores. Of what kind they are is known behind it alone. */
 public interface Stores {
@@ -37,6 +39,14 @@ public interface Stores {
 
     /** Takes what still chains out of a damaged store, into a new one. */
     Salvage salvage(Path damaged, Path to) throws CouldNotOpen, CouldNotCopy;
+
+    /**
+     * Why runs that are closed in a store now are not sealed by its station; absent where they are, and where nobody
+     * seals any. Asked when the store was opened to be written to.
+     */
+    default Optional<Message> unsealed(Path store) {
+        return Optional.empty();
+    }
 
     /** Opens a store for reading alone, also while another process writes to it; makes none and changes nothing. */
     KeptEntries openToRead(Path store) throws CouldNotOpen;

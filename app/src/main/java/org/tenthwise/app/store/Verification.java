@@ -14,6 +14,7 @@ import org.tenthwise.model.words.Message;
  * @param fault the first thing that is not as it was written; absent if the chain is whole
  * @param unknown entries of kinds this release does not know, by kind, in order; they are as they were written
  * @param remarks sentences about what is no fault and should be looked at
+ * @param seals which stations signed which runs
  * @param mayLackItsLast whether the last entries may have stood in a file beside that is not there any more
  */
 public record Verification(
@@ -22,6 +23,7 @@ public record Verification(
         Optional<Fault> fault,
         Map<String, List<Long>> unknown,
         List<Message> remarks,
+        Seals seals,
         boolean mayLackItsLast) {
 
     private static final int MOST_NAMED = 10;
@@ -32,21 +34,21 @@ public record Verification(
      */
     public record Fault(Optional<Long> seq, Message why) {}
 
-    /** Without unknown kinds and remarks. */
+    /** Without unknown kinds, remarks and seals. */
     public Verification(long entries, Head head, Optional<Fault> fault) {
-        this(entries, head, fault, Map.of(), List.of(), false);
+        this(entries, head, fault, Map.of(), List.of(), Seals.NONE, false);
     }
 
     /** The same with a fault found by other means; it is the fault where there is none. */
     public Verification and(Optional<Fault> other) {
         return fault.isPresent() || other.isEmpty()
                 ? this
-                : new Verification(entries, head, other, unknown, remarks, mayLackItsLast);
+                : new Verification(entries, head, other, unknown, remarks, seals, mayLackItsLast);
     }
 
     /** The same of a store whose last entries may have stood in a file beside. */
     public Verification perhapsWithoutItsLast() {
-        return new Verification(entries, head, fault, unknown, remarks, true);
+        return new Verification(entries, head, fault, unknown, remarks, seals, true);
     }
 
     public boolean whole() {

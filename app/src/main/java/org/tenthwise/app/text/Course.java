@@ -3,6 +3,7 @@ package org.tenthwise.app.text;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.tenthwise.app.key.PublicKeyOfStation;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.run.Entry;
@@ -166,6 +167,12 @@ public final class Course {
         @Override
         public Optional<String> takenOver(Event.TakenOver taken) {
             return Optional.of(words.say("record.course.taken-over"));
+        }
+
+        @Override
+        public Optional<String> sealed(Event.Sealed sealed) {
+            return Optional.of(words.say(
+                    "record.course.sealed", PublicKeyOfStation.shortened(sealed.fingerprint()), sealed.place()));
         }
 
         @Override

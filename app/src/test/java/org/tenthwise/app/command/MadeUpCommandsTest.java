@@ -8,6 +8,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.tenthwise.app.key.KeyFile;
+import org.tenthwise.app.key.PublicKeyOfStation;
 import org.tenthwise.app.text.MadeUpLanguage;
 import org.tenthwise.checklists.catalogue.DemoPart;
 
@@ -21,7 +23,7 @@ class MadeUpCommandsTest extends Walking {
             + "run as drawing "
             + "part serial gauge "
             + "language LANGUAGE en de person from to characteristic balloon designator head sums topic totals COMMAND "
-            + "PLAN FILE LIST TEXT ISO XXX ANGLES DIR FORMAT DAY HASH PATH NAME "
+            + "PLAN FILE LIST TEXT ISO XXX ANGLES DIR FORMAT DAY HASH KEY PATH NAME trust "
             + "QUESTIONS ANSWERS pdf csv json threads wires profiles teeth cutting limits chain gauging runout "
             + "position taper roughness decision temperature statistics "
             + "id calc from-master unit master reading sense";
@@ -93,7 +95,7 @@ class MadeUpCommandsTest extends Walking {
 
     /** Its failing readings have every kind of remark, disposition and signature. */
     @Test
-    void whatAWalkPrintsIsOfTheLanguage() {
+    void whatAWalkPrintsIsOfTheLanguage() throws Exception {
         for (String run : List.of("LG-2207-fail", "WB-118-pass", "WB-118-fail")) {
             String plan = run.replaceFirst("-\\w+$", "");
             DemoPart part = plan.equals("LG-2207") ? DemoPart.SCREW_CARRIER : DemoPart.WINCH_BARREL_END;
@@ -104,17 +106,38 @@ class MadeUpCommandsTest extends Walking {
                     List.of(),
                     english(walked, AS_TYPED + folder + run + part.passingReadings() + part.failingReadings()));
         }
-        assertEquals(0, said("verify", store).exit());
+        KeyFile key = KeyFile.beside(store);
+        Typed verified = Typed.in(MadeUpLanguage.words(), "verify", store);
+        assertEquals(0, verified.exit());
+        assertEquals(List.of(), english(verified, AS_TYPED + store + hex(key)));
         assertEquals(
                 0,
                 said("backup", "--store", store, "--to", folder.resolve("copy.db"))
                         .exit());
-        assertEquals(1, said("verify", store, "--head", "0".repeat(64)).exit());
+        Typed cut = Typed.in(MadeUpLanguage.words(), "verify", store, "--head", "0".repeat(64));
+        assertEquals(1, cut.exit());
+        assertEquals(List.of(), english(cut, AS_TYPED + store + hex(key)));
+        Typed shown = Typed.in(MadeUpLanguage.words(), "key", "--store", store);
+        assertEquals(0, shown.exit());
+        assertEquals(
+                List.of(),
+                english(
+                        shown,
+                        AS_TYPED
+                                + key.path()
+                                + hex(key)
+                                + String.join(" ", shown.out().subList(3, 6))));
         assertEquals(0, said("check", "LG-2207").exit());
         assertEquals(
                 2,
                 said("export", "--store", store, "--run", "none", "--as", "csv", "--out", out)
                         .exit());
+    }
+
+    /** A fingerprint can look like words. */
+    private static String hex(KeyFile key) throws Exception {
+        PublicKeyOfStation shown = key.open().shown();
+        return " " + shown.shortFingerprint() + " " + shown.fingerprint();
     }
 
     private static Typed said(Object... line) {

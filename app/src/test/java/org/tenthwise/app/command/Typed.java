@@ -19,6 +19,7 @@ import java.util.stream.Stream;
 import org.tenthwise.app.backup.BackupWish;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.export.JsonRecord;
+import org.tenthwise.app.seal.SealedStores;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.sqlite.SqliteStores;
@@ -94,7 +95,7 @@ record Typed(int exit, List<String> out, List<String> err, List<String> opened) 
         StringWriter err = new StringWriter();
         CommandLine commands = CommandLines.of(new Tools(
                 client,
-                new SqliteStores(),
+                new SealedStores(new SqliteStores()),
                 CLOCK,
                 language,
                 new PlanReader(),

@@ -9,17 +9,24 @@ import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.key.KeyFile;
+import org.tenthwise.app.key.PublicKeyOfStation;
 import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.RunHead;
 import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.app.store.sqlite.Sample;
 import org.tenthwise.app.store.sqlite.SqliteStores;
 import org.tenthwise.app.store.sqlite.StoreOfBefore;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.run.StepEvent;
 
 class VerifyKeptTest {
 
@@ -48,8 +55,8 @@ class VerifyKeptTest {
         assertEquals(0, typed.exit());
         StoredEntry last = entries().get(entries().size() - 1);
         assertEquals(
-                List.of("%s is intact: %d entries, the last with hash %s.".formatted(store, last.seq(), last.hash())),
-                typed.out());
+                "%s is intact: %d entries, the last with hash %s.".formatted(store, last.seq(), last.hash()),
+                typed.out().get(0));
     }
 
     /** One byte of one body, in the file itself, as no trigger would let it be changed. */
@@ -82,7 +89,7 @@ class VerifyKeptTest {
                     ("Its run head is %s after %d entries. It is complete if the printed record has the same; --head "
                                     + "HASH compares them.")
                             .formatted(head.hash(), head.place()),
-                    typed.out().get(1));
+                    last(typed));
         }
     }
 
@@ -117,6 +124,8 @@ class VerifyKeptTest {
                                     .formatted(record, head.place(), last.hash()),
                             "Its results were not compared with them. Export the run again from its store to have "
                                     + "that compared.",
+                            typed.out().get(2), // by which key it is sealed
+                            typed.out().get(3),
                             ("Its run head is %s after %d entries. It is complete if the printed record has the "
                                             + "same; --head HASH compares them.")
                                     .formatted(head.hash(), head.place())),
@@ -241,6 +250,91 @@ class VerifyKeptTest {
                 typed.out());
         assertEquals(0, Typed.line("verify", old, "--head", hash).exit());
         assertEquals(1, Typed.line("verify", old, "--head", "ab").exit());
+    }
+
+    private String key() throws Exception {
+        return KeyFile.beside(store).open().shown().fingerprint();
+    }
+
+    @Test
+    void withoutAKeyToTrustItIsSaidWhatASealProvesAndWhatNot() throws Exception {
+        for (Path path : List.of(store, record)) {
+            Typed typed = Typed.line("verify", path);
+            assertEquals(0, typed.exit());
+            assertEquals(
+                    "One closed run is sealed with the key %s. Its whole fingerprint: %s"
+                            .formatted(PublicKeyOfStation.shortened(key()), key()),
+                    typed.out().get(1));
+            assertEquals(
+                    "A seal proves that what it seals was not changed since that key sealed it. Whose key it is, "
+                            + "it does not prove: --trust KEY compares it with one you were given another way.",
+                    typed.out().get(2));
+        }
+    }
+
+    @Test
+    void aSealByAKeyThatIsTrustedIsEnoughAndOneByAnotherIsNot() throws Exception {
+        Path pem = Files.write(
+                folder.resolve("station.pem"),
+                KeyFile.beside(store).open().shown().pem());
+        String other = new KeyFile(folder.resolve("other.p12")).make().shown().fingerprint();
+        for (Path path : List.of(store, record)) {
+            for (Object trust :
+                    List.of(pem, key(), PublicKeyOfStation.inGroups(key()).toUpperCase(Locale.ROOT))) {
+                Typed typed = Typed.line("verify", path, "--trust", trust, "--trust", other);
+                assertEquals(0, typed.exit(), typed::toString);
+                assertEquals(
+                        "All that is closed is sealed with keys you trust.",
+                        typed.out().get(2));
+            }
+            Typed typed = Typed.line("verify", path, "--trust", other);
+            assertEquals(1, typed.exit());
+            assertEquals(
+                    "Not trusted: sealed with the key %s, which is none of those given.".formatted(key()),
+                    typed.out().get(2));
+        }
+    }
+
+    @Test
+    void whatIsNoKeyCannotBeTrusted() throws Exception {
+        Path text = Files.writeString(folder.resolve("note.txt"), "trust me");
+        for (Object trust : List.of(text, folder, "ab".repeat(31), key().substring(0, 16), "nowhere.pem")) {
+            assertEquals(
+                    trust + " is neither a file with the public key of a station nor a whole fingerprint of 64 digits. "
+                            + "\"key\" prints both.",
+                    Typed.line("verify", store, "--trust", trust).trouble());
+        }
+    }
+
+    @Test
+    void runsOfAReleaseThatSealedNothingAreSaidNotToBeSealed() throws Exception {
+        Path cut = folder.resolve("cut.db");
+        try (Ledger ledger = new SqliteStores().open(cut)) {
+            ledger.append(
+                    "A",
+                    OffsetDateTime.parse("2026-03-02T00:15:00+01:00"),
+                    "Setter 1",
+                    new Event.Closed("Setter 1", SignedAs.ACCEPTED));
+        }
+        Typed typed = Typed.line("verify", cut);
+        assertEquals(0, typed.exit());
+        assertEquals("One closed run is not sealed: A.", typed.out().get(1));
+        assertEquals(1, Typed.line("verify", cut, "--trust", key()).exit());
+    }
+
+    @Test
+    void whereNothingIsClosedNoKeyIsProven() throws Exception {
+        Path empty = folder.resolve("empty.db");
+        try (Ledger ledger = new SqliteStores().open(empty)) {
+            ledger.append(
+                    "A",
+                    OffsetDateTime.parse("2026-03-02T00:15:00+01:00"),
+                    "Setter 1",
+                    new StepEvent.NoteMade(0, "first"));
+        }
+        Typed typed = Typed.line("verify", empty, "--trust", key());
+        assertEquals(1, typed.exit());
+        assertEquals("Nothing in it is sealed.", last(typed));
     }
 
     private void assertHead(int exit, String hash, String said) {

@@ -236,6 +236,12 @@ record Example(String kind, Event event, String json) {
                         {"to":"B. Fitter"}"""),
                 new Example("taken-over", new Event.TakenOver(), "{}"),
                 new Example(
+                        "sealed",
+                        new Event.Sealed(12, "0f".repeat(32), "a1".repeat(32), "MCow", "c2ln"),
+                        """
+                        {"place":12,"head":"%s","fingerprint":"%s","key":"MCow","signature":"c2ln"}"""
+                                .formatted("0f".repeat(32), "a1".repeat(32))),
+                new Example(
                         "put-away",
                         new Event.PutAway("Q. Miller", "begun twice"),
                         "{\"put-away-by\":\"Q. Miller\",\"reason\":\"begun twice\"}"),

@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -53,10 +55,21 @@ public abstract class LedgerContract {
     void anEventOfEveryKindComesOutAsItWentIn() throws CouldNotSave {
         List<Entry> added = new ArrayList<>();
         for (Example example : Example.all()) {
+            if (example.event().as(Event.Sealed.class).isPresent()) {
+                continue; // good behind one head alone: see SealTest
+            }
             added.add(ledger.append("run-1", AT, "Ä. Dreher", example.event()));
         }
         assertEquals(added, ledger.entries("run-1"));
-        assertEquals(new Verification(added.size(), ledger.head(), Optional.empty()), ledger.verify());
+        Verification found = new Verification(
+                added.size(),
+                ledger.head(),
+                Optional.empty(),
+                Map.of(),
+                List.of(),
+                new Seals(Map.of(), List.of("run-1"), Set.of()),
+                false);
+        assertEquals(found, ledger.verify());
     }
 
     @Test

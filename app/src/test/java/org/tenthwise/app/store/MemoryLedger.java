@@ -71,6 +71,11 @@ public final class MemoryLedger implements Ledger {
     }
 
     @Override
+    public boolean isSealed() {
+        return stored().stream().anyMatch(entry -> entry.kind().equals("sealed"));
+    }
+
+    @Override
     public List<StoredEntry> stored() {
         List<StoredEntry> stored = new ArrayList<>();
         Head head = Head.OF_NOTHING;

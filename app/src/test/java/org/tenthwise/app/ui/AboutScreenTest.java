@@ -21,7 +21,10 @@ class AboutScreenTest extends ScreenTest {
     void aboutWithPlanFilesThatAreNotUsedHoldsEverywhere() {
         seen("about", "refused", window -> {
             AboutViewModel model = new AboutViewModel(
-                    new AboutFacts("0.1.0", "here", "there", List::of), InventedPlans::unsound, workshop.tasks, words);
+                    new AboutFacts("0.1.0", "here", "there", List::of, List::of),
+                    InventedPlans::unsound,
+                    workshop.tasks,
+                    words);
             model.load();
             return new AboutView(model, words, workshop);
         });
@@ -46,6 +49,9 @@ class AboutScreenTest extends ScreenTest {
                                         "0.1.0",
                                         "/data/user/0/org.tenthwise.app/files/tenthwise.db",
                                         "/data/user/0/org.tenthwise.app/files/plans",
+                                        () -> List.of(
+                                                "Closed runs are sealed with the key 1a2b 3c4d 5e6f 7081.",
+                                                "Its whole fingerprint: " + "1a2b3c4d5e6f7081".repeat(4)),
                                         () -> List.of(
                                                 "The last complete backup was made on 30 November 2026, 07:15.",
                                                 "One is made after each closed run and once a day.")),

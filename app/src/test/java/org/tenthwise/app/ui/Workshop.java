@@ -94,7 +94,7 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
                 new Background(Runnable::run, Runnable::run),
                 () -> handout.apply(spoken),
                 Handbook.sums(),
-                () -> new AboutFacts("0.1.0", "here", "there", List::of),
+                () -> new AboutFacts("0.1.0", "here", "there", List::of, List::of),
                 Optional.empty(),
                 spoken,
                 clock);

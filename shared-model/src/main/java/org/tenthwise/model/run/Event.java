@@ -25,6 +25,7 @@ public sealed interface Event
                 Event.PutAway,
                 Event.TakenUp,
                 Event.TakenOver,
+                Event.Sealed,
                 Event.Unknown,
                 StepEvent {
 
@@ -104,6 +105,8 @@ public sealed interface Event
         R takenUp(TakenUp event);
 
         R takenOver(TakenOver event);
+
+        R sealed(Sealed event);
 
         R unknown(Unknown event);
     }
@@ -272,6 +275,23 @@ public sealed interface Event
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.takenOver(this);
+        }
+    }
+
+    /**
+     * The key of a station signed the run as it stood: its head, and with that every entry before this one. It means
+     * nothing for the run, and is no person's signature.
+     *
+     * @param place how many entries the run had
+     * @param head hash over all of them, 64 hex digits
+     * @param fingerprint of the key, 64 hex digits
+     * @param key the public half, in Base64
+     * @param signature in Base64
+     */
+    record Sealed(long place, String head, String fingerprint, String key, String signature) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.sealed(this);
         }
     }
 

@@ -225,10 +225,10 @@ public final class Run {
                 .orElse(entries.get(0).by());
     }
 
-    /** The last thing done in the run; that a store was taken over is none. */
+    /** The last thing done in the run; that a store was taken over, or the run signed by a station, is none. */
     public Entry last() {
         return entries.stream()
-                .filter(entry -> !(entry.event() instanceof Event.TakenOver))
+                .filter(entry -> !(entry.event() instanceof Event.TakenOver || entry.event() instanceof Event.Sealed))
                 .reduce((earlier, later) -> later)
                 .orElseThrow();
     }

@@ -106,6 +106,7 @@ public record Signature(
                 || event instanceof Event.Begun
                 || event instanceof Event.GaugeKnown
                 || event instanceof Event.MachineKnown
-                || event instanceof Event.TakenOver);
+                || event instanceof Event.TakenOver
+                || event instanceof Event.Sealed);
     }
 }

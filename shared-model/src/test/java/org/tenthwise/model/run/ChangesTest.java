@@ -79,6 +79,7 @@ class ChangesTest {
                 new Event.PutAway("Setter 2", "begun twice"),
                 new Event.TakenUp(),
                 new Event.TakenOver(),
+                new Event.Sealed(3, "0f", "a1", "key", "signature"),
                 new Event.Unknown("from-later", "{}"));
     }
 

@@ -99,6 +99,7 @@ class SignatureTest {
                 new Event.HandedOver("Setter 2"),
                 new StepEvent.DoubtFlagged(1, "chatter"),
                 new Event.TakenOver(),
+                new Event.Sealed(3, "0f", "a1", "key", "signature"),
                 new Event.Signed("Setter 2", SignedAs.MEASURED_AGAIN),
                 new Event.Closed("Setter 1", SignedAs.MACHINED_AND_MEASURED));
     }

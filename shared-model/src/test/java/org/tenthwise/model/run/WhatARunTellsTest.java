@@ -164,6 +164,13 @@ class WhatARunTellsTest {
     }
 
     @Test
+    void thatAStationSealedItIsNothingDoneInTheRun() {
+        Entry reading = happened.read(1, "30.010");
+        happened.did(new Event.Sealed(2, "0f", "a1", "key", "signature"));
+        assertEquals(reading, happened.run().last());
+    }
+
+    @Test
     void entriesOfANewerReleaseAreToldApart() {
         happened.read(1, "30.010");
         assertEquals(List.of(), happened.run().unknown());

@@ -154,6 +154,16 @@ final class LedgerTable {
         return List.copyOf(entries);
     }
 
+    /** Looks from the first entry to the first seal: to the end of all where there is none. */
+    boolean isSealed() throws SQLException {
+        List<Long> first = new ArrayList<>();
+        each(
+                "SELECT seq FROM ledger WHERE kind = 'sealed' LIMIT 1",
+                Optional.empty(),
+                row -> first.add(row.getLong(1)));
+        return !first.isEmpty();
+    }
+
     List<StoredEntry> stored() throws SQLException {
         List<StoredEntry> stored = new ArrayList<>();
         each(COLUMNS + "ORDER BY seq", Optional.empty(), row -> stored.add(stored(row)));

@@ -85,6 +85,11 @@ final class SqliteLedger implements Ledger {
     }
 
     @Override
+    public boolean isSealed() {
+        return answer(table::isSealed);
+    }
+
+    @Override
     public List<StoredEntry> stored() {
         return answer(table::stored);
     }

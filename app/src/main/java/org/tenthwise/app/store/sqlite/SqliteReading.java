@@ -127,6 +127,11 @@ final class SqliteReading implements KeptEntries {
     }
 
     @Override
+    public boolean isSealed() {
+        return answer(connection -> new LedgerTable(connection).isSealed());
+    }
+
+    @Override
     public List<StoredEntry> stored() {
         return answer(connection -> new LedgerTable(connection).stored());
     }

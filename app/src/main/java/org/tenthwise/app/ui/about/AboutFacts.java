@@ -9,6 +9,8 @@ import java.util.concurrent.Callable;
  * @param version of Tenthwise
  * @param dataAt where the ledger lies, for people
  * @param plansAt where plan files are looked for, for people
+ * @param key what there is to say about the key of the station, a sentence each; looked up likewise
  * @param backups what there is to say about them, a sentence each; looked up away from the screen
  */
-public record AboutFacts(String version, String dataAt, String plansAt, Callable<List<String>> backups) {}
+public record AboutFacts(
+        String version, String dataAt, String plansAt, Callable<List<String>> key, Callable<List<String>> backups) {}

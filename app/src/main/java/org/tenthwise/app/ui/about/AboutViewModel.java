@@ -33,7 +33,7 @@ public final class AboutViewModel {
         this.plans = plans;
         this.tasks = tasks;
         this.words = words;
-        this.sections = new ReadOnlyObjectWrapper<>(sections(List.of(), List.of()));
+        this.sections = new ReadOnlyObjectWrapper<>(sections(List.of(), List.of(), List.of()));
     }
 
     /** What can hurt, first of all. */
@@ -45,12 +45,17 @@ public final class AboutViewModel {
         return sections.getReadOnlyProperty();
     }
 
-    /** Looks up the plan files and the backups; the rest is there from the beginning. */
+    /** Looks up the plan files, the key and the backups; the rest is there from the beginning. */
     public void load() {
-        tasks.run(() -> sections(plans.call().refused(), facts.backups().call()), sections::set);
+        tasks.run(
+                () -> sections(
+                        plans.call().refused(),
+                        facts.key().call(),
+                        facts.backups().call()),
+                sections::set);
     }
 
-    private List<AboutSection> sections(List<Catalogue.RefusedFile> refused, List<String> backups) {
+    private List<AboutSection> sections(List<Catalogue.RefusedFile> refused, List<String> key, List<String> backups) {
         List<AboutSection> all = new ArrayList<>();
         all.add(new AboutSection(
                 words.say("about.program"),
@@ -64,6 +69,9 @@ public final class AboutViewModel {
                         words.say("about.data-at", facts.dataAt()),
                         words.say("about.plans-at", facts.plansAt()),
                         words.say("about.data-kept"))));
+        if (!key.isEmpty()) {
+            all.add(new AboutSection(words.say("about.key"), key));
+        }
         if (!backups.isEmpty()) {
             all.add(new AboutSection(words.say("about.backups"), backups));
         }

@@ -17,7 +17,7 @@ class AboutViewModelTest {
     @Test
     void aPlanFileThatIsNotUsedIsOneLine() {
         AboutViewModel model = new AboutViewModel(
-                new AboutFacts("0.1.0", "here", "there", List::of),
+                new AboutFacts("0.1.0", "here", "there", List::of, List::of),
                 InventedPlans::unsound,
                 workshop.tasks,
                 workshop.words);
