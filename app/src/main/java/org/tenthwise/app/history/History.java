@@ -1,6 +1,7 @@
 package org.tenthwise.app.history;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.PartId;
@@ -60,6 +61,28 @@ public interface History {
      * to.
      */
     List<String> unjudged();
+
+    /** The runs in which a characteristic that is looked for was found, in the order they were begun. */
+    List<RunFacts> runs(PointQuery query);
+
+    /** Part numbers that were worked on, the one last worked on first. */
+    List<String> parts();
+
+    /**
+     * Every characteristic that is looked for and judged by a size, in every run in which something was found of it:
+     * run by run in the order they were begun, in the order of the plan.
+     */
+    void points(PointQuery query, PointRow each);
+
+    /** What was said of tools in the runs on a part number; of all where none is named. */
+    Map<Long, List<ToolChange>> toolChanges(Optional<String> part);
+
+    /** One characteristic of one run. */
+    @FunctionalInterface
+    interface PointRow {
+
+        void take(RunFacts run, StepSummary step, SizeSummary size);
+    }
 
     /** One row of a history. */
     @FunctionalInterface

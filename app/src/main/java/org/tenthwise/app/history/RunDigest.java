@@ -14,10 +14,20 @@ import org.tenthwise.model.run.Run;
  * @param sheet of that run; absent where it cannot be judged
  */
 public record RunDigest(
-        Run of, Optional<Sheet> sheet, RunFacts run, List<OfStep> steps, List<GaugeUse> gauges, List<NameUse> names) {
+        Run of,
+        Optional<Sheet> sheet,
+        RunFacts run,
+        List<OfStep> steps,
+        List<GaugeUse> gauges,
+        List<ToolChange> tools,
+        List<NameUse> names) {
 
-    /** What is drawn of a step, with the line of the sheet it is drawn from. */
-    public record OfStep(Line line, StepSummary step, List<ReadingSummary> readings) {
+    /**
+     * What is drawn of a step, with the line of the sheet it is drawn from.
+     *
+     * @param size absent for what is judged by no size, and while nothing is found
+     */
+    public record OfStep(Line line, StepSummary step, Optional<SizeSummary> size, List<ReadingSummary> readings) {
 
         public OfStep {
             readings = List.copyOf(readings);
@@ -27,6 +37,7 @@ public record RunDigest(
     public RunDigest {
         steps = List.copyOf(steps);
         gauges = List.copyOf(gauges);
+        tools = List.copyOf(tools);
         names = List.copyOf(names);
     }
 }

@@ -83,6 +83,7 @@ public final class RunDigests {
                 facts(run, sheet, people),
                 steps(sheet, before),
                 gauges,
+                sheet.map(drawn -> tools(drawn, before, added)).orElse(List.of()),
                 names(run.begun(), people, gauges));
     }
 
@@ -145,6 +146,15 @@ public final class RunDigests {
                             set.setting().reference())));
         }
         return gauges;
+    }
+
+    private static List<ToolChange> tools(Sheet sheet, Optional<RunDigest> before, List<Entry> added) {
+        Optional<RunDigest> earlier = before.filter(digest -> digest.sheet().isPresent());
+        List<ToolChange> tools = new ArrayList<>(earlier.map(RunDigest::tools).orElse(List.of()));
+        for (Entry entry : earlier.isPresent() ? added : sheet.run().entries()) {
+            ToolChange.in(entry, sheet.plan()).ifPresent(tools::add);
+        }
+        return tools;
     }
 
     private static List<String> people(Optional<RunDigest> before, List<Entry> added) {

@@ -33,8 +33,9 @@ final class StepDigest {
         List<ReadingSummary> readings = passes.stream()
                 .flatMap(story -> story.readings().stream().map(taken -> reading(story, taken)))
                 .toList();
+        Optional<StepSummary.Found> found = found(passes).or(() -> foundBefore(line, before));
         return new RunDigest.OfStep(
-                line, step(sheet.plan(), line, found(passes).or(() -> foundBefore(line, before))), readings);
+                line, step(sheet.plan(), line, found), SizeDigest.of(sheet.plan(), line, found, before), readings);
     }
 
     private static StepSummary step(Plan plan, Line line, Optional<StepSummary.Found> found) {

@@ -3,7 +3,9 @@ package org.tenthwise.app.history;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.model.gauge.GaugeKind;
@@ -203,6 +205,70 @@ public final class ReadFromEntries implements History {
             }
             step.readings().forEach(reading -> each.take(digest.run(), step.step(), Optional.of(reading)));
         }));
+    }
+
+    @Override
+    public List<RunFacts> runs(PointQuery query) {
+        return all().filter(digest -> digest.steps().stream()
+                        .anyMatch(step -> step.step().found().isPresent() && isLookedFor(query, digest.run(), step)))
+                .map(RunDigest::run)
+                .toList();
+    }
+
+    private static boolean isLookedFor(PointQuery query, RunFacts run, RunDigest.OfStep step) {
+        StepSummary found = step.step();
+        String day = found.found().map(of -> of.at().toLocalDate().toString()).orElse("");
+        return isSame(query.part(), run.part())
+                && isSame(query.serial(), run.serial())
+                && isSame(query.lot(), run.lot())
+                && isSame(query.machine(), run.machine())
+                && isSame(
+                        query.person(), found.found().map(StepSummary.Found::by).orElse(""))
+                && query.gauge()
+                        .map(mark -> Stream.concat(
+                                        found.found().flatMap(StepSummary.Found::gauge).stream(),
+                                        step.readings().stream()
+                                                .filter(reading ->
+                                                        reading.struck().isEmpty())
+                                                .flatMap(reading -> reading.gauge().stream()))
+                                .anyMatch(gauge -> gauge.mark().equals(mark)))
+                        .orElse(true)
+                && query.from().map(from -> day.compareTo(from.toString()) >= 0).orElse(true)
+                && query.to()
+                        .map(to -> !day.isEmpty() && day.compareTo(to.toString()) <= 0)
+                        .orElse(true)
+                && query.verdict()
+                        .map(verdict -> verdict == found.verdict().standing())
+                        .orElse(true)
+                && query.characteristic()
+                        .map(which ->
+                                which.equals(String.valueOf(found.number())) || which.equalsIgnoreCase(found.name()))
+                        .orElse(true)
+                && isSame(query.balloon(), found.balloon().orElse(""))
+                && isSame(query.designator(), found.designator().orElse(""));
+    }
+
+    private static boolean isSame(Optional<String> wanted, String there) {
+        return wanted.map(there::equalsIgnoreCase).orElse(true);
+    }
+
+    @Override
+    public List<String> parts() {
+        return latestFirst().map(digest -> digest.run().part()).distinct().toList();
+    }
+
+    @Override
+    public void points(PointQuery query, PointRow each) {
+        all().forEach(digest -> digest.steps().stream()
+                .filter(step -> isLookedFor(query, digest.run(), step))
+                .forEach(step -> step.size().ifPresent(size -> each.take(digest.run(), step.step(), size))));
+    }
+
+    @Override
+    public Map<Long, List<ToolChange>> toolChanges(Optional<String> part) {
+        return all().filter(digest ->
+                        isSame(part, digest.run().part()) && !digest.tools().isEmpty())
+                .collect(Collectors.toMap(digest -> digest.run().begun(), RunDigest::tools));
     }
 
     @Override

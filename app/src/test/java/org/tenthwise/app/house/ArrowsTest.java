@@ -106,7 +106,9 @@ class ArrowsTest {
                     "org.tenthwise.app.sums..",
                     "org.tenthwise.app.bench..",
                     "org.tenthwise.app.reference..",
-                    "org.tenthwise.app.batch..")
+                    "org.tenthwise.app.batch..",
+                    "org.tenthwise.app.history..",
+                    "org.tenthwise.app.series..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("javafx..", "org.tenthwise.app.ui..")

@@ -132,6 +132,11 @@ public sealed interface Check
         return judgedAgainst().isPresent();
     }
 
+    /** Whether none of what it comes to lies below zero, and zero is best: how far something runs out or lies off. */
+    default boolean isBestAtZero() {
+        return false;
+    }
+
     /** What such a check is to the drawing where the plan is silent. */
     default StepClass usualClass() {
         return StepClass.DRAWING;

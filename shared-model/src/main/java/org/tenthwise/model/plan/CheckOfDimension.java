@@ -38,6 +38,11 @@ public sealed interface CheckOfDimension extends Check
         return combine().isRange() ? Optional.empty() : Optional.of(limits());
     }
 
+    @Override
+    default boolean isBestAtZero() {
+        return combine().isRange();
+    }
+
     /** It as what an indicator shows over a sweep; absent for what is none. */
     default Optional<IndicatedCheck> asIndicated() {
         return Optional.empty();

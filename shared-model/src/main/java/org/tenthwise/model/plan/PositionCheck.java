@@ -117,6 +117,11 @@ public record PositionCheck(
     }
 
     @Override
+    public boolean isBestAtZero() {
+        return true;
+    }
+
+    @Override
     public List<Slot> slots() {
         return points().stream()
                 .flatMap(point -> Stream.of(point.first(), point.second()))

@@ -96,6 +96,11 @@ public record RunOutCheck(
     }
 
     @Override
+    public boolean isBestAtZero() {
+        return true;
+    }
+
+    @Override
     public Optional<RunOutCheck> asTurn() {
         return Optional.of(this);
     }

@@ -15,9 +15,11 @@ import org.tenthwise.app.history.RunDigest;
 import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.history.RunFacts.Closing;
 import org.tenthwise.app.history.RunFacts.Stand;
+import org.tenthwise.app.history.SizeSummary;
 import org.tenthwise.app.history.StepSummary;
 import org.tenthwise.app.history.StepSummary.Disposed;
 import org.tenthwise.app.history.StepSummary.Found;
+import org.tenthwise.app.history.ToolChange;
 import org.tenthwise.app.store.Head;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.QuantityKind;
@@ -47,6 +49,8 @@ final class DigestRows {
                 && before.filter(there -> !there.steps().isEmpty()).isPresent()) {
             statements.run("DELETE FROM drawn_characteristic WHERE run = ?", List.of(run));
             statements.run("DELETE FROM drawn_reading WHERE run = ?", List.of(run));
+            statements.run("DELETE FROM drawn_size WHERE run = ?", List.of(run));
+            statements.run("DELETE FROM drawn_tool WHERE run = ?", List.of(run));
         }
         for (int place = 0; place < now.steps().size(); place++) {
             int at = place;
@@ -59,6 +63,12 @@ final class DigestRows {
         for (GaugeUse gauge : now.gauges()) {
             if (!gauges.contains(gauge)) {
                 put("drawn_gauge", gauge.seq(), run, gauge.step(), gauge.kind().key(), gauge.mark(), gauge.reference());
+            }
+        }
+        Set<ToolChange> tools = new HashSet<>(before.map(RunDigest::tools).orElse(List.of()));
+        for (ToolChange tool : now.tools()) {
+            if (!tools.contains(tool)) {
+                put("drawn_tool", tool.seq(), run, tool.operation(), tool.words());
             }
         }
         Set<NameUse> names = new HashSet<>(
@@ -108,6 +118,10 @@ final class DigestRows {
         if (!before.map(RunDigest.OfStep::step).equals(Optional.of(now.step()))) {
             write(run, place, now.step());
         }
+        Optional<SizeSummary> size = before.flatMap(RunDigest.OfStep::size);
+        if (!size.equals(now.size())) {
+            write(run, now.step().number(), now.size());
+        }
         Set<ReadingSummary> readings =
                 new HashSet<>(before.map(RunDigest.OfStep::readings).orElse(List.of()));
         for (ReadingSummary reading : now.readings()) {
@@ -145,6 +159,15 @@ final class DigestRows {
                 step.found().flatMap(Found::gauge).map(GaugeMark::mark));
     }
 
+    /** What is worked out of others can be gone again. */
+    private void write(long run, int step, Optional<SizeSummary> size) throws SQLException {
+        if (size.isPresent()) {
+            SizeRows.write(statements, run, step, size.get());
+        } else {
+            statements.run("DELETE FROM drawn_size WHERE run = ? AND step = ?", List.of(run, step));
+        }
+    }
+
     private void write(long run, ReadingSummary reading) throws SQLException {
         put(
                 "drawn_reading",
@@ -173,11 +196,15 @@ final class DigestRows {
     }
 
     /** In millimetres or seconds of arc, exact. */
-    private static String figure(Length length) {
+    static String figure(Length length) {
         return length.base().toPlainString();
     }
 
     private void put(String table, Object... values) throws SQLException {
+        put(statements, table, values);
+    }
+
+    static void put(Statements statements, String table, Object... values) throws SQLException {
         statements.run(
                 "INSERT OR REPLACE INTO %s VALUES (%s)"
                         .formatted(

@@ -34,7 +34,7 @@ final class DrawnRows {
                 r.closed_as
             """;
 
-    private static final String OF_A_STEP =
+    static final String OF_A_STEP =
             """
             c.step AS step, c.name AS step_name, c.balloon, c.designator, c.class, c.lower, c.upper, c.unit AS step_unit, c.places,
                 c.verdict AS step_verdict, c.distance, c."limit", c.inside, c.value AS step_value, c.disposition,

@@ -5,16 +5,19 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.app.history.History;
 import org.tenthwise.app.history.LastPart;
 import org.tenthwise.app.history.LastPartQuery;
 import org.tenthwise.app.history.NameUse;
 import org.tenthwise.app.history.Plans;
+import org.tenthwise.app.history.PointQuery;
 import org.tenthwise.app.history.ReadingQuery;
 import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.history.RunQuery;
 import org.tenthwise.app.history.RunSummary;
+import org.tenthwise.app.history.ToolChange;
 import org.tenthwise.app.store.EntryText;
 import org.tenthwise.app.store.UnreadableEntry;
 import org.tenthwise.model.gauge.GaugeKind;
@@ -188,6 +191,34 @@ final class SqliteHistory implements History {
             page.get().rows().forEach(row -> each.take(row.run(), row.step(), row.reading()));
             page = readings(query, page.get().last());
         }
+    }
+
+    @Override
+    public List<RunFacts> runs(PointQuery query) {
+        return ask(statements -> new PointRows(statements, query).runs());
+    }
+
+    @Override
+    public List<String> parts() {
+        return texts("SELECT part FROM drawn_run GROUP BY part ORDER BY max(last) DESC", List.of());
+    }
+
+    @Override
+    public void points(PointQuery query, PointRow each) {
+        Optional<PointRows.PointPage> page = points(query, 0);
+        while (page.isPresent()) {
+            page.get().rows().forEach(row -> each.take(row.run(), row.step(), row.size()));
+            page = points(query, page.get().last());
+        }
+    }
+
+    private Optional<PointRows.PointPage> points(PointQuery query, long behind) {
+        return ask(statements -> new PointRows(statements, query).behind(behind));
+    }
+
+    @Override
+    public Map<Long, List<ToolChange>> toolChanges(Optional<String> part) {
+        return ask(statements -> PointRows.toolChanges(statements, part));
     }
 
     @Override

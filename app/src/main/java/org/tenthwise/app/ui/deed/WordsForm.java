@@ -30,6 +30,9 @@ public final class WordsForm extends StepForm {
         if (saying == Navigator.Saying.DOUBT) {
             said.offer(Suggestions.ready(words, "words.doubts"));
         }
+        if (saying == Navigator.Saying.NOTE) {
+            said.offer(Suggestions.ready(words, "words.notes"));
+        }
         asks(words.say("words.act", saying), said);
     }
 

@@ -62,6 +62,45 @@ CREATE TABLE drawn_characteristic (
     PRIMARY KEY (run, step)
 ) STRICT, WITHOUT ROWID;
 
+CREATE INDEX drawn_characteristic_by_balloon ON drawn_characteristic (run, balloon COLLATE NOCASE);
+
+-- What a series over parts needs of a characteristic that is judged by a size. Sizes in millimetres, seconds of arc or
+-- the unit of a scale.
+CREATE TABLE drawn_size (
+    run         INTEGER NOT NULL,
+    step        INTEGER NOT NULL,
+    operation   INTEGER NOT NULL,
+    followed_by TEXT NOT NULL,
+    kind        TEXT NOT NULL,
+    requirement TEXT NOT NULL,
+    bounds      TEXT NOT NULL,
+    cut         TEXT, -- as it was cut
+    cut_least   TEXT,
+    cut_greatest TEXT,
+    size        TEXT, -- in hand
+    least       TEXT,
+    greatest    TEXT,
+    cuts        INTEGER NOT NULL,
+    far_off     INTEGER NOT NULL,
+    conceded    INTEGER NOT NULL,
+    expanded    TEXT,
+    entry       INTEGER NOT NULL,
+    at          TEXT NOT NULL,
+    last_entry  INTEGER NOT NULL,
+    people      TEXT NOT NULL,
+    gauges      TEXT NOT NULL,
+    PRIMARY KEY (run, step)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE drawn_tool (
+    seq       INTEGER PRIMARY KEY,
+    run       INTEGER NOT NULL,
+    operation INTEGER NOT NULL, -- 0 for all
+    words     TEXT NOT NULL
+) STRICT;
+
+CREATE INDEX drawn_tool_of_run ON drawn_tool (run);
+
 CREATE TABLE drawn_reading (
     seq     INTEGER PRIMARY KEY,
     run     INTEGER NOT NULL,
