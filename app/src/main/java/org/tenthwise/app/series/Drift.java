@@ -18,7 +18,7 @@ import java.util.Optional;
 public record Drift(
         Shown shown,
         int n,
-        Optional<DriftLine> line,
+        Optional<SlopeLine> line,
         Optional<Double> missed,
         Optional<Integer> measureBefore,
         boolean uncertain,
@@ -46,7 +46,7 @@ public record Drift(
      * @param high of its interval
      * @param start size at part 0
      */
-    public record DriftLine(BigDecimal slope, double low, double high, BigDecimal start) {}
+    public record SlopeLine(BigDecimal slope, double low, double high, BigDecimal start) {}
 
     static Drift none(Shown shown, int n) {
         return new Drift(shown, n, Optional.empty(), Optional.empty(), Optional.empty(), false, Optional.empty());

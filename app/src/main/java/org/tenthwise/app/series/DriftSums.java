@@ -60,7 +60,7 @@ final class DriftSums {
 
     private static Drift drift(TrackAsked track, List<BigDecimal> x, Trend trend, AskedSum asked) {
         SumResult found = asked.result();
-        Drift.DriftLine line = new Drift.DriftLine(
+        Drift.SlopeLine line = new Drift.SlopeLine(
                 found.find(TrendSum.SLOPE).orElseThrow(),
                 found.find(TrendSum.SLOPE_LOW).orElseThrow(),
                 found.find(TrendSum.SLOPE_HIGH).orElseThrow(),

@@ -1,0 +1,2 @@
+/** Tests of series over parts. */
+package org.tenthwise.app.series;
