@@ -35,6 +35,7 @@ import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.export.pdf.Paper;
 import org.tenthwise.app.export.pdf.PdfRecord;
 import org.tenthwise.app.export.pdf.RecordLayout;
+import org.tenthwise.app.export.qif.QifRecord;
 import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.key.KeyFile;
 import org.tenthwise.app.key.KeyWords;
@@ -92,7 +93,7 @@ final class Wiring {
 
     /** What is read by programs; those that are whole are inside the printed record too. */
     private static List<RecordFormat> data() {
-        return List.of(new CsvRecord(), new JsonRecord(), new AccountTable());
+        return List.of(new CsvRecord(), new JsonRecord(), new AccountTable(), new QifRecord());
     }
 
     private RecordLayout layout() {

@@ -16,7 +16,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Writes the record of a run again. Reads the store alone, also while a client has it open. */
-@Command(name = "export", customSynopsis = "tenthwise export --store DB --run ID --as pdf,csv,json --out DIR")
+@Command(name = "export", customSynopsis = "tenthwise export --store DB --run ID --as pdf,csv,json,qif --out DIR")
 final class ExportRecord implements Callable<Integer> {
 
     private static final int MOST_NAMED = 20;

@@ -137,6 +137,7 @@ public final class MadeUpLanguage {
                 "PDF",
                 "CSV",
                 "JSON",
+                "QIF",
                 "Jan",
                 "Nov",
                 "Setter",

@@ -25,6 +25,7 @@ import org.tenthwise.app.export.JsonRecord;
 import org.tenthwise.app.export.pdf.Paper;
 import org.tenthwise.app.export.pdf.PdfRecord;
 import org.tenthwise.app.export.pdf.RecordLayout;
+import org.tenthwise.app.export.qif.QifRecord;
 import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.Prompt;
@@ -107,7 +108,8 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
                         new PdfRecord(new RecordLayout(Words.ENGLISH, Paper.A4, Records.DATA)),
                         new CsvRecord(),
                         new JsonRecord(),
-                        new AccountTable()),
+                        new AccountTable(),
+                        new QifRecord()),
                 (run, as) -> Path.of(run),
                 run -> List.of(),
                 AskedViewer.none());

@@ -32,11 +32,20 @@ public record DrawingAccount(List<AccountLine> lines, List<BalloonGap> gaps) {
     }
 
     public static DrawingAccount of(Sheet sheet) {
+        return of(sheet, false);
+    }
+
+    /** The same with each of several alike on a line of its own, however the plan asks for them. */
+    public static DrawingAccount ofEach(Sheet sheet) {
+        return of(sheet, true);
+    }
+
+    private static DrawingAccount of(Sheet sheet, boolean each) {
         Plan plan = sheet.plan();
         List<AccountLine> lines = Stream.concat(
                         sheet.characteristics().stream()
                                 .filter(line -> !isOfProductAlone(line))
-                                .flatMap(line -> InstancesFound.of(plan.balloon(line.step()), line).stream()),
+                                .flatMap(line -> InstancesFound.of(plan.balloon(line.step()), line, each).stream()),
                         unanswered(plan))
                 .sorted(ORDER)
                 .toList();
@@ -48,7 +57,7 @@ public record DrawingAccount(List<AccountLine> lines, List<BalloonGap> gaps) {
     }
 
     /** What the part is made of or put through is no requirement of the drawing where that gives it no number. */
-    private static boolean isOfProductAlone(Line line) {
+    public static boolean isOfProductAlone(Line line) {
         return line.step().drawing().balloon().isEmpty()
                 && line.step()
                         .check()

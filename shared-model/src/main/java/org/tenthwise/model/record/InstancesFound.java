@@ -32,8 +32,12 @@ final class InstancesFound {
         this.count = line.step().drawing().instances().count();
     }
 
-    /** The lines a check has in the account: one, or as the plan asks for several alike. */
-    static List<AccountLine> of(Optional<BalloonNumber> balloon, Line line) {
+    /**
+     * The lines a check has in the account: one, or as the plan asks for several alike.
+     *
+     * @param apart whether each of several alike has one of its own whatever the plan asks
+     */
+    static List<AccountLine> of(Optional<BalloonNumber> balloon, Line line, boolean apart) {
         Instances instances = line.step().drawing().instances();
         if (instances.areSeveral()) {
             Optional<CheckOfDimension> each = line.step()
@@ -41,7 +45,8 @@ final class InstancesFound {
                     .asDimension()
                     .filter(read -> read.places().size() % instances.count() == 0);
             if (each.isPresent()) {
-                return new InstancesFound(balloon, line, each.get()).lines(instances.report());
+                return new InstancesFound(balloon, line, each.get())
+                        .lines(apart ? Instances.Report.EACH : instances.report());
             }
         }
         return List.of(new AccountLine.Checked(

@@ -181,9 +181,12 @@ public final class RecordView extends SidedScreen {
     private VBox foot() {
         HBox files = new HBox(8, way("pages", Key.Kind.PLAIN, words.say("sheet.pages"), model::pages));
         for (RecordFormat as : model.formats()) {
-            String name = as.isWhole() ? as.extension().toUpperCase(Locale.ROOT) : words.say("sheet.drawing-as-table");
+            String name = name(as);
             Key key = way("hand-" + as.extension().replace('.', '-'), Key.Kind.PLAIN, name, () -> model.hand(as));
             key.speak(words.say("sheet.hand", name));
+            if (isOfTheDrawing(as)) {
+                key.setPrefWidth(USE_COMPUTED_SIZE);
+            }
             files.getChildren().add(key);
         }
         HBox onwards = new HBox(8);
@@ -192,6 +195,17 @@ public final class RecordView extends SidedScreen {
         foot.setMinHeight(USE_PREF_SIZE);
         owns(model.onwardsValue().subscribe(now -> onwards.getChildren().setAll(onwards(now))));
         return foot;
+    }
+
+    /** A kind of file by its ending; a table of the drawing has another word before that. */
+    private String name(RecordFormat as) {
+        return isOfTheDrawing(as)
+                ? words.say("sheet.drawing-as-table")
+                : as.extension().toUpperCase(Locale.ROOT);
+    }
+
+    private static boolean isOfTheDrawing(RecordFormat as) {
+        return as.extension().indexOf('.') >= 0;
     }
 
     private List<Key> onwards(RecordWays now) {
