@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.tenthwise.app.export.qif.QifRecord;
 import org.tenthwise.app.store.Head;
 import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.app.store.RunHead;
@@ -76,7 +77,8 @@ public final class Records {
     }
 
     /** What is inside a printed record. */
-    public static final List<RecordFormat> DATA = List.of(new CsvRecord(), new JsonRecord(), new AccountTable());
+    public static final List<RecordFormat> DATA =
+            List.of(new CsvRecord(), new JsonRecord(), new AccountTable(), new QifRecord());
 
     private Records() {}
 

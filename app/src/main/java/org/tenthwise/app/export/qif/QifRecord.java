@@ -26,10 +26,9 @@ public final class QifRecord implements RecordFormat {
         return "qif";
     }
 
-    /** What a part is made of, and what was set up for it, are notes there and no results. */
     @Override
-    public boolean isWhole() {
-        return false;
+    public String mediaType() {
+        return "application/xml";
     }
 
     @Override

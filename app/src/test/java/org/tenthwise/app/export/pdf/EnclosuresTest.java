@@ -73,7 +73,7 @@ class EnclosuresTest {
                 said.add(file.getString(COSName.UF).replaceFirst(".*\\.", "") + " "
                         + file.getNameAsString(COSName.getPDFName("AFRelationship")));
             });
-            assertEquals(List.of("csv Data", "json Source"), said);
+            assertEquals(List.of("csv Data", "json Source", "qif Data"), said);
         }
     }
 
