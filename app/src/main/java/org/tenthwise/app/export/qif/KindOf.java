@@ -108,7 +108,7 @@ final class KindOf implements Check.Cases<CharacteristicKind> {
 
     @Override
     public CharacteristicKind scale(ScaleCheck check) {
-        return new ScaleKind(nominal, figures());
+        return new OwnUnitKind(nominal, figures());
     }
 
     @Override
@@ -137,6 +137,6 @@ final class KindOf implements Check.Cases<CharacteristicKind> {
         if (check.limits().isEmpty()) {
             return new AttributeKind(step.name());
         }
-        return figures().unit().isOfScale() ? new ScaleKind(nominal, figures()) : own(step.name());
+        return figures().unit().isOfScale() ? new OwnUnitKind(nominal, figures()) : own(step.name());
     }
 }

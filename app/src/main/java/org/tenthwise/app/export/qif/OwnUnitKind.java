@@ -12,7 +12,7 @@ import org.tenthwise.model.tolerance.Limits;
  *
  * @param nominal as the drawing has it; absent where it gives limits alone
  */
-record ScaleKind(Optional<BigDecimal> nominal, PlainFigures figures) implements CharacteristicKind {
+record OwnUnitKind(Optional<BigDecimal> nominal, PlainFigures figures) implements CharacteristicKind {
 
     @Override
     public String name() {
