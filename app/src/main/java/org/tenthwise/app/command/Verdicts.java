@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.tenthwise.app.text.Advice;
 import org.tenthwise.app.text.CutsTold;
 import org.tenthwise.app.text.HoldWords;
+import org.tenthwise.app.text.OccasionWords;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.record.Line;
@@ -32,15 +33,24 @@ final class Verdicts {
     }
 
     List<String> of(Sheet sheet) {
+        String notHere = new OccasionWords(words).notHere(sheet.run().begun().occasion());
         return Columns.laid(sheet.lines().stream()
-                .map(line -> row(line, sheet.run().register()))
+                .map(line -> line.asked() ? row(line, sheet.run().register()) : leftOut(line, notHere))
                 .toList());
     }
 
-    private List<String> row(Line line, Optional<Register> register) {
+    private static List<String> leftOut(Line line, String notHere) {
+        return List.of(number(line), line.step().name(), "", notHere, "");
+    }
+
+    private static String number(Line line) {
         String number = String.valueOf(line.step().number());
+        return line.step().number() < 10 ? " " + number : number;
+    }
+
+    private List<String> row(Line line, Optional<Register> register) {
         return List.of(
-                line.step().number() < 10 ? " " + number : number,
+                number(line),
                 line.step().name(),
                 sentences.value(line.finding()),
                 sentences.standing(line.finding()),

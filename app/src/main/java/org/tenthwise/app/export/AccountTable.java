@@ -1,5 +1,6 @@
 package org.tenthwise.app.export;
 
+import org.tenthwise.model.plan.Step;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.IOException;
@@ -117,8 +118,36 @@ public final class AccountTable implements RecordFormat {
                 return List.of(
                         "", "", "", "", "", "", "", "", "", "", "", "", Word.of(unanswered.standing()), "", "", "", "");
             }
+
+            @Override
+            public List<String> notInThisRun(AccountLine.NotInThisRun left) {
+                return AccountTable.notInThisRun(left.line().step());
+            }
         }));
         return cells;
+    }
+
+    /** No figure but those of the drawing: none of an earlier run is ever copied in. */
+    private static List<String> notInThisRun(Step step) {
+        Optional<Limits> limits = step.limits();
+        return List.of(
+                "",
+                String.valueOf(step.number()),
+                step.name(),
+                figure(limits.flatMap(Limits::lower)),
+                figure(limits.flatMap(Limits::upper)),
+                limits.map(of -> of.unit().symbol()).orElse(""),
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                JsonOccasion.NOT_IN_THIS_RUN,
+                "",
+                "",
+                "",
+                "");
     }
 
     private static List<String> checked(AccountLine.Checked line, Run run) {

@@ -20,6 +20,18 @@ enum CsvColumn {
     CHANGES,
     ROUTE,
     OUTCOME,
+    /**
+     * What the run was begun for; which piece of the lot it is, and what earlier run it stands on, with the head of
+     * that.
+     */
+    PURPOSE,
+    PIECE,
+    BASELINE,
+    BASELINE_HEAD,
+    PURPOSE_REASON,
+    ORDER_NUMBER,
+    /** Additional ones, said at the beginning of the run. */
+    CHANGES_IN_FORCE,
     SIGNATURES,
     REMARK,
     /**

@@ -24,6 +24,7 @@ import org.tenthwise.model.record.PassStory;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Occasion;
 import org.tenthwise.model.run.Remark;
 import org.tenthwise.model.run.Signature;
 import org.tenthwise.model.run.SignedAs;
@@ -65,6 +66,11 @@ final class CsvRows {
             story.readings().forEach(read -> taken.add(CsvTaken.reading(pass.copy(), story, read)));
             story.answers().forEach(given -> taken.add(CsvTaken.answer(pass.copy(), given)));
             story.documents().forEach(given -> taken.addAll(CsvTaken.document(pass.copy(), given)));
+        }
+        if (!line.asked()) {
+            CsvRow left = characteristic.copy();
+            left.text(VERDICT, JsonOccasion.NOT_IN_THIS_RUN);
+            return List.of(left);
         }
         if (taken.isEmpty()) {
             CsvRow nothing = characteristic.copy();
@@ -110,6 +116,7 @@ final class CsvRows {
         row.text(CHANGES, String.join("; ", plan.drawing().changes()));
         row.text(ROUTE, plan.route().orElse(""));
         row.text(OUTCOME, Word.of(evidence.sheet().outcome()));
+        occasion(row, evidence.sheet().run().begun().occasion());
         row.text(
                 SIGNATURES,
                 evidence.sheet().run().signatures().stream()
@@ -184,6 +191,18 @@ final class CsvRows {
         row.text(FORM, document.specified().form());
         row.text(CODE, document.specified().code());
         row.text(SUPPLIER, document.specified().supplier());
+    }
+
+    private static void occasion(CsvRow row, Occasion occasion) {
+        row.text(PURPOSE, Word.of(occasion.purpose()));
+        occasion.piece().ifPresent(piece -> row.number(PIECE, piece));
+        occasion.baseline().ifPresent(baseline -> {
+            row.text(BASELINE, baseline.run());
+            row.text(BASELINE_HEAD, baseline.head());
+        });
+        row.text(PURPOSE_REASON, occasion.reason());
+        row.text(ORDER_NUMBER, occasion.order());
+        row.text(CHANGES_IN_FORCE, String.join("; ", occasion.changes()));
     }
 
     private static CsvRow under(CsvRow run, Plan plan, Line line) {

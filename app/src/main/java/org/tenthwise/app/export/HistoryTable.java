@@ -37,6 +37,8 @@ public final class HistoryTable implements History.HistoryRow {
             "lot",
             "machine",
             "run",
+            "purpose",
+            "piece",
             "number",
             "characteristic",
             "balloon",
@@ -87,6 +89,8 @@ public final class HistoryTable implements History.HistoryRow {
         for (String text : List.of(run.part(), run.revision(), run.serial(), run.lot(), run.machine(), run.id())) {
             cells.add(CsvText.safe(text));
         }
+        cells.add(Word.of(run.kind().purpose()));
+        cells.add(run.kind().piece().map(String::valueOf).orElse(""));
         cells.add(String.valueOf(step.number()));
         cells.add(CsvText.safe(step.name()));
         drawing(cells, plans.apply(run), step);

@@ -69,15 +69,19 @@ final class JsonDrawing {
         line.match(new AccountLine.Cases<ObjectNode>() {
             @Override
             public ObjectNode checked(AccountLine.Checked checked) {
-                return write(checked, to);
+                return write(checked, to).put("verdict", Word.of(checked.standing()));
             }
 
             @Override
             public ObjectNode unanswered(AccountLine.Unanswered unanswered) {
-                return to.put("in-process-only", true);
+                return to.put("in-process-only", true).put("verdict", Word.of(unanswered.standing()));
+            }
+
+            @Override
+            public ObjectNode notInThisRun(AccountLine.NotInThisRun left) {
+                return to.put("number", left.line().step().number()).put("verdict", JsonOccasion.NOT_IN_THIS_RUN);
             }
         });
-        to.put("verdict", Word.of(line.standing()));
     }
 
     private static ObjectNode write(AccountLine.Checked checked, ObjectNode to) {

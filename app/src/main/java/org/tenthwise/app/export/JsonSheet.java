@@ -40,6 +40,7 @@ final class JsonSheet {
         ObjectNode result = JsonNodeFactory.instance.objectNode();
         result.put("run", sheet.run().id());
         result.put("outcome", Word.of(sheet.outcome()));
+        JsonOccasion.write(sheet, result);
         sheet.putAway()
                 .ifPresent(away ->
                         result.putObject("put-away").put("by", away.putAwayBy()).put("reason", away.reason()));
@@ -67,6 +68,7 @@ final class JsonSheet {
                 .put("in-process", sheet.of(StepClass.IN_PROCESS).size());
         count.put("carried-on", sheet.carriedOn(StepClass.SET_UP) + sheet.carriedOn(StepClass.IN_PROCESS));
         Stream.of(VerdictKind.values()).forEach(standing -> count.put(Word.of(standing), sheet.count(standing)));
+        count.put("not-in-this-run", sheet.leftOut().size());
         count.put("concessions", sheet.concessions()).put("repaired", sheet.repaired());
         result.put("scrapped", sheet.scrapped());
         ArrayNode signatures = result.putArray("signatures");
@@ -152,6 +154,10 @@ final class JsonSheet {
                 .put("expanded", uncertainty.expanded().text())
                 .put("unit", uncertainty.expanded().unit().symbol())
                 .put("coverage-factor", uncertainty.coverageFactor().toPlainString()));
+        if (!line.asked()) {
+            to.put("verdict", JsonOccasion.NOT_IN_THIS_RUN);
+            return;
+        }
         to.put("verdict", Word.of(line.finding().verdict().standing()));
         if (line.repaired()) {
             to.put("repaired", true);

@@ -21,7 +21,7 @@ public final class Progress {
                 .flatMap(event -> event.at().stream())
                 .reduce((earlier, later) -> later)
                 .map(sheet.plan()::step);
-        return last.filter(step -> !sheet.line(step.number()).settled())
+        return last.filter(step -> sheet.line(step.number()).open())
                 .or(sheet::firstOpen)
                 .or(() -> last)
                 .orElse(sheet.plan().steps().get(0));
@@ -34,7 +34,7 @@ public final class Progress {
         return Stream.concat(
                         lines.stream().dropWhile(isHere.negate()).skip(1),
                         lines.stream().takeWhile(isHere.negate()))
-                .filter(line -> line.step().check().isInOrder() && !line.settled() && !line.held())
+                .filter(line -> line.step().check().isInOrder() && line.open() && !line.held())
                 .map(Line::step)
                 .findFirst();
     }

@@ -106,7 +106,8 @@ public final class RunDigests {
                 run.last().seq(),
                 run.last().at(),
                 sheet.map(RunDigests::stand),
-                run.closed().map(closed -> new RunFacts.Closing(closed.signedBy(), closed.meaning())));
+                run.closed().map(closed -> new RunFacts.Closing(closed.signedBy(), closed.meaning())),
+                new RunFacts.Kind(begun.occasion().purpose(), begun.occasion().piece()));
     }
 
     private static RunFacts.Stand stand(Sheet sheet) {

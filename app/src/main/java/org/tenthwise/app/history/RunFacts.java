@@ -4,6 +4,7 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.record.Outcome;
+import org.tenthwise.model.run.Purpose;
 
 /**
  * One run in a line.
@@ -15,6 +16,7 @@ import org.tenthwise.model.record.Outcome;
  * @param last place in the ledger of the last thing done in it
  * @param stand what it comes to; absent where its plan or its entries cannot be read by this release
  * @param closing who closed it; absent while it is open
+ * @param kind what it was begun for
  */
 public record RunFacts(
         long begun,
@@ -31,7 +33,8 @@ public record RunFacts(
         long last,
         OffsetDateTime lastAt,
         Optional<Stand> stand,
-        Optional<Closing> closing) {
+        Optional<Closing> closing,
+        Kind kind) {
 
     /**
      * What a run comes to.
@@ -42,6 +45,13 @@ public record RunFacts(
      * @param contested whether a signature stands against it
      */
     public record Stand(String issue, int inHand, Outcome outcome, long concessions, boolean contested) {}
+
+    /**
+     * What a run was begun for.
+     *
+     * @param piece which of the lot it is; of a piece in process alone
+     */
+    public record Kind(Purpose purpose, Optional<Integer> piece) {}
 
     /** @param meaning in the words it was signed with */
     public record Closing(String signedBy, String meaning) {}
@@ -67,7 +77,8 @@ public record RunFacts(
                 last,
                 lastAt,
                 stand.map(was -> new Stand(was.issue(), step, was.outcome(), was.concessions(), was.contested())),
-                closing);
+                closing,
+                kind);
     }
 
     /** Whether it was put away; of one that cannot be read nobody knows. */

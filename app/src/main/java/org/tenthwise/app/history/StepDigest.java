@@ -53,7 +53,8 @@ final class StepDigest {
                 finding.verdict(),
                 finding.value(),
                 line.disposed().map(disposed -> new StepSummary.Disposed(disposed.disposition(), disposed.signedBy())),
-                found);
+                found,
+                line.asked());
     }
 
     private static Optional<StepSummary.Found> found(List<PassStory> passes) {

@@ -20,6 +20,7 @@ import org.tenthwise.model.verdict.Verdict;
  * @param disposed the disposition in force, where there is one
  * @param found who read or answered last, and when, in whatever pass; for what is worked out of others, who found the
  *     last of them. Absent where nobody did, and while what is worked out is open
+ * @param asked whether it is in the run; of what is not nothing is known
  */
 public record StepSummary(
         int number,
@@ -32,7 +33,8 @@ public record StepSummary(
         Verdict verdict,
         Optional<Length> value,
         Optional<Disposed> disposed,
-        Optional<Found> found) {
+        Optional<Found> found,
+        boolean asked) {
 
     /**
      * Who found something out, and when.

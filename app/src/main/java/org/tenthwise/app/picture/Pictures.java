@@ -128,10 +128,10 @@ public final class Pictures {
     /**
      * The row of all checks of a run, with the one in hand marked.
      *
-     * @param standing of every step of the plan, in its order
+     * @param steps that are in the run, in the order of its plan
+     * @param standing of each of them
      */
-    public Picture checks(Plan plan, List<VerdictKind> standing, Optional<Step> inHand) {
-        List<Step> steps = plan.steps();
+    public Picture checks(List<Step> steps, List<VerdictKind> standing, Optional<Step> inHand) {
         List<CheckRow.CheckMark> checks = IntStream.range(0, steps.size())
                 .mapToObj(i -> new CheckRow.CheckMark(
                         standing.get(i), !steps.get(i).hold().isEmpty()))

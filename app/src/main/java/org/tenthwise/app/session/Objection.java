@@ -38,6 +38,8 @@ public record Objection(Kind kind, String detail, String expected, Optional<Mess
         NOT_ASKED_HERE,
         BLANK,
         HELD,
+        /** The run does not ask the step, by what it was begun for. */
+        NOT_IN_THIS_RUN,
         CLOSED,
         /** The run was put away: it is taken up again first. */
         PUT_AWAY,

@@ -99,7 +99,7 @@ public final class Onwards {
         return next.number() > here
                 && state.sheet().lines().stream()
                         .filter(line -> line.step().number() < here)
-                        .allMatch(Line::settled)
+                        .noneMatch(Line::open)
                 && state.sheet().plan().steps().stream()
                         .filter(step -> step.number() >= here && step.number() < next.number())
                         .allMatch(step -> step.hold().isEmpty());

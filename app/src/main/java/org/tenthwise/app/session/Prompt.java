@@ -29,9 +29,9 @@ public sealed interface Prompt {
         return Optional.empty();
     }
 
-    /** Whether nothing is taken at the step: a hold point keeps it shut, or the run is closed. */
+    /** Whether nothing is taken at the step: it is not in the run, a hold point keeps it shut, or the run is closed. */
     default boolean isShut() {
-        return this instanceof Held || isClosed();
+        return this instanceof NotInThisRun || this instanceof Held || isClosed();
     }
 
     /** Whether the run is closed. */
@@ -131,6 +131,8 @@ public sealed interface Prompt {
         R forDocument(ForDocument prompt);
 
         R nothing(Nothing prompt);
+
+        R notInThisRun(NotInThisRun prompt);
 
         R held(Held prompt);
 
@@ -301,6 +303,14 @@ public sealed interface Prompt {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.nothing(this);
+        }
+    }
+
+    /** The run does not ask the step, by what it was begun for. */
+    record NotInThisRun() implements Prompt {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.notInThisRun(this);
         }
     }
 

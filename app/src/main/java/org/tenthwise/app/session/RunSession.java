@@ -256,9 +256,11 @@ public final class RunSession {
     }
 
     Prompt asked() {
-        return shut().<Prompt>map(why -> why.kind() == Objection.Kind.HELD
-                        ? new Prompt.Held(sheet().line(inHand.number()).waitingFor())
-                        : new Prompt.Closed())
+        return shut().<Prompt>map(why -> switch (why.kind()) {
+                    case HELD -> new Prompt.Held(sheet().line(inHand.number()).waitingFor());
+                    case NOT_IN_THIS_RUN -> new Prompt.NotInThisRun();
+                    default -> new Prompt.Closed();
+                })
                 .orElseGet(() -> NextPrompt.next(sheet(), inHand, way, gauge));
     }
 

@@ -17,13 +17,15 @@ final class Shut {
     }
 
     /**
-     * The run is shut, or a hold point keeps the step so. A closed run is not shut to what is proven elsewhere: those
-     * papers come when the work at the machine is long signed for.
+     * The run is shut, the step is not in it, or a hold point keeps it so. A closed run is not shut to what is proven
+     * elsewhere: those papers come when the work at the machine is long signed for.
      */
     static Optional<Objection> step(Sheet sheet, Step step) {
         return step.check().isInOrder()
-                ? run(sheet).or(() -> Objection.where(sheet.line(step.number()).held(), Objection.Kind.HELD))
-                : newer(sheet).or(() -> away(sheet));
+                ? run(sheet)
+                        .or(() -> leftOut(sheet, step))
+                        .or(() -> Objection.where(sheet.line(step.number()).held(), Objection.Kind.HELD))
+                : newer(sheet).or(() -> away(sheet)).or(() -> leftOut(sheet, step));
     }
 
     /** The same for an entry that is to be struck out. */
@@ -35,6 +37,10 @@ final class Shut {
                 .filter(step -> !step.check().isInOrder())
                 .isPresent();
         return elsewhere ? newer(sheet).or(() -> away(sheet)) : run(sheet);
+    }
+
+    private static Optional<Objection> leftOut(Sheet sheet, Step step) {
+        return Objection.where(!sheet.line(step.number()).asked(), Objection.Kind.NOT_IN_THIS_RUN);
     }
 
     private static Optional<Objection> newer(Sheet sheet) {

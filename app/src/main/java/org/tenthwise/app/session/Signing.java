@@ -56,7 +56,9 @@ final class Signing {
     }
 
     private static boolean conforms(Outcome outcome) {
-        return outcome == Outcome.CONFORMS || outcome == Outcome.CONFORMS_WITH_CONCESSIONS;
+        return outcome == Outcome.CONFORMS
+                || outcome == Outcome.CONFORMS_WITH_CONCESSIONS
+                || outcome == Outcome.ASKED_CONFORMS;
     }
 
     private static boolean hasSigned(Sheet sheet, String person, SignedAs meaning) {

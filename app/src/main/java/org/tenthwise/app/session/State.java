@@ -157,8 +157,8 @@ public record State(
                 .filter(last -> last.event().as(StepEvent.Answered.class).isPresent());
     }
 
-    /** Lines that are neither settled nor conceded. */
+    /** Lines of this run that are neither settled nor conceded. */
     public List<Line> open() {
-        return sheet.lines().stream().filter(line -> !line.settled()).toList();
+        return sheet.lines().stream().filter(Line::open).toList();
     }
 }

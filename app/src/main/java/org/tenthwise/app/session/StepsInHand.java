@@ -24,7 +24,7 @@ public interface StepsInHand {
         return of(sheet.run().id()).stream()
                 .boxed()
                 .flatMap(number -> sheet.lines().stream()
-                        .filter(line -> line.step().number() == number && !line.settled() && !line.held()))
+                        .filter(line -> line.step().number() == number && line.open() && !line.held()))
                 .map(Line::step)
                 .findFirst()
                 .orElseGet(() -> Progress.whereItStopped(sheet));

@@ -106,6 +106,11 @@ public final class DrawingWords {
                     public String unanswered(AccountLine.Unanswered unanswered) {
                         return "";
                     }
+
+                    @Override
+                    public String notInThisRun(AccountLine.NotInThisRun left) {
+                        return sentences.limits(left.line().step());
+                    }
                 })
                 : words.readable(line.drawing().requirement());
     }

@@ -1,13 +1,17 @@
 package org.tenthwise.app.text;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.tenthwise.model.plan.BalloonNumber;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.record.DrawingAccount;
 import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Occasion;
+import org.tenthwise.model.run.Purpose;
 import org.tenthwise.model.run.Signature;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.verdict.VerdictKind;
@@ -19,10 +23,16 @@ public final class OutcomeWords {
     /** What is not of the drawing. */
     private static final List<StepClass> BESIDE = List.of(StepClass.SET_UP, StepClass.IN_PROCESS);
 
+    /** Of which nothing is left. */
+    private static final Set<Outcome> SETTLED =
+            EnumSet.of(Outcome.CONFORMS, Outcome.CONFORMS_WITH_CONCESSIONS, Outcome.ASKED_CONFORMS);
+
     private final Words words;
+    private final OccasionWords occasions;
 
     public OutcomeWords(Words words) {
         this.words = words;
+        this.occasions = new OccasionWords(words);
     }
 
     /** "Conforms, one set-up step carried on. Accepted by Inspector 1." */
@@ -39,12 +49,26 @@ public final class OutcomeWords {
         BESIDE.stream()
                 .filter(of -> sheet.carriedOn(of) > 0)
                 .forEach(of -> parts.add(words.say("outcome.carried-on", steps(of, sheet.carriedOn(of)))));
-        String all = words.list(parts);
+        String leftOut = occasions.leftOut(sheet);
         List<String> left = left(sheet);
-        String said = left.isEmpty()
+        if (!leftOut.isEmpty() && left.isEmpty()) {
+            parts.add(leftOut);
+        }
+        String all = words.list(parts);
+        String comesTo = left.isEmpty()
                 ? words.sentence(all)
-                : words.say("outcome.with-left", all, words.list("outcome.left", left));
+                : together(
+                        words.say("outcome.with-left", all, words.list("outcome.left", left)),
+                        leftOut.isEmpty() ? "" : words.sentence(leftOut));
+        Occasion occasion = sheet.run().begun().occasion();
+        String said = occasion.purpose() == Purpose.NOT_STATED
+                ? comesTo
+                : together(words.sentence(occasions.kind(occasion)), comesTo);
         return sheet.scrapped() ? words.say("one-after-another", said, words.say("outcome.scrapped")) : said;
+    }
+
+    private String together(String first, String second) {
+        return second.isEmpty() ? first : words.say("one-after-another", first, second);
     }
 
     private String called(Sheet sheet) {
@@ -52,10 +76,12 @@ public final class OutcomeWords {
     }
 
     private String called(Outcome outcome, long concessions) {
-        if (outcome != Outcome.CONFORMS_WITH_CONCESSIONS) {
-            return words.say("outcome", outcome);
+        if (outcome == Outcome.ASKED_CONFORMS && concessions > 0) {
+            return words.say("outcome.asked-concessions", concessions);
         }
-        return words.say("outcome.concessions", concessions);
+        return outcome == Outcome.CONFORMS_WITH_CONCESSIONS
+                ? words.say("outcome.concessions", concessions)
+                : words.say("outcome", outcome);
     }
 
     /** The same in short, for a list: what the characteristics come to, and who closed the run with what words. */
@@ -75,7 +101,7 @@ public final class OutcomeWords {
      */
     private List<String> left(Sheet sheet) {
         List<String> left = new ArrayList<>();
-        if (sheet.outcome() == Outcome.CONFORMS || sheet.outcome() == Outcome.CONFORMS_WITH_CONCESSIONS) {
+        if (SETTLED.contains(sheet.outcome())) {
             return left;
         }
         int all = sheet.characteristics().size();
@@ -217,7 +243,7 @@ public final class OutcomeWords {
         }
         return switch (outcome) {
             case CONFORMS -> Optional.of(VerdictKind.PASS);
-            case CONFORMS_WITH_CONCESSIONS, PUT_AWAY -> Optional.empty();
+            case CONFORMS_WITH_CONCESSIONS, ASKED_CONFORMS, PUT_AWAY -> Optional.empty();
             case DOES_NOT_CONFORM -> Optional.of(VerdictKind.FAIL);
             case NOT_COMPLETE -> Optional.of(VerdictKind.OPEN);
         };

@@ -149,6 +149,7 @@ public final class ReadFromEntries implements History {
                         .isPresent())
                 .flatMap(entries -> digests.of(entries).stream())
                 .flatMap(digest -> lastPart(digest, query).stream())
+                .filter(part -> !part.run().putAway())
                 .filter(part -> taken(part) < query.before())
                 .max(Comparator.comparing((LastPart part) ->
                                 part.run().revision().equals(query.part().revision()))

@@ -95,7 +95,7 @@ class RowPicturesTest {
             DemoRun run = DemoRun.of("LG-2207-C-fail");
             Picture checks = new Pictures(Words.of(Locale.ENGLISH))
                     .checks(
-                            run.plan(),
+                            run.plan().steps(),
                             run.sheet().lines().stream()
                                     .map(line -> line.finding().verdict().standing())
                                     .toList(),

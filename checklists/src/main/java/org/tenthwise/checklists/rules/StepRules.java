@@ -17,6 +17,7 @@ import org.tenthwise.model.plan.OnDrawing;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.plan.TemperatureAsked;
+import org.tenthwise.model.plan.WhenAsked;
 import org.tenthwise.model.words.Message;
 import org.tenthwise.model.words.Word;
 
@@ -131,6 +132,7 @@ final class StepRules {
                 ? TemperatureRules.read(keys, temperaturesPlannedFor, check)
                 : TemperatureAsked.NEVER;
         Optional<Clamping> clamping = kind.get().needsMethod() ? clamping(keys, kindName.get()) : Optional.empty();
+        Optional<WhenAsked> when = keys.ifAny(WhenRules.KEY, key -> WhenRules.read(keys));
         check.ifPresent(of -> OnDrawingRules.judge(keys, drawing.instances(), of));
         keys.finish();
         number.ifPresent(n ->
@@ -147,7 +149,8 @@ final class StepRules {
                         check.orElseThrow(),
                         temperatureAsked,
                         stepClass.orElseGet(() -> check.get().usualClass()),
-                        clamping)))
+                        clamping,
+                        when)))
                 .flatMap(step -> step);
     }
 

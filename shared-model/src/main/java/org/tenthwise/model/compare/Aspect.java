@@ -38,6 +38,7 @@ public enum Aspect {
     WHERE(ChangeKind.METHOD, "check.where"),
     TEMPERATURE(ChangeKind.METHOD, "temperatureAsked", "climate"),
     CLAMPING(ChangeKind.METHOD, "clamping"),
+    WHEN(ChangeKind.METHOD, "when"),
     REPORT(ChangeKind.METHOD, "drawing.instances.report"),
 
     OPERATION(ChangeKind.PROCESS, "operation"),

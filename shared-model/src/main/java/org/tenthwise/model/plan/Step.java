@@ -19,6 +19,7 @@ import org.tenthwise.model.tolerance.Limits;
  * @param temperatureAsked never where the plan says nothing of heat
  * @param stepClass whether it is a characteristic of the drawing; only those are counted in the outcome
  * @param clamping whether the part is read held or let go; absent where the plan does not say
+ * @param when for which pieces of a lot it is asked; absent where it is asked of each
  */
 public record Step(
         int number,
@@ -32,7 +33,8 @@ public record Step(
         Check check,
         TemperatureAsked temperatureAsked,
         StepClass stepClass,
-        Optional<Clamping> clamping) {
+        Optional<Clamping> clamping,
+        Optional<WhenAsked> when) {
 
     public Step {
         hold = List.copyOf(hold);

@@ -18,6 +18,7 @@ public final class StepBuilder {
     private TemperatureAsked temperatureAsked = TemperatureAsked.NEVER;
     private StepClass stepClass;
     private Optional<Clamping> clamping = Optional.empty();
+    private Optional<WhenAsked> when = Optional.empty();
 
     /** Of the usual class of {@code check}, and asking for no temperature. */
     public StepBuilder(int number, int operation, String name, Check check) {
@@ -39,6 +40,7 @@ public final class StepBuilder {
         this.temperatureAsked = step.temperatureAsked();
         this.stepClass = step.stepClass();
         this.clamping = step.clamping();
+        this.when = step.when();
     }
 
     public StepBuilder drawing(OnDrawing said) {
@@ -87,6 +89,11 @@ public final class StepBuilder {
         return this;
     }
 
+    public StepBuilder when(Optional<WhenAsked> pieces) {
+        this.when = pieces;
+        return this;
+    }
+
     public Step build() {
         return new Step(
                 number,
@@ -100,6 +107,7 @@ public final class StepBuilder {
                 check,
                 temperatureAsked,
                 stepClass,
-                clamping);
+                clamping,
+                when);
     }
 }

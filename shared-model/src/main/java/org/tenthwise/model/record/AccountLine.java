@@ -28,6 +28,8 @@ public sealed interface AccountLine {
         R checked(Checked line);
 
         R unanswered(Unanswered line);
+
+        R notInThisRun(NotInThisRun line);
     }
 
     /**
@@ -74,6 +76,29 @@ public sealed interface AccountLine {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.checked(this);
+        }
+    }
+
+    /**
+     * What a check of the drawing would find, were it in this run: nothing is known of it here.
+     *
+     * @param line of the check
+     */
+    record NotInThisRun(Optional<BalloonNumber> balloon, Line line) implements AccountLine {
+
+        @Override
+        public OnDrawing drawing() {
+            return line.step().drawing();
+        }
+
+        @Override
+        public VerdictKind standing() {
+            return VerdictKind.OPEN;
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.notInThisRun(this);
         }
     }
 

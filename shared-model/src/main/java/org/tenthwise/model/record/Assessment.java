@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.tenthwise.model.plan.AngleCheck;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.AskedCheck;
@@ -30,6 +31,7 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.WorkedCheck;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.run.AskedSteps;
 import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
@@ -57,8 +59,9 @@ final class Assessment {
     /** A line for every step, in plan order. */
     static List<Line> of(Plan plan, Run run) {
         Assessment all = new Assessment(plan, run, Optional.empty());
+        Set<Integer> asked = AskedSteps.of(plan, run.begun().occasion());
         return waiting(plan.steps().stream()
-                .map(step -> all.line(step, Optional.empty()))
+                .map(step -> all.line(step, Optional.empty(), asked.contains(step.number())))
                 .toList());
     }
 
@@ -81,7 +84,7 @@ final class Assessment {
                             .filter(touched::contains)
                             .isPresent()) {
                 touched.add(number);
-                lines.add(again.line(line.step(), Optional.of(line)));
+                lines.add(again.line(line.step(), Optional.of(line), line.asked()));
             } else {
                 again.found.put(number, line.finding());
                 lines.add(line);
@@ -93,6 +96,10 @@ final class Assessment {
     /** The same lines, each with the steps that a hold point before it waits for. */
     private static List<Line> waiting(List<Line> lines) {
         Set<Integer> settled = new HashSet<>();
+        Set<Integer> leftOut = lines.stream()
+                .filter(line -> !line.asked())
+                .map(line -> line.step().number())
+                .collect(Collectors.toSet());
         Set<Integer> waitingFor = new LinkedHashSet<>();
         List<Line> waiting = new ArrayList<>();
         for (Line line : lines) {
@@ -101,18 +108,23 @@ final class Assessment {
                 settled.add(line.step().number());
             }
             line.step().hold().stream()
-                    .filter(number -> !settled.contains(number))
+                    .filter(number -> !settled.contains(number) && !leftOut.contains(number))
                     .forEach(waitingFor::add);
         }
         return waiting;
     }
 
-    /** @param before the line as it was, with the passes that ended until then */
-    private Line line(Step step, Optional<Line> before) {
+    /**
+     * @param before the line as it was, with the passes that ended until then
+     * @param asked whether the run asks it; once something is taken all the same, it is in the run
+     */
+    private Line line(Step step, Optional<Line> before, boolean asked) {
         List<Pass> passes = run.passes(step);
         Finding inHand = find(step, passes.get(passes.size() - 1));
         found.put(step.number(), inHand);
-        return new Line(step, inHand, earlier(step, passes, before), passes, run.dispositions(step), List.of());
+        List<Disposing> dispositions = run.dispositions(step);
+        boolean inRun = asked || passes.stream().anyMatch(pass -> !pass.isEmpty()) || !dispositions.isEmpty();
+        return new Line(step, inHand, earlier(step, passes, before), passes, dispositions, List.of(), inRun);
     }
 
     /**

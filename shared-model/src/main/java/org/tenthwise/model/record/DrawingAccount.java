@@ -43,9 +43,9 @@ public record DrawingAccount(List<AccountLine> lines, List<BalloonGap> gaps) {
     private static DrawingAccount of(Sheet sheet, boolean each) {
         Plan plan = sheet.plan();
         List<AccountLine> lines = Stream.concat(
-                        sheet.characteristics().stream()
-                                .filter(line -> !isOfProductAlone(line))
-                                .flatMap(line -> InstancesFound.of(plan.balloon(line.step()), line, each).stream()),
+                        sheet.lines().stream()
+                                .filter(line -> line.isOfDrawing() && !isOfProductAlone(line))
+                                .flatMap(line -> of(plan, line, each)),
                         unanswered(plan))
                 .sorted(ORDER)
                 .toList();
@@ -54,6 +54,13 @@ public record DrawingAccount(List<AccountLine> lines, List<BalloonGap> gaps) {
                 .flatMap(Optional::stream)
                 .toList();
         return new DrawingAccount(lines, plan.isBallooned() ? BalloonGap.in(balloons) : List.of());
+    }
+
+    private static Stream<? extends AccountLine> of(Plan plan, Line line, boolean each) {
+        Optional<BalloonNumber> balloon = plan.balloon(line.step());
+        return line.asked()
+                ? InstancesFound.of(balloon, line, each).stream()
+                : Stream.of(new AccountLine.NotInThisRun(balloon, line));
     }
 
     /** What the part is made of or put through is no requirement of the drawing where that gives it no number. */

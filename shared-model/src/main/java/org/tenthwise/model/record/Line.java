@@ -17,6 +17,7 @@ import org.tenthwise.model.verdict.VerdictKind;
  * @param passes every pass with every reading, struck-out ones too
  * @param dispositions what was ever signed for it, where it did not pass, in force or lapsed
  * @param waitingFor steps that a hold point before this one waits for; empty if the step is open
+ * @param asked whether it is in this run; what is not is never found, settled or open
  */
 public record Line(
         Step step,
@@ -24,7 +25,8 @@ public record Line(
         List<Finding> earlier,
         List<Pass> passes,
         List<Disposing> dispositions,
-        List<Integer> waitingFor) {
+        List<Integer> waitingFor,
+        boolean asked) {
 
     public Line {
         earlier = List.copyOf(earlier);
@@ -35,7 +37,7 @@ public record Line(
 
     /** The same, waiting for other steps. */
     Line waitingFor(List<Integer> steps) {
-        return steps.equals(waitingFor) ? this : new Line(step, finding, earlier, passes, dispositions, steps);
+        return steps.equals(waitingFor) ? this : new Line(step, finding, earlier, passes, dispositions, steps, asked);
     }
 
     /** The pass in hand. */
@@ -109,8 +111,17 @@ public record Line(
                 && (isDisposed(Disposition.CARRY_ON) || isDisposed(Disposition.USE_AS_IS));
     }
 
-    /** Passed, used as it is by concession, or carried on. */
+    /** Passed, used as it is by concession, or carried on; never what is not in this run. */
     public boolean settled() {
+        return asked && isSettled();
+    }
+
+    /** Whether it is in this run and nothing is settled yet. */
+    public boolean open() {
+        return asked && !isSettled();
+    }
+
+    private boolean isSettled() {
         return finding.verdict().passed() || conceded() || carriedOn();
     }
 

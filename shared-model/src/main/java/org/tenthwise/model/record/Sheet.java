@@ -44,14 +44,21 @@ public record Sheet(Plan plan, Run run, List<Line> lines) {
                 .orElseThrow(() -> new NoSuchElementException("The plan has no step " + step));
     }
 
-    /** The characteristics: the steps that are of the drawing. */
+    /** The characteristics: the steps that are of the drawing and in this run. */
     public List<Line> characteristics() {
         return of(StepClass.DRAWING);
     }
 
-    /** The steps of a class, in plan order. */
+    /** The steps of a class that are in this run, in plan order. */
     public List<Line> of(StepClass wanted) {
-        return lines.stream().filter(line -> line.step().stepClass() == wanted).toList();
+        return lines.stream()
+                .filter(line -> line.asked() && line.step().stepClass() == wanted)
+                .toList();
+    }
+
+    /** The steps that are not in this run, in plan order: nothing is known of them here. */
+    public List<Line> leftOut() {
+        return lines.stream().filter(line -> !line.asked()).toList();
     }
 
     /** How many characteristics stand so, repaired or not. */
@@ -84,15 +91,15 @@ public record Sheet(Plan plan, Run run, List<Line> lines) {
     /** The first step of the order of work that is neither settled nor held. */
     public Optional<Step> firstOpen() {
         return lines.stream()
-                .filter(line -> line.step().check().isInOrder() && !line.settled() && !line.held())
+                .filter(line -> line.step().check().isInOrder() && line.open() && !line.held())
                 .map(Line::step)
                 .findFirst();
     }
 
-    /** What documents prove, in the order of the plan. */
+    /** What documents prove and this run asks, in the order of the plan. */
     public List<Line> documents() {
         return lines.stream()
-                .filter(line -> line.step().check().asDocument().isPresent())
+                .filter(line -> line.asked() && line.step().check().asDocument().isPresent())
                 .toList();
     }
 
@@ -114,8 +121,11 @@ public record Sheet(Plan plan, Run run, List<Line> lines) {
         if (holdsWhatIsNotKnown()
                 || characteristics().isEmpty()
                 || !DrawingAccount.unansweredBy(plan).isEmpty()
-                || !lines.stream().allMatch(Line::settled)) {
+                || lines.stream().anyMatch(Line::open)) {
             return Outcome.NOT_COMPLETE;
+        }
+        if (!leftOut().isEmpty()) {
+            return Outcome.ASKED_CONFORMS;
         }
         return concessions() > 0 ? Outcome.CONFORMS_WITH_CONCESSIONS : Outcome.CONFORMS;
     }

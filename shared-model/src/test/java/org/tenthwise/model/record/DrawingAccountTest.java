@@ -97,6 +97,11 @@ class DrawingAccountTest {
             public String unanswered(AccountLine.Unanswered unanswered) {
                 return number + " unanswered " + line.standing();
             }
+
+            @Override
+            public String notInThisRun(AccountLine.NotInThisRun left) {
+                return number + " not in this run";
+            }
         });
     }
 

@@ -73,6 +73,12 @@ final class AccountSection {
             public Row unanswered(AccountLine.Unanswered unanswered) {
                 return row.text(RESULT, matter.say("record.account.unanswered"), Style.SMALL);
             }
+
+            @Override
+            public Row notInThisRun(AccountLine.NotInThisRun left) {
+                row.text(REQUIREMENT, matter.named(left.line().step()), Style.SMALL.in(Role.INK2));
+                return row.text(RESULT, matter.notInThisRun(), Style.SMALL);
+            }
         });
         row.text(VERDICT, matter.words().say("verdict", standing), Style.BOLD.in(CharacteristicTable.role(standing)));
         return row.ornament((on, middle) -> VerdictShape.draw(on, standing, new Point(SHAPE, middle), 6));

@@ -62,7 +62,7 @@ final class CharacteristicTable {
         head();
         matter.sheet().lines().stream()
                 .filter(line -> !ProductTable.holds(line))
-                .forEach(line -> row(line).into(flow, this::head));
+                .forEach(line -> (line.asked() ? row(line) : leftOut(line)).into(flow, this::head));
     }
 
     private void head() {
@@ -72,6 +72,15 @@ final class CharacteristicTable {
                 matter::say,
                 4,
                 Strokes.MEDIUM);
+    }
+
+    /** No verdict, no shape and no figure but those of the drawing. */
+    private Row leftOut(Line line) {
+        Row row = new Row(flow.wrapping())
+                .text(NUMBER, String.valueOf(line.step().number()), Style.BOLD)
+                .text(name, line.step().name(), Style.BOLD);
+        figure.limits(line.step()).forEach(limit -> row.text(limits, limit, Style.TEXT));
+        return row.text(SAID, matter.notInThisRun(), Style.SMALL);
     }
 
     private Row row(Line line) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.text.GaugeWords;
+import org.tenthwise.app.text.OccasionWords;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Plan;
@@ -78,6 +79,11 @@ final class RecordContext {
     /** What a step is that is no characteristic; nothing for one that is. */
     String aside(Step step) {
         return step.stepClass() == StepClass.DRAWING ? "" : words.say("record.class", step.stepClass());
+    }
+
+    /** What stands in place of a check that the run does not ask. */
+    String notInThisRun() {
+        return new OccasionWords(words).notHere(sheet().run().begun().occasion());
     }
 
     /** Who, when, and where in the ledger. */

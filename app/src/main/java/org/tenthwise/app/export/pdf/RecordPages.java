@@ -1,5 +1,6 @@
 package org.tenthwise.app.export.pdf;
 
+import org.tenthwise.model.record.Line;
 import java.util.List;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.picture.TextMetrics;
@@ -30,7 +31,7 @@ final class RecordPages {
         new AccountSection(matter, flow).add();
         new DispositionSection(matter, flow).add();
         DetailSection detail = new DetailSection(matter, flow);
-        evidence.sheet().lines().forEach(detail::add);
+        evidence.sheet().lines().stream().filter(Line::asked).forEach(detail::add);
         new CourseSection(matter, flow).add();
         new ProofSection(matter, flow).add();
         List<Page> leaves = flow.leaves();

@@ -34,6 +34,11 @@ record DrawnRequirements(List<List<AccountLine.Checked>> checked, List<AccountLi
                     public Boolean unanswered(AccountLine.Unanswered open) {
                         return unanswered.add(open);
                     }
+
+                    @Override
+                    public Boolean notInThisRun(AccountLine.NotInThisRun left) {
+                        return false; // no result of it, not even that it was not analysed
+                    }
                 }));
         return new DrawnRequirements(List.copyOf(checked.values()), unanswered);
     }

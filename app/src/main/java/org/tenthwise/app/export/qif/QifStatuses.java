@@ -56,7 +56,7 @@ final class QifStatuses {
         return switch (outcome) {
             case CONFORMS -> sheet.conformsUncontested() ? PASS : "UNKNOWN";
             case CONFORMS_WITH_CONCESSIONS, DOES_NOT_CONFORM -> FAIL;
-            case NOT_COMPLETE, PUT_AWAY -> "UNKNOWN";
+            case ASKED_CONFORMS, NOT_COMPLETE, PUT_AWAY -> "UNKNOWN";
         };
     }
 }

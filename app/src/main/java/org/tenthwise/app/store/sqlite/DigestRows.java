@@ -107,7 +107,9 @@ final class DigestRows {
                 run.stand().map(Stand::contested),
                 run.open(),
                 run.closing().map(Closing::signedBy),
-                run.closing().map(Closing::meaning));
+                run.closing().map(Closing::meaning),
+                run.kind().purpose(),
+                run.kind().piece());
     }
 
     private void write(long run, int place, RunDigest.OfStep now, Optional<RunDigest.OfStep> before)
@@ -156,7 +158,8 @@ final class DigestRows {
                 step.found().map(Found::by),
                 step.found().map(Found::at),
                 step.found().flatMap(Found::gauge).map(GaugeMark::kind),
-                step.found().flatMap(Found::gauge).map(GaugeMark::mark));
+                step.found().flatMap(Found::gauge).map(GaugeMark::mark),
+                step.asked());
     }
 
     /** What is worked out of others can be gone again. */

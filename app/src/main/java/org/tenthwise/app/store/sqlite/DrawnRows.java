@@ -15,6 +15,7 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.run.Disposition;
+import org.tenthwise.model.run.Purpose;
 import org.tenthwise.model.tolerance.Limit;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Verdict;
@@ -31,14 +32,14 @@ final class DrawnRows {
             """
             SELECT r.begun, r.run, r.part, r.revision, r.serial, r.lot, r.machine, r.plan, r.begun_at, r."by", r.people,
                 r.last, r.last_at, r.issue, r.in_hand, r.outcome, r.concessions, r.contested, r.closed_by,
-                r.closed_as
+                r.closed_as, r.purpose, r.piece
             """;
 
     static final String OF_A_STEP =
             """
             c.step AS step, c.name AS step_name, c.balloon, c.designator, c.class, c.lower, c.upper, c.unit AS step_unit, c.places,
                 c.verdict AS step_verdict, c.distance, c."limit", c.inside, c.value AS step_value, c.disposition,
-                c.signed_by, c."by" AS found_by, c.at AS found_at, c.kind AS found_kind, c.gauge AS found_gauge
+                c.signed_by, c."by" AS found_by, c.at AS found_at, c.kind AS found_kind, c.gauge AS found_gauge, c.asked
             """;
 
     static final String STEP = "SELECT " + OF_A_STEP;
@@ -81,7 +82,10 @@ final class DrawnRows {
                                 row.getBoolean("contested"))),
                 row.getString("closed_by") != null
                         ? Optional.of(new RunFacts.Closing(row.getString("closed_by"), row.getString("closed_as")))
-                        : Optional.empty());
+                        : Optional.empty(),
+                new RunFacts.Kind(
+                        Purpose.valueOf(row.getString("purpose")),
+                        text(row, "piece").map(Integer::valueOf)));
     }
 
     static StepSummary step(ResultSet row) throws SQLException {
@@ -110,7 +114,8 @@ final class DrawnRows {
                         : Optional.of(new StepSummary.Found(
                                 foundBy.get(),
                                 OffsetDateTime.parse(row.getString("found_at")),
-                                gauge(row, "found_kind", "found_gauge"))));
+                                gauge(row, "found_kind", "found_gauge"))),
+                row.getBoolean("asked"));
     }
 
     private static Optional<Verdict.Margin> margin(ResultSet row) throws SQLException {

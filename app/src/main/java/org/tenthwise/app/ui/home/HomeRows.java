@@ -1,5 +1,6 @@
 package org.tenthwise.app.ui.home;
 
+import org.tenthwise.app.history.StepSummary;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Pos;
@@ -126,10 +127,16 @@ final class HomeRows {
 
     private PictureView checks(RunRow run, Plan plan, double width) {
         Optional<Step> inHand = run.open() ? run.summary().inHand() : Optional.empty();
-        List<VerdictKind> standing = run.summary().steps().stream()
-                .map(step -> step.verdict().standing())
-                .toList();
-        PictureView checks = pictures.small(drawn.checks(plan, standing, inHand), width, CHECKS_HEIGHT, Role.SHEET);
+        List<StepSummary> asked =
+                run.summary().steps().stream().filter(StepSummary::asked).toList();
+        List<VerdictKind> standing =
+                asked.stream().map(step -> step.verdict().standing()).toList();
+        PictureView checks = pictures.small(
+                drawn.checks(
+                        asked.stream().map(step -> plan.step(step.number())).toList(), standing, inHand),
+                width,
+                CHECKS_HEIGHT,
+                Role.SHEET);
         checks.setMaxWidth(width);
         checks.setMinHeight(CHECKS_HEIGHT);
         return checks;

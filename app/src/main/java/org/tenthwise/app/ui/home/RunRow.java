@@ -7,6 +7,7 @@ import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.history.RunSummary;
 import org.tenthwise.app.history.StepSummary;
 import org.tenthwise.app.text.Advice;
+import org.tenthwise.app.text.OccasionWords;
 import org.tenthwise.app.text.OutcomeWords;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.model.plan.Operation;
@@ -14,6 +15,7 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.run.Disposition;
+import org.tenthwise.model.run.Purpose;
 import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Words;
 
@@ -46,7 +48,7 @@ public record RunRow(
 
     static RunRow of(RunSummary summary, When when, Words words) {
         RunFacts run = summary.run();
-        String where = where(summary, words);
+        String where = ofKind(run, where(summary, words), words);
         String place = run.open() ? operation(summary, words) : words.say("home.shut", run.shelf());
         String serial = words.say("home.serial", run.serial());
         String revision = words.say("home.revision", run.revision());
@@ -60,6 +62,17 @@ public record RunRow(
                 where,
                 when.of(run.lastAt()),
                 words.say("home.spoken", run.part(), revision, serial, place, where));
+    }
+
+    /** Never without the kind of run where one was said. */
+    private static String ofKind(RunFacts run, String where, Words words) {
+        return run.kind().purpose() == Purpose.NOT_STATED
+                ? where
+                : words.say(
+                        "one-after-another",
+                        words.sentence(new OccasionWords(words)
+                                .kind(run.kind().purpose(), run.kind().piece())),
+                        where);
     }
 
     private static Optional<VerdictKind> standing(RunSummary summary) {
@@ -125,6 +138,7 @@ public record RunRow(
     /** Whether nothing is missing but a signature. */
     private static boolean isDone(RunSummary summary) {
         return summary.steps().stream()
+                .filter(StepSummary::asked)
                 .allMatch(step -> step.verdict().standing() == VerdictKind.PASS
                         || step.disposed()
                                 .map(StepSummary.Disposed::disposition)
@@ -138,7 +152,7 @@ public record RunRow(
         }
         Optional<StepSummary> before = summary.steps().stream()
                 .takeWhile(other -> other.number() != step.number())
-                .filter(other -> other.verdict().standing() == VerdictKind.OPEN)
+                .filter(other -> other.asked() && other.verdict().standing() == VerdictKind.OPEN)
                 .findFirst();
         if (stands.disposed().isEmpty() && before.isPresent()) {
             return words.say(

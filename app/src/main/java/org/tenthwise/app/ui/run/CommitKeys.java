@@ -102,6 +102,11 @@ final class CommitKeys implements Prompt.Cases<Commit> {
     }
 
     @Override
+    public Commit notInThisRun(Prompt.NotInThisRun prompt) {
+        return onwards();
+    }
+
+    @Override
     public Commit held(Prompt.Held held) {
         return goTo(held.waitingFor().get(0));
     }
@@ -115,6 +120,10 @@ final class CommitKeys implements Prompt.Cases<Commit> {
         if (!state.line().settled()) {
             return unsettled();
         }
+        return onwards();
+    }
+
+    private Commit onwards() {
         return state.next()
                 .map(step -> Commit.of(
                         Act.NEXT, words.say("run.next"), words.say("run.number-name", step.number(), step.name())))

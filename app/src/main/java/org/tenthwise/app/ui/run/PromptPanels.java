@@ -10,6 +10,7 @@ import org.tenthwise.app.text.DocumentWords;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.text.HoldWords;
+import org.tenthwise.app.text.OccasionWords;
 import org.tenthwise.app.text.JawWords;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.app.ui.run.RunScreenState.Meaning;
@@ -163,6 +164,12 @@ final class PromptPanels implements Prompt.Cases<PromptPanel> {
     @Override
     public PromptPanel nothing(Prompt.Nothing nothing) {
         return done();
+    }
+
+    @Override
+    public PromptPanel notInThisRun(Prompt.NotInThisRun prompt) {
+        return new PromptPanel.Ask(
+                new OccasionWords(words).notHere(state.sheet().run().begun().occasion()), List.of());
     }
 
     @Override

@@ -1,5 +1,6 @@
 package org.tenthwise.app.ui.run;
 
+import org.tenthwise.app.text.OccasionWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -116,9 +117,17 @@ final class RunPresenter {
     private StepLine step(State state, Line line, Optional<Line> following) {
         Step step = line.step();
         String value = sentences.listed(line.finding());
-        String under = value.isEmpty() ? words.readable(step.drawing().requirement()) : value;
+        String notHere =
+                new OccasionWords(words).notHere(state.sheet().run().begun().occasion());
+        String under = !line.asked()
+                ? notHere
+                : value.isEmpty() ? words.readable(step.drawing().requirement()) : value;
         String spoken = words.say(
-                "run.step-spoken", step.number(), spokenName(step), under, sentences.standing(line.finding()));
+                "run.step-spoken",
+                step.number(),
+                spokenName(step),
+                line.asked() ? under : words.readable(step.drawing().requirement()),
+                line.asked() ? sentences.standing(line.finding()) : notHere);
         return new StepLine(
                 step.number(),
                 balloon(step),
@@ -127,6 +136,7 @@ final class RunPresenter {
                 line.finding().verdict().standing(),
                 step.equals(state.inHand()),
                 line.held(),
+                line.asked(),
                 spoken,
                 step.hold().isEmpty() ? Optional.empty() : Optional.of(hold(state, step, following)));
     }

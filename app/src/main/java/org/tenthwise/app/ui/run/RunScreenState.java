@@ -49,6 +49,7 @@ public record RunScreenState(
             VerdictKind standing,
             boolean inHand,
             boolean held,
+            boolean asked,
             String spoken,
             Optional<Hold> after) {}
 

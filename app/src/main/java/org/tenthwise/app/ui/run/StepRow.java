@@ -84,6 +84,7 @@ final class StepRow {
         key.pseudoClassStateChanged(IN_HAND, line.inHand());
         key.pseudoClassStateChanged(BEFORE_HOLD, beforeHold);
         key.pseudoClassStateChanged(AFTER_HOLD, afterHold);
+        mark.setVisible(line.asked());
         if (line.standing() != drawn) {
             drawn = line.standing();
             mark.show(new VerdictMark(drawn, ""));

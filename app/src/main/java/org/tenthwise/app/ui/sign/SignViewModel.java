@@ -109,7 +109,8 @@ public final class SignViewModel {
     /** The steps that did not pass: those that are out first, the open ones last, each in plan order. */
     public ObservableValue<List<OpenIssue>> mattersValue() {
         return inHand.stateProperty().map(state -> state.map(there -> there.sheet().lines().stream()
-                        .filter(line -> !line.finding().verdict().passed())
+                        .filter(line ->
+                                line.asked() && !line.finding().verdict().passed())
                         .sorted(Comparator.comparing(
                                 line -> line.finding().verdict().standing() == VerdictKind.OPEN))
                         .map(line -> OpenIssue.of(line, words))

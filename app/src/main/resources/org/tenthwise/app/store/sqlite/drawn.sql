@@ -28,7 +28,9 @@ CREATE TABLE drawn_run (
     contested  INTEGER,
     open       INTEGER NOT NULL, -- neither closed nor put away
     closed_by  TEXT,
-    closed_as  TEXT
+    closed_as  TEXT,
+    purpose    TEXT NOT NULL,
+    piece      INTEGER
 ) STRICT;
 
 CREATE INDEX drawn_run_by_machine ON drawn_run (open, machine, last);
@@ -59,6 +61,7 @@ CREATE TABLE drawn_characteristic (
     at          TEXT,
     kind        TEXT,
     gauge       TEXT,
+    asked       INTEGER NOT NULL, -- whether it is in the run
     PRIMARY KEY (run, step)
 ) STRICT, WITHOUT ROWID;
 

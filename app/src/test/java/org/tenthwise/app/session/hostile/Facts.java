@@ -15,8 +15,14 @@ import org.tenthwise.model.plan.Question;
  *
  * @param drawing whether it is a characteristic of the drawing; a set-up or in-process step otherwise
  * @param hold nothing after this step is open until these are settled
+ * @param when for which pieces it is asked, as the plan has it; empty for each
  */
-record Facts(int number, boolean drawing, List<Integer> hold, What what) {
+record Facts(int number, boolean drawing, List<Integer> hold, Set<String> when, What what) {
+
+    /** Asked of every piece. */
+    Facts(int number, boolean drawing, List<Integer> hold, What what) {
+        this(number, drawing, hold, Set.of(), what);
+    }
 
     /** What is read or asked, and what it must come to. */
     sealed interface What {}

@@ -73,6 +73,9 @@ class HostileRunsTest {
                 ended.getOrDefault(Outcome.CONFORMS_WITH_CONCESSIONS, 0) > 0,
                 () -> "no concession came to an end: " + ended);
         assertTrue(
+                ended.getOrDefault(Outcome.ASKED_CONFORMS, 0) > 0,
+                () -> "no run that leaves something out came to its end: " + ended);
+        assertTrue(
                 passedBy.keySet()
                         .containsAll(Set.of(
                                 "Asks",
@@ -97,7 +100,8 @@ class HostileRunsTest {
         RandomPlan plan = RandomPlan.of(random);
         MemoryLedger ledger = new MemoryLedger();
         Runs shop = new Runs(ledger, CLOCK);
-        RunSession session = shop.begin(new RunHeader(plan.plan(), "1", "L-1", "Lathe 4", "Setter 1"));
+        RunSession session = shop.begin(
+                new RunHeader(plan.plan(), "1", "L-1", "Lathe 4", "Setter 1").begunFor(plan.occasion(random)));
         Hand hand = new Hand(plan, shop, session, random);
         Set<Long> looked = new HashSet<>();
         Map<String, Optional<Proposal>> proposed = new HashMap<>();
@@ -128,6 +132,9 @@ class HostileRunsTest {
             if (passed && says == Oracle.Says.NOT_PASSED) {
                 wrong(seed, "check %d passes".formatted(facts.number()), plan, entries);
             }
+            if (line.asked() != oracle.inRun(facts)) {
+                wrong(seed, "check %d is in the run: %s".formatted(facts.number(), line.asked()), plan, entries);
+            }
             if (line.settled() && !oracle.settled(facts)) {
                 wrong(seed, "check %d is settled".formatted(facts.number()), plan, entries);
             }
@@ -143,7 +150,8 @@ class HostileRunsTest {
         }
         Outcome outcome = sheet.outcome();
         if (outcome == Outcome.CONFORMS && !oracle.conforms()
-                || outcome == Outcome.CONFORMS_WITH_CONCESSIONS && !oracle.conformsWithConcessions()) {
+                || outcome == Outcome.CONFORMS_WITH_CONCESSIONS && !oracle.conformsWithConcessions()
+                || outcome == Outcome.ASKED_CONFORMS && !oracle.askedConforms()) {
             wrong(seed, "the part is said to be " + outcome, plan, entries);
         }
         if (oracle.scrapped() && outcome != Outcome.DOES_NOT_CONFORM) {
@@ -229,6 +237,9 @@ class HostileRunsTest {
                                                             : entry.event() instanceof StepEvent.DocumentGiven given
                                                                     ? given.step()
                                                                     : 0;
+            if (step > 0 && !oracle.inRun(plan.facts(step))) {
+                wrong(seed, "check %d is worked and not in the run".formatted(step), plan, after);
+            }
             if (step > 0 && !oracle.waitingFor(plan.facts(step)).isEmpty()) {
                 wrong(seed, "check %d is worked behind a shut hold point".formatted(step), plan, after);
             }

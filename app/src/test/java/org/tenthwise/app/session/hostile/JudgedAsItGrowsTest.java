@@ -46,8 +46,8 @@ class JudgedAsItGrowsTest {
         RandomPlan plan = RandomPlan.of(random);
         MemoryLedger ledger = new MemoryLedger();
         Runs shop = new Runs(ledger, CLOCK);
-        Hand hand =
-                new Hand(plan, shop, shop.begin(new RunHeader(plan.plan(), "1", "L-1", "Lathe 4", "Setter 1")), random);
+        RunHeader header = new RunHeader(plan.plan(), "1", "L-1", "Lathe 4", "Setter 1");
+        Hand hand = new Hand(plan, shop, shop.begin(header.begunFor(plan.occasion(random))), random);
         for (int deed = 0; deed < MOST_DEEDS; deed++) {
             hand.deed();
             Sheet inHand = hand.session().state().sheet();

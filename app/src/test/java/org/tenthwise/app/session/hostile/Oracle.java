@@ -12,6 +12,7 @@ import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Document;
 import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.StepEvent;
 
 /**
@@ -32,7 +33,8 @@ import org.tenthwise.model.run.StepEvent;
  * answer, temperature, strike or new pass of the step, or of what it rests on, ends it; so does another disposition.
  * What is no characteristic of the drawing can be carried on with, not conceded. A part conforms when every
  * characteristic has passed and none was ever repaired, every other step has passed or is carried on with, and nothing
- * is scrapped.
+ * is scrapped. Which checks are in a run at all, {@link AskedOracle} has; of a run that leaves one out nothing is said
+ * but that what it asked conforms, and nothing is taken at what it leaves out.
  */
 final class Oracle {
 
@@ -54,8 +56,10 @@ final class Oracle {
     private final List<Facts> plan;
     private final List<Entry> entries;
     private final Counting counting;
+    private final AskedOracle asked;
 
     Oracle(List<Facts> plan, List<Entry> entries) {
+        this.asked = new AskedOracle(plan, ((Event.Begun) entries.get(0).event()).occasion());
         this.plan = plan;
         this.entries = entries;
         this.counting = new Counting(entries);
@@ -64,14 +68,27 @@ final class Oracle {
     // the part
 
     boolean conforms() {
-        return plan.stream()
+        return asked.isWhole()
+                && plan.stream()
                         .allMatch(step -> (passed(step) != Says.NOT_PASSED || !step.drawing() && conceded(step))
                                 && !repaired(step))
                 && !scrapped();
     }
 
     boolean conformsWithConcessions() {
-        return plan.stream().allMatch(this::settled) && !scrapped();
+        return asked.isWhole() && plan.stream().allMatch(this::settled) && !scrapped();
+    }
+
+    boolean askedConforms() {
+        return !asked.isWhole()
+                && plan.stream().anyMatch(step -> step.drawing() && inRun(step))
+                && plan.stream().filter(this::inRun).allMatch(this::settled)
+                && !scrapped();
+    }
+
+    /** Whether the run asks the step at all. */
+    boolean inRun(Facts step) {
+        return asked.isIn(step);
     }
 
     boolean scrapped() {
@@ -81,7 +98,7 @@ final class Oracle {
     }
 
     boolean settled(Facts step) {
-        return passed(step) != Says.NOT_PASSED || conceded(step);
+        return inRun(step) && (passed(step) != Says.NOT_PASSED || conceded(step));
     }
 
     /** The steps that a hold point before {@code step} still waits for. */

@@ -7,12 +7,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.tenthwise.checklists.rules.PlanReader;
 import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.run.Baseline;
+import org.tenthwise.model.run.Occasion;
+import org.tenthwise.model.run.Purpose;
 
 /** A plan of a few steps of any kind, with what the oracle knows of it. */
 record RandomPlan(List<Facts> facts, Plan plan) {
@@ -68,7 +74,32 @@ record RandomPlan(List<Facts> facts, Plan plan) {
         if (random.nextInt(3) == 0) {
             hold.add(1 + random.nextInt(number));
         }
-        return new Facts(number, drawing, hold, what);
+        return new Facts(number, drawing, hold, when(random), what);
+    }
+
+    private static Set<String> when(Random random) {
+        Set<String> when = new TreeSet<>();
+        if (random.nextInt(4) == 0) {
+            Stream.of("first", "every " + (1 + random.nextInt(3)), "last")
+                    .filter(word -> random.nextBoolean())
+                    .forEach(when::add);
+        }
+        return when;
+    }
+
+    /** What a run of it is begun for, at random; most often nobody says. */
+    Occasion occasion(Random random) {
+        Baseline before = new Baseline("H-1-A-0", "ab".repeat(32));
+        return switch (random.nextInt(16)) {
+            case 0 -> Occasion.of(Purpose.FIRST_PIECE);
+            case 1 -> Occasion.of(Purpose.LAST_PIECE);
+            case 2, 3 -> Occasion.inProcess(1 + random.nextInt(6));
+            case 4, 5 ->
+                Occasion.partialFirstArticle(before, "another tool", List.of(1 + random.nextInt(facts.size())));
+            case 6 -> Occasion.measuredAgain(before);
+            case 7 -> Occasion.fullFirstArticle("first of its kind");
+            default -> Occasion.NOT_STATED;
+        };
     }
 
     private static Facts.What what(List<Facts> before, Random random) {

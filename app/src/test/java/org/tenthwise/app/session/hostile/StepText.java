@@ -33,6 +33,10 @@ record StepText(Facts facts) {
             keys.put("operation", 10);
             keys.put("method", quoted("As usual."));
         }
+        if (!facts.when().isEmpty()) {
+            keys.put(
+                    "when", facts.when().stream().sorted().map(StepText::quoted).toList());
+        }
         if (!facts.hold().isEmpty()) {
             keys.put("hold", new TreeSet<>(facts.hold()));
         }

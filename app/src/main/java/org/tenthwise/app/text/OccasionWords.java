@@ -1,0 +1,77 @@
+package org.tenthwise.app.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.model.plan.WhenAsked;
+import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Occasion;
+import org.tenthwise.model.run.Purpose;
+import org.tenthwise.model.words.Words;
+
+/** What a run was begun for, in words, and what is said in place of what it does not ask. */
+public final class OccasionWords {
+
+    private final Words words;
+
+    public OccasionWords(Words words) {
+        this.words = words;
+    }
+
+    /** "In process, piece 5". */
+    public String kind(Purpose purpose, Optional<Integer> piece) {
+        return piece.map(number -> words.say("occasion.purpose.in-process.piece", number))
+                .orElseGet(() -> words.say("occasion.purpose", purpose));
+    }
+
+    public String kind(Occasion occasion) {
+        return kind(occasion.purpose(), occasion.piece());
+    }
+
+    /** The kind, what it stands on and why, what order it is made under and what changes are in force, a line each. */
+    public List<String> lines(Occasion occasion) {
+        List<String> lines = new ArrayList<>();
+        String kind = kind(occasion);
+        lines.add(occasion.baseline()
+                .map(baseline -> words.say("occasion.on", kind, baseline.run(), baseline.head()))
+                .orElseGet(() -> words.sentence(kind)));
+        if (!occasion.reason().isEmpty()) {
+            lines.add(words.say("occasion.reason", occasion.reason()));
+        }
+        if (!occasion.order().isEmpty()) {
+            lines.add(words.say("occasion.order", occasion.order()));
+        }
+        if (!occasion.changes().isEmpty()) {
+            lines.add(words.say("occasion.changes", occasion.changes()));
+        }
+        return lines;
+    }
+
+    /** What stands in place of a check that the run does not ask; never a figure of an earlier run. */
+    public String notHere(Occasion occasion) {
+        return occasion.purpose() == Purpose.FIRST_ARTICLE_PARTIAL
+                ? words.say(
+                        "occasion.not-in-report",
+                        occasion.baseline().orElseThrow().run())
+                : words.say("occasion.not-here");
+    }
+
+    /** How many checks of the plan are not in the run; empty where all are. */
+    public String leftOut(Sheet sheet) {
+        int left = sheet.leftOut().size();
+        return left == 0 ? "" : words.say("occasion.left-out", left);
+    }
+
+    /** For which pieces of a lot a check is asked: "first piece, every 5th, last piece". */
+    public String when(WhenAsked when) {
+        List<String> said = new ArrayList<>();
+        if (when.first()) {
+            said.add(words.say("occasion.when.first"));
+        }
+        when.every().ifPresent(every -> said.add(words.say("occasion.when.every", every)));
+        if (when.last()) {
+            said.add(words.say("occasion.when.last"));
+        }
+        return words.list(said);
+    }
+}
