@@ -19,6 +19,7 @@ import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Document;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ImportEvent;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Message;
 import org.tenthwise.model.words.Words;
@@ -319,6 +320,16 @@ final class Replay {
         @Override
         public Deed sealed(Event.Sealed sealed) {
             return none(sealed);
+        }
+
+        @Override
+        public Deed imported(ImportEvent.Imported imported) {
+            return none(imported);
+        }
+
+        @Override
+        public Deed importLost(ImportEvent.Lost lost) {
+            return none(lost);
         }
 
         @Override

@@ -12,6 +12,7 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ImportEvent;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Word;
@@ -191,6 +192,16 @@ final class Presses implements Event.Cases<Presses.Press> {
 
     @Override
     public Press sealed(Event.Sealed event) {
+        return () -> {};
+    }
+
+    @Override
+    public Press imported(ImportEvent.Imported event) {
+        return () -> {};
+    }
+
+    @Override
+    public Press importLost(ImportEvent.Lost event) {
         return () -> {};
     }
 

@@ -16,13 +16,13 @@ public interface History {
 
     List<RunSummary> runs(RunQuery query);
 
-    /** The run last worked on, open or closed. */
+    /** The run last worked on, open or closed; none that came in from elsewhere. */
     Optional<RunFacts> last();
 
     /** The runs on a part and serial, closed or not, in the order they were begun. */
     List<RunFacts> runsOf(PartId part, String serial);
 
-    /** The run on a part that was begun last, closed or not; none that was put away. */
+    /** The run on a part that was begun last, closed or not; none that was put away, none that came in. */
     Optional<RunFacts> lastOf(PartId part);
 
     /** The open run on a part and serial that was last worked on. */
@@ -36,21 +36,26 @@ public interface History {
 
     /**
      * What the step came to on the part before: of the same revision, or where there is none, of another. Absent where
-     * it was not measured to its end, and where what was then asked for under its number was something else.
+     * it was not measured to its end, and where what was then asked for under its number was something else. Never one
+     * that was measured elsewhere.
      */
     Optional<LastPart> lastPart(LastPartQuery query);
 
     /**
-     * What was written in the runs so far, that of the run last worked on first; not more than can be offered.
+     * What was written in the runs so far, that of the run last worked on first and that of runs that came in last; not
+     * more than can be offered.
      *
      * @param of as in {@link NameUse}
      */
     List<String> names(NameUse.Kind kind, String of);
 
-    /** The runs in which a gauge was set, in the order they were begun. */
+    /**
+     * The runs of this store in which a gauge was set, in the order they were begun: a gauge elsewhere may have the
+     * same mark.
+     */
     List<String> runsWith(GaugeKind kind, String mark);
 
-    /** The runs in which some gauge was set on the master or the wires with a mark, in the order they were begun. */
+    /** The runs of this store in which some gauge was set on the master or the wires with a mark, in the same order. */
     List<String> runsSetOn(String reference);
 
     /** Every reading, run by run and step by step, and every step that was only answered. */

@@ -34,6 +34,27 @@ public record RunDigest(
         }
     }
 
+    /**
+     * The same of a run that came in, under its name in this store.
+     *
+     * @param behind what its places are counted from here
+     */
+    public RunDigest imported(String name, long behind) {
+        return new RunDigest(
+                of,
+                sheet,
+                run.imported(name, behind),
+                steps,
+                gauges.stream()
+                        .map(gauge -> new GaugeUse(
+                                behind + gauge.seq(), gauge.step(), gauge.kind(), gauge.mark(), gauge.reference()))
+                        .toList(),
+                tools.stream()
+                        .map(tool -> new ToolChange(behind + tool.seq(), tool.operation(), tool.words()))
+                        .toList(),
+                names);
+    }
+
     public RunDigest {
         steps = List.copyOf(steps);
         gauges = List.copyOf(gauges);

@@ -9,11 +9,13 @@ import org.tenthwise.model.run.Purpose;
 /**
  * One run in a line.
  *
- * @param begun place in the ledger of its first entry
+ * @param begun place in the ledger of its first entry; of a run that came in from elsewhere, a place behind all those
+ *     of this store that is no other's
+ * @param id its name in this store, see {@link RunName}
  * @param planHash of the text of the plan kept with it
  * @param by who has it in hand
  * @param people all who wrote or signed in it, in the order they first did
- * @param last place in the ledger of the last thing done in it
+ * @param last place of the last thing done in it, as {@code begun}
  * @param stand what it comes to; absent where its plan or its entries cannot be read by this release
  * @param closing who closed it; absent while it is open
  * @param kind what it was begun for
@@ -58,6 +60,41 @@ public record RunFacts(
 
     public RunFacts {
         people = List.copyOf(people);
+    }
+
+    /**
+     * The same of a run that came in, under its name here.
+     *
+     * @param behind what its places are counted from here
+     */
+    RunFacts imported(String name, long behind) {
+        return new RunFacts(
+                behind + begun,
+                name,
+                part,
+                revision,
+                serial,
+                lot,
+                machine,
+                planHash,
+                begunAt,
+                by,
+                people,
+                behind + last,
+                lastAt,
+                stand,
+                closing,
+                kind);
+    }
+
+    /** Whether it was made in another store: it is looked at here, and nothing is added to it. */
+    public boolean isImported() {
+        return RunName.of(id).isImported();
+    }
+
+    /** Whether one ledger tells which of the two came first; the clocks of two tablets need not agree. */
+    public boolean isOfOneStoreWith(RunFacts other) {
+        return RunName.of(id).origin().equals(RunName.of(other.id).origin());
     }
 
     /** The same, going on with another step. */

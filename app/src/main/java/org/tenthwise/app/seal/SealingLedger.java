@@ -1,5 +1,10 @@
 package org.tenthwise.app.seal;
 
+import java.time.OffsetDateTime;
+import org.tenthwise.app.store.Arrivals;
+import org.tenthwise.app.store.Incoming;
+import org.tenthwise.app.store.NotImported;
+import org.tenthwise.model.run.ImportEvent;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -73,6 +78,22 @@ final class SealingLedger implements Ledger {
         return !run.equals(Entry.SHOP)
                 && closed.computeIfAbsent(run, unknown -> ledger.entries(run).stream()
                         .anyMatch(entry -> entry.event().as(Event.Closed.class).isPresent()));
+    }
+
+    /** What comes in from elsewhere has the seal of its own station, which stands. */
+    @Override
+    public Arrivals takeIn(Incoming incoming, OffsetDateTime at, String by) throws NotImported, CouldNotSave {
+        return ledger.takeIn(incoming, at, by);
+    }
+
+    @Override
+    public List<ImportEvent.Provenance> origins() {
+        return ledger.origins();
+    }
+
+    @Override
+    public Optional<StoredEntry> importedAt(String sign, long seq) {
+        return ledger.importedAt(sign, seq);
     }
 
     @Override

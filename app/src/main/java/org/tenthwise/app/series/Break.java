@@ -30,7 +30,10 @@ public record Break(int before, Set<Reason> reasons) {
         LOT,
         GAUGE,
         PERSON,
-        /** By the clock the parts are in another order than in the ledger: which was made first is not sure. */
+        /**
+         * By the clock the parts are in another order than in the ledger, or two ledgers tell of them: which was made
+         * first is not sure.
+         */
         ORDER;
 
         /** Whether what lies on either side is not the same dimension to the same limits. */

@@ -58,7 +58,10 @@ final class Breaks {
                 Reason.TOOL,
                 tools.changedBetween(
                         before.entry(), after.entry(), after.found().operation()));
-        add(reasons, Reason.ORDER, after.entry() <= before.entry());
+        add(
+                reasons,
+                Reason.ORDER,
+                after.entry() <= before.entry() || !before.run().isOfOneStoreWith(after.run()));
         return reasons;
     }
 

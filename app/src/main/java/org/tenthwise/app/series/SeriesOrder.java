@@ -62,12 +62,8 @@ final class SeriesOrder {
     }
 
     private static PartPoint point(List<OfRun> runs, List<NotInSeries> leftOut) {
-        OfRun last = runs.stream()
-                .max(Comparator.comparing((OfRun run) -> run.size().lastEntry()))
-                .orElseThrow();
-        OfRun first = runs.stream()
-                .min(Comparator.comparing((OfRun run) -> run.size().entry()))
-                .orElseThrow();
+        OfRun last = runs.stream().max(SeriesOrder::byLast).orElseThrow();
+        OfRun first = runs.stream().min(SeriesOrder::byFirst).orElseThrow();
         boolean alike = Breaks.areSame(first.step(), first.size(), last.step(), last.size());
         runs.stream()
                 .filter(run -> run != last)
@@ -82,6 +78,19 @@ final class SeriesOrder {
                 first.size().entry(),
                 runs.size(),
                 runs.stream().filter(run -> run != last).anyMatch(SeriesOrder::wasOut));
+    }
+
+    /** In one ledger by its places; of two stores, by the time each says. */
+    private static int byLast(OfRun one, OfRun other) {
+        return one.run().isOfOneStoreWith(other.run())
+                ? Long.compare(one.size().lastEntry(), other.size().lastEntry())
+                : one.run().lastAt().toInstant().compareTo(other.run().lastAt().toInstant());
+    }
+
+    private static int byFirst(OfRun one, OfRun other) {
+        return one.run().isOfOneStoreWith(other.run())
+                ? Long.compare(one.size().entry(), other.size().entry())
+                : one.size().at().toInstant().compareTo(other.size().at().toInstant());
     }
 
     private static boolean wasOut(OfRun run) {

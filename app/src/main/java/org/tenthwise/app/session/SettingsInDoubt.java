@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.tenthwise.app.history.RunName;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.model.gauge.Setting;
@@ -15,7 +16,7 @@ import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.run.StepEvent;
 
-/** Which settings share the fault of one that turned out wrong, in all runs of the store, closed ones too. */
+/** Which settings share the fault of one that turned out wrong, in all runs made in the store, closed ones too. */
 final class SettingsInDoubt {
 
     private final KeptEntries kept;
@@ -44,9 +45,14 @@ final class SettingsInDoubt {
         return switch (fault) {
             case SENSE ->
                 kept.history().runsWith(found.gauge().kind(), found.gauge().id());
-            case REFERENCE -> found.reference().map(kept.history()::runsSetOn).orElseGet(kept::runs);
+            case REFERENCE -> found.reference().map(kept.history()::runsSetOn).orElseGet(this::ownRuns);
             case ZERO -> List.of();
         };
+    }
+
+    /** Nothing is struck out in a run that came in from elsewhere. */
+    private List<String> ownRuns() {
+        return kept.runs().stream().filter(id -> !RunName.of(id).isImported()).toList();
     }
 
     /** What strikes them all out; a sense is struck out of what the shop knows as well. */

@@ -15,6 +15,8 @@ public final class CouldNotSave extends ExplainedFailure {
         DAMAGED,
         /** The run holds entries of a newer release. */
         NEWER,
+        /** The run was made in another store. */
+        IMPORTED,
         BUSY,
         OTHER
     }

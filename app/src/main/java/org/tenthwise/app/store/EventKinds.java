@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ImportEvent;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Word;
@@ -141,7 +142,9 @@ final class EventKinds {
             CLOSED,
             PUT_AWAY,
             TAKEN_UP,
-            SEALED);
+            SEALED,
+            ImportEventKinds.IMPORTED,
+            ImportEventKinds.LOST);
 
     /**
      * The newest format of an entry this release reads: it rises with each kind, and with each word or field of one.
@@ -262,6 +265,16 @@ final class EventKinds {
         @Override
         public EventKind<?> sealed(Event.Sealed event) {
             return SEALED;
+        }
+
+        @Override
+        public EventKind<?> imported(ImportEvent.Imported event) {
+            return ImportEventKinds.IMPORTED;
+        }
+
+        @Override
+        public EventKind<?> importLost(ImportEvent.Lost event) {
+            return ImportEventKinds.LOST;
         }
 
         @Override

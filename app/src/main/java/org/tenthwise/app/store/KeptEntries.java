@@ -3,7 +3,9 @@ package org.tenthwise.app.store;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.history.History;
+import org.tenthwise.app.history.RunName;
 import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.ImportEvent;
 
 /**
  * What a ledger holds, to be read. Used from one thread.
@@ -12,10 +14,21 @@ import org.tenthwise.model.run.Entry;
  */
 public interface KeptEntries extends AutoCloseable {
 
-    /** The entries of a run, in order; none if there is no such run. */
+    /** No ledger has as many. */
+    long MOST_ENTRIES = 1L << 36;
+
+    /**
+     * The entries of a run, in order; none if there is no such run.
+     *
+     * @param run its name in this store, see {@link RunName}: an entry of a run that came in from elsewhere has the
+     *     place and the name it has there
+     */
     List<Entry> entries(String run);
 
-    /** The runs in the order they were begun; {@link Entry#SHOP} is none. */
+    /**
+     * The runs in the order they were begun; {@link Entry#SHOP} is none. Those that came in from elsewhere stand behind
+     * those of this store, origin by origin.
+     */
     List<String> runs();
 
     /** What lists, suggestions and a history are read from. */
@@ -32,11 +45,17 @@ public interface KeptEntries extends AutoCloseable {
     /** Whether any run was ever signed by a station. */
     boolean isSealed();
 
-    /** All entries as they are stored, in order. */
+    /** All entries this store wrote, as they are stored, in order. */
     List<StoredEntry> stored();
 
     /** The entries of a run as they are stored, in order. */
     List<StoredEntry> stored(String run);
+
+    /** The stores whose runs came in here, in the order their first did. */
+    List<ImportEvent.Provenance> origins();
+
+    /** The entry at a place of the ledger of another store, where it came in here. */
+    Optional<StoredEntry> importedAt(String sign, long seq);
 
     /** Walks all entries and says whether the chain is whole. Never throws for what it finds. */
     Verification verify();

@@ -19,6 +19,17 @@ public interface Ledger extends KeptEntries {
      */
     List<Entry> append(List<NewEntry> entries) throws CouldNotSave;
 
+    /**
+     * Takes in runs of another store, all that is new of them or nothing; an entry of the shop says so. Returns when
+     * they are on the disk.
+     *
+     * @param by who takes them in
+     * @return what came in; nothing was added where all of it was here
+     * @throws NotImported if they cannot come in as they are
+     * @throws CouldNotSave if they are not on the disk
+     */
+    Arrivals takeIn(Incoming incoming, OffsetDateTime at, String by) throws NotImported, CouldNotSave;
+
     /** Adds entries of one run that happened at one time, all of them or none. */
     default List<Entry> append(String run, OffsetDateTime at, String by, List<? extends Event> events)
             throws CouldNotSave {

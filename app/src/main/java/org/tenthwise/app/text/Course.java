@@ -8,6 +8,7 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ImportEvent;
 import org.tenthwise.model.run.Remark;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.run.StepEvent;
@@ -167,6 +168,18 @@ public final class Course {
         @Override
         public Optional<String> takenOver(Event.TakenOver taken) {
             return Optional.of(words.say("record.course.taken-over"));
+        }
+
+        /** It happens to no run. */
+        @Override
+        public Optional<String> imported(ImportEvent.Imported imported) {
+            return Optional.empty();
+        }
+
+        /** It happens to no run. */
+        @Override
+        public Optional<String> importLost(ImportEvent.Lost lost) {
+            return Optional.empty();
         }
 
         @Override

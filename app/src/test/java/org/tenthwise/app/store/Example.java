@@ -24,6 +24,7 @@ import org.tenthwise.model.run.Baseline;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Document;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ImportEvent;
 import org.tenthwise.model.run.Occasion;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
@@ -35,6 +36,9 @@ record Example(String kind, Event event, String json) {
             new Gauge("BG-04", GaugeKind.BORE_GAUGE, Optional.of(ReadingDirection.FALLS_WITH_SIZE));
     private static final Gauge DEPTH_GAUGE = new Gauge("DG-01", GaugeKind.DEPTH_GAUGE, Optional.empty());
     private static final Gauge WIRE_MICROMETER = new Gauge("MW-2", GaugeKind.MICROMETER_OVER_WIRES, Optional.empty());
+
+    private static final ImportEvent.Provenance ORIGIN =
+            new ImportEvent.Provenance("ab".repeat(32), "cd".repeat(32), "abababab");
 
     static List<Example> all() {
         return List.of(
@@ -246,6 +250,29 @@ record Example(String kind, Event event, String json) {
                         new Event.PutAway("Q. Miller", "begun twice"),
                         "{\"put-away-by\":\"Q. Miller\",\"reason\":\"begun twice\"}"),
                 new Example("taken-up", new Event.TakenUp(), "{}"),
+                new Example(
+                        "imported",
+                        new ImportEvent.Imported(
+                                ORIGIN,
+                                "ef".repeat(32),
+                                true,
+                                List.of(new ImportEvent.OfRun("LG-2207-C-013", 75, 80, "01".repeat(32)))),
+                        """
+                        {"origin":{"key":"%s","store":"%s","sign":"abababab"},"bundle":"%s","signer-known":true,\
+                        "runs":[{"run":"LG-2207-C-013","entries":75,"last":80,"hash":"%s"}]}"""
+                                .formatted("ab".repeat(32), "cd".repeat(32), "ef".repeat(32), "01".repeat(32))),
+                new Example(
+                        "imported",
+                        new ImportEvent.Imported(ORIGIN, "ef".repeat(32), false, List.of()),
+                        """
+                        {"origin":{"key":"%s","store":"%s","sign":"abababab"},"bundle":"%s","runs":[]}"""
+                                .formatted("ab".repeat(32), "cd".repeat(32), "ef".repeat(32))),
+                new Example(
+                        "import-lost",
+                        new ImportEvent.Lost(ORIGIN, List.of("LG-2207-C-013")),
+                        """
+                        {"origin":{"key":"%s","store":"%s","sign":"abababab"},"runs":[{"run":"LG-2207-C-013"}]}"""
+                                .formatted("ab".repeat(32), "cd".repeat(32))),
                 new Example(
                         "signed",
                         new Event.Signed("Q. Miller", SignedAs.MEASURED_AGAIN),

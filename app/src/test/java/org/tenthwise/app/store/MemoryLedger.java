@@ -2,14 +2,19 @@ package org.tenthwise.app.store;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.tenthwise.app.history.History;
 import org.tenthwise.app.history.ReadFromEntries;
+import org.tenthwise.app.history.RunName;
 import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.ImportEvent;
 
 /**
  * A ledger that is gone with the test, quick enough for hundreds of thousands of runs: how entries would be stored is
@@ -18,6 +23,7 @@ import org.tenthwise.model.run.Entry;
 public final class MemoryLedger implements Ledger {
 
     private final List<Entry> entries = new ArrayList<>();
+    private final Map<ImportEvent.Provenance, Map<Long, StoredEntry>> imported = new LinkedHashMap<>();
 
     @Override
     public List<Entry> append(List<NewEntry> added) {
@@ -30,17 +36,51 @@ public final class MemoryLedger implements Ledger {
     }
 
     @Override
+    public Arrivals takeIn(Incoming incoming, OffsetDateTime at, String by) throws NotImported {
+        Arrivals arrivals = ImportCheck.of(this, incoming);
+        if (arrivals.addAnything()) {
+            append(List.of(new NewEntry(Entry.SHOP, at, by, arrivals.event(incoming))));
+            Map<Long, StoredEntry> there = imported.computeIfAbsent(arrivals.origin(), origin -> new TreeMap<>());
+            arrivals.coming().forEach(run -> run.added().forEach(entry -> there.put(entry.seq(), entry)));
+        }
+        return arrivals;
+    }
+
+    @Override
+    public List<ImportEvent.Provenance> origins() {
+        return List.copyOf(imported.keySet());
+    }
+
+    @Override
+    public Optional<StoredEntry> importedAt(String sign, long seq) {
+        return Optional.ofNullable(from(sign).get(seq));
+    }
+
+    private Map<Long, StoredEntry> from(String sign) {
+        return imported.entrySet().stream()
+                .filter(origin -> origin.getKey().sign().equals(sign))
+                .map(Map.Entry::getValue)
+                .findFirst()
+                .orElse(Map.of());
+    }
+
+    @Override
     public List<Entry> entries(String run) {
+        if (RunName.of(run).isImported()) {
+            return stored(run).stream()
+                    .map(entry ->
+                            ChainCheck.look(entry, entry.body().getBytes(UTF_8)).entry())
+                    .toList();
+        }
         return entries.stream().filter(entry -> entry.run().equals(run)).toList();
     }
 
     @Override
     public List<String> runs() {
-        return entries.stream()
-                .map(Entry::run)
-                .filter(run -> !run.equals(Entry.SHOP))
-                .distinct()
-                .toList();
+        Stream<String> own = entries.stream().map(Entry::run).filter(run -> !run.equals(Entry.SHOP));
+        Stream<String> others = imported.entrySet().stream().flatMap(origin -> origin.getValue().values().stream()
+                .map(entry -> RunName.imported(entry.run(), origin.getKey().sign())));
+        return Stream.concat(own, others).distinct().toList();
     }
 
     @Override
@@ -93,6 +133,12 @@ public final class MemoryLedger implements Ledger {
 
     @Override
     public List<StoredEntry> stored(String run) {
+        RunName name = RunName.of(run);
+        if (name.isImported()) {
+            return from(name.origin().get()).values().stream()
+                    .filter(entry -> entry.run().equals(name.run()))
+                    .toList();
+        }
         return stored().stream().filter(entry -> entry.run().equals(run)).toList();
     }
 

@@ -27,6 +27,7 @@ public sealed interface Event
                 Event.TakenOver,
                 Event.Sealed,
                 Event.Unknown,
+                ImportEvent,
                 StepEvent {
 
     /** The step it happened at; absent for what happened to the whole run or to the shop. */
@@ -107,6 +108,10 @@ public sealed interface Event
         R takenOver(TakenOver event);
 
         R sealed(Sealed event);
+
+        R imported(ImportEvent.Imported event);
+
+        R importLost(ImportEvent.Lost event);
 
         R unknown(Unknown event);
     }

@@ -80,6 +80,12 @@ class ChangesTest {
                 new Event.TakenUp(),
                 new Event.TakenOver(),
                 new Event.Sealed(3, "0f", "a1", "key", "signature"),
+                new ImportEvent.Imported(
+                        new ImportEvent.Provenance("ab", "cd", "ab"),
+                        "ef",
+                        false,
+                        List.of(new ImportEvent.OfRun("LG-2207-C-013", 75, 80, "01"))),
+                new ImportEvent.Lost(new ImportEvent.Provenance("ab", "cd", "ab"), List.of("LG-2207-C-013")),
                 new Event.Unknown("from-later", "{}"));
     }
 

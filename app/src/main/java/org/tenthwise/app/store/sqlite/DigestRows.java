@@ -21,6 +21,7 @@ import org.tenthwise.app.history.StepSummary.Disposed;
 import org.tenthwise.app.history.StepSummary.Found;
 import org.tenthwise.app.history.ToolChange;
 import org.tenthwise.app.store.Head;
+import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.QuantityKind;
 import org.tenthwise.model.quantity.Written;
@@ -41,6 +42,24 @@ final class DigestRows {
      * @param again whether it was the run drawn last as well, so that its names are the latest already
      */
     void write(RunDigest now, Optional<RunDigest> before, boolean again) throws SQLException {
+        write(now, before, again, 0);
+    }
+
+    /**
+     * A run that came in, all of it anew.
+     *
+     * @param behind what the places of its entries are counted from
+     */
+    void writeImported(RunDigest now, long behind) throws SQLException {
+        long run = now.run().begun();
+        for (String table :
+                List.of("drawn_characteristic", "drawn_size", "drawn_tool", "drawn_reading", "drawn_gauge")) {
+            statements.run("DELETE FROM " + table + " WHERE run = ?", List.of(run));
+        }
+        write(now, Optional.empty(), false, behind);
+    }
+
+    private void write(RunDigest now, Optional<RunDigest> before, boolean again, long behind) throws SQLException {
         if (!before.map(RunDigest::run).equals(Optional.of(now.run()))) {
             write(now.run());
         }
@@ -57,7 +76,7 @@ final class DigestRows {
             Optional<RunDigest.OfStep> earlier = before.filter(
                             there -> at < there.steps().size())
                     .map(there -> there.steps().get(at));
-            write(run, place, now.steps().get(place), earlier);
+            write(run, place, now.steps().get(place), earlier, behind);
         }
         Set<GaugeUse> gauges = new HashSet<>(before.map(RunDigest::gauges).orElse(List.of()));
         for (GaugeUse gauge : now.gauges()) {
@@ -74,10 +93,24 @@ final class DigestRows {
         Set<NameUse> names = new HashSet<>(
                 before.filter(there -> again).map(RunDigest::names).orElse(List.of()));
         for (NameUse name : now.names()) {
-            if (!names.contains(name)) {
+            if (run >= KeptEntries.MOST_ENTRIES) {
+                offer(run, name);
+            } else if (!names.contains(name)) {
                 put("drawn_name", name.kind(), name.of(), name.name(), run, name.place());
             }
         }
+    }
+
+    /** A name of a run that came in, where no run of this store has it: in whatever order they came, the same stays. */
+    private void offer(long run, NameUse name) throws SQLException {
+        statements.run(
+                """
+                INSERT INTO drawn_name VALUES (?, ?, ?, ?, ?)
+                ON CONFLICT DO UPDATE SET run = excluded.run, place = excluded.place
+                WHERE run >= %d AND run <= excluded.run
+                """
+                        .formatted(KeptEntries.MOST_ENTRIES),
+                List.of(name.kind(), name.of(), name.name(), run, name.place()));
     }
 
     void drawnUpTo(String form, Head head) throws SQLException {
@@ -100,6 +133,7 @@ final class DigestRows {
                 String.join("\n", run.people()),
                 run.last(),
                 run.lastAt(),
+                run.lastAt().toEpochSecond(),
                 run.stand().map(Stand::issue),
                 run.stand().map(Stand::inHand),
                 run.stand().map(Stand::outcome),
@@ -112,7 +146,7 @@ final class DigestRows {
                 run.kind().piece());
     }
 
-    private void write(long run, int place, RunDigest.OfStep now, Optional<RunDigest.OfStep> before)
+    private void write(long run, int place, RunDigest.OfStep now, Optional<RunDigest.OfStep> before, long behind)
             throws SQLException {
         if (before.filter(there -> there == now).isPresent()) {
             return;
@@ -122,13 +156,13 @@ final class DigestRows {
         }
         Optional<SizeSummary> size = before.flatMap(RunDigest.OfStep::size);
         if (!size.equals(now.size())) {
-            write(run, now.step().number(), now.size());
+            write(run, now.step().number(), now.size(), behind);
         }
         Set<ReadingSummary> readings =
                 new HashSet<>(before.map(RunDigest.OfStep::readings).orElse(List.of()));
         for (ReadingSummary reading : now.readings()) {
             if (!readings.contains(reading)) {
-                write(run, reading);
+                write(run, reading, behind);
             }
         }
     }
@@ -163,18 +197,18 @@ final class DigestRows {
     }
 
     /** What is worked out of others can be gone again. */
-    private void write(long run, int step, Optional<SizeSummary> size) throws SQLException {
+    private void write(long run, int step, Optional<SizeSummary> size, long behind) throws SQLException {
         if (size.isPresent()) {
-            SizeRows.write(statements, run, step, size.get());
+            SizeRows.write(statements, run, step, size.get(), behind);
         } else {
             statements.run("DELETE FROM drawn_size WHERE run = ? AND step = ?", List.of(run, step));
         }
     }
 
-    private void write(long run, ReadingSummary reading) throws SQLException {
+    private void write(long run, ReadingSummary reading, long behind) throws SQLException {
         put(
                 "drawn_reading",
-                reading.seq(),
+                behind + reading.seq(),
                 run,
                 reading.step(),
                 reading.pass(),

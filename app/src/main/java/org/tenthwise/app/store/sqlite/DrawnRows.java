@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.tenthwise.app.history.ReadingSummary;
 import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.history.StepSummary;
+import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
@@ -132,7 +133,7 @@ final class DrawnRows {
         String unit = row.getString("reading_unit");
         String ofTheSize = text(row, "step_unit").orElse(unit);
         return new ReadingSummary(
-                row.getLong("seq"),
+                row.getLong("seq") % KeptEntries.MOST_ENTRIES, // that of the ledger it is from
                 row.getInt("step"),
                 row.getInt("pass"),
                 row.getBoolean("replaced"),

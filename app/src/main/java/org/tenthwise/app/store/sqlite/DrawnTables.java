@@ -12,7 +12,9 @@ import java.util.TreeMap;
 import org.tenthwise.app.history.Plans;
 import org.tenthwise.app.history.RunDigest;
 import org.tenthwise.app.history.RunDigests;
+import org.tenthwise.app.history.RunName;
 import org.tenthwise.app.store.Head;
+import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 
@@ -32,6 +34,8 @@ final class DrawnTables implements AutoCloseable {
 
     private final Connection connection;
     private final LedgerTable ledger;
+    private final ImportedTable imported;
+    private final AllRuns all;
     private final RunDigests digests;
     private final Statements statements;
     private final DigestRows rows;
@@ -41,6 +45,8 @@ final class DrawnTables implements AutoCloseable {
     DrawnTables(Connection connection, Plans plans) {
         this.connection = connection;
         this.ledger = new LedgerTable(connection);
+        this.imported = new ImportedTable(connection);
+        this.all = new AllRuns(connection);
         this.digests = new RunDigests(plans);
         this.statements = new Statements(connection);
         this.rows = new DigestRows(statements);
@@ -112,6 +118,19 @@ final class DrawnTables implements AutoCloseable {
         return digests.of(entries.subList(0, entries.size() - added.size()));
     }
 
+    /** Draws runs that came in just now, by their names here; within their transaction. */
+    void drawImported(List<String> runs) throws SQLException {
+        for (String run : runs) {
+            RunName name = RunName.of(run);
+            long behind =
+                    imported.station(name.origin().orElseThrow()).orElseThrow().number() * KeptEntries.MOST_ENTRIES;
+            Optional<RunDigest> digest = digests.of(all.entries(run));
+            if (digest.isPresent()) {
+                rows.writeImported(digest.get().imported(run, behind), behind);
+            }
+        }
+    }
+
     private static long lastSeq(RunDigest digest) {
         List<Entry> entries = digest.of().entries();
         return entries.get(entries.size() - 1).seq();
@@ -136,6 +155,7 @@ final class DrawnTables implements AutoCloseable {
                 rows.write(digest.get(), Optional.empty(), false);
             }
         }
+        drawImported(imported.runs());
         rows.drawnUpTo(FORM, ledger.head());
     }
 }

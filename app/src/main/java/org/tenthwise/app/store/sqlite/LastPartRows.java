@@ -17,14 +17,14 @@ final class LastPartRows {
     private static final String FROM =
             """
             , coalesce((SELECT max(d.seq) FROM drawn_reading d WHERE d.run = c.run AND d.step = c.step), r.begun) AS taken
-            FROM (SELECT * FROM drawn_run WHERE part = ? AND begun < ? ORDER BY begun DESC LIMIT %d) r
+            FROM (SELECT * FROM drawn_run WHERE part = ? AND begun < ? AND begun %s ORDER BY begun DESC LIMIT %d) r
                 JOIN drawn_characteristic c ON c.run = r.begun AND c.step = ?
             WHERE r.serial <> ? COLLATE NOCASE AND c.name = ? AND c."by" IS NOT NULL AND c.verdict <> 'OPEN'
                 AND r.outcome IS NOT 'PUT_AWAY'
                 AND taken < ?
             ORDER BY r.revision = ? DESC, taken DESC
             """
-                    .formatted(RUNS);
+                    .formatted(SqliteHistory.OWN, RUNS);
 
     private static final String READINGS = "SELECT d.step, c.unit AS step_unit" + DrawnRows.AND_READING
             + "FROM drawn_reading d JOIN drawn_characteristic c ON c.run = d.run AND c.step = d.step "

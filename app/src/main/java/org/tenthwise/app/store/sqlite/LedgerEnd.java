@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.tenthwise.app.history.RunName;
 import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.model.run.Entry;
@@ -24,6 +25,7 @@ final class LedgerEnd {
     /**
      * Called within a transaction, which is to be taken back if this fails.
      *
+     * @throws MadeElsewhere if a run came in from another store: nothing is added to it here
      * @throws MadeByNewer if a run holds an entry this release does not know. What belongs to no run is added whatever
      *     stands there: nothing is concluded from all of it
      * @throws NotKept if the store holds anything else behind its end than exactly these entries
@@ -48,6 +50,9 @@ final class LedgerEnd {
     private void makeSure(String run) throws SQLException {
         if (run.equals(Entry.SHOP) || understood.contains(run)) {
             return;
+        }
+        if (RunName.of(run).isImported()) {
+            throw new MadeElsewhere(run);
         }
         if (table.entries(run).stream()
                 .anyMatch(entry -> entry.event().as(Event.Unknown.class).isPresent())) {

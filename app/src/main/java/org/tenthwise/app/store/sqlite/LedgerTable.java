@@ -224,7 +224,7 @@ final class LedgerTable {
     }
 
     /** By the places of {@link #COLUMNS}: names take longer than what they stand for. */
-    private static StoredEntry stored(ResultSet row, byte[] body) throws SQLException {
+    static StoredEntry stored(ResultSet row, byte[] body) throws SQLException {
         return new StoredEntry(
                 row.getLong(1),
                 text(row, 2),
@@ -237,11 +237,11 @@ final class LedgerTable {
     }
 
     /** Only a damaged file has no text where text belongs; no text is then as wrong as any other. */
-    private static String text(ResultSet row, int column) throws SQLException {
+    static String text(ResultSet row, int column) throws SQLException {
         return Objects.requireNonNullElse(row.getString(column), "");
     }
 
-    private static byte[] bytes(ResultSet row) throws SQLException {
+    static byte[] bytes(ResultSet row) throws SQLException {
         return Objects.requireNonNullElse(row.getBytes(6), new byte[0]);
     }
 }

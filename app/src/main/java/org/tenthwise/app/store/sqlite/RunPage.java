@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.history.RunQuery;
+import org.tenthwise.app.store.KeptEntries;
 
 /**
  * One page of a list of runs. It is asked for behind the last run of the page before, so that no page takes longer than
@@ -45,15 +46,46 @@ final class RunPage {
         };
     }
 
+    /** Those of this store first, then those that came in, whose places say nothing of when they were worked on. */
     private List<RunFacts> page(String which, List<String> of, Optional<RunFacts> after, int most) throws SQLException {
+        boolean pastOwn = after.filter(RunFacts::isImported).isPresent();
+        List<RunFacts> runs = new ArrayList<>(
+                pastOwn
+                        ? List.of()
+                        : page(
+                                which + "AND last " + SqliteHistory.OWN,
+                                of,
+                                after.map(last -> new Behind("AND last < ? ", List.of(last.last()))),
+                                "last DESC",
+                                most));
+        if (runs.size() < most) {
+            runs.addAll(page(
+                    which + "AND last >= " + KeptEntries.MOST_ENTRIES,
+                    of,
+                    after.filter(last -> pastOwn)
+                            .map(last -> new Behind(
+                                    "AND (worked, last) < (?, ?) ",
+                                    List.of(last.lastAt().toEpochSecond(), last.last()))),
+                    "worked DESC, last DESC",
+                    most - runs.size()));
+        }
+        return runs;
+    }
+
+    /** What lies behind the last run of the page before. */
+    private record Behind(String which, List<Long> values) {}
+
+    private List<RunFacts> page(String which, List<String> of, Optional<Behind> behind, String order, int most)
+            throws SQLException {
         StringBuilder sql = new StringBuilder(DrawnRows.RUN)
                 .append("FROM drawn_run r WHERE ")
                 .append(lies())
-                .append(which);
+                .append(which)
+                .append(' ');
         List<Object> values = new ArrayList<>(of);
-        after.ifPresent(last -> {
-            sql.append("AND last < ? ");
-            values.add(last.last());
+        behind.ifPresent(past -> {
+            sql.append(past.which());
+            values.addAll(past.values());
         });
         for (String word : query.words().strip().split("\\s+")) {
             if (!word.isEmpty()) {
@@ -63,6 +95,7 @@ final class RunPage {
             }
         }
         values.add(most);
-        return statements.all(sql.append("ORDER BY last DESC LIMIT ?").toString(), values, DrawnRows::run);
+        return statements.all(
+                sql.append("ORDER BY ").append(order).append(" LIMIT ?").toString(), values, DrawnRows::run);
     }
 }

@@ -4,9 +4,11 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.tenthwise.app.store.ChainCheck;
 import org.tenthwise.app.store.CouldNotCopy;
 import org.tenthwise.app.store.CouldNotOpen;
+import org.tenthwise.app.store.Head;
 import org.tenthwise.app.store.RunChain;
 import org.tenthwise.app.store.Salvage;
 import org.tenthwise.app.store.StoredEntry;
@@ -15,6 +17,8 @@ import org.tenthwise.app.store.Verification;
 /**
  * Takes what still chains out of a damaged store: the entries before the first that is not as it was written go into a
  * new store as they are, and what stands behind it is told run by run.
+ *
+ * <p>Runs of other stores that came in go along, each whole or not at all: see {@link SalvagingImports}.
  *
  * <p>Of a store of the first release that was taken over, the entries that vouch for its runs can stand behind the
  * fault. The new store is one of that release then, and is taken over when it is opened.
@@ -45,6 +49,8 @@ final class Salvaging {
     }
 
     private ChainCheck check = new ChainCheck();
+    private Head head = Head.OF_NOTHING;
+    private SalvagingImports imports = new SalvagingImports();
     private final Map<String, Found> runs = new LinkedHashMap<>();
 
     private Salvaging() {}
@@ -67,6 +73,7 @@ final class Salvaging {
     private void take(Connection damaged, StoreFile half) throws SQLException {
         StoreCopy.discard(half);
         check = new ChainCheck();
+        imports = new SalvagingImports();
         runs.clear();
         try (Connection made = Connections.toWrite(half.urlToMake())) {
             Schema.make(made, Schema.step(damaged));
@@ -77,6 +84,10 @@ final class Salvaging {
             if (!readToItsEnd) {
                 check.cannotBeReadOn();
             }
+            head = Transaction.in(made, () -> {
+                imports.take(damaged, check.head().seq(), made);
+                return table.head();
+            });
             if (runs.values().stream().anyMatch(run -> run.kept > 0 && !run.keptAreTied)) {
                 Schema.beforeRunsWereTied(made);
             }
@@ -97,10 +108,12 @@ final class Salvaging {
 
     private Salvage result() {
         return new Salvage(
-                check.head(),
-                check.result().fault(),
-                runs.entrySet().stream()
-                        .map(run -> run.getValue().as(run.getKey()))
+                head,
+                check.result().fault().or(imports::fault),
+                Stream.concat(
+                                runs.entrySet().stream()
+                                        .map(run -> run.getValue().as(run.getKey())),
+                                imports.runs().stream())
                         .toList());
     }
 }

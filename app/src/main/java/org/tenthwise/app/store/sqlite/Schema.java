@@ -18,8 +18,11 @@ final class Schema {
     /** The step from which every run of a store is tied together. */
     static final int RUNS_ARE_TIED = 2;
 
+    /** The step from which runs of other stores can come in. */
+    static final int RUNS_COME_IN = 5;
+
     /** The newest step there is. */
-    static final int NEWEST = 4;
+    static final int NEWEST = 5;
 
     private Schema() {}
 
@@ -55,10 +58,11 @@ final class Schema {
         }
     }
 
-    /** Leaves a store as one whose runs are still to be tied: no step since changed its tables. */
+    /** Leaves a store that nothing came into as one whose runs are still to be tied. */
     static void beforeRunsWereTied(Connection connection) throws SQLException {
         try (Statement statement = connection.createStatement()) {
-            statement.executeUpdate("PRAGMA user_version = " + (RUNS_ARE_TIED - 1));
+            statement.executeUpdate("DROP TABLE IF EXISTS imported; DROP TABLE IF EXISTS imported_from;\n"
+                    + "PRAGMA user_version = " + (RUNS_ARE_TIED - 1));
         }
     }
 

@@ -29,7 +29,8 @@ final class SizeRows {
 
     private SizeRows() {}
 
-    static void write(Statements statements, long run, int step, SizeSummary size) throws SQLException {
+    /** @param behind what the places of the entries are counted from, of a run that came in */
+    static void write(Statements statements, long run, int step, SizeSummary size, long behind) throws SQLException {
         DigestRows.put(
                 statements,
                 "drawn_size",
@@ -50,9 +51,9 @@ final class SizeRows {
                 size.farOff(),
                 size.conceded(),
                 size.expanded().map(DigestRows::figure),
-                size.entry(),
+                behind + size.entry(),
                 size.at(),
-                size.lastEntry(),
+                behind + size.lastEntry(),
                 String.join(LINE, size.people()),
                 size.gauges().stream()
                         .map(gauge -> gauge.kind() + " " + gauge.mark())

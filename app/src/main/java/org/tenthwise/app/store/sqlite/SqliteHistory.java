@@ -19,6 +19,7 @@ import org.tenthwise.app.history.RunQuery;
 import org.tenthwise.app.history.RunSummary;
 import org.tenthwise.app.history.ToolChange;
 import org.tenthwise.app.store.EntryText;
+import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.UnreadableEntry;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.PartId;
@@ -31,6 +32,9 @@ import org.tenthwise.model.run.Event;
 
 /** Reads the drawn tables. */
 final class SqliteHistory implements History {
+
+    /** Where the places of this store's own entries end: those of entries that came in lie behind, by their origin. */
+    static final String OWN = "< " + KeptEntries.MOST_ENTRIES;
 
     private final Query.Answering store;
     private final Plans plans;
@@ -71,8 +75,13 @@ final class SqliteHistory implements History {
     private static String planText(Statements statements, long begun) {
         try {
             byte[] body = statements
-                    .all("SELECT body FROM ledger WHERE seq = ?", List.of(begun), row -> row.getString(1)
-                            .getBytes(UTF_8))
+                    .all(
+                            begun < KeptEntries.MOST_ENTRIES
+                                    ? "SELECT body FROM ledger WHERE seq = ?"
+                                    : "SELECT body FROM imported WHERE station = ? / %1$d AND seq = ?1 %% %1$d"
+                                            .formatted(KeptEntries.MOST_ENTRIES),
+                            List.of(begun),
+                            row -> row.getString(1).getBytes(UTF_8))
                     .get(0);
             return ((Event.Begun) EntryText.read(begun, body).event()).plan().text();
         } catch (SQLException | UnreadableEntry e) {
@@ -87,8 +96,9 @@ final class SqliteHistory implements History {
                 """
                 WHERE open IN (0, 1) AND last = (SELECT max(last) FROM (
                     SELECT max(last) AS last FROM drawn_run WHERE open = 1
-                    UNION ALL SELECT max(last) FROM drawn_run WHERE open = 0))
-                """,
+                    UNION ALL SELECT max(last) FROM drawn_run WHERE open = 0 AND last %s))
+                """
+                        .formatted(OWN),
                 List.of());
     }
 
@@ -102,7 +112,8 @@ final class SqliteHistory implements History {
     @Override
     public Optional<RunFacts> lastOf(PartId part) {
         return first(
-                "WHERE part = ? AND revision = ? AND outcome IS NOT ? ORDER BY begun DESC LIMIT 1",
+                "WHERE part = ? AND revision = ? AND outcome IS NOT ? AND begun " + OWN
+                        + " ORDER BY begun DESC LIMIT 1",
                 List.of(part.number(), part.revision(), Outcome.PUT_AWAY.name()));
     }
 
@@ -159,8 +170,9 @@ final class SqliteHistory implements History {
         return texts(
                 """
                 SELECT n.name FROM drawn_name n JOIN drawn_run r ON r.begun = n.run
-                WHERE n.what = ? AND n."of" = ? ORDER BY r.last DESC, n.place LIMIT 40
-                """,
+                WHERE n.what = ? AND n."of" = ? ORDER BY r.last %s DESC, r.last DESC, n.place LIMIT 40
+                """
+                        .formatted(OWN),
                 List.of(kind, of));
     }
 
@@ -169,8 +181,10 @@ final class SqliteHistory implements History {
         return texts(
                 """
                 SELECT run FROM drawn_run WHERE begun IN (SELECT run FROM drawn_gauge WHERE kind = ? AND gauge = ?)
+                    AND begun %s
                 ORDER BY begun
-                """,
+                """
+                        .formatted(OWN),
                 List.of(kind.key(), mark));
     }
 
@@ -179,8 +193,10 @@ final class SqliteHistory implements History {
         return texts(
                 """
                 SELECT run FROM drawn_run WHERE begun IN (SELECT run FROM drawn_gauge WHERE reference = ?)
+                    AND begun %s
                 ORDER BY begun
-                """,
+                """
+                        .formatted(OWN),
                 List.of(reference));
     }
 
@@ -223,12 +239,18 @@ final class SqliteHistory implements History {
 
     @Override
     public List<String> unjudged() {
-        return texts(
-                """
-                SELECT DISTINCT run FROM ledger
-                WHERE run <> ? AND run NOT IN (SELECT run FROM drawn_run WHERE outcome IS NOT NULL)
-                """,
-                List.of(Entry.SHOP));
+        String judged = " NOT IN (SELECT run FROM drawn_run WHERE outcome IS NOT NULL)";
+        List<String> unjudged = new ArrayList<>(
+                texts("SELECT DISTINCT run FROM ledger WHERE run <> ? AND run" + judged, List.of(Entry.SHOP)));
+        if (store.<Boolean>answer(ImportedTable::isIn)) {
+            unjudged.addAll(texts(
+                    """
+                    SELECT name FROM (SELECT DISTINCT run || '@' || sign AS name FROM imported JOIN imported_from USING (station))
+                    WHERE name"""
+                            + judged,
+                    List.of()));
+        }
+        return List.copyOf(unjudged);
     }
 
     private Optional<ReadingRows.ReadingPage> readings(ReadingQuery query, long behind) {

@@ -3,18 +3,24 @@ package org.tenthwise.app.store.sqlite;
 import java.io.IOException;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.history.History;
 import org.tenthwise.app.history.Plans;
+import org.tenthwise.app.store.Arrivals;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.Head;
+import org.tenthwise.app.store.ImportCheck;
+import org.tenthwise.app.store.Incoming;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.NewEntry;
+import org.tenthwise.app.store.NotImported;
 import org.tenthwise.app.store.RunHead;
 import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.app.store.Verification;
 import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.ImportEvent;
 
 /** A ledger in a SQLite file. Used from one worker thread; one process at a time can have it open. */
 final class SqliteLedger implements Ledger {
@@ -24,6 +30,8 @@ final class SqliteLedger implements Ledger {
     private final Connection connection;
     private final LedgerTable table;
     private final LedgerEnd end;
+    private final AllRuns runs;
+    private final ImportedTable imported;
     private final DrawnTables drawn;
     private final History history;
 
@@ -37,6 +45,8 @@ final class SqliteLedger implements Ledger {
         this.connection = connection;
         this.table = new LedgerTable(connection);
         this.end = new LedgerEnd(table);
+        this.runs = new AllRuns(connection);
+        this.imported = new ImportedTable(connection);
         Plans plans = new Plans();
         this.drawn = new DrawnTables(connection, plans);
         this.history = new SqliteHistory(this::asked, plans);
@@ -55,13 +65,41 @@ final class SqliteLedger implements Ledger {
     }
 
     @Override
+    public Arrivals takeIn(Incoming incoming, OffsetDateTime at, String by) throws NotImported, CouldNotSave {
+        Arrivals arrivals = ImportCheck.of(this, incoming);
+        if (!arrivals.addAnything()) {
+            return arrivals;
+        }
+        try {
+            return Transaction.in(connection, () -> {
+                drawn.draw(new TakingIn(connection, end).take(arrivals, incoming, at, by));
+                drawn.drawImported(arrivals.coming().stream().map(arrivals::id).toList());
+                return arrivals;
+            });
+        } catch (SQLException e) {
+            throw trouble.saving(e);
+        }
+    }
+
+    @Override
     public List<Entry> entries(String run) {
-        return answer(() -> table.entries(run));
+        return answer(() -> runs.entries(run));
     }
 
     @Override
     public List<String> runs() {
-        return answer(table::runs);
+        return answer(runs::names);
+    }
+
+    @Override
+    public List<ImportEvent.Provenance> origins() {
+        return answer(() ->
+                imported.stations().stream().map(ImportedTable.Station::origin).toList());
+    }
+
+    @Override
+    public Optional<StoredEntry> importedAt(String sign, long seq) {
+        return answer(() -> imported.at(sign, seq));
     }
 
     @Override
@@ -81,7 +119,7 @@ final class SqliteLedger implements Ledger {
 
     @Override
     public RunHead runHead(String run) {
-        return answer(() -> table.runHead(run));
+        return answer(() -> runs.head(run));
     }
 
     @Override
@@ -96,7 +134,7 @@ final class SqliteLedger implements Ledger {
 
     @Override
     public List<StoredEntry> stored(String run) {
-        return answer(() -> table.stored(run));
+        return answer(() -> runs.stored(run));
     }
 
     @Override

@@ -18,6 +18,7 @@ import org.tenthwise.app.store.RunHead;
 import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.app.store.Verification;
 import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.ImportEvent;
 
 /**
  * A store open for reading alone, also while another process writes to it. Each question is asked over a connection of
@@ -67,12 +68,12 @@ final class SqliteReading implements KeptEntries {
 
     @Override
     public List<Entry> entries(String run) {
-        return answer(connection -> new LedgerTable(connection).entries(run));
+        return answer(connection -> new AllRuns(connection).entries(run));
     }
 
     @Override
     public List<String> runs() {
-        return answer(connection -> new LedgerTable(connection).runs());
+        return answer(connection -> new AllRuns(connection).names());
     }
 
     /**
@@ -123,7 +124,7 @@ final class SqliteReading implements KeptEntries {
 
     @Override
     public RunHead runHead(String run) {
-        return answer(connection -> new LedgerTable(connection).runHead(run));
+        return answer(connection -> new AllRuns(connection).head(run));
     }
 
     @Override
@@ -138,7 +139,18 @@ final class SqliteReading implements KeptEntries {
 
     @Override
     public List<StoredEntry> stored(String run) {
-        return answer(connection -> new LedgerTable(connection).stored(run));
+        return answer(connection -> new AllRuns(connection).stored(run));
+    }
+
+    @Override
+    public List<ImportEvent.Provenance> origins() {
+        return answer(connection -> new ImportedTable(connection)
+                .stations().stream().map(ImportedTable.Station::origin).toList());
+    }
+
+    @Override
+    public Optional<StoredEntry> importedAt(String sign, long seq) {
+        return answer(connection -> new ImportedTable(connection).at(sign, seq));
     }
 
     @Override

@@ -41,6 +41,10 @@ final class StoreErrors {
         if (e instanceof MadeByNewer newer) {
             return madeByNewer(newer);
         }
+        if (e instanceof MadeElsewhere elsewhere) {
+            return new CouldNotSave(
+                    CouldNotSave.Reason.IMPORTED, Message.of("store.not-saved.imported", elsewhere.run()), e);
+        }
         if (isForWantOfRoom(e)) {
             return new CouldNotSave(CouldNotSave.Reason.DISK_FULL, Message.of("store.not-saved.disk-full"), e);
         }

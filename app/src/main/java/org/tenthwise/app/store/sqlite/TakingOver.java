@@ -13,7 +13,7 @@ import org.tenthwise.model.run.Event;
  */
 final class TakingOver {
 
-    private static final String BY = "Tenthwise";
+    static final String BY = "Tenthwise";
 
     private TakingOver() {}
 

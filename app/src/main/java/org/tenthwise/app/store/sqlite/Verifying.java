@@ -58,6 +58,9 @@ final class Verifying {
                 check.everyRunIsTied();
             }
             new SchemaCheck(connection).fault().ifPresent(check::broken);
+            new ImportsCheck(connection)
+                    .fault(from == Long.MIN_VALUE ? 0 : from - 1)
+                    .ifPresent(check::broken);
         } catch (SQLException e) {
             if (StoreErrors.code(e) != SQLiteErrorCode.SQLITE_CORRUPT.code) {
                 throw e;

@@ -21,6 +21,7 @@ CREATE TABLE drawn_run (
     people     TEXT NOT NULL,
     last       INTEGER NOT NULL,
     last_at    TEXT NOT NULL,
+    worked     INTEGER NOT NULL, -- seconds since 1970 at last_at
     issue      TEXT,
     in_hand    INTEGER,
     outcome    TEXT,
@@ -35,6 +36,7 @@ CREATE TABLE drawn_run (
 
 CREATE INDEX drawn_run_by_machine ON drawn_run (open, machine, last);
 CREATE INDEX drawn_run_by_state ON drawn_run (open, last);
+CREATE INDEX drawn_run_by_time ON drawn_run (open, worked, last);
 CREATE INDEX drawn_run_by_part ON drawn_run (part, revision, serial);
 CREATE INDEX drawn_run_in_turn ON drawn_run (part, begun);
 

@@ -33,6 +33,14 @@ public final class DrawnRowsOfFile {
         return all;
     }
 
+    /** The first column of what is asked of a store's file. */
+    static List<String> texts(Path store, String question) throws SQLException {
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + store);
+                Statements statements = new Statements(connection)) {
+            return statements.all(question, List.of(), row -> row.getString(1));
+        }
+    }
+
     /** Leaves them as those of another form, with a run too few. */
     public static void spoil(Path store) throws SQLException {
         Sample.behindItsBack(

@@ -80,7 +80,11 @@ class TakingOverTest {
         try (Ledger ledger = new SqliteStores().openExisting(store)) {
             assertEquals(7, ledger.head().seq());
         }
-        Sample.behindItsBack(store, "PRAGMA user_version = 2");
+        Sample.behindItsBack(
+                store,
+                "DROP TABLE IF EXISTS imported",
+                "DROP TABLE IF EXISTS imported_from",
+                "PRAGMA user_version = 2");
         try (Ledger ledger = new SqliteStores().openExisting(store)) {
             assertEquals(7, ledger.head().seq());
             assertTrue(ledger.verify().whole());
@@ -120,7 +124,11 @@ class TakingOverTest {
 
     @Test
     void anEntryThatVouchesForNothingInAStoreTakenOverIsAFault() throws Exception {
-        Sample.behindItsBack(store, "PRAGMA user_version = 2");
+        Sample.behindItsBack(
+                store,
+                "DROP TABLE IF EXISTS imported",
+                "DROP TABLE IF EXISTS imported_from",
+                "PRAGMA user_version = 2");
 
         try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             assertEquals(
