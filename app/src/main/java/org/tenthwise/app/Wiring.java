@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -15,6 +16,8 @@ import org.tenthwise.app.backup.BackupWords;
 import org.tenthwise.app.backup.Backups;
 import org.tenthwise.app.backup.CheckedHeads;
 import org.tenthwise.app.backup.StoreCare;
+import org.tenthwise.app.bundle.Making;
+import org.tenthwise.app.bundle.StationBundles;
 import org.tenthwise.app.command.Client;
 import org.tenthwise.app.command.Records;
 import org.tenthwise.app.command.Streams;
@@ -60,6 +63,7 @@ import org.tenthwise.checklists.catalogue.PlanDesk;
 import org.tenthwise.checklists.catalogue.PlanFolder;
 import org.tenthwise.checklists.rules.PlanReader;
 import org.tenthwise.model.words.LocaleCustoms;
+import org.tenthwise.model.words.Words;
 
 /** Puts the program together. The only class that knows every other. */
 final class Wiring {
@@ -82,13 +86,22 @@ final class Wiring {
     }
 
     Tools tools(Streams streams) {
-        return new Tools(client(), stores, clock, spoken.words(), new PlanReader(), formats(), version, sums, streams);
+        return new Tools(
+                client(), stores, clock, spoken.words(), new PlanReader(), formats(), making(), version, sums, streams);
     }
 
     /** In the language spoken now, on the paper of the place. */
     private List<RecordFormat> formats() {
-        return Stream.concat(Stream.of(new PdfRecord(layout())), data().stream())
-                .toList();
+        return formats(layout());
+    }
+
+    private static List<RecordFormat> formats(RecordLayout layout) {
+        return Stream.concat(Stream.of(new PdfRecord(layout)), data().stream()).toList();
+    }
+
+    private Making making() {
+        return new Making(
+                place -> formats(layout(spoken.languages().words(place).lettered(), place)), spoken.place(), version);
     }
 
     /** What is read by programs; those that are whole are inside the printed record too. */
@@ -97,7 +110,11 @@ final class Wiring {
     }
 
     private RecordLayout layout() {
-        return new RecordLayout(spoken.words(), Paper.of(new LocaleCustoms(spoken.place())), data());
+        return layout(spoken.words(), spoken.place());
+    }
+
+    private static RecordLayout layout(Words words, Locale place) {
+        return new RecordLayout(words, Paper.of(new LocaleCustoms(place)), data());
     }
 
     private Client client() {
@@ -184,7 +201,10 @@ final class Wiring {
     }
 
     private Handout handout(Ledger ledger, ClientPaths place, Viewer viewer) {
-        List<RecordFormat> formats = formats();
+        List<RecordFormat> formats = Stream.concat(
+                        formats().stream(),
+                        Stream.of(new StationBundles(making(), ledger, KeyFile.beside(place.store())).asFormat()))
+                .toList();
         Records records = new Records(formats, version);
         RecordLayout layout = layout();
         return new Handout(

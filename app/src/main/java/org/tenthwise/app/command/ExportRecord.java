@@ -1,11 +1,16 @@
 package org.tenthwise.app.command;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.tenthwise.app.bundle.Scope;
+import org.tenthwise.app.bundle.StationBundles;
 import org.tenthwise.app.export.CouldNotExport;
 import org.tenthwise.app.export.RecordFormat;
+import org.tenthwise.app.key.KeyFile;
+import org.tenthwise.app.key.NoKey;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.Verification;
@@ -15,11 +20,20 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
-/** Writes the record of a run again. Reads the store alone, also while a client has it open. */
-@Command(name = "export", customSynopsis = "tenthwise export --store DB --run ID --as pdf,csv,json,qif --out DIR")
+/**
+ * Writes the record of a run again, or a bundle of one or of several. Reads the store alone, also while a client has it
+ * open.
+ */
+@Command(
+        name = "export",
+        customSynopsis = {
+            "tenthwise export --store DB --run ID --as pdf,csv,json,qif,bundle --out DIR",
+            "tenthwise export --store DB [--part P] [--from DAY] [--to DAY] --as " + ExportRecord.BUNDLE + " --out DIR"
+        })
 final class ExportRecord implements Callable<Integer> {
 
     private static final int MOST_NAMED = 20;
+    static final String BUNDLE = "bundle";
 
     private final Tools with;
     private final Records records;
@@ -27,8 +41,17 @@ final class ExportRecord implements Callable<Integer> {
     @Option(names = "--store", paramLabel = "DB", required = true)
     private Path store = Path.of("");
 
-    @Option(names = "--run", paramLabel = "ID", required = true)
-    private String run = "";
+    @Option(names = "--run", paramLabel = "ID")
+    private Optional<String> run = Optional.empty();
+
+    @Option(names = "--part", paramLabel = "P")
+    private Optional<String> part = Optional.empty();
+
+    @Option(names = "--from", paramLabel = "DAY")
+    private Optional<LocalDate> from = Optional.empty();
+
+    @Option(names = "--to", paramLabel = "DAY")
+    private Optional<LocalDate> to = Optional.empty();
 
     @Option(names = "--as", paramLabel = "FORMAT", required = true, split = ",")
     private List<String> as = List.of();
@@ -45,11 +68,18 @@ final class ExportRecord implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws CouldNotRun, CouldNotOpen, CouldNotExport {
-        List<RecordFormat> formats = records.named(as);
+    public Integer call() throws CouldNotRun, CouldNotOpen, CouldNotExport, NoKey {
+        Scope scope = scope();
+        boolean bundle = as.stream().map(String::strip).anyMatch(BUNDLE::equals);
+        List<String> others =
+                as.stream().filter(name -> !name.strip().equals(BUNDLE)).toList();
+        if (run.isEmpty() && !others.isEmpty()) {
+            throw new CouldNotRun(Message.of("command.export.bundle-alone"));
+        }
+        List<RecordFormat> formats = records.named(others);
         try (KeptEntries kept = with.stores().openToRead(store)) {
             List<String> runs = kept.runs();
-            if (!runs.contains(run)) {
+            if (run.filter(named -> !runs.contains(named)).isPresent()) {
                 throw unknown(runs);
             }
             Optional<Verification.Fault> fault = kept.verify().fault();
@@ -58,9 +88,30 @@ final class ExportRecord implements Callable<Integer> {
                         "command.export.not-whole", store, fault.get().why()));
             }
             Folders.make(out);
-            records.write(kept, run, formats, out).forEach(spec.commandLine().getOut()::println);
+            if (!formats.isEmpty()) {
+                records.write(kept, run.orElseThrow(), formats, out)
+                        .forEach(spec.commandLine().getOut()::println);
+            }
+            if (bundle) {
+                writeBundle(kept, scope);
+            }
             return Exit.WELL;
         }
+    }
+
+    private Scope scope() throws CouldNotRun {
+        Scope scope = new Scope(run, part, from, to);
+        if (scope.isOfNothing() || run.isPresent() && !scope.equals(Scope.ofRun(run.get()))) {
+            throw new CouldNotRun(Message.of("command.export.which"));
+        }
+        return scope;
+    }
+
+    private void writeBundle(KeptEntries kept, Scope scope) throws CouldNotRun, CouldNotExport, NoKey {
+        Path made = new StationBundles(with.making(), kept, KeyFile.beside(store))
+                .write(scope, out)
+                .orElseThrow(() -> new CouldNotRun(Message.of("command.export.no-such-runs", store)));
+        spec.commandLine().getOut().println(made);
     }
 
     private CouldNotRun unknown(List<String> runs) {
@@ -70,6 +121,6 @@ final class ExportRecord implements Callable<Integer> {
                 : Message.of("command.export.runs")
                         .with("runs", runs.subList(older, runs.size()))
                         .with("older", older);
-        return new CouldNotRun(Message.of("command.export.no-run", run, store, holds));
+        return new CouldNotRun(Message.of("command.export.no-run", run.orElseThrow(), store, holds));
     }
 }

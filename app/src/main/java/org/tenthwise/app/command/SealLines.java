@@ -3,6 +3,7 @@ package org.tenthwise.app.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.tenthwise.app.key.PublicKeyOfStation;
 import org.tenthwise.app.key.Trusted;
 import org.tenthwise.app.store.Seals;
@@ -18,7 +19,36 @@ record SealLines(List<String> lines, boolean enough) {
 
     private static final int MOST_NAMED = 10;
 
+    /** Of what nothing else signs: all that is closed must be sealed then. */
     static SealLines of(Seals seals, Trusted trusted, Words words) {
+        List<String> lines = new ArrayList<>(told(seals, words));
+        if (trusted.isNobody()) {
+            if (!seals.runs().isEmpty()) {
+                lines.add(words.say("command.verify.whose-seal"));
+            }
+            return new SealLines(lines, true);
+        }
+        List<String> others = notTrusted(seals, trusted, words);
+        lines.addAll(others);
+        if (seals.runs().isEmpty() && seals.unsigned().isEmpty()) {
+            lines.add(words.say("command.verify.nothing-sealed"));
+        }
+        boolean enough =
+                others.isEmpty() && seals.unsigned().isEmpty() && !seals.runs().isEmpty();
+        if (enough) {
+            lines.add(words.say("command.verify.trusted"));
+        }
+        return new SealLines(lines, enough);
+    }
+
+    /** Within what is signed as a whole: what is not sealed there is signed with it. */
+    static SealLines within(Seals seals, Trusted trusted, Words words) {
+        List<String> others = trusted.isNobody() ? List.of() : notTrusted(seals, trusted, words);
+        return new SealLines(
+                Stream.concat(told(seals, words).stream(), others.stream()).toList(), others.isEmpty());
+    }
+
+    private static List<String> told(Seals seals, Words words) {
         List<String> lines = new ArrayList<>();
         for (Map.Entry<String, List<String>> by : seals.runs().entrySet()) {
             lines.add(words.say(Message.of("command.verify.sealed")
@@ -33,23 +63,13 @@ record SealLines(List<String> lines, boolean enough) {
                     .with("runs", seals.unsigned().subList(0, named))
                     .with("more", seals.unsigned().size() - named)));
         }
-        if (trusted.isNobody()) {
-            if (!seals.runs().isEmpty()) {
-                lines.add(words.say("command.verify.whose-seal"));
-            }
-            return new SealLines(lines, true);
-        }
-        List<String> others =
-                seals.keys().stream().filter(key -> !trusted.holds(key)).toList();
-        others.forEach(key -> lines.add(words.say("command.verify.not-trusted", key)));
-        if (seals.runs().isEmpty() && seals.unsigned().isEmpty()) {
-            lines.add(words.say("command.verify.nothing-sealed"));
-        }
-        boolean enough =
-                others.isEmpty() && seals.unsigned().isEmpty() && !seals.runs().isEmpty();
-        if (enough) {
-            lines.add(words.say("command.verify.trusted"));
-        }
-        return new SealLines(lines, enough);
+        return lines;
+    }
+
+    private static List<String> notTrusted(Seals seals, Trusted trusted, Words words) {
+        return seals.keys().stream()
+                .filter(key -> !trusted.holds(key))
+                .map(key -> words.say("command.verify.not-trusted", key))
+                .toList();
     }
 }

@@ -2,6 +2,7 @@ package org.tenthwise.app.command;
 
 import java.time.Clock;
 import java.util.List;
+import org.tenthwise.app.bundle.Making;
 import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.store.Stores;
 import org.tenthwise.app.sums.Sums;
@@ -13,6 +14,7 @@ import org.tenthwise.model.words.Words;
  *
  * @param clock its zone gives the offset that times are kept with
  * @param formats kinds of record that can be asked for
+ * @param making the same in the language of any place
  * @param version of the program, as records name it
  * @param streams for sums in batch; every other command says what it has to say in lines
  */
@@ -23,6 +25,7 @@ public record Tools(
         Words words,
         PlanReader plans,
         List<RecordFormat> formats,
+        Making making,
         String version,
         Sums sums,
         Streams streams) {

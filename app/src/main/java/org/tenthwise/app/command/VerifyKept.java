@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.tenthwise.app.bundle.NotABundle;
 import org.tenthwise.app.export.RecordCheck;
 import org.tenthwise.app.export.RecordEntries;
 import org.tenthwise.app.key.NoKey;
@@ -25,7 +26,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Says whether a store or a record is as it was written. */
+/** Says whether a store, a record or a bundle is as it was written. */
 @Command(name = "verify", customSynopsis = "tenthwise verify PATH [--head HASH] [--trust KEY]")
 final class VerifyKept implements Callable<Integer> {
 
@@ -64,7 +65,22 @@ final class VerifyKept implements Callable<Integer> {
             if (e.reason() != CouldNotOpen.Reason.NOT_A_STORE) {
                 throw e;
             }
-            return record();
+            Optional<Integer> bundle = bundle();
+            return bundle.isPresent() ? bundle.get() : record();
+        }
+    }
+
+    /** Absent where the file is no bundle at all. */
+    private Optional<Integer> bundle() {
+        if (!Files.isRegularFile(path)) {
+            return Optional.empty();
+        }
+        try {
+            BundleLines said = BundleLines.of(path, with.making(), trusted, with.words());
+            said.lines().forEach(spec.commandLine().getOut()::println);
+            return Optional.of(said.well() ? Exit.WELL : Exit.NOT_WELL);
+        } catch (NotABundle | IOException e) {
+            return Optional.empty(); // what may not be read is said of it as of a record
         }
     }
 

@@ -1,14 +1,18 @@
 package org.tenthwise.app.export;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import org.tenthwise.model.words.Explained;
 import org.tenthwise.model.words.Message;
 
 /**
@@ -26,15 +30,35 @@ public final class Exporter {
      * @throws CouldNotExport if not all of them could be written; what was in the folder before is still there
      */
     public List<Path> export(Evidence evidence, List<RecordFormat> formats, Path folder) throws CouldNotExport {
+        Map<String, Content> files = new LinkedHashMap<>();
+        formats.forEach(format -> files.put(format.extension(), out -> format.write(evidence, out)));
+        return export(RecordName.of(evidence.sheet().run().id(), evidence.head()), files, folder);
+    }
+
+    /** What is written into a file; the stream is left open. */
+    @FunctionalInterface
+    public interface Content {
+        void write(OutputStream out) throws IOException;
+    }
+
+    /**
+     * Puts one file into a folder, in the same way.
+     *
+     * @param name without its ending
+     */
+    public Path export(String name, String ending, Content content, Path folder) throws CouldNotExport {
+        return export(name, Map.of(ending, content), folder).get(0);
+    }
+
+    private List<Path> export(String name, Map<String, Content> contents, Path folder) throws CouldNotExport {
         List<FileInTheMaking> inTheMaking = new ArrayList<>();
         try {
             Files.createDirectories(folder);
             FileInTheMaking.clearLeftOver(folder);
-            for (RecordFormat format : formats) {
-                FileInTheMaking file = new FileInTheMaking(
-                        folder, RecordName.of(evidence.sheet().run().id(), evidence.head()), format.extension());
+            for (Map.Entry<String, Content> content : contents.entrySet()) {
+                FileInTheMaking file = new FileInTheMaking(folder, name, content.getKey());
                 inTheMaking.add(file);
-                file.write(format, evidence);
+                file.write(content.getValue());
             }
             List<Path> files = new ArrayList<>();
             for (FileInTheMaking file : inTheMaking) {
@@ -60,6 +84,9 @@ public final class Exporter {
     }
 
     private static CouldNotExport trouble(Path folder, IOException e) {
+        if (e instanceof Explained explained) {
+            return new CouldNotExport(CouldNotExport.Reason.OTHER, explained.why(), e);
+        }
         String name = folder.toString();
         if (e instanceof FileInTheMaking.BeingMade) {
             return new CouldNotExport(CouldNotExport.Reason.OTHER, Message.of("not-exported.being-made", name), e);

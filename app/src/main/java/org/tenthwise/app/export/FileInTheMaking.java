@@ -81,9 +81,9 @@ final class FileInTheMaking implements AutoCloseable {
         }
     }
 
-    void write(RecordFormat format, Evidence evidence) throws IOException {
+    void write(Exporter.Content content) throws IOException {
         OutputStream out = Channels.newOutputStream(channel);
-        format.write(evidence, out);
+        content.write(out);
         out.flush();
         channel.force(true);
     }

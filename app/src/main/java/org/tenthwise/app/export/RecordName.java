@@ -25,12 +25,19 @@ public final class RecordName {
      * @param head of the run, as the record has it
      */
     public static String of(String id, RunHead head) {
-        String run = id.replaceAll("[^A-Za-z0-9._-]+", "-").replaceAll("^[._-]+", "");
+        return of(id, head.place(), head.hash());
+    }
+
+    /**
+     * The same of more than one run.
+     *
+     * @param of what, to be read
+     * @param entries how many there were
+     * @param hash over them, 64 hex digits
+     */
+    public static String of(String of, long entries, String hash) {
+        String run = of.replaceAll("[^A-Za-z0-9._-]+", "-").replaceAll("^[._-]+", "");
         String cut = run.substring(0, Math.min(LONGEST_RUN, run.length())).replaceAll("[._-]+$", "");
-        return "%s-%d-%s"
-                .formatted(
-                        cut.isEmpty() ? "record" : cut,
-                        head.place(),
-                        head.hash().substring(0, DIGITS_OF_HASH));
+        return "%s-%d-%s".formatted(cut.isEmpty() ? "record" : cut, entries, hash.substring(0, DIGITS_OF_HASH));
     }
 }

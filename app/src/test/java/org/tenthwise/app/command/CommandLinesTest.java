@@ -33,15 +33,15 @@ class CommandLinesTest {
             demo here                          | Unmatched argument at index 1: 'here'. Usage: tenthwise demo [--out DIR]
             verify                             | Missing required parameter: 'PATH'. Usage: tenthwise verify PATH [--head HASH] [--trust KEY]
             walk LG-2207 --store s --out o     | Missing required option: '--readings=FILE'. Usage: tenthwise walk PLAN --readings FILE --store DB --out DIR
-            export --store s --run r --as csv  | Missing required option: '--out=DIR'. Usage: tenthwise export --store DB --run ID --as pdf,csv,json,qif --out DIR
-            export --store s                   | Missing required options: '--run=ID', '--as=FORMAT', '--out=DIR'. Usage: tenthwise export --store DB --run ID --as pdf,csv,json,qif --out DIR
-            export --store s --run r --as --out o | Expected parameter for option '--as' but found '--out'. Usage: tenthwise export --store DB --run ID --as pdf,csv,json,qif --out DIR
+            export --store s --run r --as csv  | Missing required option: '--out=DIR'. Usage: tenthwise export --store DB --run ID --as pdf,csv,json,qif,bundle --out DIR tenthwise export --store DB [--part P] [--from DAY] [--to DAY] --as bundle --out DIR
+            export --store s                   | Missing required options: '--as=FORMAT', '--out=DIR'. Usage: tenthwise export --store DB --run ID --as pdf,csv,json,qif,bundle --out DIR tenthwise export --store DB [--part P] [--from DAY] [--to DAY] --as bundle --out DIR
+            export --store s --run r --as --out o | Expected parameter for option '--as' but found '--out'. Usage: tenthwise export --store DB --run ID --as pdf,csv,json,qif,bundle --out DIR tenthwise export --store DB [--part P] [--from DAY] [--to DAY] --as bundle --out DIR
             restore                            | Missing required options and parameters: '--store=DB', 'FILE'. Usage: tenthwise restore FILE --store DB
             verify a b --head b                | Unmatched argument at index 2: 'b'. Usage: tenthwise verify PATH [--head HASH] [--trust KEY]
             verify a a c                       | Unmatched arguments from index 2: 'a', 'c'. Usage: tenthwise verify PATH [--head HASH] [--trust KEY]
             verify a --head                    | Missing required parameter for option '--head' (HASH). Usage: tenthwise verify PATH [--head HASH] [--trust KEY]
             compute --sums=x                   | Invalid value for option '--sums': it takes none, and 'x' was given. Usage: tenthwise compute < QUESTIONS > ANSWERS
-            export --store s --store t         | option '--store' (DB) should be specified only once. Usage: tenthwise export --store DB --run ID --as pdf,csv,json,qif --out DIR
+            export --store s --store t         | option '--store' (DB) should be specified only once. Usage: tenthwise export --store DB --run ID --as pdf,csv,json,qif,bundle --out DIR tenthwise export --store DB [--part P] [--from DAY] [--to DAY] --as bundle --out DIR
             """)
     void wrongUsageSaysWhatWouldBeRight(String typed, String said) {
         assertEquals(said, Typed.line((Object[]) typed.split(" +")).trouble());

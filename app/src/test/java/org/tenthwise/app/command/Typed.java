@@ -13,10 +13,12 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.tenthwise.app.backup.BackupWish;
+import org.tenthwise.app.bundle.Making;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.export.JsonRecord;
 import org.tenthwise.app.seal.SealedStores;
@@ -100,6 +102,7 @@ record Typed(int exit, List<String> out, List<String> err, List<String> opened) 
                 language,
                 new PlanReader(),
                 List.of(new CsvRecord(), new JsonRecord()),
+                new Making(place -> List.of(new CsvRecord(), new JsonRecord()), Locale.ENGLISH, "0.1.0-test"),
                 "0.1.0-test",
                 Handbook.sums(),
                 streams));

@@ -140,7 +140,7 @@ class VerifyKeptTest {
     @Test
     void whatIsNeitherStoreNorRecordIsSaidToBeNeither() throws Exception {
         Path other = Files.writeString(folder.resolve("other.json"), "{\"format\": \"else\"}");
-        String said = "%s is neither a Tenthwise store nor a readable record in JSON. Give one of the two.";
+        String said = "%s is no Tenthwise store, no bundle and no readable record in JSON. Give one of these.";
         assertEquals(said.formatted(other), Typed.line("verify", other).trouble());
         assertEquals(said.formatted(folder), Typed.line("verify", folder).trouble());
     }
@@ -152,14 +152,15 @@ class VerifyKeptTest {
             channel.write(ByteBuffer.wrap(new byte[] {'}'}), 200L << 20);
         }
         assertEquals(
-                "%s is larger than any record, so it was not read. Give a store, or a record in JSON.".formatted(large),
+                "%s is larger than any record, so it was not read. Give a store, a bundle, or a record in JSON."
+                        .formatted(large),
                 Typed.line("verify", large).trouble());
     }
 
     @Test
     void aMissingFileIsSaidToBeMissing() {
         assertEquals(
-                "There is no nowhere.db. Give a store, or a record in JSON.",
+                "There is no nowhere.db. Give a store, a bundle, or a record in JSON.",
                 Typed.line("verify", "nowhere.db").trouble());
     }
 

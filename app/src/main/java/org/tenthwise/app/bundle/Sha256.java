@@ -1,0 +1,19 @@
+package org.tenthwise.app.bundle;
+
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+
+/** SHA-256 (FIPS 180-4) as 64 small hex digits. */
+final class Sha256 {
+
+    private Sha256() {}
+
+    static String of(byte[] bytes) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("Every Java platform has SHA-256", e);
+        }
+    }
+}
