@@ -116,6 +116,7 @@ public final class Pictures {
     /** The half section with the balloon of every characteristic that has a place on it; absent without an outline. */
     public Optional<Picture> numbered(Plan plan) {
         List<OutlinePicture.Numbered> numbers = plan.steps().stream()
+                .filter(Step::isOfDrawing)
                 .flatMap(step -> plan.balloon(step).stream().flatMap(balloon -> step.mark().stream()
                         .map(mark -> new OutlinePicture.Numbered(balloon.text(), mark))))
                 .distinct()

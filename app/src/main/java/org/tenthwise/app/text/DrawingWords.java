@@ -13,6 +13,7 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.AccountLine;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Words;
 
 /** What stands on the drawing, and what became of it, in words. */
@@ -130,6 +131,7 @@ public final class DrawingWords {
         return line.least()
                 .map(least ->
                         sizes(StepFigures.of(finding), least, line.greatest().orElseThrow()))
+                .map(sizes -> line.standing() == VerdictKind.OPEN ? words.say("value.so-far", sizes) : sizes)
                 .orElse("");
     }
 

@@ -77,10 +77,13 @@ public final class Heat {
                 "heat.corrected", warmth.part().orElseThrow(), warmth.gauge().orElseThrow()));
         shown(finding)
                 .flatMap(Measured::forTemperature)
-                .ifPresent(correction -> said.add(words.say(
-                        "heat.correction",
-                        signed(finding, correction),
-                        warmth.climate().scale().reference())));
+                .map(correction -> correction.signum() == 0
+                        ? words.say("heat.correction-none")
+                        : words.say(
+                                "heat.correction",
+                                signed(finding, correction),
+                                warmth.climate().scale().reference()))
+                .ifPresent(said::add);
         return String.join(" ", said);
     }
 

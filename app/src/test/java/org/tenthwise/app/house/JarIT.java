@@ -28,7 +28,7 @@ class JarIT {
     private static final Pattern KNOWN = Pattern.compile("org/tenthwise/.*|parts/.*|templates/.*"
             + "|(?:com/sun|javafx)/.*|javafx\\.properties"
             + "|lib[a-z0-9_]+\\.so|[a-z0-9_]+\\.dll|lib[a-z0-9_]+\\.dylib"
-            + "|com/(?:gluonhq/attach|fasterxml/(?:jackson|aalto)|ibm/icu)/.*"
+            + "|com/(?:gluonhq/attach|google/zxing|fasterxml/(?:jackson|aalto)|ibm/icu)/.*"
             + "|com/formdev/flatlaf/fonts/roboto/Roboto-(?:Regular|Medium|Bold)\\.ttf"
             + "|net/sf/jasperreports/fonts/dejavu/DejaVuSans(?:-Bold)?\\.ttf"
             + "|org/sqlite/native/(?:Linux|Mac|Windows)/(?:x86_64|aarch64)/.*|org/sqlite/[^/]+|sqlite-jdbc\\.properties"

@@ -78,7 +78,7 @@ class BalloonsTest {
     void everyCharacteristicOfADemoPartIsNumberedOnItsRecord(String sample) {
         Plan plan = DemoRun.of(sample).plan();
         List<String> numbers = plan.steps().stream()
-                .filter(step -> step.mark().isPresent())
+                .filter(step -> step.isOfDrawing() && step.mark().isPresent())
                 .map(Step::number)
                 .map(String::valueOf)
                 .toList();

@@ -103,12 +103,13 @@ class PicturesTest {
     }
 
     @Test
-    void everyPlaceOnTheOutlineIsNumbered() {
+    void everyCharacteristicWithAPlaceOnTheOutlineIsNumbered() {
         Plan plan = DemoRun.of("LG-2207-C-pass").plan();
         Frame frame = Frame.print(698, 330);
         RecordingPen pen = RecordingPen.of(pictures.numbered(plan).orElseThrow(), frame);
         assertEquals(
                 plan.steps().stream()
+                        .filter(Step::isOfDrawing)
                         .map(Step::mark)
                         .filter(Optional::isPresent)
                         .count(),

@@ -13,6 +13,7 @@ import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.Plausible;
+import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Verdict;
@@ -28,19 +29,19 @@ final class FigureText {
         this.words = words;
     }
 
-    /** The limits one under the other, the greater on top; nothing where nothing is measured. */
-    List<String> limits(Step step) {
-        return step.limits().map(this::limits).orElse(List.of());
+    /** The limits without their unit, the least first; empty where nothing is measured. */
+    String limits(Step step) {
+        return step.limits().map(this::limits).orElse("");
     }
 
-    private List<String> limits(Limits limits) {
+    private String limits(Limits limits) {
         Optional<String> upper = limits.upper().map(Figures::written);
         Optional<String> lower = limits.lower().map(Figures::written);
         if (upper.isPresent() && lower.isPresent()) {
-            return List.of(upper.get(), lower.get());
+            return words.say("drawing.between", lower.get(), upper.get());
         }
-        return List.of(upper.map(u -> words.say("record.at-most", u))
-                .orElseGet(() -> words.say("record.at-least", lower.orElseThrow())));
+        return upper.map(most -> words.say("record.at-most", most))
+                .orElseGet(() -> words.say("record.at-least", lower.orElseThrow()));
     }
 
     /**
@@ -94,7 +95,10 @@ final class FigureText {
         return StepFigures.of(finding).sum(measured);
     }
 
-    /** How far from which limit in two words; what is missing or held; what was signed. */
+    /**
+     * What must be known beside the verdict, a line each: what is missing or held, and how far out it is. Of what lies
+     * inside the strip shows how far.
+     */
     List<String> beside(Line line) {
         List<String> said = new ArrayList<>();
         Verdict verdict = line.finding().verdict();
@@ -104,13 +108,32 @@ final class FigureText {
         if (Plausible.spoils(line.finding())) {
             said.add(words.say("record.far-off"));
         }
-        verdict.margin().ifPresent(margin -> said.add(margin(line.finding(), margin)));
-        line.disposed().ifPresent(disposed -> said.add(words.say("record.short-disposition", disposed.disposition())));
+        verdict.margin()
+                .filter(margin -> !verdict.passed() || margin.distance().signum() == 0)
+                .ifPresent(margin -> said.add(margin(line.finding(), margin)));
+        return said;
+    }
+
+    /** What was signed where it did not pass, with its number; that it was repaired, which no later reading undoes. */
+    List<String> signed(Line line) {
+        List<String> said = new ArrayList<>();
+        line.disposed().ifPresent(disposed -> {
+            said.add(words.say("record.short-disposition", disposed.disposition()));
+            disposed.document().ifPresent(said::add);
+            if (disposed.document().isEmpty() && disposed.disposition().departsFromTheDrawing()) {
+                said.add(words.say("record.no-number"));
+            }
+        });
         if (line.repaired()
                 && line.disposed()
                         .filter(disposed -> disposed.disposition() == Disposition.REPAIR)
                         .isEmpty()) {
             said.add(words.say("record.repaired"));
+            line.dispositions().stream()
+                    .map(Disposing::disposed)
+                    .filter(disposed -> disposed.disposition() == Disposition.REPAIR)
+                    .flatMap(disposed -> disposed.document().stream())
+                    .forEach(said::add);
         }
         return said;
     }

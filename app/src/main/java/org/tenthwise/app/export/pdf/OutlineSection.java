@@ -9,15 +9,16 @@ import org.tenthwise.app.picture.Role;
 /** The part's half section with its characteristics numbered, where the plan has one. */
 final class OutlineSection {
 
-    private static final double HEIGHT = 290;
     private static final double GAP = 8;
 
     private final RecordContext matter;
     private final PageFlow flow;
+    private final double height;
 
-    OutlineSection(RecordContext matter, PageFlow flow) {
+    OutlineSection(RecordContext matter, PageFlow flow, double height) {
         this.matter = matter;
         this.flow = flow;
+        this.height = height;
     }
 
     void add() {
@@ -25,10 +26,10 @@ final class OutlineSection {
     }
 
     private void add(Picture picture) {
-        flow.need(HEIGHT + 2 * GAP);
+        flow.need(height + 2 * GAP);
         Point corner = new Point(PageFlow.LEFT, flow.y() + GAP);
-        flow.leaf().add(drawing -> picture.draw(drawing.inset(corner, Frame.print(PageFlow.WIDTH, HEIGHT))));
-        flow.down(HEIGHT + 2 * GAP);
+        flow.leaf().add(drawing -> picture.draw(drawing.inset(corner, Frame.print(PageFlow.WIDTH, height))));
+        flow.down(height + 2 * GAP);
         flow.rule(Strokes.MEDIUM, Role.INK);
     }
 }

@@ -13,6 +13,8 @@ import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.StepClass;
+import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.PassStory;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
@@ -84,6 +86,12 @@ final class RecordContext {
     /** What stands in place of a check that the run does not ask. */
     String notInThisRun() {
         return new OccasionWords(words).notHere(sheet().run().begun().occasion());
+    }
+
+    /** What was taken in the pass in hand of a step. */
+    PassStory story(Line line) {
+        List<PassStory> stories = PassStory.of(sheet().run(), line);
+        return stories.get(stories.size() - 1);
     }
 
     /** Who, when, and where in the ledger. */

@@ -40,7 +40,7 @@ public final class RecordLayout {
     }
 
     List<Page> leaves(Evidence evidence) {
-        return new RecordPages(words, paper, lettering).of(evidence);
+        return new RecordPages(words, paper, lettering, enclosed).of(evidence);
     }
 
     /** The same, each as a picture of its own. */

@@ -1,9 +1,11 @@
 package org.tenthwise.app.export.pdf;
 
-import org.tenthwise.model.record.Line;
+import java.util.Comparator;
 import java.util.List;
 import org.tenthwise.app.export.Evidence;
+import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.picture.TextMetrics;
+import org.tenthwise.model.record.Line;
 import org.tenthwise.model.words.Words;
 
 /** The record laid out page by page, before it is a file. */
@@ -12,26 +14,27 @@ final class RecordPages {
     private final Words words;
     private final Paper paper;
     private final TextMetrics lettering;
+    private final List<RecordFormat> enclosed;
 
-    RecordPages(Words words, Paper paper, TextMetrics lettering) {
+    /** @param enclosed the formats that are files inside the record */
+    RecordPages(Words words, Paper paper, TextMetrics lettering, List<RecordFormat> enclosed) {
         this.words = words;
         this.paper = paper;
         this.lettering = lettering;
+        this.enclosed = enclosed;
     }
 
     List<Page> of(Evidence evidence) {
         RecordContext matter = new RecordContext(evidence, words);
         Wrapping wrapping = new Wrapping(lettering);
         Margins margins = new Margins(matter, wrapping, paper);
-        PageFlow flow = new PageFlow(wrapping, margins.top(), margins.bottom());
-        new TitleSection(matter, flow).add();
-        new OutlineSection(matter, flow).add();
-        new CharacteristicTable(matter, flow).add();
-        new ProductTable(matter, flow).add();
-        new AccountSection(matter, flow).add();
-        new DispositionSection(matter, flow).add();
+        PageFlow flow = new DecidingPages(matter, wrapping, margins, enclosed).flow();
+        flow.turn();
         DetailSection detail = new DetailSection(matter, flow);
-        evidence.sheet().lines().stream().filter(Line::asked).forEach(detail::add);
+        evidence.sheet().lines().stream()
+                .filter(Line::asked)
+                .sorted(Comparator.comparing(line -> line.step().number()))
+                .forEach(detail::add);
         new CourseSection(matter, flow).add();
         new ProofSection(matter, flow).add();
         List<Page> leaves = flow.leaves();

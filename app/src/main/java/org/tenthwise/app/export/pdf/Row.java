@@ -2,25 +2,22 @@ package org.tenthwise.app.export.pdf;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.tenthwise.app.picture.Anchor;
 import org.tenthwise.app.picture.Drawing;
-import org.tenthwise.app.picture.Label;
-import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.Role;
 
 /** A row of a table, as high as its highest cell; one higher than a leaf goes on on the next. */
 final class Row {
 
-    private static final double LEADING = 15;
-    private static final double PADDING = 3;
+    private static final double LEADING = 12.5;
+    private static final double PADDING = 2;
 
     /** Something drawn in a row besides text. */
     interface Ornament {
-        /** @param middle of the row, from the top of the leaf */
+        /** @param middle of the first line of the row, from the top of the leaf */
         void draw(Drawing drawing, double middle);
     }
 
-    private record Line(Label label, boolean struck) {}
+    private record Line(List<RunIn.Piece> pieces, boolean struck) {}
 
     private record Cell(Column column, List<Line> lines) {}
 
@@ -47,10 +44,28 @@ final class Row {
         return this;
     }
 
+    /** The same for a text of several letterings. */
+    Row text(Column column, RunIn text) {
+        return add(
+                column,
+                text.lines(column.width()).stream()
+                        .map(pieces -> new Line(pieces, false))
+                        .toList());
+    }
+
     private Row lines(Column column, String text, Style style, boolean struck) {
-        List<Line> lines = wrapping.lines(text, style, column.width()).stream()
-                .map(line -> new Line(style.label(line), struck))
-                .toList();
+        return add(
+                column,
+                wrapping.lines(text, style, column.width()).stream()
+                        .map(line -> new Line(List.of(piece(column, line, style)), struck))
+                        .toList());
+    }
+
+    private RunIn.Piece piece(Column column, String line, Style style) {
+        return new RunIn.Piece(line, style, column.toRight() ? column.width() - wrapping.width(line, style) : 0);
+    }
+
+    private Row add(Column column, List<Line> lines) {
         cells.stream()
                 .filter(cell -> cell.column().equals(column))
                 .findFirst()
@@ -96,17 +111,15 @@ final class Row {
 
     private void slice(PageFlow flow, int from, int count) {
         double top = flow.y() + PADDING;
-        boolean whole = from == 0 && count == lines();
         for (Cell cell : cells) {
-            double down = whole ? (count - cell.lines().size()) * LEADING / 2 : 0;
             for (int i = from; i < Math.min(from + count, cell.lines().size()); i++) {
                 Line line = cell.lines().get(i);
-                double middle = top + down + (i - from + 0.5) * LEADING;
+                double middle = top + (i - from + 0.5) * LEADING;
                 flow.leaf().add(drawing -> draw(drawing, cell.column(), line, middle));
             }
         }
         if (from == 0) {
-            double middle = top + count * LEADING / 2;
+            double middle = top + LEADING / 2;
             ornaments.forEach(ornament -> flow.leaf().add(drawing -> ornament.draw(drawing, middle)));
         }
         flow.down(count * LEADING + 2 * PADDING);
@@ -114,12 +127,14 @@ final class Row {
     }
 
     private static void draw(Drawing drawing, Column column, Line line, double middle) {
-        Point at = new Point(column.toRight() ? column.right() : column.left(), middle);
-        drawing.text(line.label(), at, column.toRight() ? Anchor.RIGHT : Anchor.LEFT);
+        line.pieces().forEach(piece -> piece.draw(drawing, column.left(), middle));
         if (line.struck()) {
-            double width = drawing.width(line.label());
-            double left = column.toRight() ? column.right() - width : column.left();
-            drawing.across(middle, left - 2, left + width + 2, Strokes.THIN, Role.INK);
+            RunIn.Piece first = line.pieces().get(0);
+            RunIn.Piece last = line.pieces().get(line.pieces().size() - 1);
+            double left = column.left() + first.left();
+            double right =
+                    column.left() + last.left() + drawing.width(last.style().label(last.text()));
+            drawing.across(middle, left - 2, right + 2, Strokes.THIN, Role.INK);
         }
     }
 }

@@ -18,6 +18,9 @@ record Style(double size, Face face, Role role) {
     static final Style TEXT = new Style(12, Face.REGULAR, Role.INK);
     static final Style BOLD = new Style(12, Face.BOLD, Role.INK);
     static final Style SMALL = new Style(11, Face.REGULAR, Role.INK2);
+    /** In a table where a line is one characteristic. */
+    static final Style CELL = new Style(11, Face.REGULAR, Role.INK);
+
     static final Style SMALL_BOLD = new Style(11, Face.BOLD, Role.INK);
 
     Style in(Role other) {

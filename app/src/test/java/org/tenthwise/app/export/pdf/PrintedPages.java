@@ -2,6 +2,8 @@ package org.tenthwise.app.export.pdf;
 
 import java.util.List;
 import org.tenthwise.app.export.Evidence;
+import org.tenthwise.app.export.RecordFormat;
+import org.tenthwise.app.export.Records;
 import org.tenthwise.app.picture.Drawing;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.RecordingPen;
@@ -31,7 +33,11 @@ final class PrintedPages {
     }
 
     static List<RecordingPen> of(Words words, Paper paper, Evidence evidence) {
-        return new RecordPages(words, paper, new TextMetrics(Words.ENGLISH))
+        return new RecordPages(
+                        words,
+                        paper,
+                        new TextMetrics(Words.ENGLISH),
+                        Records.DATA.stream().filter(RecordFormat::isWhole).toList())
                 .of(evidence).stream()
                         .map(page -> RecordingPen.of(new Printed(page), paper.frame()))
                         .toList();

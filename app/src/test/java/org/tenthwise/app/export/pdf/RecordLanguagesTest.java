@@ -23,7 +23,7 @@ class RecordLanguagesTest {
             + "the plan says nothing else by its tables condition not stated data sheet of a maker not named "
             + "from memory its like in castings as handed on by foundries read November Copper Development "
             + "Association properties of "
-            + "Machine Material Data Sheet";
+            + "Machine Material Data Sheet csv json qif";
 
     @ParameterizedTest
     @EnumSource(

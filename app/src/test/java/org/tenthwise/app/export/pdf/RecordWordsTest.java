@@ -55,7 +55,8 @@ class RecordWordsTest {
                 "temperature, part 23.4 °C",
                 "Corrected to 20 °C:",
                 "16.2 ± 10 % in 1e-6 per °C",
-                "Corrected for temperature, each with its own figures: characteristics 9, 13, 32.");
+                "Corrected to 20 °C, the reference temperature of ISO 1: checks 9, 13, 32. "
+                        + "All others stand as they were measured or worked out.");
     }
 
     @Test
@@ -108,7 +109,11 @@ class RecordWordsTest {
 
     @Test
     void aStepThatIsNoCharacteristicIsCalledByItsClass() {
-        says(all(Scene.FAILED), "3 Inserts new set-up", "8 OD, roughed in process, MC-3", "Class in process");
+        says(
+                all(Scene.FAILED),
+                "they are no requirements of the drawing 3 Inserts new",
+                "8 OD, roughed",
+                "Class in process");
     }
 
     @Test
@@ -136,17 +141,14 @@ class RecordWordsTest {
 
     /** 1.3750 − (−0.00095 − 0.0000) = 1.37595: nothing is corrected. */
     @Test
-    void whatAGaugeWasSetOnStandsInAColumnOfItsOwn() {
-        says(
-                all(Scene.INCH_FAILED),
-                "Reading Set on Correction Size",
-                "MR-1375 = 1.3750 zero 0.0000 dial goes down −0.00095 0 1.37595");
+    void whatAGaugeWasSetOnStandsWithTheReading() {
+        says(all(Scene.INCH_FAILED), "Reading Set on Correction Size", "MR-1375 = 1.3750 zero 0.0000 dial goes down");
     }
 
     @Test
     void aDistanceStandsBesideItsVerdictWithoutTheUnitOfTheTable() {
         String all = all(Scene.INCH_FAILED);
-        says(all, "0.0004 over", "0.0049 inside");
+        says(all, "0.0004 over");
         assertFalse(all.matches(".*(Pass|Fail|Cut again|Unproven) in 0.*"), all);
     }
 
@@ -199,11 +201,10 @@ class RecordWordsTest {
     void whoAcceptedStandsOnOnePageWithWhoBeganAndWhenItWasClosed(Scene scene) {
         List<String> signed = drawn(scene).stream()
                 .map(PrintedPages::text)
-                .filter(text -> text.contains("Started by Setter 2 Last entry by ")
-                        || text.contains("Started by Setter 1 Last entry by "))
+                .filter(text -> text.contains("Started by Setter"))
                 .toList();
         assertEquals(1, signed.size());
-        says(signed.get(0), "Accepted by Inspector 1. 2026-");
+        says(signed.get(0), "Closed Setter", "Accepted by Inspector 1. 2026-", "the run was closed with it");
     }
 
     /**

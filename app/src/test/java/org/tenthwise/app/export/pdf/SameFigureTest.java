@@ -105,8 +105,13 @@ class SameFigureTest {
             return;
         }
         String number = String.valueOf(line.step().number());
+        boolean isInTable = line.isOfDrawing() || !line.finding().verdict().passed();
         assertTrue(
-                printed.stream().anyMatch(row -> row.contains(number) && row.contains(value)),
+                !isInTable
+                        || printed.stream()
+                                .anyMatch(row -> row.contains(number)
+                                        && row.stream().anyMatch(text -> List.of(text.split(" "))
+                                                .contains(value))),
                 () -> value + " of " + line.step().name() + " in the table");
         new Pictures(Words.ENGLISH)
                 .of(sheet, line)

@@ -1,0 +1,114 @@
+package org.tenthwise.app.export.pdf;
+
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.app.picture.Box;
+import org.tenthwise.app.picture.Point;
+import org.tenthwise.app.picture.Role;
+import org.tenthwise.app.picture.VerdictShape;
+import org.tenthwise.app.text.OutcomeWords;
+import org.tenthwise.model.run.Signature;
+import org.tenthwise.app.store.RunHead;
+import org.tenthwise.model.verdict.VerdictKind;
+
+/** What the record says in one sentence, how its characteristics stand, who signed, and a code to find it by. */
+final class OutcomeSection {
+
+    private static final double CODE = 96;
+    private static final double SHAPE_ROOM = 24;
+    private static final double COUNT_ROOM = 17;
+    private static final double COUNT_APART = 16;
+    private static final double COUNT_LEADING = 18;
+    private static final double SIGNED = 66;
+    private static final double LEADING = 15;
+
+    private final RecordContext matter;
+    private final PageFlow flow;
+    private final OutcomeWords outcome;
+
+    OutcomeSection(RecordContext matter, PageFlow flow) {
+        this.matter = matter;
+        this.flow = flow;
+        this.outcome = new OutcomeWords(matter.words());
+    }
+
+    void add() {
+        flow.down(8);
+        double top = flow.y();
+        CodeMark code = new CodeMark(code());
+        double width = PageFlow.WIDTH - CODE - 2 * code.quiet(CODE);
+        flow.leaf()
+                .add(drawing ->
+                        code.draw(drawing, new Box(PageFlow.RIGHT - CODE, top + 2, PageFlow.RIGHT, top + 2 + CODE)));
+        Page leaf = flow.leaf();
+        Optional<VerdictKind> shape = OutcomeWords.shape(matter.sheet());
+        double indent = shape.isPresent() ? SHAPE_ROOM : 0;
+        shape.ifPresent(standing -> flow.shape(standing, 9, Style.HEADING, 8));
+        flow.text(matter.sentences().outcome(matter.sheet()), Style.HEADING, PageFlow.LEFT + indent, width - indent);
+        flow.down(2);
+        flow.text(
+                matter.say("record.accounted", outcome.counts(matter.sheet())),
+                Style.TEXT.in(Role.INK2),
+                PageFlow.LEFT,
+                width);
+        flow.down(3);
+        counts(width);
+        signatures(width);
+        if (flow.leaf() == leaf) {
+            flow.down(Math.max(0, top + CODE + 2 + code.quiet(CODE) - flow.y()));
+        }
+        flow.down(4);
+        flow.rule(Strokes.MEDIUM, Role.INK);
+    }
+
+    /** Run and head in words, as far as a code holds them. */
+    private String code() {
+        RunHead head = matter.evidence().head();
+        return matter.say("record.code", matter.sheet().run().id(), head.place(), head.hash());
+    }
+
+    private void counts(double width) {
+        double left = PageFlow.LEFT;
+        for (VerdictKind standing : VerdictKind.values()) {
+            String counted = matter.say(
+                    "record.count",
+                    matter.sheet().count(standing),
+                    matter.words().say("verdict", standing));
+            double room = COUNT_ROOM + flow.wrapping().width(counted, Style.TEXT);
+            if (left + room > PageFlow.LEFT + width) {
+                left = PageFlow.LEFT;
+                flow.down(COUNT_LEADING);
+            }
+            Point centre = new Point(left + 6, flow.y() + COUNT_LEADING / 2);
+            flow.leaf().add(drawing -> VerdictShape.draw(drawing, standing, centre, 5.5));
+            flow.write(counted, Style.TEXT, left + COUNT_ROOM, flow.y() + 1);
+            left += room + COUNT_APART;
+        }
+        flow.down(COUNT_LEADING + 4);
+    }
+
+    private void signatures(double width) {
+        List<Signature> all = matter.sheet().run().signatures();
+        if (all.isEmpty()) {
+            flow.text(matter.say("signed.nobody"), Style.BOLD, PageFlow.LEFT, width);
+        }
+        all.forEach(signature -> add(signature, signature.standsAgainst(all), width));
+    }
+
+    /** What speaks against the part has the shape of what is out. */
+    private void add(Signature signature, boolean against, double width) {
+        if (against) {
+            flow.shape(VerdictKind.FAIL, 6, Style.BOLD, 5.5);
+        }
+        double left = against ? SIGNED : PageFlow.LEFT;
+        new RunIn(flow.wrapping())
+                .add(outcome.signature(signature, matter.sheet()), Style.BOLD)
+                .add(
+                        matter.say(
+                                signature.closed() ? "record.signature-closed" : "record.signature-when",
+                                RecordContext.time(signature.entry().at()),
+                                signature.entry().seq()),
+                        Style.SMALL)
+                .into(flow, left, PageFlow.LEFT + width - left, LEADING);
+    }
+}
