@@ -3,27 +3,24 @@ package org.tenthwise.app.command;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.tenthwise.app.export.HistoryTable;
-import org.tenthwise.app.history.ReadingQuery;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.KeptEntries;
-import org.tenthwise.model.words.Message;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
-/** Writes what was read in all runs of a store, or in some, as one table. Reads the store alone. */
+/** Writes what was found in all runs of a store, or in some, as one table. Reads the store alone. */
 @Command(
         name = "history",
         customSynopsis = {
-            "tenthwise history --store DB [--part P] [--serial S] [--gauge G] [--person N]",
-            "  [--from DAY] [--to DAY] [--characteristic C] [--balloon B]",
-            "  [--designator D]"
+            "tenthwise history --store DB [--view VIEW] [--as csv] [--part P] [--serial S]",
+            "  [--lot L] [--machine M] [--gauge G] [--person N] [--from DAY] [--to DAY]",
+            "  [--verdict V] [--characteristic C] [--balloon B] [--designator D]",
+            "  [--size WHICH] [--across REASONS] [--required INDEX]"
         })
 final class ShowHistory implements Callable<Integer> {
 
@@ -32,32 +29,11 @@ final class ShowHistory implements Callable<Integer> {
     @Option(names = "--store", paramLabel = "DB", required = true)
     private Path store = Path.of("");
 
-    @Option(names = "--part", paramLabel = "P")
-    private Optional<String> part = Optional.empty();
+    @Mixin
+    private HistoryFilters filters = new HistoryFilters();
 
-    @Option(names = "--serial", paramLabel = "S")
-    private Optional<String> serial = Optional.empty();
-
-    @Option(names = "--gauge", paramLabel = "G")
-    private Optional<String> gauge = Optional.empty();
-
-    @Option(names = "--person", paramLabel = "N")
-    private Optional<String> person = Optional.empty();
-
-    @Option(names = "--from", paramLabel = "DAY")
-    private Optional<LocalDate> from = Optional.empty();
-
-    @Option(names = "--to", paramLabel = "DAY")
-    private Optional<LocalDate> to = Optional.empty();
-
-    @Option(names = "--characteristic", paramLabel = "C")
-    private Optional<String> characteristic = Optional.empty();
-
-    @Option(names = "--balloon", paramLabel = "B")
-    private Optional<String> balloon = Optional.empty();
-
-    @Option(names = "--designator", paramLabel = "D")
-    private Optional<String> designator = Optional.empty();
+    @Mixin
+    private HistoryViews views = new HistoryViews();
 
     @Spec
     private CommandSpec spec;
@@ -68,16 +44,10 @@ final class ShowHistory implements Callable<Integer> {
 
     @Override
     public Integer call() throws CouldNotRun, CouldNotOpen, IOException {
-        if (from.isPresent() && to.isPresent() && from.get().isAfter(to.get())) {
-            throw new CouldNotRun(Message.of("command.history.days-turned-round", from.get(), to.get()));
-        }
+        filters.check();
         PrintWriter out = spec.commandLine().getOut();
         try (KeptEntries kept = with.stores().openToRead(store)) {
-            kept.history()
-                    .readings(
-                            new ReadingQuery(
-                                    part, serial, gauge, person, from, to, characteristic, balloon, designator),
-                            new HistoryTable(out, kept.history()::plan));
+            views.write(kept.history(), filters, with.sums(), out);
             out.flush();
             List<String> unjudged = kept.history().unjudged();
             unjudged.forEach(

@@ -1,5 +1,6 @@
 package org.tenthwise.app.command;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -80,7 +81,7 @@ record UsageError(ParameterException e, List<String> typed) {
         List<Class<?>> types = List.of(argument.auxiliaryTypes());
         Optional<String> key = types.contains(LocalDate.class)
                 ? Optional.of("command.wrong.no-day")
-                : types.contains(Integer.class)
+                : types.contains(Integer.class) || types.contains(BigDecimal.class)
                         ? Optional.of("command.wrong.no-number")
                         : argument.arity().max() == 0 ? Optional.of("command.wrong.flag") : Optional.empty();
         return key.map(wrong -> Message.of(wrong, name(argument), e.getValue()));

@@ -82,8 +82,8 @@ public record PointQuery(
                 designator);
     }
 
-    /** Whether points are picked by what they came to, or by who found it: nothing can be worked out of those. */
+    /** Whether parts are picked by what they came to: those show nothing of the others. */
     public boolean picksByResult() {
-        return verdict.isPresent() || person.isPresent() || gauge.isPresent();
+        return verdict.isPresent();
     }
 }

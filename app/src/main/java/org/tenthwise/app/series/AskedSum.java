@@ -25,6 +25,11 @@ public record AskedSum(String calc, SumInput given, SumResult result) {
         return reply instanceof SumResult result ? Optional.of(new AskedSum(calc, given, result)) : Optional.empty();
     }
 
+    /** A value as the batch writes it; empty where the sum did not give it. */
+    public String written(String key) {
+        return result.written().values().get(key) instanceof SumValue.Text text ? text.text() : "";
+    }
+
     static SumValue figures(List<BigDecimal> figures) {
         return SumValue.Many.of(figures.stream().map(BigDecimal::toPlainString).toList());
     }

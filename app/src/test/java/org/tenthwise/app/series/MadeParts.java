@@ -23,7 +23,7 @@ import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.run.StepEvent.PassBegun.Why;
 
 /** A store in which invented parts are made, a minute an entry, as a tablet would keep them. */
-final class MadeParts implements AutoCloseable {
+public final class MadeParts implements AutoCloseable {
 
     /** A journal read once, a shoulder read at two places, and a run-out. */
     static final String STEPS =
@@ -70,16 +70,16 @@ final class MadeParts implements AutoCloseable {
             """;
 
     static final String TEXT = InventedPlans.text("mm", STEPS);
-    static final Plan PLAN = InventedPlans.read(TEXT);
-    static final int JOURNAL = 1;
-    static final int SEAT = 2;
-    static final int RELIEF = 3;
+    public static final Plan PLAN = InventedPlans.read(TEXT);
+    public static final int JOURNAL = 1;
+    public static final int SEAT = 2;
+    public static final int RELIEF = 3;
 
     final Ledger ledger;
     private OffsetDateTime now = OffsetDateTime.parse("2026-03-02T07:15:00+01:00");
     private int runs;
 
-    MadeParts(Path folder) throws Exception {
+    public MadeParts(Path folder) throws Exception {
         ledger = new SqliteStores().open(folder.resolve("shop.db"));
     }
 
@@ -91,7 +91,7 @@ final class MadeParts implements AutoCloseable {
     }
 
     /** One part in the making. */
-    final class Part {
+    public final class Part {
         private final String run;
         private String by = "Setter 1";
 
@@ -103,18 +103,18 @@ final class MadeParts implements AutoCloseable {
             return run;
         }
 
-        Part by(String person) {
+        public Part by(String person) {
             by = person;
             return this;
         }
 
-        Part with(int step, String mark) {
+        public Part with(int step, String mark) {
             return did(new StepEvent.GaugeSet(
                     step, Setting.direct(new Gauge(mark, GaugeKind.MICROMETER, Optional.empty()))));
         }
 
         /** Reads the places in their order, with the usual gauge where none was set yet. */
-        Part reads(int step, String... sizes) {
+        public Part reads(int step, String... sizes) {
             boolean set = ledger.entries(run).stream().anyMatch(entry -> entry.event()
                     .as(StepEvent.GaugeSet.class)
                     .filter(of -> of.step() == step)
@@ -129,24 +129,24 @@ final class MadeParts implements AutoCloseable {
             return this;
         }
 
-        Part cut(int step) {
+        public Part cut(int step) {
             return did(new StepEvent.PassBegun(step, Why.CUT));
         }
 
-        Part again(int step) {
+        public Part again(int step) {
             return did(new StepEvent.PassBegun(step, Why.MEASURED_AGAIN));
         }
 
         /** Strikes out what was entered last. */
-        Part struck() {
+        public Part struck() {
             return did(new Event.StruckOut(ledger.head().seq(), "slipped"));
         }
 
-        Part closed() {
+        public Part closed() {
             return did(new Event.Closed("Inspector 1", SignedAs.ACCEPTED));
         }
 
-        Part did(Event event) {
+        public Part did(Event event) {
             try {
                 now = now.plusMinutes(1);
                 ledger.append(run, now, by, event);
@@ -157,17 +157,17 @@ final class MadeParts implements AutoCloseable {
         }
     }
 
-    Part part(String serial) {
+    public Part part(String serial) {
         return part(PLAN, serial, "L-1", "Lathe 4");
     }
 
-    Part part(Plan plan, String serial, String lot, String machine) {
+    public Part part(Plan plan, String serial, String lot, String machine) {
         Part part = new Part("run-%03d".formatted(++runs));
         return part.did(new Event.Begun(plan.part(), serial, lot, machine, plan.source()));
     }
 
     /** Parts 001, 002 … whose journal reads so, each closed. */
-    void journals(String... sizes) {
+    public void journals(String... sizes) {
         for (String size : sizes) {
             part("%03d".formatted(runs + 1)).reads(JOURNAL, size).closed();
         }

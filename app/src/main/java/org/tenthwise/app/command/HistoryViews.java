@@ -1,0 +1,117 @@
+package org.tenthwise.app.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.math.BigDecimal;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.tenthwise.app.command.HistoryFilters.Choices;
+import org.tenthwise.app.export.DeviationTable;
+import org.tenthwise.app.export.HistoryTable;
+import org.tenthwise.app.export.RunsTable;
+import org.tenthwise.app.export.SeriesTable;
+import org.tenthwise.app.export.SumsTable;
+import org.tenthwise.app.export.ToleranceTable;
+import org.tenthwise.app.history.History;
+import org.tenthwise.app.history.PointQuery;
+import org.tenthwise.app.series.Break;
+import org.tenthwise.app.series.DeviationChart;
+import org.tenthwise.app.series.Followed;
+import org.tenthwise.app.series.Segment;
+import org.tenthwise.app.series.Series;
+import org.tenthwise.app.series.SeriesSums;
+import org.tenthwise.app.series.SizeOf;
+import org.tenthwise.app.sums.Sums;
+import org.tenthwise.model.words.Message;
+import org.tenthwise.model.words.Word;
+import picocli.CommandLine.Option;
+
+/** What of a history is written, and how it is looked at. */
+final class HistoryViews {
+
+    /** A table of its own each. */
+    enum HistoryView {
+        READINGS,
+        RUNS,
+        SERIES,
+        TOLERANCE,
+        DEVIATION,
+        SUMS
+    }
+
+    private static final String CSV = "csv";
+
+    @Option(names = "--view", paramLabel = "VIEW")
+    private String view = Word.of(HistoryView.READINGS);
+
+    @Option(names = "--as", paramLabel = "FORMAT")
+    private String as = CSV;
+
+    @Option(names = "--size", paramLabel = "WHICH")
+    private String size = Word.of(SizeOf.AS_CUT);
+
+    @Option(names = "--across", paramLabel = "REASONS", split = ",")
+    private List<String> across = List.of();
+
+    @Option(names = "--required", paramLabel = "INDEX")
+    private BigDecimal required = SeriesSums.USUAL_INDEX;
+
+    void write(History history, HistoryFilters filters, Sums sums, PrintWriter out) throws CouldNotRun, IOException {
+        HistoryView wanted = Choices.of(HistoryView.class, view, "--view");
+        SizeOf which = Choices.of(SizeOf.class, size, "--size");
+        Set<Break.Reason> lookedAcross = across();
+        if (!as.equals(CSV)) {
+            throw new CouldNotRun(Message.of("command.history.no-choice", "--as", as, List.of(CSV)));
+        }
+        if (required.signum() <= 0) {
+            throw new CouldNotRun(Message.of("command.history.no-index", required.toPlainString()));
+        }
+        PointQuery query = filters.points();
+        if (query.picksByResult() && (wanted == HistoryView.SUMS || wanted == HistoryView.DEVIATION)) {
+            throw new CouldNotRun(Message.of("command.history.picked", Word.of(wanted)));
+        }
+        Followed followed = new Followed(history);
+        switch (wanted) {
+            case READINGS ->
+                history.readings(filters.readings(), filters.alsoNarrowed(new HistoryTable(out, history::plan)));
+            case RUNS -> new RunsTable(out).write(history.runs(query));
+            case SERIES -> new SeriesTable(out).write(followed.of(query));
+            case TOLERANCE -> new ToleranceTable(out, which).write(followed.of(query));
+            case DEVIATION ->
+                new DeviationTable(out, new SeriesSums(sums), lookedAcross)
+                        .write(DeviationChart.of(followed.of(query), which));
+            case SUMS -> sums(new SumsTable(out), followed.of(query), new SeriesSums(sums), which, lookedAcross);
+        }
+    }
+
+    private Set<Break.Reason> across() throws CouldNotRun {
+        Set<Break.Reason> reasons = EnumSet.noneOf(Break.Reason.class);
+        for (String word : across) {
+            Break.Reason reason = Choices.of(Break.Reason.class, word, "--across");
+            if (reason.isStop()) {
+                throw new CouldNotRun(Message.of("command.history.stop", word));
+            }
+            reasons.add(reason);
+        }
+        return reasons;
+    }
+
+    private void sums(SumsTable table, List<Series> all, SeriesSums sums, SizeOf which, Set<Break.Reason> lookedAcross)
+            throws IOException {
+        for (Series series : all) {
+            for (Segment segment : series.segments(lookedAcross)) {
+                table.write(series.characteristic(), since(series, segment), sums.of(segment, which, required));
+            }
+        }
+    }
+
+    private static String since(Series series, Segment segment) {
+        return series.breaks().stream()
+                .filter(broken -> broken.before() == segment.from())
+                .flatMap(broken -> broken.reasons().stream())
+                .map(Word::of)
+                .collect(Collectors.joining(" "));
+    }
+}
