@@ -1,5 +1,6 @@
 package org.tenthwise.app.command;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
@@ -11,6 +12,7 @@ import java.util.concurrent.Callable;
 import org.tenthwise.app.bundle.NotABundle;
 import org.tenthwise.app.export.RecordCheck;
 import org.tenthwise.app.export.RecordEntries;
+import org.tenthwise.app.export.pdf.InsidePdf;
 import org.tenthwise.app.key.NoKey;
 import org.tenthwise.app.key.Trusted;
 import org.tenthwise.app.store.CouldNotOpen;
@@ -91,6 +93,9 @@ final class VerifyKept implements Callable<Integer> {
                 if (Files.size(path) > MOST_OF_A_RECORD) {
                     throw new CouldNotRun(Message.of("command.verify.too-large", path));
                 }
+                if (InsidePdf.isPdf(Files.readAllBytes(path))) {
+                    return pdf(Files.readAllBytes(path));
+                }
                 RecordCheck.Result found = new RecordCheck().check(in);
                 if (found.found().entries() > 0) {
                     return say(found, head.isPresent() ? RecordEntries.in(again) : List.of());
@@ -100,6 +105,21 @@ final class VerifyKept implements Callable<Integer> {
             }
         }
         throw new CouldNotRun(Message.of("command.verify.neither", path));
+    }
+
+    /** Its signatures, and the record that lies inside it. */
+    private int pdf(byte[] file) throws IOException {
+        PdfLines lines = new PdfLines(path, with.words(), spec.commandLine().getOut());
+        boolean signatures = lines.saySignatures(file);
+        Optional<byte[]> inside = InsidePdf.file(file, ".json");
+        RecordCheck.Result found = new RecordCheck().check(new ByteArrayInputStream(inside.orElse(new byte[0])));
+        if (found.found().entries() == 0) {
+            spec.commandLine().getOut().println(with.words().say("command.verify.pdf.no-record", path));
+            return Exit.NOT_WELL;
+        }
+        int exit = say(
+                found, head.isPresent() ? RecordEntries.in(new ByteArrayInputStream(inside.orElseThrow())) : List.of());
+        return signatures ? exit : Exit.NOT_WELL;
     }
 
     private int say(RecordCheck.Result record, List<StoredEntry> entries) {

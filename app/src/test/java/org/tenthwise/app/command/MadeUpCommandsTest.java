@@ -24,6 +24,7 @@ class MadeUpCommandsTest extends Walking {
             + "part serial gauge "
             + "language LANGUAGE en de person from to characteristic balloon designator head sums topic totals COMMAND "
             + "PLAN FILE LIST TEXT ISO XXX ANGLES DIR FORMAT DAY HASH KEY PATH NAME trust bundle "
+            + "P12 PDF PKCS PAdES B-B passphrase "
             + "QUESTIONS ANSWERS pdf csv json qif threads wires profiles teeth cutting limits chain gauging runout "
             + "position taper roughness decision temperature statistics "
             + "id calc from-master unit master reading sense";

@@ -14,7 +14,7 @@ import org.verapdf.pdfa.results.TestAssertion;
 import org.verapdf.pdfa.results.ValidationResult;
 
 /** Judges archival files by veraPDF, which knows every rule of ISO 19005-3 that a program can judge. */
-final class Archived {
+public final class Archived {
 
     static {
         VeraGreenfieldFoundryProvider.initialise();
@@ -22,7 +22,7 @@ final class Archived {
 
     private Archived() {}
 
-    static void check(byte[] pdf) throws Exception {
+    public static void check(byte[] pdf) throws Exception {
         try (PDFAParser parser =
                         Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), PDFAFlavour.PDFA_3_B);
                 PDFAValidator validator = Foundries.defaultInstance().createValidator(PDFAFlavour.PDFA_3_B, false)) {
