@@ -68,7 +68,7 @@ final class DraftPlan implements Callable<Integer> {
         try {
             CalloutReader reader =
                     new CalloutReader(ofDrawing, general.map(text -> GeneralTolerance.ofText(text, ofDrawing)));
-            Drafted drafted = new Drafter(reader, with.words()).of(head(), ListFile.rows(list));
+            Drafted drafted = new Drafter(reader, with.words()).of(head(), ListFile.read(list));
             Files.writeString(out, drafted.plan().text(), StandardOpenOption.CREATE_NEW);
             tell(drafted);
             return drafted.refused().isEmpty() ? Exit.WELL : Exit.NOT_WELL;

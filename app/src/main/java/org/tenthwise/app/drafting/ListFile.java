@@ -16,16 +16,18 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.tenthwise.checklists.drafting.ListColumn;
+import org.tenthwise.checklists.drafting.ListedRows;
 import org.tenthwise.model.words.Refused;
 
 /**
  * A list of characteristics as a file of rows: RFC 4180, its cells parted by commas, semicolons or tabs, or a sheet of
- * a workbook.
+ * a workbook; or the characteristics of a QIF document.
  */
 public final class ListFile {
 
     private static final String TEXT = ".csv";
     private static final String WORKBOOK = ".xlsx";
+    private static final String QIF = ".qif";
     private static final long MOST_BYTES = 4_000_000;
     private static final List<Character> BETWEEN = List.of(',', ';', '\t');
 
@@ -37,6 +39,25 @@ public final class ListFile {
     private record Parsed(List<List<String>> rows, OptionalLong openQuote) {}
 
     private ListFile() {}
+
+    /**
+     * Its rows, and what cannot be taken of them.
+     *
+     * @throws Refused if it cannot be read as such a list
+     */
+    public static ListedRows read(Path file) {
+        if (!isNamed(file, QIF)) {
+            return ListedRows.of(rows(file));
+        }
+        try {
+            if (!Files.isRegularFile(file)) {
+                throw new Refused("list.no-file", file);
+            }
+            return QifList.rows(file);
+        } catch (IOException e) {
+            throw new Refused("list.broken", file);
+        }
+    }
 
     /**
      * Its rows, the cells as they are written.
@@ -129,7 +150,7 @@ public final class ListFile {
             return List.of();
         }
         try (Stream<Path> all = Files.list(folder)) {
-            return all.filter(file -> isNamed(file, TEXT) || isNamed(file, WORKBOOK))
+            return all.filter(file -> isNamed(file, TEXT) || isNamed(file, WORKBOOK) || isNamed(file, QIF))
                     .map(file -> file.getFileName().toString())
                     .sorted()
                     .toList();

@@ -45,6 +45,12 @@ public final class Drafter {
      * @throws Refused if no row heads the columns that are needed, or two of them mean the same
      */
     public Drafted of(PlanText head, List<List<String>> rows) {
+        return of(head, ListedRows.of(rows));
+    }
+
+    /** The same of rows some of which are refused already. */
+    public Drafted of(PlanText head, ListedRows listed) {
+        List<List<String>> rows = listed.rows();
         int headings =
                 ListColumn.headingsOf(rows).orElseThrow(() -> new Refused("draft.no-headings", ListColumn.needed()));
         Map<ListColumn, Integer> columns = ListColumn.of(rows.get(headings));
@@ -54,16 +60,20 @@ public final class Drafter {
         for (int place = headings + 1; place < rows.size(); place++) {
             ListLine line = ListLine.of(place + 1, rows.get(place), columns);
             if (rows.get(place).stream().anyMatch(cell -> !cell.isBlank())) {
-                lines.add(drafted(line, numbers, tables));
+                lines.add(drafted(line, Optional.ofNullable(listed.refused().get(place)), numbers, tables));
             }
         }
         return new Drafted(withTables(head, tables), lines);
     }
 
-    private Drafted.CameOf drafted(ListLine line, Set<String> numbers, List<TableText> tables) {
+    private Drafted.CameOf drafted(
+            ListLine line, Optional<Message> refused, Set<String> numbers, List<TableText> tables) {
         String number = line.at(ListColumn.NUMBER).orElse("");
         String requirement = line.at(ListColumn.REQUIREMENT).orElse("");
         try {
+            refused.ifPresent(why -> {
+                throw new Refused(why);
+            });
             List<TableText> made = made(line, number, requirement, numbers);
             tables.addAll(made);
             return new Drafted.CameOf(

@@ -105,7 +105,7 @@ public final class NewPlanViewModel {
     private Drafted kept(String name, PlanText begun) throws IOException {
         Drafted drafted = list.isPresent()
                 ? new Drafter(reader(begun), words)
-                        .of(begun, ListFile.rows(desk.folder().resolve(list.get())))
+                        .of(begun, ListFile.read(desk.folder().resolve(list.get())))
                 : new Drafted(begun, List.of());
         desk.keep(name, drafted.plan());
         return drafted;
