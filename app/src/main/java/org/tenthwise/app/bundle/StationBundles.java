@@ -12,6 +12,8 @@ import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.export.RecordName;
 import org.tenthwise.app.key.KeyFile;
 import org.tenthwise.app.key.NoKey;
+import org.tenthwise.app.history.RunName;
+import org.tenthwise.model.words.Message;
 import org.tenthwise.app.store.Head;
 import org.tenthwise.app.store.KeptEntries;
 
@@ -45,6 +47,9 @@ public final class StationBundles {
             @Override
             public void write(Evidence evidence, OutputStream out) throws IOException {
                 String run = evidence.sheet().run().id();
+                if (!kept.stored(run).stream().findFirst().equals(Optional.of(evidence.first()))) {
+                    throw new CannotBeMade(Message.of("bundle.made-elsewhere", run));
+                }
                 try {
                     maker().write(Scope.ofRun(run), List.of(run), id -> evidence, out);
                 } catch (NoKey e) {
@@ -55,13 +60,14 @@ public final class StationBundles {
     }
 
     /**
-     * Writes a bundle into a folder.
+     * Writes a bundle into a folder. A run that came in from elsewhere is in none: its own station signs for it.
      *
      * @return the file; absent where no run is in the scope
      */
     public Optional<Path> write(Scope scope, Path folder) throws NoKey, CouldNotExport {
-        List<String> runs =
-                kept.runs().stream().filter(run -> scope.takes(kept, run)).toList();
+        List<String> runs = kept.runs().stream()
+                .filter(run -> !RunName.of(run).isImported() && scope.takes(kept, run))
+                .toList();
         if (runs.isEmpty()) {
             return Optional.empty();
         }

@@ -36,6 +36,7 @@ public final class CommandLines {
         line.addSubcommand(new VerifyKept(with));
         line.addSubcommand(new ShowKey(with));
         line.addSubcommand(new SignPdf(with));
+        line.addSubcommand(new ImportBundle(with));
         line.addSubcommand(new BackUpStore(with));
         line.addSubcommand(new RestoreStore(with));
         line.addSubcommand(new SalvageStore(with));

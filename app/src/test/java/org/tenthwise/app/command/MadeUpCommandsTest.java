@@ -23,7 +23,7 @@ class MadeUpCommandsTest extends Walking {
             + "run as drawing "
             + "part serial gauge "
             + "language LANGUAGE en de person from to characteristic balloon designator head sums topic totals COMMAND "
-            + "PLAN FILE LIST TEXT ISO XXX ANGLES DIR FORMAT DAY HASH KEY PATH NAME trust bundle "
+            + "PLAN FILE LIST TEXT ISO XXX ANGLES DIR FORMAT DAY HASH KEY PATH NAME trust bundle import "
             + "P12 PDF PKCS PAdES B-B passphrase "
             + "QUESTIONS ANSWERS pdf csv json qif threads wires profiles teeth cutting limits chain gauging runout "
             + "position taper roughness decision temperature statistics "
