@@ -33,19 +33,25 @@ import org.tenthwise.app.drawing.DrawingPages;
 import org.tenthwise.app.drawing.FolderOfDrawings;
 import org.tenthwise.app.export.AccountTable;
 import org.tenthwise.app.export.CsvRecord;
+import org.tenthwise.app.export.Evidence;
+import org.tenthwise.app.export.Exporter;
 import org.tenthwise.app.export.JsonRecord;
 import org.tenthwise.app.export.RecordFormat;
+import org.tenthwise.app.export.SeriesViewFormat;
 import org.tenthwise.app.export.pdf.Paper;
 import org.tenthwise.app.export.pdf.PdfRecord;
 import org.tenthwise.app.export.pdf.RecordLayout;
 import org.tenthwise.app.export.qif.QifRecord;
+import org.tenthwise.app.export.pdf.SeriesViewPdf;
 import org.tenthwise.app.handout.Handout;
+import org.tenthwise.app.handout.ViewHandout;
 import org.tenthwise.app.key.KeyFile;
 import org.tenthwise.app.key.KeyWords;
 import org.tenthwise.app.kept.KeptShop;
 import org.tenthwise.app.kept.KeptSteps;
 import org.tenthwise.app.seal.SealedStores;
 import org.tenthwise.app.session.Background;
+import org.tenthwise.app.series.SeriesSums;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.session.ShopBook;
 import org.tenthwise.app.session.StepsInHand;
@@ -143,6 +149,7 @@ final class Wiring {
                                 figures(place),
                                 aside("drawing"),
                                 () -> handout(ledger, place, viewer),
+                                () -> views(ledger, place),
                                 sums,
                                 () -> about(place),
                                 place.care().map(this::backupBook),
@@ -213,6 +220,20 @@ final class Wiring {
                         records.write(ledger, run, List.of(as), place.records()).get(0),
                 run -> layout.pages(records.evidence(ledger, run)),
                 viewer);
+    }
+
+    private ViewHandout views(Ledger ledger, ClientPaths place) {
+        return new ViewHandout(views(), (view, as) -> new Exporter()
+                .export(view.name(), as.extension(), out -> as.write(ledger.history(), view, out), place.records()));
+    }
+
+    /** What views over parts are handed out as. */
+    private List<SeriesViewFormat> views() {
+        return List.of(new SeriesViewPdf(
+                new SeriesSums(sums),
+                spoken.words(),
+                Paper.of(new LocaleCustoms(spoken.place())),
+                Evidence.tool(version)));
     }
 
     private Optional<StoreCare> care(ClientPaths place) {

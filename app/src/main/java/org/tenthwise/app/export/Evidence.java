@@ -38,6 +38,11 @@ public record Evidence(Sheet sheet, List<StoredEntry> entries, String version) {
 
     /** The tool with its version, as records name it. */
     public String tool() {
+        return tool(version);
+    }
+
+    /** The tool of a version, as what it writes names it. */
+    public static String tool(String version) {
         return "Tenthwise " + version;
     }
 

@@ -8,6 +8,7 @@ import org.tenthwise.app.backup.BackupBook;
 import org.tenthwise.app.drafting.FiguresFolders;
 import org.tenthwise.app.drawing.DrawingPages;
 import org.tenthwise.app.handout.Handout;
+import org.tenthwise.app.handout.ViewHandout;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.sums.Sums;
@@ -28,6 +29,7 @@ import org.tenthwise.checklists.catalogue.PlanDesk;
  * @param figures where tables of figures lie
  * @param aside for what takes long and has no part in the ledger
  * @param handout in the language spoken when it is asked for; its work is called on the worker
+ * @param views likewise
  * @param facts in the language spoken when they are asked for
  * @param backups absent for a store that is thrown away
  */
@@ -42,6 +44,7 @@ public record Fittings(
         FiguresFolders figures,
         Background aside,
         Supplier<Handout> handout,
+        Supplier<ViewHandout> views,
         Sums sums,
         Supplier<AboutFacts> facts,
         Optional<BackupBook> backups,

@@ -1,12 +1,17 @@
 package org.tenthwise.app.ui;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.tenthwise.app.bench.Bench;
 import org.tenthwise.app.history.RunShelf;
 import org.tenthwise.app.reference.Comparison;
+import org.tenthwise.app.series.Characteristic;
+import org.tenthwise.app.series.Series;
+import org.tenthwise.app.series.SeriesSums;
+import org.tenthwise.app.series.Sought;
 import org.tenthwise.app.session.FiguresReport;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
@@ -36,6 +41,11 @@ import org.tenthwise.app.ui.form.FormView;
 import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.app.ui.guide.GuideView;
 import org.tenthwise.app.ui.guide.GuideViewModel;
+import org.tenthwise.app.ui.history.CourseView;
+import org.tenthwise.app.ui.history.CourseViewModel;
+import org.tenthwise.app.ui.history.CharacteristicsView;
+import org.tenthwise.app.ui.history.CharacteristicsViewModel;
+import org.tenthwise.app.ui.history.PartFindViewModel;
 import org.tenthwise.app.ui.home.FindHints;
 import org.tenthwise.app.ui.home.FindViewModel;
 import org.tenthwise.app.ui.home.HomeView;
@@ -226,7 +236,9 @@ public final class Screens extends PlanScreens {
                 words,
                 pictures,
                 this);
-        if (shell.inHand().filter(RecordsView.class::isInstance).isPresent()) {
+        if (shell.inHand()
+                .filter(screen -> screen instanceof RecordsView || screen instanceof CourseView)
+                .isPresent()) {
             shell.show(record);
         } else {
             showOverHome(record);
@@ -250,6 +262,44 @@ public final class Screens extends PlanScreens {
     public void records() {
         shell.show(new RecordsView(
                 new RunListViewModel(RunShelf.CLOSED, shop, tasks, words, this, with.clock()), words, pictures, this));
+    }
+
+    @Override
+    public void history() {
+        shell.show(new CharacteristicsView(
+                new CharacteristicsViewModel(shop, with.views().get(), tasks, words, this), words, pictures, this));
+    }
+
+    @Override
+    public void course(Sought sought, Characteristic characteristic) {
+        course(sought, Optional.of(characteristic));
+    }
+
+    @Override
+    public void deviations(Sought sought) {
+        course(sought, Optional.empty());
+    }
+
+    private void course(Sought sought, Optional<Characteristic> one) {
+        shell.show(new CourseView(
+                new CourseViewModel(
+                        sought,
+                        one,
+                        shop,
+                        new SeriesSums(with.sums()),
+                        with.views().get(),
+                        tasks,
+                        words,
+                        this),
+                words,
+                pictures,
+                this));
+    }
+
+    @Override
+    public void findParts(Sought before, List<String> parts, List<Series> known, Consumer<Sought> found) {
+        PartFindViewModel model = new PartFindViewModel(before, parts, known, words, this, found);
+        shell.show(FormView.titled(words.say("history.find.title"), model.form(), words, this::back, () -> {}));
     }
 
     @Override

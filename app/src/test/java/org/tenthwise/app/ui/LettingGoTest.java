@@ -22,6 +22,8 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.tenthwise.app.bench.Bench;
 import org.tenthwise.app.bench.BenchKind;
+import org.tenthwise.app.series.Characteristic;
+import org.tenthwise.app.series.Sought;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.session.ShopNames;
@@ -80,6 +82,16 @@ class LettingGoTest extends ScreenTest {
                         "register",
                         (client, session) -> client.register(new ShopNames.Name("Lathe 4", true, Optional.empty()))),
                 way("folder", (client, session) -> client.folder(Path.of("target"), chosen -> {})),
+                way("history", (client, session) -> client.history()),
+                way(
+                        "course",
+                        (client, session) -> client.course(
+                                Sought.ALL,
+                                new Characteristic("LG-2207", Optional.empty(), 13, "Bore", Optional.empty()))),
+                way("deviations", (client, session) -> client.deviations(Sought.ALL)),
+                way(
+                        "parts to find",
+                        (client, session) -> client.findParts(Sought.ALL, List.of("LG-2207"), List.of(), found -> {})),
                 way("guide", (client, session) -> client.guide()),
                 way("settings", (client, session) -> client.settings()),
                 way("about", (client, session) -> client.about()),

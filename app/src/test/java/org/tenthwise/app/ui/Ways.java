@@ -7,6 +7,9 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import org.tenthwise.app.series.Characteristic;
+import org.tenthwise.app.series.Series;
+import org.tenthwise.app.series.Sought;
 import org.tenthwise.app.session.FiguresReport;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
@@ -281,6 +284,26 @@ public class Ways implements Navigator {
     @Override
     public void wrongSetting(RunSession session, Entry setting, SettingFault fault) {
         asked.add("wrong " + fault + " " + setting.seq() + " " + session.id());
+    }
+
+    @Override
+    public void history() {
+        asked.add("history");
+    }
+
+    @Override
+    public void course(Sought sought, Characteristic characteristic) {
+        asked.add("course " + characteristic.number() + " " + sought.by());
+    }
+
+    @Override
+    public void deviations(Sought sought) {
+        asked.add("deviations " + sought.by());
+    }
+
+    @Override
+    public void findParts(Sought before, List<String> parts, List<Series> known, Consumer<Sought> found) {
+        asked.add("find parts " + before.by());
     }
 
     @Override

@@ -26,7 +26,10 @@ import org.tenthwise.app.export.pdf.Paper;
 import org.tenthwise.app.export.pdf.PdfRecord;
 import org.tenthwise.app.export.pdf.RecordLayout;
 import org.tenthwise.app.export.qif.QifRecord;
+import org.tenthwise.app.export.pdf.SeriesViewPdf;
 import org.tenthwise.app.handout.Handout;
+import org.tenthwise.app.handout.ViewHandout;
+import org.tenthwise.app.series.SeriesSums;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.Prompt;
 import org.tenthwise.app.session.RunHeader;
@@ -94,11 +97,19 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
                 new FiguresFolders(List.of(folder.resolve("plans"))),
                 new Background(Runnable::run, Runnable::run),
                 () -> handout.apply(spoken),
+                Workshop::views,
                 Handbook.sums(),
                 () -> new AboutFacts("0.1.0", "here", "there", List::of, List::of),
                 Optional.empty(),
                 spoken,
                 clock);
+    }
+
+    /** Says where a view would lie, and writes none. */
+    public static ViewHandout views() {
+        return new ViewHandout(
+                List.of(new SeriesViewPdf(new SeriesSums(Handbook.sums()), Words.ENGLISH, Paper.A4, "Tenthwise 0.1.0")),
+                (view, as) -> Path.of(view.name() + "." + as.extension()));
     }
 
     /** Says where a record would lie, and writes none. */

@@ -33,16 +33,29 @@ final class Archival {
 
     private static final String COLOURS = "sRGB IEC61966-2.1";
 
-    private final Evidence evidence;
+    private final String tool;
+    private final String seed;
     private final String title;
     private final String language;
 
     Archival(Evidence evidence, Words words) {
-        this.evidence = evidence;
+        this(
+                new RecordContext(evidence, words)
+                        .say(
+                                "record.running",
+                                new RecordContext(evidence, words).part(),
+                                evidence.sheet().run().begun().serial()),
+                evidence.tool(),
+                evidence.head().hash(),
+                words);
+    }
+
+    /** @param seed what the page is made from, as its id tells */
+    Archival(String title, String tool, String seed, Words words) {
+        this.title = PrintableText.of(title);
+        this.tool = tool;
+        this.seed = seed;
         this.language = words.locale().toLanguageTag();
-        RecordContext matter = new RecordContext(evidence, words);
-        this.title = PrintableText.of(matter.say(
-                "record.running", matter.part(), evidence.sheet().run().begun().serial()));
     }
 
     void prepare(PDDocument document) throws IOException {
@@ -93,12 +106,12 @@ final class Archival {
     }
 
     private String producer() {
-        return PrintableText.of(evidence.tool());
+        return PrintableText.of(tool);
     }
 
     private long id() {
         CRC32 sum = new CRC32();
-        sum.update((evidence.head().hash() + evidence.tool()).getBytes(UTF_8));
+        sum.update((seed + tool).getBytes(UTF_8));
         return sum.getValue();
     }
 }

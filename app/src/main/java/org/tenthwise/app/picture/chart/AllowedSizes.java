@@ -10,4 +10,9 @@ import java.util.Optional;
  * @param lower absent where only the other limit is set; so {@code upper}
  * @param band guard band inside each limit, in the unit of the picture; zero where there is none
  */
-public record AllowedSizes(int from, Optional<ChartFigure> lower, Optional<ChartFigure> upper, BigDecimal band) {}
+public record AllowedSizes(int from, Optional<ChartFigure> lower, Optional<ChartFigure> upper, BigDecimal band) {
+
+    boolean allowsTheSame(AllowedSizes other) {
+        return lower.equals(other.lower) && upper.equals(other.upper) && band.equals(other.band);
+    }
+}

@@ -59,7 +59,7 @@ record CourseKey(CoursePicture course, BreakHeads.Naming naming) {
     }
 
     /** What is done at its line stands there, or here. */
-    private String drift(DriftLine drift) {
+    private String drift(DrawnDrift drift) {
         boolean isNamed = naming == BreakHeads.Naming.WORDS || naming == BreakHeads.Naming.LETTERS;
         return isNamed || drift.before().isEmpty() ? drift.said() : drift.again() + ": " + drift.said();
     }

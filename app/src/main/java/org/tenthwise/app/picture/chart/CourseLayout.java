@@ -1,5 +1,6 @@
 package org.tenthwise.app.picture.chart;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.tenthwise.app.picture.Box;
@@ -72,9 +73,16 @@ final class CourseLayout {
     private void process(ProcessLimits limits, FreeRoom room) {
         double from = columns.before(limits.from());
         double to = columns.before(limits.to() + 1);
-        line(scale.y(limits.upper()), from, to, CourseKey.stroke(limits), room);
-        line(scale.y(limits.mean()), from, to, CourseKey.MEAN, room);
-        line(scale.y(limits.lower()), from, to, CourseKey.stroke(limits), room);
+        inside(limits.upper(), from, to, CourseKey.stroke(limits), room);
+        inside(limits.mean(), from, to, CourseKey.MEAN, room);
+        inside(limits.lower(), from, to, CourseKey.stroke(limits), room);
+    }
+
+    /** One that lies out of the window is told in the key alone. */
+    private void inside(BigDecimal size, double from, double to, Stroke stroke, FreeRoom room) {
+        if (scale.outside(size.doubleValue()) == 0) {
+            line(scale.y(size), from, to, stroke, room);
+        }
     }
 
     private void line(double y, double from, double to, Stroke stroke, FreeRoom room) {

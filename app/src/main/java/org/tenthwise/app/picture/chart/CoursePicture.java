@@ -28,7 +28,7 @@ public record CoursePicture(
         List<BreakMark> breaks,
         Optional<ChartFigure> aim,
         Optional<ProcessLimits> process,
-        Optional<DriftLine> drift,
+        Optional<DrawnDrift> drift,
         OptionalInt inHand,
         int places,
         CourseWords words,
@@ -39,6 +39,12 @@ public record CoursePicture(
         spots = List.copyOf(spots);
         allowed = List.copyOf(allowed);
         breaks = List.copyOf(breaks);
+    }
+
+    /** The same, looking at another part. */
+    public CoursePicture lookingAt(int place) {
+        return new CoursePicture(
+                spots, allowed, breaks, aim, process, drift, OptionalInt.of(place), places, words, spoken);
     }
 
     @Override

@@ -92,6 +92,7 @@ record CourseScale(CoursePicture course, Box plot, SizeScale scale) {
             Label label = Label.of(tick.text(), SMALL, Role.INK2);
             boolean free = taken.stream().allMatch(y -> Math.abs(y - tick.y()) >= apart)
                     && tick.y() >= drawing.height(label) / 2
+                    && tick.y() <= plot.bottom() - drawing.height(label) / 2
                     && drawing.width(label) <= plot.left() - 18;
             if (free) {
                 drawing.text(label, new Point(plot.left() - 16, tick.y()), Anchor.RIGHT);

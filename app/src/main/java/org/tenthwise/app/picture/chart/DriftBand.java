@@ -19,8 +19,8 @@ record DriftBand(CoursePicture course, PartPlaces columns, SizeScale scale, Box 
 
     void draw(Drawing drawing, FreeRoom room) {
         course.drift().ifPresent(drift -> {
-            List<Point> most = points(drift.at(), DriftLine.At::most);
-            List<Point> least = points(drift.at(), DriftLine.At::least);
+            List<Point> most = points(drift.at(), DrawnDrift.At::most);
+            List<Point> least = points(drift.at(), DrawnDrift.At::least);
             List<Point> band = new ArrayList<>(most);
             List<Point> back = new ArrayList<>(least);
             Collections.reverse(back);
@@ -31,7 +31,7 @@ record DriftBand(CoursePicture course, PartPlaces columns, SizeScale scale, Box 
             int last = course.spots().size() - 1;
             line(drawing, drift.at().stream().filter(at -> at.place() <= last).toList(), Stroke.OUTLINE);
             line(drawing, drift.at().stream().filter(at -> at.place() >= last).toList(), AHEAD);
-            for (List<Point> edge : List.of(most, least, points(drift.at(), DriftLine.At::line))) {
+            for (List<Point> edge : List.of(most, least, points(drift.at(), DrawnDrift.At::line))) {
                 for (int i = 1; i < edge.size(); i++) {
                     room.take(edge.get(i - 1), edge.get(i));
                 }
@@ -39,13 +39,13 @@ record DriftBand(CoursePicture course, PartPlaces columns, SizeScale scale, Box 
         });
     }
 
-    private void line(Drawing drawing, List<DriftLine.At> stretch, Stroke stroke) {
+    private void line(Drawing drawing, List<DrawnDrift.At> stretch, Stroke stroke) {
         if (stretch.size() > 1) {
-            drawing.chain(points(stretch, DriftLine.At::line), stroke, Role.ACCENT);
+            drawing.chain(points(stretch, DrawnDrift.At::line), stroke, Role.ACCENT);
         }
     }
 
-    private List<Point> points(List<DriftLine.At> stretch, Function<DriftLine.At, BigDecimal> size) {
+    private List<Point> points(List<DrawnDrift.At> stretch, Function<DrawnDrift.At, BigDecimal> size) {
         return stretch.stream()
                 .map(at -> new Point(columns.x(at.place()), scale.y(size.apply(at))))
                 .toList();

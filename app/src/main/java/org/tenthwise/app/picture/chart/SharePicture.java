@@ -3,7 +3,6 @@ package org.tenthwise.app.picture.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import org.tenthwise.app.picture.Anchor;
 import org.tenthwise.app.picture.Box;
 import org.tenthwise.app.picture.Drawing;
@@ -13,7 +12,6 @@ import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.Stroke;
-import org.tenthwise.app.picture.VerdictShape;
 import org.tenthwise.model.verdict.VerdictKind;
 
 /**
@@ -21,10 +19,8 @@ import org.tenthwise.model.verdict.VerdictKind;
  * only be so great has the limit alone, from 0. Every part is a mark, the last one made the larger.
  *
  * @param lower what stands over the lower limit; so {@code middle} and {@code upper}
- * @param inHand place of the row that is looked at
  */
-public record SharePicture(
-        List<ShareRow> rows, String lower, String middle, String upper, OptionalInt inHand, String none, String spoken)
+public record SharePicture(List<ShareRow> rows, String lower, String middle, String upper, String none, String spoken)
         implements Picture {
 
     /**
@@ -44,7 +40,6 @@ public record SharePicture(
     private static final double NAME = 20;
     private static final double TEXT = 18;
     private static final double LINE = 26;
-    private static final double MOST = 135;
     private static final double NAMES = 0.36;
     private static final double ROW = 64;
 
@@ -55,14 +50,6 @@ public record SharePicture(
     /** How many rows a room has, each high enough to be touched. */
     public static int rowsIn(double height, double textScale) {
         return Math.max(1, (int) Math.floor((height - LINE * textScale - 4) / Math.max(ROW, 2.3 * LINE * textScale)));
-    }
-
-    /** The row at a spot. */
-    public Optional<Integer> rowAt(Frame frame, Point touched) {
-        double top = head(frame);
-        double height = rowHeight(frame);
-        int row = (int) Math.floor((touched.y() - top) / height);
-        return row >= 0 && row < rows.size() ? Optional.of(row) : Optional.empty();
     }
 
     private static double head(Frame frame) {
@@ -83,83 +70,20 @@ public record SharePicture(
         Frame frame = drawing.frame();
         double names = NAMES * frame.width();
         Box scale = new Box(names, head(frame), frame.width() - 6, head(frame) + rowHeight(frame) * rows.size());
-        head(drawing, scale);
+        new ShareHead(lower, middle, upper).draw(drawing, scale);
         for (int i = 0; i < rows.size(); i++) {
             double top = head(frame) + i * rowHeight(frame);
             row(drawing, i, new Box(0, top, frame.width(), top + rowHeight(frame)), scale);
         }
     }
 
-    private static double x(Box scale, double percent) {
-        return scale.centreX() + percent / MOST * scale.width() / 2;
-    }
-
-    private void head(Drawing drawing, Box scale) {
-        double y = drawing.lettered(LINE) / 2;
-        double left = 4;
-        String[] texts = {lower, middle, upper};
-        double[] at = {-100, 0, 100};
-        for (int i = 0; i < texts.length; i++) {
-            Label label = Label.of(texts[i], TEXT, Role.INK2);
-            double half = drawing.width(label) / 2;
-            double x = Math.min(x(scale, at[i]), drawing.frame().width() - half - 2);
-            if (x - half >= left) {
-                drawing.text(label, new Point(x, y), Anchor.CENTRE);
-                left = x + half + 10;
-            }
-        }
-    }
-
     private void row(Drawing drawing, int place, Box box, Box scale) {
         ShareRow row = rows.get(place);
-        boolean hand = inHand.isPresent() && inHand.getAsInt() == place;
         if (place > 0) {
             drawing.across(box.top(), 0, drawing.frame().width(), Stroke.RULE, Role.RULE);
         }
-        if (hand) {
-            drawing.area(new Box(0, box.top() + 3, 6, box.bottom() - 3).corners(), Role.ACCENT);
-        }
         name(drawing, row, box, scale.left() - 12);
-        double inset = Math.min(10, box.height() * 0.16);
-        double from = x(scale, row.both() ? -100 : 0);
-        double to = x(scale, 100);
-        double top = box.top() + inset;
-        double bottom = box.bottom() - inset;
-        if (row.marks().isEmpty()) {
-            return;
-        }
-        drawing.area(new Box(from, top, to, bottom).corners(), Role.ZONE);
-        drawing.down(x(scale, 0), top, bottom, row.both() ? Stroke.CENTRE : Stroke.THIN, Role.LINE);
-        if (row.both()) {
-            drawing.down(from, top, bottom, Stroke.OUTLINE, Role.INK);
-        }
-        drawing.down(to, top, bottom, Stroke.OUTLINE, Role.INK);
-        for (int i = 0; i < row.marks().size(); i++) {
-            mark(
-                    drawing,
-                    row.marks().get(i),
-                    box.centreY(),
-                    scale,
-                    i == row.marks().size() - 1);
-        }
-    }
-
-    private static void mark(Drawing drawing, ShareMark mark, double y, Box scale, boolean last) {
-        double radius = drawing.ruled(last ? 9 : 5);
-        double at = x(scale, Math.max(-MOST, Math.min(MOST, mark.percent())));
-        double edge = radius + 10;
-        double x = Math.max(scale.left() + edge, Math.min(scale.right() - edge, at));
-        Point spot = new Point(x, y);
-        if (last) {
-            drawing.disc(spot, radius + 2, Role.SHEET);
-        }
-        VerdictShape.draw(drawing, mark.verdict(), spot, radius);
-        if (Math.abs(mark.percent()) > MOST) {
-            double side = Math.signum(mark.percent());
-            double foot = x + side * (radius + 2);
-            drawing.area(
-                    List.of(new Point(foot, y - 5), new Point(foot, y + 5), new Point(foot + side * 8, y)), Role.INK);
-        }
+        ShareBand.draw(drawing, row, new Box(scale.left(), box.top(), scale.right(), box.bottom()));
     }
 
     /** Number and name, on two lines where one is too short, and under them the note where there is room for it. */

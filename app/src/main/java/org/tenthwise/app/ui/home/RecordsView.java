@@ -25,6 +25,7 @@ public final class RecordsView extends Screen {
         setTop(RunHeading.titled(title(), words, navigator::back)
                 .end(shelf(RunShelf.CLOSED, words))
                 .end(shelf(RunShelf.PUT_AWAY, words))
+                .end(Key.onward("history", words.say("history.title"), navigator::history))
                 .end(Key.onward("find", words.say("home.find"), model::ask)));
         setCenter(list);
         owns(list::letGo);

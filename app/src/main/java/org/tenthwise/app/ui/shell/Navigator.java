@@ -6,6 +6,9 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import org.tenthwise.app.series.Characteristic;
+import org.tenthwise.app.series.Series;
+import org.tenthwise.app.series.Sought;
 import org.tenthwise.app.session.FiguresReport;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
@@ -70,6 +73,25 @@ public interface Navigator {
 
     /** The closed runs; back from a record that was looked at there leads there. */
     void records();
+
+    /** Every characteristic of the part last worked on, over all runs. */
+    void history();
+
+    /** One characteristic over the parts that are looked for. */
+    void course(Sought sought, Characteristic characteristic);
+
+    /** All characteristics that are looked for, by how far each part lies from its target. */
+    void deviations(Sought sought);
+
+    /**
+     * Asks which parts to look for.
+     *
+     * @param before what was looked for
+     * @param parts part numbers there are
+     * @param known what was found
+     * @param found is handed what to look for, and the screen in hand is shown again
+     */
+    void findParts(Sought before, List<String> parts, List<Series> known, Consumer<Sought> found);
 
     /** The plans there are, to be made and changed. */
     void plans();

@@ -66,6 +66,12 @@ public final class ScreenSizes {
     public static final double REFERENCE_ABOVE = 460;
     public static final double ABOUT_SIDE = 600;
 
+    /** What parts show together, beside their picture or below it. */
+    public static final double COURSE_SIDE = 352;
+
+    public static final double COURSE_SIDE_LARGE = 460;
+    public static final double COURSE_BELOW = 480;
+
     /** The parts on the home screen, beside the runs or below them. */
     public static final double PARTS_SIDE = 472;
 

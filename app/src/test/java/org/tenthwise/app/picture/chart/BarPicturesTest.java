@@ -7,8 +7,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,7 +16,6 @@ import org.tenthwise.app.picture.Box;
 import org.tenthwise.app.picture.Frame;
 import org.tenthwise.app.picture.Palette;
 import org.tenthwise.app.picture.Picture;
-import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.RecordingPen;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.ui.picture.Sheets;
@@ -26,8 +23,6 @@ import org.tenthwise.model.verdict.VerdictKind;
 
 /** Capability as a bar, and all characteristics of a part on one scale. */
 class BarPicturesTest {
-
-    private static final Frame SHEET = Frame.screen(652, 452, 1);
 
     private final Sheets sheets = new Sheets();
 
@@ -60,8 +55,7 @@ class BarPicturesTest {
                     i != 4,
                     marks));
         }
-        return new SharePicture(
-                all, "lower limit", "middle", "upper limit", OptionalInt.of(0), "Nothing was read yet.", "Shares");
+        return new SharePicture(all, "lower limit", "middle", "upper limit", "Nothing was read yet.", "Shares");
     }
 
     private static Map<String, Picture> bars() {
@@ -144,13 +138,5 @@ class BarPicturesTest {
                 .shape()
                 .bounds()
                 .left();
-    }
-
-    @Test
-    void aRowIsTouchedWhereItIsDrawn() {
-        SharePicture shares = shares(3);
-        assertEquals(Optional.of(0), shares.rowAt(SHEET, new Point(300, 40)));
-        assertEquals(Optional.empty(), shares.rowAt(SHEET, new Point(300, 2)));
-        assertEquals(Optional.of(2), shares.rowAt(SHEET, new Point(300, 300)));
     }
 }

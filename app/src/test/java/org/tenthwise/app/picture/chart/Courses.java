@@ -82,7 +82,7 @@ final class Courses {
     private static CoursePicture with(
             CoursePicture course,
             Optional<ProcessLimits> process,
-            Optional<DriftLine> drift,
+            Optional<DrawnDrift> drift,
             Optional<ChartFigure> aim) {
         return new CoursePicture(
                 course.spots(),
@@ -131,14 +131,14 @@ final class Courses {
 
     /** The line of y = 30.0156 − 0.0016 x with a band that widens. */
     static CoursePicture drift() {
-        List<DriftLine.At> at = new ArrayList<>();
+        List<DrawnDrift.At> at = new ArrayList<>();
         for (int place = 7; place < 17; place++) {
             double line = 30.014 - 0.0016 * (place - 7);
             double half = 0.0028 + 0.0006 * Math.abs(place - 9);
-            at.add(new DriftLine.At(
+            at.add(new DrawnDrift.At(
                     place, BigDecimal.valueOf(line), BigDecimal.valueOf(line - half), BigDecimal.valueOf(line + half)));
         }
-        DriftLine line = new DriftLine(
+        DrawnDrift line = new DrawnDrift(
                 at,
                 OptionalInt.of(13),
                 "measure again before part 14",

@@ -76,6 +76,20 @@ public record Trend(
         });
     }
 
+    /**
+     * How far a single part at {@code x} may lie from the line, either way: t · s · √(1 + 1/n + (x − mean x)² / Sxx).
+     *
+     * <p>Source: NIST/SEMATECH e-Handbook 4.1.4.1; Natrella, NBS Handbook 91, 5-4.1. Where it meets a limit,
+     * {@link LimitReached} puts the ends of the interval of a single part.
+     *
+     * @throws java.util.NoSuchElementException for two points, which have no scatter
+     */
+    public double singleReach(BigDecimal x, double confidence) {
+        double off = x.subtract(meanX).doubleValue();
+        double residual = scatter.orElseThrow().residualSd().doubleValue();
+        return t(confidence) * residual * Math.sqrt(1 + 1.0 / n + off * off / sxx.doubleValue());
+    }
+
     /** The quantile of Student's distribution that leaves half of what is not confidence at either end. */
     double t(double confidence) {
         return Quantile.ofStudent(n - 2.0, (1 - Share.check("confidence", confidence)) / 2);

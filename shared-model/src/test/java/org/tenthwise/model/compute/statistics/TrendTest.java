@@ -84,6 +84,11 @@ class TrendTest {
         assertEquals(12, band(trend, prediction.low().doubleValue(), 0, 1), 1e-9);
         assertEquals(12, band(trend, prediction.high().doubleValue(), 0, -1), 1e-9);
         assertEquals(12, band(trend, prediction.singleLow().doubleValue(), 1, 1), 1e-9);
+        for (BigDecimal end : List.of(prediction.singleLow(), prediction.singleHigh())) {
+            BigDecimal line = trend.intercept().add(trend.slope().multiply(end));
+            double off = Math.abs(12 - line.doubleValue());
+            assertEquals(off, trend.singleReach(end, 0.95), 1e-9);
+        }
         assertEquals(12, band(trend, prediction.singleHigh().doubleValue(), 1, -1), 1e-9);
         assertFalse(LimitReached.of(trend, new BigDecimal("12"), 0.95).uncertain());
     }

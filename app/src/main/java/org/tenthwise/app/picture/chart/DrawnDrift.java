@@ -13,12 +13,12 @@ import java.util.OptionalInt;
  * @param again what stands at that line
  * @param said what line and band are
  */
-public record DriftLine(List<At> at, OptionalInt before, String again, String said) {
+public record DrawnDrift(List<At> at, OptionalInt before, String again, String said) {
 
     /** The line at one part, and between which sizes it lies. */
     public record At(int place, BigDecimal line, BigDecimal least, BigDecimal most) {}
 
-    public DriftLine {
+    public DrawnDrift {
         at = List.copyOf(at);
     }
 

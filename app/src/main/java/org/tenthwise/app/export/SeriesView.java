@@ -1,0 +1,38 @@
+package org.tenthwise.app.export;
+
+import java.util.Optional;
+import org.tenthwise.app.series.Characteristic;
+import org.tenthwise.app.series.SizeOf;
+import org.tenthwise.app.series.Sought;
+import org.tenthwise.app.series.SoughtBy;
+import org.tenthwise.model.words.Word;
+
+/**
+ * A view over parts that is handed out.
+ *
+ * @param one the characteristic it is of; absent where it is of all that is looked for
+ * @param across whether what is told runs up to other limits, not only up to the last break
+ */
+public record SeriesView(Kind kind, Sought sought, Optional<Characteristic> one, SizeOf of, boolean across) {
+
+    /** What is drawn. */
+    public enum Kind {
+        /** All characteristics, by their places in the tolerance. */
+        SHARES,
+        /** One over the parts. */
+        COURSE,
+        /** Several by their deviation from target. */
+        DEVIATIONS
+    }
+
+    /** What a file of it is called, without its ending: letters, digits, point and hyphen. */
+    public String name() {
+        String part = one.map(Characteristic::part)
+                .or(() -> sought.of(SoughtBy.PART_NUMBER))
+                .orElse("");
+        String number = one.map(Characteristic::number).orElse("");
+        return String.join("-", "history", Word.of(kind), part, number)
+                .replaceAll("[^A-Za-z0-9.]+", "-")
+                .replaceAll("[-.]+$", "");
+    }
+}

@@ -1,0 +1,127 @@
+package org.tenthwise.app.picture.chart;
+
+import java.math.BigDecimal;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.tenthwise.app.history.History;
+import org.tenthwise.app.series.Break;
+import org.tenthwise.app.series.Characteristic;
+import org.tenthwise.app.series.Followed;
+import org.tenthwise.app.series.PartPoint;
+import org.tenthwise.app.series.Segment;
+import org.tenthwise.app.series.SegmentSums;
+import org.tenthwise.app.series.Series;
+import org.tenthwise.app.series.SeriesSums;
+import org.tenthwise.app.series.SizeOf;
+import org.tenthwise.app.series.Sought;
+import org.tenthwise.app.text.SeriesSentences;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.words.Words;
+
+/** Lays out one characteristic over the parts, for screen and print alike. Used on the thread of the ledger. */
+public final class CourseSheets {
+
+    private final SeriesSums sums;
+    private final Words words;
+    private final SeriesCharts charts;
+    private final SeriesSentences sentences;
+
+    public CourseSheets(SeriesSums sums, Words words) {
+        this.sums = sums;
+        this.words = words;
+        this.charts = new SeriesCharts(words);
+        this.sentences = new SeriesSentences(words);
+    }
+
+    /**
+     * @param over whether the sums run up to other limits, not only up to the last break
+     * @param at place of the part that is looked at; the last one where absent
+     */
+    public CourseSheet of(
+            History history, Sought sought, Characteristic characteristic, SizeOf which, boolean over, OptionalInt at) {
+        Series series = new Followed(history)
+                .of(sought.query()).stream()
+                        .filter(some -> some.characteristic().part().equals(characteristic.part())
+                                && some.characteristic().number().equals(characteristic.number())
+                                && some.characteristic().name().equals(characteristic.name()))
+                        .findFirst()
+                        .orElseGet(() -> new Series(characteristic, List.of(), List.of(), List.of()));
+        int count = series.points().size();
+        OptionalInt place =
+                count == 0 ? OptionalInt.empty() : OptionalInt.of(Math.min(at.orElse(count - 1), count - 1));
+        int from = from(series, place.orElse(0));
+        int to = to(series, from);
+        Optional<SegmentSums> shown = place.isPresent() && !sought.query().picksByResult()
+                ? Optional.of(sums.of(segment(series, over, place.getAsInt()), which, SeriesSums.USUAL_INDEX))
+                : Optional.empty();
+        SeriesCharts.Part part =
+                new SeriesCharts.Part(series, which, from, to, place, point -> band(history, point), shown);
+        return new CourseSheet(
+                series,
+                from,
+                place,
+                charts.course(part),
+                shown.map(some -> since(some, count)).orElseGet(() -> count == 0 ? "" : words.say("history.picked")),
+                shown.map(some -> sentences.of(
+                                some, series.points().get(count - 1).places()))
+                        .orElse(List.of()),
+                shown.stream()
+                        .flatMap(some -> some.tracks().stream())
+                        .flatMap(track -> charts.capability(track.capability()).stream())
+                        .toList(),
+                sentences.leftOut(series));
+    }
+
+    /** The window that ends with the last part, or with one of those before it; never across another dimension. */
+    private static int from(Series series, int place) {
+        int last = series.points().size();
+        int start = start(series, place);
+        int end = end(series, place, last);
+        int back = Math.floorDiv(end - 1 - place, SeriesCharts.WINDOW);
+        return Math.max(start, end - (back + 1) * SeriesCharts.WINDOW);
+    }
+
+    private static int to(Series series, int from) {
+        return Math.min(end(series, from, series.points().size()), from + SeriesCharts.WINDOW);
+    }
+
+    private static int start(Series series, int place) {
+        return series.breaks().stream()
+                .filter(mark -> mark.reasons().contains(Break.Reason.KIND) && mark.before() <= place)
+                .mapToInt(Break::before)
+                .max()
+                .orElse(0);
+    }
+
+    private static int end(Series series, int place, int last) {
+        return series.breaks().stream()
+                .filter(mark -> mark.reasons().contains(Break.Reason.KIND) && mark.before() > place)
+                .mapToInt(Break::before)
+                .min()
+                .orElse(last);
+    }
+
+    private static Segment segment(Series series, boolean over, int place) {
+        Set<Break.Reason> reasons = over ? EnumSet.allOf(Break.Reason.class) : EnumSet.noneOf(Break.Reason.class);
+        return series.segments(reasons).stream()
+                .filter(some -> place < some.from() + some.points().size())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** As the plan kept with the run names it. */
+    private static Length band(History history, PartPoint point) {
+        return history.plan(point.run())
+                .flatMap(plan -> plan.step(point.step().number()).check().asDimension())
+                .map(check -> check.guardBand().length())
+                .orElseGet(() -> Length.of(BigDecimal.ZERO, point.unit()));
+    }
+
+    private String since(SegmentSums shown, int count) {
+        int first = shown.segment().from() + 1;
+        return sentences.since(first, first + shown.segment().points().size() - 1, count);
+    }
+}

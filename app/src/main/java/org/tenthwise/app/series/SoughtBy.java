@@ -1,0 +1,17 @@
+package org.tenthwise.app.series;
+
+/** What parts and characteristics are found by. */
+public enum SoughtBy {
+    PART_NUMBER,
+    SERIAL,
+    LOT,
+    PERSON,
+    MACHINE,
+    GAUGE,
+    VERDICT,
+    DESIGNATOR,
+    /** First day, as 2026-11-25. */
+    FROM,
+    /** Last day, likewise. */
+    TO
+}
