@@ -25,7 +25,9 @@ import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Occasion;
 import org.tenthwise.model.words.Message;
+import org.tenthwise.model.words.Refused;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -88,13 +90,14 @@ final class WalkPlan implements Callable<Integer> {
                         sound.part().revision(),
                         sound.issue()));
             }
-            RunSession session = shop.begin(new RunHeader(
+            RunHeader header = new RunHeader(
                     sound,
                     sample.begun().serial(),
                     sample.begun().lot(),
                     sample.begun().machine(),
                     sample.by(),
-                    sample.begun().noLot()));
+                    sample.begun().noLot());
+            RunSession session = shop.begin(header.begunFor(occasion(shop, sound, sample)));
             Replay replay = new Replay(session, with.words());
             replay.play(sample);
             Sheet sheet = session.state().sheet();
@@ -111,6 +114,14 @@ final class WalkPlan implements Callable<Integer> {
             return sheet.conformsUncontested() && replay.notTaken().isEmpty() && unlike.isEmpty()
                     ? Exit.WELL
                     : Exit.NOT_WELL;
+        }
+    }
+
+    private static Occasion occasion(Runs shop, Plan plan, ReadingsFile sample) throws CouldNotRun {
+        try {
+            return shop.beginnings().occasion(plan, sample.occasion());
+        } catch (Refused e) {
+            throw new CouldNotRun(e.why());
         }
     }
 

@@ -15,6 +15,9 @@ final class JsonOccasion {
 
     static void write(Sheet sheet, ObjectNode to) {
         Occasion occasion = sheet.run().begun().occasion();
+        if (occasion.saysNothing()) {
+            return; // as records of older releases have it, which are made again to be checked
+        }
         to.put("purpose", Word.of(occasion.purpose()));
         occasion.piece().ifPresent(piece -> to.put("piece", piece));
         occasion.baseline()

@@ -68,7 +68,9 @@ final class JsonSheet {
                 .put("in-process", sheet.of(StepClass.IN_PROCESS).size());
         count.put("carried-on", sheet.carriedOn(StepClass.SET_UP) + sheet.carriedOn(StepClass.IN_PROCESS));
         Stream.of(VerdictKind.values()).forEach(standing -> count.put(Word.of(standing), sheet.count(standing)));
-        count.put("not-in-this-run", sheet.leftOut().size());
+        if (!sheet.leftOut().isEmpty()) {
+            count.put("not-in-this-run", sheet.leftOut().size());
+        }
         count.put("concessions", sheet.concessions()).put("repaired", sheet.repaired());
         result.put("scrapped", sheet.scrapped());
         ArrayNode signatures = result.putArray("signatures");

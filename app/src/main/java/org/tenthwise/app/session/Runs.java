@@ -63,6 +63,11 @@ public final class Runs {
         }
     }
 
+    /** What a run can stand on at its beginning. */
+    public Beginnings beginnings() {
+        return new Beginnings(ledger);
+    }
+
     /** By the clock that times are kept with. */
     public OffsetDateTime now() {
         return OffsetDateTime.now(clock);

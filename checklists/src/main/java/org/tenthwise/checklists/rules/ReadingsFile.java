@@ -9,6 +9,7 @@ import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.OccasionSaid;
 import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Word;
 
@@ -19,6 +20,7 @@ import org.tenthwise.model.words.Word;
  * @param events what follows the beginning, in order; one that is struck out is named by its {@link #place}
  * @param meant which of the events, counted from 0, are meant as they are: figures although far off, and of a machine
  *     its usual aim
+ * @param occasion what the run is for; the beginning itself does not say it
  * @param expected verdict by number of the step; empty where the file does not say
  */
 public record ReadingsFile(
@@ -27,7 +29,8 @@ public record ReadingsFile(
         List<Event> events,
         Set<Integer> meant,
         Map<Integer, VerdictKind> expected,
-        Optional<Outcome> outcome) {
+        Optional<Outcome> outcome,
+        OccasionSaid occasion) {
 
     public ReadingsFile {
         events = List.copyOf(events);
@@ -37,7 +40,7 @@ public record ReadingsFile(
 
     /** The same as far as its first events. */
     public ReadingsFile begunWith(int first) {
-        return new ReadingsFile(begun, by, events.subList(0, first), meant, expected, outcome);
+        return new ReadingsFile(begun, by, events.subList(0, first), meant, expected, outcome, occasion);
     }
 
     /**

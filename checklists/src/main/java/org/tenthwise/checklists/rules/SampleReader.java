@@ -10,6 +10,7 @@ import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.OccasionSaid;
 import org.tenthwise.model.words.Message;
 
 /** Reads a readings file against the plan it belongs to: a sample, or every problem in it. */
@@ -51,6 +52,7 @@ public final class SampleReader {
         SampleEvents events = new SampleEvents();
         SampleMachine.read(keys, machine, events);
         Optional<String> by = keys.text("by");
+        Optional<OccasionSaid> occasion = SampleOccasion.read(keys, plan);
         SampleGauges gauges = SampleGauges.read(keys, plan);
         events.addAll(gauges.known());
         steps(keys, plan, gauges, events);
@@ -64,7 +66,8 @@ public final class SampleReader {
                 events.events(),
                 events.meant(),
                 expected.standings(),
-                expected.outcome()));
+                expected.outcome(),
+                occasion.orElseThrow()));
     }
 
     private static void judgePart(TableKeys keys, PartId planned) {

@@ -153,6 +153,18 @@ public record Sheet(Plan plan, Run run, List<Line> lines) {
                         || standing == VerdictKind.CUT_AGAIN && run.closed().isPresent());
     }
 
+    /**
+     * Whether it tells of the part as a whole: closed, with every step of the plan in it and found out, conforming or
+     * not. Another run can stand on it.
+     */
+    public boolean isWhole() {
+        return run.closed().isPresent()
+                && leftOut().isEmpty()
+                && lines.stream().noneMatch(line -> line.finding().verdict().standing() == VerdictKind.OPEN)
+                && outcome() != Outcome.NOT_COMPLETE
+                && outcome() != Outcome.PUT_AWAY;
+    }
+
     /** The signatures that speak against the part, in the order they were given. */
     public List<Signature> against() {
         List<Signature> all = run.signatures();

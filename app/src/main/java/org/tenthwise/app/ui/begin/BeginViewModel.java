@@ -11,7 +11,9 @@ import org.tenthwise.app.history.NextPart;
 import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.history.RunSummary;
 import org.tenthwise.app.session.RunHeader;
+import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Runs;
+import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.text.IssueWords;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
@@ -20,6 +22,9 @@ import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.run.OccasionSaid;
+import org.tenthwise.model.run.Purpose;
+import org.tenthwise.model.words.Refused;
 import org.tenthwise.model.words.Words;
 
 /**
@@ -39,6 +44,7 @@ public final class BeginViewModel {
     private final Field<String> lot;
     private final Field<String> machine;
     private final Field<String> person;
+    private final PurposeFields purpose;
     private final FormViewModel form;
     private final ReadOnlyStringWrapper notice = new ReadOnlyStringWrapper("");
     private Optional<RunSummary> begunAlready = Optional.empty();
@@ -55,7 +61,13 @@ public final class BeginViewModel {
         lot = Field.mark("lot", words.say("begin.lot"), words.say("begin.lot.question"), plan.lotAsked(), MOST);
         machine = field("machine", false);
         person = field("person", true);
-        form = new FormViewModel(List.of(serial, lot, machine, person), words, words.say("begin.act"), this::begin);
+        purpose = new PurposeFields(words);
+        form = new FormViewModel(
+                Stream.concat(Stream.of(serial, lot, machine, person), purpose.all().stream())
+                        .toList(),
+                words,
+                words.say("begin.act"),
+                this::begin);
         serial.valueProperty().subscribe(this::weigh);
         serial.choice()
                 .chosenProperty()
@@ -109,7 +121,9 @@ public final class BeginViewModel {
                             shop.names().machines(),
                             shop.names().people(),
                             history.last(),
-                            NextPart.of(plan.part(), history));
+                            NextPart.of(plan.part(), history),
+                            ids(Purpose.FIRST_ARTICLE_PARTIAL),
+                            ids(Purpose.MEASURED_AGAIN));
                 },
                 this::loaded);
     }
@@ -119,7 +133,15 @@ public final class BeginViewModel {
             List<String> machines,
             List<String> people,
             Optional<RunFacts> last,
-            Optional<NextPart> next) {}
+            Optional<NextPart> next,
+            List<String> whole,
+            List<String> measured) {}
+
+    private List<String> ids(Purpose standsOn) {
+        return shop.beginnings().offered(plan, standsOn).stream()
+                .map(RunSummary::id)
+                .toList();
+    }
 
     private void loaded(Loaded loaded) {
         offerLots(loaded.lots());
@@ -130,6 +152,7 @@ public final class BeginViewModel {
             preset(person, last.by());
         });
         loaded.next().ifPresent(this::offerNext);
+        purpose.offer(loaded.whole(), loaded.measured());
         weigh();
     }
 
@@ -228,8 +251,33 @@ public final class BeginViewModel {
         boolean noLot = plan.lotAsked() && lot.reads().equals(words.say("begin.no-lot"));
         RunHeader beginning =
                 new RunHeader(plan, serial.reads(), noLot ? "" : lot.reads(), machine.reads(), person.reads(), noLot);
+        OccasionSaid said = purpose.said();
         form.busy(true);
-        tasks.run(() -> shop.begin(beginning), navigator::run, () -> form.busy(false));
+        tasks.run(() -> begun(beginning, said), this::begun, () -> form.busy(false));
+    }
+
+    /** Begun, or why it was not. */
+    private record Begun(Optional<RunSession> session, Optional<Refused> refused) {}
+
+    private Begun begun(RunHeader beginning, OccasionSaid said) throws CouldNotSave {
+        try {
+            return new Begun(
+                    Optional.of(shop.begin(beginning.begunFor(shop.beginnings().occasion(plan, said)))),
+                    Optional.empty());
+        } catch (Refused e) {
+            return new Begun(Optional.empty(), Optional.of(e));
+        }
+    }
+
+    private void begun(Begun begun) {
+        begun.session().ifPresent(navigator::run);
+        begun.refused().ifPresent(why -> {
+            form.busy(false);
+            navigator.tell(new Notice(
+                    words.say("begin.refused"),
+                    words.sentence(words.say(why.why())),
+                    List.of(new Notice.NoticeKey(words.say("begin.refused.back"), () -> {}))));
+        });
     }
 
     private void goOn(RunSummary run) {

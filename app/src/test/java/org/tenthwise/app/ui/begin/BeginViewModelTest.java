@@ -2,9 +2,11 @@ package org.tenthwise.app.ui.begin;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.InventedPlans;
@@ -14,7 +16,11 @@ import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Occasion;
+import org.tenthwise.model.run.OccasionSaid;
+import org.tenthwise.model.run.Purpose;
 import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.words.Refused;
 
 class BeginViewModelTest {
 
@@ -229,5 +235,86 @@ class BeginViewModelTest {
         model.form().enter();
         model.form().enter();
         assertEquals(List.of(), workshop.asked);
+    }
+
+    @SuppressWarnings("unchecked")
+    private static <T> Field<T> field(BeginViewModel model, String id) {
+        return (Field<T>) model.form().fields().stream()
+                .filter(field -> field.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static boolean asked(BeginViewModel model, String id) {
+        return field(model, id).askedProperty().get();
+    }
+
+    /** Every check is asked then, so nothing is claimed that was not looked at. */
+    @Test
+    void whereNobodySaysWhatARunIsForItIsNotStatedAndAFirstArticleLeastOfAll() {
+        workshop.begin(DemoPart.WINCH_BARREL_END, "003");
+        BeginViewModel model = model();
+        type(model, "015");
+        model.form().goOn();
+        noLot(model);
+        model.form().goOn();
+        assertTrue(begun("LG-2207-C-015").occasion().saysNothing());
+    }
+
+    @Test
+    void aPurposeAsksWhatBelongsToItAndNothingElse() {
+        BeginViewModel model = model();
+        Field<Purpose> purpose = field(model, "purpose");
+        assertFalse(asked(model, "piece") || asked(model, "baseline") || asked(model, "reason"));
+        purpose.choice().choose(Purpose.IN_PROCESS);
+        assertTrue(asked(model, "piece"));
+        assertFalse(asked(model, "baseline") || asked(model, "reason"));
+        purpose.choice().choose(Purpose.FIRST_ARTICLE_PARTIAL);
+        assertTrue(asked(model, "baseline") && asked(model, "reason"));
+        assertFalse(asked(model, "piece"));
+    }
+
+    @Test
+    void aPieceInProcessIsBegunByItsNumber() {
+        workshop.begin(DemoPart.WINCH_BARREL_END, "003");
+        BeginViewModel model = model();
+        type(model, "015");
+        model.form().goOn();
+        noLot(model);
+        BeginViewModelTest.<Purpose>field(model, "purpose").choice().choose(Purpose.IN_PROCESS);
+        model.form().goTo(field(model, "piece"));
+        type(model, "0");
+        model.form().goOn();
+        assertEquals("Pieces are counted from 1.", workshop.told.get(0).words());
+        workshop.reply("Back");
+        type(model, "5");
+        model.form().goOn();
+        assertEquals(Occasion.inProcess(5), begun("LG-2207-C-015").occasion());
+    }
+
+    /** Another run of the part number that is open, or of which something was not read, is no ground to stand on. */
+    @Test
+    void aPartialFirstArticleStandsOnNoRunThatIsNotWhole() {
+        workshop.setUp("014");
+        BeginViewModel model = model();
+        BeginViewModelTest.<Purpose>field(model, "purpose").choice().choose(Purpose.FIRST_ARTICLE_PARTIAL);
+        assertEquals(
+                List.of(), field(model, "baseline").choice().offeredProperty().get());
+        BeginViewModelTest.<Purpose>field(model, "purpose").choice().choose(Purpose.MEASURED_AGAIN);
+        assertEquals(
+                List.of("LG-2207-C-014"),
+                field(model, "baseline").choice().offeredProperty().get());
+        assertThrows(Refused.class, () -> workshop.shop
+                .beginnings()
+                .occasion(
+                        DemoPart.SCREW_CARRIER.plan(),
+                        new OccasionSaid(
+                                Purpose.FIRST_ARTICLE_PARTIAL,
+                                "LG-2207-C-014",
+                                "new tool",
+                                Optional.empty(),
+                                List.of(),
+                                "",
+                                List.of())));
     }
 }

@@ -1,0 +1,90 @@
+package org.tenthwise.app.session;
+
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.app.history.RunQuery;
+import org.tenthwise.app.history.RunShelf;
+import org.tenthwise.app.history.RunSummary;
+import org.tenthwise.app.history.StepSummary;
+import org.tenthwise.app.store.Ledger;
+import org.tenthwise.model.plan.AffectedSince;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.record.Outcome;
+import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Baseline;
+import org.tenthwise.model.run.Occasion;
+import org.tenthwise.model.run.OccasionSaid;
+import org.tenthwise.model.run.Purpose;
+import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.words.Message;
+import org.tenthwise.model.words.Refused;
+
+/** What a run can stand on at its beginning. */
+public final class Beginnings {
+
+    private static final int MOST_OFFERED = 12;
+    private static final int LOOKED_AT = 200;
+
+    private final Ledger ledger;
+
+    Beginnings(Ledger ledger) {
+        this.ledger = ledger;
+    }
+
+    /**
+     * The runs of a part number, whatever the revision, that one for {@code purpose} can stand on, the latest first: a
+     * partial first article on what is closed and whole, what is measured again on any that was not put away.
+     */
+    public List<RunSummary> offered(Plan plan, Purpose purpose) {
+        return List.of(RunShelf.CLOSED, RunShelf.OPEN).stream()
+                .filter(shelf -> shelf == RunShelf.CLOSED || purpose == Purpose.MEASURED_AGAIN)
+                .flatMap(shelf -> ledger
+                        .history()
+                        .runs(new RunQuery(shelf, Optional.empty(), plan.part().number(), Optional.empty(), LOOKED_AT))
+                        .stream())
+                .filter(run -> run.run().part().equals(plan.part().number())
+                        && (purpose == Purpose.MEASURED_AGAIN || isWhole(run)))
+                .limit(MOST_OFFERED)
+                .toList();
+    }
+
+    /** @throws Refused where the run it names is none that it can stand on, or something else is missing */
+    public Occasion occasion(Plan plan, OccasionSaid said) {
+        if (said.baseline().isEmpty()) {
+            return said.on(Optional.empty(), said.affected());
+        }
+        if (ledger.entries(said.baseline()).isEmpty()) {
+            throw new Refused(Message.of("begin.baseline.unknown", said.baseline()));
+        }
+        Sheet before = Runs.sheet(ledger, said.baseline());
+        if (!before.plan().part().number().equals(plan.part().number())) {
+            throw new Refused(Message.of(
+                    "begin.baseline.other-part",
+                    said.baseline(),
+                    before.plan().part().number()));
+        }
+        boolean partial = said.purpose() == Purpose.FIRST_ARTICLE_PARTIAL;
+        if (partial && !before.isWhole()) {
+            throw new Refused(Message.of("begin.baseline.not-whole", said.baseline()));
+        }
+        Baseline baseline =
+                new Baseline(said.baseline(), ledger.runHead(said.baseline()).hash());
+        return said.on(
+                Optional.of(baseline),
+                partial && said.affected().isEmpty()
+                        ? AffectedSince.of(plan, before.plan().issue())
+                        : said.affected());
+    }
+
+    private static boolean isWhole(RunSummary run) {
+        return run.run()
+                        .stand()
+                        .map(stand -> stand.outcome() != Outcome.NOT_COMPLETE && stand.outcome() != Outcome.PUT_AWAY)
+                        .orElse(false)
+                && run.steps().stream().allMatch(step -> step.asked() && isFound(step));
+    }
+
+    private static boolean isFound(StepSummary step) {
+        return step.verdict().standing() != VerdictKind.OPEN;
+    }
+}
