@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.tenthwise.model.plan.BalloonNumber;
 import org.tenthwise.model.plan.OnDrawing;
 import org.tenthwise.model.plan.PartId;
+import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.AccountLine;
 import org.tenthwise.model.record.Line;
 
@@ -66,6 +67,17 @@ final class CharacteristicAspects {
             XmlElement item = item(kind, line.step().name(), line.step().drawing(), balloon, which, nominal);
             measured.add(measurements.of(kind, item, line, one, found.size() == 1, figures));
         }
+    }
+
+    /** What this kind of run leaves out: it is there, and not measured. */
+    void add(AccountLine.NotInThisRun left) {
+        Step step = left.line().step();
+        Optional<BigDecimal> target = nominals.of(step);
+        CharacteristicKind kind = KindOf.of(step, units, datums, target);
+        NamedAttributes facts = StepFacts.of(left.line(), target.isPresent()).and("not-in-this-run", "yes");
+        XmlElement nominal = wanted(kind, facts, step.name(), step.drawing(), left.balloon());
+        Optional<Integer> one = step.drawing().instances().one();
+        measured.add(measurements.open(kind, item(kind, step.name(), step.drawing(), left.balloon(), one, nominal)));
     }
 
     /** A balloon that nothing answers: it is there, and not measured. */

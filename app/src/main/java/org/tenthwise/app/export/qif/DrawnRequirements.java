@@ -14,12 +14,17 @@ import org.tenthwise.model.record.Sheet;
  *
  * @param checked lines of the account by their check, in the order of the drawing, one an instance where they are told
  *     apart
+ * @param leftOut those that this kind of run does not ask
  * @param unanswered balloons that only checks on the way name
  */
-record DrawnRequirements(List<List<AccountLine.Checked>> checked, List<AccountLine.Unanswered> unanswered) {
+record DrawnRequirements(
+        List<List<AccountLine.Checked>> checked,
+        List<AccountLine.NotInThisRun> leftOut,
+        List<AccountLine.Unanswered> unanswered) {
 
     static DrawnRequirements of(Sheet sheet) {
         Map<Integer, List<AccountLine.Checked>> checked = new LinkedHashMap<>();
+        List<AccountLine.NotInThisRun> leftOut = new ArrayList<>();
         List<AccountLine.Unanswered> unanswered = new ArrayList<>();
         DrawingAccount.ofEach(sheet)
                 .lines()
@@ -37,10 +42,10 @@ record DrawnRequirements(List<List<AccountLine.Checked>> checked, List<AccountLi
 
                     @Override
                     public Boolean notInThisRun(AccountLine.NotInThisRun left) {
-                        return false; // no result of it, not even that it was not analysed
+                        return leftOut.add(left);
                     }
                 }));
-        return new DrawnRequirements(List.copyOf(checked.values()), unanswered);
+        return new DrawnRequirements(List.copyOf(checked.values()), leftOut, unanswered);
     }
 
     /** Whether a line has its place in the account of the drawing: not what the part is made of or put through. */

@@ -143,7 +143,7 @@ final class NotedEvents {
                 .and("step", String.valueOf(line.step().number()))
                 .and("check", line.step().check().key())
                 .and("name", line.step().name())
-                .and("verdict", Word.of(line.finding().verdict().standing()))
+                .and("verdict", line.asked() ? Word.of(line.finding().verdict().standing()) : "not-in-this-run")
                 .and("value", value(line))
                 .and("carried-on", line.carriedOn() ? "yes" : "");
         line.pass().giving().map(Pass.Giving::document).map(DocumentFacts::of).ifPresent(facts::and);

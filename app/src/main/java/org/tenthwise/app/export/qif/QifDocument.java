@@ -95,6 +95,9 @@ final class QifDocument {
         for (List<AccountLine.Checked> lines : requirements.checked()) {
             all.add(lines);
         }
+        for (AccountLine.NotInThisRun left : requirements.leftOut()) {
+            all.add(left);
+        }
         for (AccountLine.Unanswered open : requirements.unanswered()) {
             all.add(open);
         }

@@ -10,7 +10,10 @@ import org.tenthwise.model.plan.IssueOfPlan;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.record.DrawingAccount;
 import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Baseline;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Occasion;
+import org.tenthwise.model.run.Purpose;
 import org.tenthwise.model.run.Signature;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.words.Word;
@@ -21,17 +24,23 @@ final class RunTraceability {
     private final Evidence evidence;
     private final Sheet sheet;
     private final Event.Begun begun;
+    private final Occasion occasion;
 
     RunTraceability(Evidence evidence) {
         this.evidence = evidence;
         this.sheet = evidence.sheet();
         this.begun = sheet.run().begun();
+        this.occasion = begun.occasion();
     }
 
     /** Of the inspection. */
     XmlElement inspection(String software, List<XmlElement> notes) {
-        return new XmlElement("InspectionTraceability")
-                .add("ReportNumber", RecordName.of(sheet.run().id(), evidence.head()))
+        XmlElement inspection = new XmlElement("InspectionTraceability")
+                .addSaid("OrderNumber", occasion.order())
+                .add("ReportNumber", RecordName.of(sheet.run().id(), evidence.head()));
+        mode().ifPresent(mode -> inspection.add("InspectionMode", mode));
+        return inspection
+                .add(partial())
                 .addList("NotedEvents", notes)
                 .add(
                         "InspectionStart",
@@ -43,6 +52,24 @@ final class RunTraceability {
                         .filter(by -> !by.isBlank())
                         .map(by -> new XmlElement("InspectionOperator").add("Name", by)))
                 .add(facts().element());
+    }
+
+    /** The standard names first articles alone; of any other run its purpose stands among the attributes. */
+    private Optional<String> mode() {
+        return switch (occasion.purpose()) {
+            case FIRST_ARTICLE_FULL -> Optional.of("FAI_Full");
+            case FIRST_ARTICLE_PARTIAL -> Optional.of("FAI_Partial");
+            case NOT_STATED, FIRST_PIECE, IN_PROCESS, LAST_PIECE, MEASURED_AGAIN -> Optional.empty();
+        };
+    }
+
+    /** On the ground of which run, and why. */
+    private Optional<XmlElement> partial() {
+        return occasion.baseline()
+                .filter(baseline -> occasion.purpose() == Purpose.FIRST_ARTICLE_PARTIAL)
+                .map(baseline -> new XmlElement("PartialInspection")
+                        .add("BaselineProductNumber", baseline.run())
+                        .add("ReasonForPartialInspection", occasion.reason()));
     }
 
     private Optional<String> closed() {
@@ -61,6 +88,14 @@ final class RunTraceability {
                 .and(
                         "signed-against",
                         sheet.against().stream().map(Signature::signedBy).collect(Collectors.joining("; ")))
+                .and("purpose", Word.of(occasion.purpose()))
+                .and("reason", occasion.reason())
+                .and("piece", occasion.piece().map(String::valueOf))
+                .and(
+                        "affected-steps",
+                        occasion.affected().stream().map(String::valueOf).collect(Collectors.joining(", ")))
+                .and("baseline-run", occasion.baseline().map(Baseline::run))
+                .and("baseline-head", occasion.baseline().map(Baseline::head))
                 .and("run", sheet.run().id())
                 .and("run-entries", String.valueOf(head.place()))
                 .and("last-entry", String.valueOf(head.seq()))
@@ -97,6 +132,7 @@ final class RunTraceability {
                         .and("no-lot", begun.noLot() ? "yes" : "")
                         .element())
                 .addSaid("SerialNumber", begun.serial())
+                .addSaid("AdditionalChanges", String.join("; ", occasion.changes()))
                 .add(statuses.ofAll("Status"))
                 .add(new XmlElement("Traceability")
                         .addSaid("LotNumber", begun.lot())
@@ -106,6 +142,7 @@ final class RunTraceability {
     /** Where it is made. */
     XmlElement process(XmlElement process) {
         return process.addSaid("Description", sheet.plan().route().orElse(""))
+                .addSaid("Job", occasion.order())
                 .addSaid("Revision", begun.part().revision())
                 .addSaid("MachineIdentifier", begun.machine())
                 .addSaid("OperatorIdentifier", sheet.run().by());

@@ -1,5 +1,7 @@
 package org.tenthwise.app.export.qif;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -50,8 +52,7 @@ final class QifSchema {
             }
         });
         try {
-            validator.validate(new StreamSource(
-                    new ByteArrayInputStream(document.getBytes(java.nio.charset.StandardCharsets.UTF_8))));
+            validator.validate(new StreamSource(new ByteArrayInputStream(document.getBytes(UTF_8))));
         } catch (SAXException e) {
             faults.add(e.getMessage());
         } catch (IOException e) {

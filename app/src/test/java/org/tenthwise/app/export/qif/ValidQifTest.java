@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.tenthwise.app.export.Evidence;
@@ -20,8 +21,8 @@ class ValidQifTest {
     private static void assertSound(Evidence evidence) {
         QifFile file = QifFile.of(evidence);
         assertEquals(List.of(), file.faults());
-        long asked = evidence.sheet().characteristics().stream()
-                .filter(line -> DrawnRequirements.isOfDrawing(line))
+        long asked = evidence.sheet().lines().stream()
+                .filter(DrawnRequirements::isOfDrawing)
                 .count();
         int unanswered = file.count("//AttributeStr[@name='unanswered']");
         assertEquals(asked + unanswered, file.count("//CharacteristicDefinitions/*"));
@@ -51,8 +52,8 @@ class ValidQifTest {
         assertSound(Records.whole(part, readings));
     }
 
-    static Stream<org.junit.jupiter.params.provider.Arguments> demoRuns() {
+    static Stream<Arguments> demoRuns() {
         return Stream.of(DemoPart.values()).flatMap(part -> Stream.of(Records.passing(part), Records.failing(part))
-                .map(readings -> org.junit.jupiter.params.provider.Arguments.of(part, readings)));
+                .map(readings -> Arguments.of(part, readings)));
     }
 }
