@@ -48,6 +48,9 @@ public final class BundleFile implements AutoCloseable {
             places.put(file.name(), place + Packed.LOCAL + file.name().length());
             place += file.length();
         }
+        for (String name : packed.keySet()) {
+            at(name);
+        }
         byte[] text = at(Manifest.FILE);
         this.signer = PublicKeyOfStation.ofPem(at(Manifest.KEY)).orElseThrow(() -> NotABundle.because("bundle.key"));
         if (!signer.signed(text, at(Manifest.SIGNATURE))) {
