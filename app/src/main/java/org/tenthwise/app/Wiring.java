@@ -17,7 +17,6 @@ import org.tenthwise.app.backup.Backups;
 import org.tenthwise.app.backup.CheckedHeads;
 import org.tenthwise.app.backup.StoreCare;
 import org.tenthwise.app.bundle.Making;
-import org.tenthwise.app.bundle.StationBundles;
 import org.tenthwise.app.command.Client;
 import org.tenthwise.app.command.Records;
 import org.tenthwise.app.command.Streams;
@@ -208,10 +207,7 @@ final class Wiring {
     }
 
     private Handout handout(Ledger ledger, ClientPaths place, Viewer viewer) {
-        List<RecordFormat> formats = Stream.concat(
-                        formats().stream(),
-                        Stream.of(new StationBundles(making(), ledger, KeyFile.beside(place.store())).asFormat()))
-                .toList();
+        List<RecordFormat> formats = formats();
         Records records = new Records(formats, version);
         RecordLayout layout = layout();
         return new Handout(

@@ -1,19 +1,15 @@
 package org.tenthwise.app.bundle;
 
-import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.export.CouldNotExport;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.export.Exporter;
-import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.export.RecordName;
 import org.tenthwise.app.key.KeyFile;
 import org.tenthwise.app.key.NoKey;
 import org.tenthwise.app.history.RunName;
-import org.tenthwise.model.words.Message;
 import org.tenthwise.app.store.Head;
 import org.tenthwise.app.store.KeptEntries;
 
@@ -28,35 +24,6 @@ public final class StationBundles {
         this.making = making;
         this.kept = kept;
         this.key = key;
-    }
-
-    /** A bundle of one run as one more format its record can be handed out in. */
-    public RecordFormat asFormat() {
-        return new RecordFormat() {
-
-            @Override
-            public String extension() {
-                return BundleFile.ENDING;
-            }
-
-            @Override
-            public boolean isWhole() {
-                return false; // what holds all whole ones is none of them
-            }
-
-            @Override
-            public void write(Evidence evidence, OutputStream out) throws IOException {
-                String run = evidence.sheet().run().id();
-                if (!kept.stored(run).stream().findFirst().equals(Optional.of(evidence.first()))) {
-                    throw new CannotBeMade(Message.of("bundle.made-elsewhere", run));
-                }
-                try {
-                    maker().write(Scope.ofRun(run), List.of(run), id -> evidence, out);
-                } catch (NoKey e) {
-                    throw new CannotBeMade(e.why());
-                }
-            }
-        };
     }
 
     /**

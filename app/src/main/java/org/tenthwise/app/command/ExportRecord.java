@@ -9,6 +9,7 @@ import org.tenthwise.app.bundle.Scope;
 import org.tenthwise.app.bundle.StationBundles;
 import org.tenthwise.app.export.CouldNotExport;
 import org.tenthwise.app.export.RecordFormat;
+import org.tenthwise.app.history.RunName;
 import org.tenthwise.app.key.KeyFile;
 import org.tenthwise.app.key.NoKey;
 import org.tenthwise.app.store.CouldNotOpen;
@@ -108,6 +109,9 @@ final class ExportRecord implements Callable<Integer> {
     }
 
     private void writeBundle(KeptEntries kept, Scope scope) throws CouldNotRun, CouldNotExport, NoKey {
+        if (run.filter(named -> RunName.of(named).isImported()).isPresent()) {
+            throw new CouldNotRun(Message.of("bundle.made-elsewhere", run.get()));
+        }
         Path made = new StationBundles(with.making(), kept, KeyFile.beside(store))
                 .write(scope, out)
                 .orElseThrow(() -> new CouldNotRun(Message.of("command.export.no-such-runs", store)));

@@ -20,7 +20,6 @@ import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.export.JsonRecord;
@@ -31,7 +30,7 @@ import org.tenthwise.checklists.catalogue.DemoPart;
 
 /**
  * One byte of a bundle or of a record changed, at random: each change is found, or what is read is proven to be the
- * same. 2,000 of a bundle in each build; 10,000 with {@code -Plong}.
+ * same. 2,000 of a bundle in each build; 10,000 with {@code -Plong}. The figures are left in {@code target}.
  */
 class ChangedBytesTest {
 
@@ -43,7 +42,7 @@ class ChangedBytesTest {
     private Path folder;
 
     @Test
-    void everyChangedByteOfABundleIsFound(TestReporter reporter) throws Exception {
+    void everyChangedByteOfABundleIsFound() throws Exception {
         byte[] good = Invented.bundle(
                 Records.whole(DemoPart.SCREW_CARRIER, Records.passing(DemoPart.SCREW_CARRIER)),
                 new KeyFile(folder.resolve("k.p12")).make());
@@ -66,8 +65,10 @@ class ChangedBytesTest {
                 put(file, at, good[at]);
             }
         }
-        reporter.publishEntry("%d bytes of a bundle of %d changed, one at a time: %s found, %d not"
-                .formatted(CHANGES, good.length, found, survived.size()));
+        say(
+                "bundle",
+                "%d bytes of a bundle of %d changed, one at a time: %s found, %d not"
+                        .formatted(CHANGES, good.length, found, survived.size()));
         assertEquals(List.of(), survived);
         assertEquals(
                 CHANGES, found.values().stream().mapToInt(Integer::intValue).sum());
@@ -76,13 +77,19 @@ class ChangedBytesTest {
         }
     }
 
+    /** The figures, to be read after the build. */
+    private static void say(String of, String figures) throws IOException {
+        Files.createDirectories(Path.of("target"));
+        Files.writeString(Path.of("target", "changed-bytes-of-a-%s.txt".formatted(of)), figures + "\n");
+    }
+
     private static void put(FileChannel file, int at, byte value) throws IOException {
         file.write(ByteBuffer.wrap(new byte[] {value}), at);
     }
 
     /** What is between the words of JSON means nothing: such a change leaves every word as it was. */
     @Test
-    void everyChangedByteOfARecordIsFoundOrMeansNothing(TestReporter reporter) throws Exception {
+    void everyChangedByteOfARecordIsFoundOrMeansNothing() throws Exception {
         Evidence evidence = Records.whole(DemoPart.WINCH_BARREL_END, Records.passing(DemoPart.WINCH_BARREL_END));
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         new JsonRecord().write(evidence, out);
@@ -109,8 +116,10 @@ class ChangedBytesTest {
                 harmless++;
             }
         }
-        reporter.publishEntry("%d bytes of a record of %d changed, one at a time: %d found, %d harmless"
-                .formatted(IN_RECORDS, good.length, found, harmless));
+        say(
+                "record",
+                "%d bytes of a record of %d changed, one at a time: %d found, %d harmless"
+                        .formatted(IN_RECORDS, good.length, found, harmless));
         assertEquals(IN_RECORDS, found + harmless);
     }
 }

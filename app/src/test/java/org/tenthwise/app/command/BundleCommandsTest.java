@@ -13,9 +13,11 @@ import org.junit.jupiter.api.Test;
 import org.tenthwise.app.bundle.BundleFile;
 import org.tenthwise.app.bundle.Manifest;
 import org.tenthwise.app.key.KeyFile;
+import org.tenthwise.app.key.NoKey;
 import org.tenthwise.app.key.PublicKeyOfStation;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.sqlite.SqliteStores;
+import org.tenthwise.checklists.catalogue.DemoPart;
 
 /** Bundles asked for and checked by command, as a shop and its quality department do it. */
 class BundleCommandsTest extends Walking {
@@ -32,8 +34,12 @@ class BundleCommandsTest extends Walking {
         return Path.of(typed.out().get(0));
     }
 
-    private PublicKeyOfStation key() throws Exception {
-        return KeyFile.beside(store).open().shown();
+    private PublicKeyOfStation key() {
+        try {
+            return KeyFile.beside(store).open().shown();
+        } catch (NoKey e) {
+            throw new AssertionError(e);
+        }
     }
 
     @Test
@@ -143,6 +149,32 @@ class BundleCommandsTest extends Walking {
                 "Not trusted: sealed as a whole with the key %s, which is none of those given."
                         .formatted(key().fingerprint()),
                 typed.out().get(2));
+    }
+
+    /** All made new by who has the program and no key of the station: readings, chain, seals, bundle. */
+    @Test
+    void aForgeryThatWasSealedAgainIsRefusedByAKeyThatIsTrustedAndByNothingElse() throws Exception {
+        Path real = bundle("a", "--part", "LG-2207");
+        String trusted = key().fingerprint();
+        store = folder.resolve("forged.db");
+        walkReadings(DemoPart.SCREW_CARRIER.passingReadings());
+        Path forged = bundle("b", "--part", "LG-2207");
+        assertEquals(0, Typed.line("verify", forged).exit());
+        for (Path path : List.of(forged, store)) {
+            Typed typed = Typed.line("verify", path, "--trust", trusted);
+            assertEquals(1, typed.exit(), typed::toString);
+            assertTrue(
+                    typed.out().stream()
+                            .anyMatch(line -> line.startsWith("Not trusted: ") && line.contains(key().fingerprint())),
+                    typed::toString);
+        }
+        assertEquals(0, Typed.line("verify", real, "--trust", trusted).exit());
+        Path record = Typed.files(out).stream()
+                .filter(file -> file.toString().endsWith(".json")
+                        && Typed.line("verify", file, "--trust", trusted).exit() == 1)
+                .findFirst()
+                .orElseThrow();
+        assertTrue(record.getFileName().toString().startsWith("LG-2207"), record::toString);
     }
 
     @Test
