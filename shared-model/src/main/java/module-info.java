@@ -21,6 +21,7 @@ module org.tenthwise.model {
     exports org.tenthwise.model.worked;
     exports org.tenthwise.model.record;
     exports org.tenthwise.model.compare;
+    exports org.tenthwise.model.firstarticle;
     exports org.tenthwise.model.compute.chain;
     exports org.tenthwise.model.compute.comparison;
     exports org.tenthwise.model.compute.cutting;

@@ -318,6 +318,16 @@ final class Replay {
         }
 
         @Override
+        public Deed reportDrawnUp(Event.ReportDrawnUp drawnUp) {
+            return none(drawnUp);
+        }
+
+        @Override
+        public Deed reportSigned(Event.ReportSigned signed) {
+            return none(signed);
+        }
+
+        @Override
         public Deed sealed(Event.Sealed sealed) {
             return none(sealed);
         }

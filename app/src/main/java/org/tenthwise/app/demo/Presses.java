@@ -191,6 +191,16 @@ final class Presses implements Event.Cases<Presses.Press> {
     }
 
     @Override
+    public Press reportDrawnUp(Event.ReportDrawnUp event) {
+        return () -> {};
+    }
+
+    @Override
+    public Press reportSigned(Event.ReportSigned event) {
+        return () -> {};
+    }
+
+    @Override
     public Press sealed(Event.Sealed event) {
         return () -> {};
     }

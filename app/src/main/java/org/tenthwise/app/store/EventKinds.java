@@ -144,7 +144,9 @@ final class EventKinds {
             TAKEN_UP,
             SEALED,
             ImportEventKinds.IMPORTED,
-            ImportEventKinds.LOST);
+            ImportEventKinds.LOST,
+            ReportEventKinds.REPORT_DRAWN_UP,
+            ReportEventKinds.REPORT_SIGNED);
 
     /**
      * The newest format of an entry this release reads: it rises with each kind, and with each word or field of one.
@@ -260,6 +262,16 @@ final class EventKinds {
         @Override
         public EventKind<?> takenOver(Event.TakenOver event) {
             return TAKEN_OVER;
+        }
+
+        @Override
+        public EventKind<?> reportDrawnUp(Event.ReportDrawnUp event) {
+            return ReportEventKinds.REPORT_DRAWN_UP;
+        }
+
+        @Override
+        public EventKind<?> reportSigned(Event.ReportSigned event) {
+            return ReportEventKinds.REPORT_SIGNED;
         }
 
         @Override

@@ -170,6 +170,18 @@ public final class Course {
             return Optional.of(words.say("record.course.taken-over"));
         }
 
+        /** Of the shop: in no run there is one. */
+        @Override
+        public Optional<String> reportDrawnUp(Event.ReportDrawnUp drawnUp) {
+            return Optional.empty();
+        }
+
+        /** Of the shop: in no run there is one. */
+        @Override
+        public Optional<String> reportSigned(Event.ReportSigned signed) {
+            return Optional.empty();
+        }
+
         /** It happens to no run. */
         @Override
         public Optional<String> imported(ImportEvent.Imported imported) {

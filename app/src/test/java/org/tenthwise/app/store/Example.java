@@ -26,6 +26,9 @@ import org.tenthwise.model.run.Document;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.ImportEvent;
 import org.tenthwise.model.run.Occasion;
+import org.tenthwise.model.run.ReportRole;
+import org.tenthwise.model.run.ReportAsked;
+import org.tenthwise.model.run.JoinedRun;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
 
@@ -245,6 +248,36 @@ record Example(String kind, Event event, String json) {
                         """
                         {"place":12,"head":"%s","fingerprint":"%s","key":"MCow","signature":"c2ln"}"""
                                 .formatted("0f".repeat(32), "a1".repeat(32))),
+                new Example(
+                        "report-drawn-up",
+                        new Event.ReportDrawnUp(
+                                new ReportAsked(
+                                        "F-7",
+                                        new PartId("LG-2207", "C"),
+                                        ReportAsked.Edition.B,
+                                        ReportAsked.Extent.PARTIAL,
+                                        "new program",
+                                        "LG-2207 B",
+                                        List.of("12", "12A"),
+                                        "PO-1",
+                                        "Invented works",
+                                        "V-3",
+                                        "R-1 issue 2",
+                                        List.of("ECN 12"),
+                                        true,
+                                        "lock gate"),
+                                List.of(new JoinedRun("LG-2207-C-014", 75, "1a2b"))),
+                        """
+                        {"asked":{"identifier":"F-7","part":{"number":"LG-2207","revision":"C"},"edition":"b",\
+                        "extent":"partial","reason":"new program","baseline":"LG-2207 B","affected":["12","12A"],\
+                        "order":"PO-1","organization":"Invented works","supplier-code":"V-3","route":"R-1 issue 2",\
+                        "changes":["ECN 12"],"assembly":true,"comments":"lock gate"},\
+                        "runs":[{"run":"LG-2207-C-014","entries":75,"head":"1a2b"}]}"""),
+                new Example(
+                        "report-signed",
+                        new Event.ReportSigned("F-7", ReportRole.APPROVED, "Q. Miller"),
+                        """
+                        {"report":"F-7","role":"approved","signed-by":"Q. Miller"}"""),
                 new Example(
                         "put-away",
                         new Event.PutAway("Q. Miller", "begun twice"),

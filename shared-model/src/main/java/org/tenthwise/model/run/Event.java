@@ -1,5 +1,6 @@
 package org.tenthwise.model.run;
 
+import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.plan.Aim;
@@ -26,6 +27,8 @@ public sealed interface Event
                 Event.TakenUp,
                 Event.TakenOver,
                 Event.Sealed,
+                Event.ReportDrawnUp,
+                Event.ReportSigned,
                 Event.Unknown,
                 ImportEvent,
                 StepEvent {
@@ -112,6 +115,10 @@ public sealed interface Event
         R imported(ImportEvent.Imported event);
 
         R importLost(ImportEvent.Lost event);
+
+        R reportDrawnUp(ReportDrawnUp event);
+
+        R reportSigned(ReportSigned event);
 
         R unknown(Unknown event);
     }
@@ -297,6 +304,49 @@ public sealed interface Event
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.sealed(this);
+        }
+    }
+
+    /**
+     * A first-article report was drawn up of runs as they stood then: it belongs to the shop. One with the same
+     * identifier later takes its place, and what was signed of it before holds no more.
+     */
+    record ReportDrawnUp(ReportAsked asked, List<JoinedRun> runs) implements Event {
+
+        public ReportDrawnUp {
+            runs = List.copyOf(runs);
+            if (runs.isEmpty()) {
+                throw new Refused("model.report.no-runs");
+            }
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.reportDrawnUp(this);
+        }
+    }
+
+    /**
+     * A first-article report was signed as it was drawn up last.
+     *
+     * @param report its identifier
+     */
+    record ReportSigned(String report, ReportRole role, String signedBy) implements Event {
+
+        public ReportSigned {
+            if (report.isBlank() || signedBy.isBlank()) {
+                throw new Refused("model.report.signature");
+            }
+        }
+
+        @Override
+        public Optional<String> names() {
+            return Optional.of(signedBy);
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.reportSigned(this);
         }
     }
 

@@ -106,6 +106,8 @@ public record Signature(
                 || event instanceof Event.Begun
                 || event instanceof Event.GaugeKnown
                 || event instanceof Event.MachineKnown
+                || event instanceof Event.ReportDrawnUp
+                || event instanceof Event.ReportSigned
                 || event instanceof Event.TakenOver
                 || event instanceof Event.Sealed);
     }

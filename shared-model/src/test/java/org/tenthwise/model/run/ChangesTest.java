@@ -86,6 +86,24 @@ class ChangesTest {
                         false,
                         List.of(new ImportEvent.OfRun("LG-2207-C-013", 75, 80, "01"))),
                 new ImportEvent.Lost(new ImportEvent.Provenance("ab", "cd", "ab"), List.of("LG-2207-C-013")),
+                new Event.ReportDrawnUp(
+                        new ReportAsked(
+                                "F-1",
+                                new PartId("X-1", "A"),
+                                ReportAsked.Edition.C,
+                                ReportAsked.Extent.FULL,
+                                "first run",
+                                "",
+                                List.of(),
+                                "",
+                                "",
+                                "",
+                                "",
+                                List.of(),
+                                false,
+                                ""),
+                        List.of(new JoinedRun("r", 3, "ab"))),
+                new Event.ReportSigned("F-1", ReportRole.VERIFIED, "Inspector 1"),
                 new Event.Unknown("from-later", "{}"));
     }
 
