@@ -11,6 +11,7 @@ module org.tenthwise.checklists {
             org.tenthwise.model;
 
     exports org.tenthwise.checklists.drafting;
+    exports org.tenthwise.checklists.format;
     exports org.tenthwise.checklists.editing;
     exports org.tenthwise.checklists.rules;
     exports org.tenthwise.checklists.catalogue;

@@ -42,6 +42,13 @@ import org.tenthwise.app.export.pdf.PdfRecord;
 import org.tenthwise.app.export.pdf.RecordLayout;
 import org.tenthwise.app.export.qif.QifRecord;
 import org.tenthwise.app.export.pdf.SeriesViewPdf;
+import org.tenthwise.app.export.pdf.ReportPdf;
+import org.tenthwise.app.firstarticle.ReportCsv;
+import org.tenthwise.app.firstarticle.ReportDesk;
+import org.tenthwise.app.firstarticle.ReportFiles;
+import org.tenthwise.app.firstarticle.ReportFormat;
+import org.tenthwise.app.firstarticle.ReportShelf;
+import org.tenthwise.app.firstarticle.ReportWorkbook;
 import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.handout.ViewHandout;
 import org.tenthwise.app.key.KeyFile;
@@ -92,7 +99,17 @@ final class Wiring {
 
     Tools tools(Streams streams) {
         return new Tools(
-                client(), stores, clock, spoken.words(), new PlanReader(), formats(), making(), version, sums, streams);
+                client(),
+                stores,
+                clock,
+                spoken.words(),
+                new PlanReader(),
+                formats(),
+                making(),
+                reports(),
+                version,
+                sums,
+                streams);
     }
 
     /** In the language spoken now, on the paper of the place. */
@@ -112,6 +129,16 @@ final class Wiring {
     /** What is read by programs; those that are whole are inside the printed record too. */
     private static List<RecordFormat> data() {
         return List.of(new CsvRecord(), new JsonRecord(), new AccountTable(), new QifRecord());
+    }
+
+    /** The forms of a first-article report, as they are handed over. */
+    private List<ReportFormat> reports() {
+        return Stream.concat(
+                        Stream.of(
+                                new ReportPdf(spoken.words(), Paper.of(new LocaleCustoms(spoken.place()))),
+                                new ReportWorkbook(spoken.words())),
+                        ReportCsv.all().stream())
+                .toList();
     }
 
     private RecordLayout layout() {
@@ -149,6 +176,12 @@ final class Wiring {
                                 aside("drawing"),
                                 () -> handout(ledger, place, viewer),
                                 () -> views(ledger, place),
+                                new ReportShelf(
+                                        ledger,
+                                        clock,
+                                        new ReportDesk(version),
+                                        new ReportFiles(reports()),
+                                        place.records()),
                                 sums,
                                 () -> about(place),
                                 place.care().map(this::backupBook),

@@ -32,6 +32,7 @@ public final class CommandLines {
         line.addSubcommand(new DraftPlan(with));
         line.addSubcommand(new WalkPlan(with));
         line.addSubcommand(new ExportRecord(with));
+        line.addSubcommand(new FirstArticleReport(with));
         line.addSubcommand(new ShowHistory(with));
         line.addSubcommand(new VerifyKept(with));
         line.addSubcommand(new ShowKey(with));

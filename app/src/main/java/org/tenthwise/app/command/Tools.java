@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.util.List;
 import org.tenthwise.app.bundle.Making;
 import org.tenthwise.app.export.RecordFormat;
+import org.tenthwise.app.firstarticle.ReportFormat;
 import org.tenthwise.app.store.Stores;
 import org.tenthwise.app.sums.Sums;
 import org.tenthwise.checklists.rules.PlanReader;
@@ -15,6 +16,7 @@ import org.tenthwise.model.words.Words;
  * @param clock its zone gives the offset that times are kept with
  * @param formats kinds of record that can be asked for
  * @param making the same in the language of any place
+ * @param reports kinds of file a first-article report can be asked for
  * @param version of the program, as records name it
  * @param streams for sums in batch; every other command says what it has to say in lines
  */
@@ -26,11 +28,13 @@ public record Tools(
         PlanReader plans,
         List<RecordFormat> formats,
         Making making,
+        List<ReportFormat> reports,
         String version,
         Sums sums,
         Streams streams) {
 
     public Tools {
         formats = List.copyOf(formats);
+        reports = List.copyOf(reports);
     }
 }

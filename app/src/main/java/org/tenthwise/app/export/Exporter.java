@@ -50,7 +50,14 @@ public final class Exporter {
         return export(name, Map.of(ending, content), folder).get(0);
     }
 
-    private List<Path> export(String name, Map<String, Content> contents, Path folder) throws CouldNotExport {
+    /**
+     * Puts several files of one name into a folder, in the same way.
+     *
+     * @param name without their endings
+     * @param contents by their endings
+     * @return the files, in the order of {@code contents}
+     */
+    public List<Path> export(String name, Map<String, Content> contents, Path folder) throws CouldNotExport {
         List<FileInTheMaking> inTheMaking = new ArrayList<>();
         try {
             Files.createDirectories(folder);

@@ -36,8 +36,13 @@ public final class RecordName {
      * @param hash over them, 64 hex digits
      */
     public static String of(String of, long entries, String hash) {
-        String run = of.replaceAll("[^A-Za-z0-9._-]+", "-").replaceAll("^[._-]+", "");
-        String cut = run.substring(0, Math.min(LONGEST_RUN, run.length())).replaceAll("[._-]+$", "");
-        return "%s-%d-%s".formatted(cut.isEmpty() ? "record" : cut, entries, hash.substring(0, DIGITS_OF_HASH));
+        return "%s-%d-%s".formatted(plain(of), entries, hash.substring(0, DIGITS_OF_HASH));
+    }
+
+    /** A text of which nothing is left that a system does not take in the name of a file. */
+    public static String plain(String text) {
+        String taken = text.replaceAll("[^A-Za-z0-9._-]+", "-").replaceAll("^[._-]+", "");
+        String cut = taken.substring(0, Math.min(LONGEST_RUN, taken.length())).replaceAll("[._-]+$", "");
+        return cut.isEmpty() ? "record" : cut;
     }
 }

@@ -27,6 +27,9 @@ class MadeUpCommandsTest extends Walking {
             + "P12 PDF PKCS PAdES B-B passphrase "
             + "QUESTIONS ANSWERS pdf csv json qif threads wires profiles teeth cutting limits chain gauging runout "
             + "position taper roughness decision temperature statistics "
+            + "first-article first article identifier by sign verified approved asked TOML affected BALLOON CODE order "
+            + "organization supplier code supplier_code route change changes assembly comments edition extent reason "
+            + "baseline partial full form csv xlsx ROLE "
             + "id calc from-master unit master reading sense";
 
     @ParameterizedTest
@@ -39,6 +42,7 @@ class MadeUpCommandsTest extends Walking {
                 "draft",
                 "walk",
                 "export",
+                "first-article",
                 "history",
                 "verify",
                 "backup",

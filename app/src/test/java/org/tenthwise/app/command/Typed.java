@@ -22,6 +22,8 @@ import org.tenthwise.app.bundle.Making;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.export.JsonRecord;
 import org.tenthwise.app.seal.SealedStores;
+import org.tenthwise.app.firstarticle.ReportCsv;
+import org.tenthwise.app.firstarticle.ReportWorkbook;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.sqlite.SqliteStores;
@@ -103,6 +105,8 @@ record Typed(int exit, List<String> out, List<String> err, List<String> opened) 
                 new PlanReader(),
                 List.of(new CsvRecord(), new JsonRecord()),
                 new Making(place -> List.of(new CsvRecord(), new JsonRecord()), Locale.ENGLISH, "0.1.0-test"),
+                Stream.concat(ReportCsv.all().stream(), Stream.of(new ReportWorkbook(language)))
+                        .toList(),
                 "0.1.0-test",
                 Handbook.sums(),
                 streams));

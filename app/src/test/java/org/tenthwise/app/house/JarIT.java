@@ -33,7 +33,7 @@ class JarIT {
             + "|net/sf/jasperreports/fonts/dejavu/DejaVuSans(?:-Bold)?\\.ttf"
             + "|org/sqlite/native/(?:Linux|Mac|Windows)/(?:x86_64|aarch64)/.*|org/sqlite/[^/]+|sqlite-jdbc\\.properties"
             + "|org/sqlite/(?:core|date|javax|jdbc3|jdbc4|util)/.*"
-            + "|org/(?:dhatim/fastexcel/reader|codehaus/stax2|bouncycastle)/.*"
+            + "|org/(?:dhatim/fastexcel|codehaus/stax2|bouncycastle)/.*|com/github/rzymek/opczip/.*"
             + "|(?:org/(?:antlr|tomlj|slf4j|apache/(?:commons|pdfbox|fontbox|xmpbox))|picocli)/.*"
             + "|META-INF/(?:MANIFEST\\.MF|LICENSE|licenses/.*|maven/.*|services/.*|versions/\\d+/(?:com|org)/.*)");
 

@@ -1,0 +1,89 @@
+package org.tenthwise.app.firstarticle;
+
+import java.time.OffsetDateTime;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.tenthwise.model.firstarticle.FirstArticle;
+import org.tenthwise.model.firstarticle.FoundInRun;
+import org.tenthwise.model.gauge.Gauge;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.record.AccountLine;
+import org.tenthwise.model.record.PassStory;
+import org.tenthwise.model.record.Taken;
+import org.tenthwise.model.run.Document;
+import org.tenthwise.model.run.Entry;
+
+/** What stands behind a result: gauges, papers, people and times of all that counts, and of nothing struck out. */
+final class Behind {
+
+    private final Optional<AccountLine.Checked> checked;
+    private final Optional<PassStory> story;
+
+    Behind(FirstArticle article, FoundInRun result) {
+        this.checked = result.checked();
+        this.story = checked.flatMap(
+                of -> PassStory.of(article.runs().get(result.column()).run(), of.line()).stream()
+                        .reduce((earlier, later) -> later));
+    }
+
+    /** Marks of the gauges it was read or tried with. */
+    String gauges() {
+        return joined(Stream.concat(
+                        measuredWith(),
+                        story.stream()
+                                .flatMap(of -> of.answers().stream())
+                                .filter(Taken::counts)
+                                .flatMap(taken -> taken.setting().stream()))
+                .map(Setting::gauge)
+                .map(Gauge::id));
+    }
+
+    private Stream<Setting> measuredWith() {
+        return checked.stream()
+                .flatMap(of -> of.measured().stream())
+                .flatMap(measured -> measured.reading().setting().stream());
+    }
+
+    /** Number of the paper that proves it. */
+    String certificate() {
+        return joined(story.stream()
+                .flatMap(of -> of.documents().stream())
+                .filter(Taken::counts)
+                .map(taken -> taken.what().document())
+                .map(Document::number)
+                .filter(number -> !number.isEmpty()));
+    }
+
+    /** Who read, answered or entered it. */
+    String people() {
+        return joined(entries().stream().map(Entry::by));
+    }
+
+    /** When the last of it was entered; empty where nothing was. */
+    String last() {
+        return entries().stream()
+                .map(Entry::at)
+                .max(Comparator.comparing(OffsetDateTime::toInstant))
+                .map(OffsetDateTime::toString)
+                .orElse("");
+    }
+
+    /** Of what counts; readings are those of the instances it tells of. */
+    private List<Entry> entries() {
+        return Stream.concat(
+                        checked.stream().flatMap(of -> of.measured().stream()).map(measured -> measured.reading()
+                                .entry()),
+                        story.stream()
+                                .flatMap(of -> Stream.concat(of.answers().stream(), of.documents().stream()))
+                                .filter(Taken::counts)
+                                .map(Taken::entry))
+                .toList();
+    }
+
+    private static String joined(Stream<String> texts) {
+        return texts.distinct().collect(Collectors.joining(" "));
+    }
+}
