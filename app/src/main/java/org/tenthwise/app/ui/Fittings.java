@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import org.tenthwise.app.backup.BackupBook;
 import org.tenthwise.app.drafting.FiguresFolders;
 import org.tenthwise.app.drawing.DrawingPages;
+import org.tenthwise.app.firstarticle.ReportShelf;
 import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.handout.ViewHandout;
 import org.tenthwise.app.session.Background;
@@ -30,6 +31,7 @@ import org.tenthwise.checklists.catalogue.PlanDesk;
  * @param aside for what takes long and has no part in the ledger
  * @param handout in the language spoken when it is asked for; its work is called on the worker
  * @param views likewise
+ * @param articles the first-article reports of the store; asked on the worker
  * @param facts in the language spoken when they are asked for
  * @param backups absent for a store that is thrown away
  */
@@ -45,6 +47,7 @@ public record Fittings(
         Background aside,
         Supplier<Handout> handout,
         Supplier<ViewHandout> views,
+        ReportShelf articles,
         Sums sums,
         Supplier<AboutFacts> facts,
         Optional<BackupBook> backups,

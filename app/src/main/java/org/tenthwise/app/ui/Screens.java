@@ -23,6 +23,16 @@ import org.tenthwise.app.ui.about.LicencesView;
 import org.tenthwise.app.ui.about.LicencesViewModel;
 import org.tenthwise.app.ui.begin.BeginView;
 import org.tenthwise.app.ui.begin.BeginViewModel;
+import org.tenthwise.app.ui.article.AskReportViewModel;
+import org.tenthwise.app.ui.article.JoinedRuns;
+import org.tenthwise.app.ui.article.ReportPartViewModel;
+import org.tenthwise.app.ui.article.ReportRunsView;
+import org.tenthwise.app.ui.article.ReportRunsViewModel;
+import org.tenthwise.app.ui.article.ReportView;
+import org.tenthwise.app.ui.article.ReportViewModel;
+import org.tenthwise.app.ui.article.ReportsView;
+import org.tenthwise.app.ui.article.ReportsViewModel;
+import org.tenthwise.app.ui.article.SignReportViewModel;
 import org.tenthwise.app.ui.bench.BenchView;
 import org.tenthwise.app.ui.bench.BenchViewModel;
 import org.tenthwise.app.ui.deed.GaugeForm;
@@ -300,6 +310,51 @@ public final class Screens extends PlanScreens {
     public void findParts(Sought before, List<String> parts, List<Series> known, Consumer<Sought> found) {
         PartFindViewModel model = new PartFindViewModel(before, parts, known, words, this, found);
         shell.show(FormView.titled(words.say("history.find.title"), model.form(), words, this::back, () -> {}));
+    }
+
+    @Override
+    public void reports() {
+        shell.show(new ReportsView(new ReportsViewModel(with.articles(), tasks, words, this), words, this));
+    }
+
+    @Override
+    public void newReport() {
+        ReportPartViewModel model = new ReportPartViewModel(with.articles(), tasks, words, this);
+        shell.show(FormView.titled(words.say("report.another"), model.form(), words, this::back, model::load));
+    }
+
+    @Override
+    public void reportRuns(String part) {
+        shell.show(new ReportRunsView(new ReportRunsViewModel(part, with.articles(), tasks, words, this), words, this));
+    }
+
+    @Override
+    public void askReport(String part, List<String> runs) {
+        tasks.run(() -> shop.names().people(), people -> {
+            AskReportViewModel model = new AskReportViewModel(part, runs, people, with.articles(), tasks, words, this);
+            shell.show(FormView.titled(words.say("report.another"), model.form(), words, this::back, model::load)
+                    .about(new JoinedRuns(model)));
+        });
+    }
+
+    @Override
+    public void articleReport(String identifier) {
+        Screen report = new ReportView(
+                new ReportViewModel(identifier, with.articles(), tasks, words, this), words, pictures, this);
+        if (shell.inHand().filter(ReportsView.class::isInstance).isPresent()) {
+            shell.show(report);
+        } else {
+            showOverHome(report);
+        }
+    }
+
+    @Override
+    public void signReport(String identifier) {
+        tasks.run(() -> shop.names().people(), people -> {
+            SignReportViewModel model =
+                    new SignReportViewModel(identifier, people, with.articles(), tasks, words, this);
+            shell.show(FormView.titled(words.say("sign.title"), model.form(), words, this::back, model::load));
+        });
     }
 
     @Override

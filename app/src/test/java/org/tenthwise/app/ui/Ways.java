@@ -77,6 +77,36 @@ public class Ways implements Navigator {
     }
 
     @Override
+    public void reports() {
+        asked.add("reports");
+    }
+
+    @Override
+    public void newReport() {
+        asked.add("new report");
+    }
+
+    @Override
+    public void reportRuns(String part) {
+        asked.add("report runs " + part);
+    }
+
+    @Override
+    public void askReport(String part, List<String> runs) {
+        asked.add("ask report " + part + " " + runs);
+    }
+
+    @Override
+    public void articleReport(String identifier) {
+        asked.add("report " + identifier);
+    }
+
+    @Override
+    public void signReport(String identifier) {
+        asked.add("sign report " + identifier);
+    }
+
+    @Override
     public void plans() {
         asked.add("plans");
     }

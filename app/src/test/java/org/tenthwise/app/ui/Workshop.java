@@ -27,6 +27,12 @@ import org.tenthwise.app.export.pdf.PdfRecord;
 import org.tenthwise.app.export.pdf.RecordLayout;
 import org.tenthwise.app.export.qif.QifRecord;
 import org.tenthwise.app.export.pdf.SeriesViewPdf;
+import org.tenthwise.app.export.pdf.ReportPdf;
+import org.tenthwise.app.firstarticle.ReportCsv;
+import org.tenthwise.app.firstarticle.ReportDesk;
+import org.tenthwise.app.firstarticle.ReportFiles;
+import org.tenthwise.app.firstarticle.ReportShelf;
+import org.tenthwise.app.firstarticle.ReportWorkbook;
 import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.handout.ViewHandout;
 import org.tenthwise.app.series.SeriesSums;
@@ -98,6 +104,7 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
                 new Background(Runnable::run, Runnable::run),
                 () -> handout.apply(spoken),
                 Workshop::views,
+                articles(),
                 Handbook.sums(),
                 () -> new AboutFacts("0.1.0", "here", "there", List::of, List::of),
                 Optional.empty(),
@@ -110,6 +117,19 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
         return new ViewHandout(
                 List.of(new SeriesViewPdf(new SeriesSums(Handbook.sums()), Words.ENGLISH, Paper.A4, "Tenthwise 0.1.0")),
                 (view, as) -> Path.of(view.name() + "." + as.extension()));
+    }
+
+    /** The first-article reports of the shop, with all their forms. */
+    public ReportShelf articles() {
+        return new ReportShelf(
+                ledger,
+                CLOCK,
+                new ReportDesk("0.1.0"),
+                new ReportFiles(Stream.concat(
+                                Stream.of(new ReportPdf(words, Paper.A4), new ReportWorkbook(words)),
+                                ReportCsv.all().stream())
+                        .toList()),
+                folder.resolve("records"));
     }
 
     /** Says where a record would lie, and writes none. */

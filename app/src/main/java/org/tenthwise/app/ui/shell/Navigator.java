@@ -93,6 +93,24 @@ public interface Navigator {
      */
     void findParts(Sought before, List<String> parts, List<Series> known, Consumer<Sought> found);
 
+    /** The first-article reports there are. */
+    void reports();
+
+    /** Which part another report is on. */
+    void newReport();
+
+    /** Which closed runs of a part a report joins. */
+    void reportRuns(String part);
+
+    /** What is asked for a report on runs. */
+    void askReport(String part, List<String> runs);
+
+    /** What a report comes to; back from it leads to the reports. */
+    void articleReport(String identifier);
+
+    /** Who signs a report, and as what. */
+    void signReport(String identifier);
+
     /** The plans there are, to be made and changed. */
     void plans();
 
