@@ -38,6 +38,7 @@ public final class ReportRunsView extends Screen {
         setCenter(page);
         owns(model.runsProperty().subscribe(this::show));
         owns(model.tickedProperty().subscribe(this::show));
+        show();
     }
 
     private void show() {

@@ -88,10 +88,8 @@ public final class ReportViewModel {
         ReportWords says = new ReportWords(words);
         FirstArticle article = of.article();
         return List.of(
-                words.say(
-                        "report.row.line",
-                        words.say("report.extent", article.asked().extent()),
-                        says.arranged(article)),
+                words.say("report.extent", article.asked().extent()),
+                says.arranged(article),
                 words.say(
                         "report.on-serials",
                         words.say(
