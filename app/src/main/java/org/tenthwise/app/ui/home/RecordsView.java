@@ -26,7 +26,7 @@ public final class RecordsView extends Screen {
                 .end(shelf(RunShelf.CLOSED, words))
                 .end(shelf(RunShelf.PUT_AWAY, words))
                 .end(Key.onward("history", words.say("history.title"), navigator::history))
-                .end(Key.onward("reports", words.say("report.reports"), navigator::reports))
+                .end(Key.onward("reports", words.say("report.key"), navigator::reports))
                 .end(Key.onward("find", words.say("home.find"), model::ask)));
         setCenter(list);
         owns(list::letGo);
