@@ -34,6 +34,7 @@ public final class CommandLines {
         line.addSubcommand(new ExportRecord(with));
         line.addSubcommand(new FirstArticleReport(with));
         line.addSubcommand(new ShowHistory(with));
+        line.addSubcommand(new ShowMatters(with));
         line.addSubcommand(new VerifyKept(with));
         line.addSubcommand(new ShowKey(with));
         line.addSubcommand(new SignPdf(with));

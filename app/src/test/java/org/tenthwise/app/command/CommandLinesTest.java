@@ -27,8 +27,8 @@ class CommandLinesTest {
             delimiter = '|',
             textBlock =
                     """
-            chekc                              | There is no command "chekc". Usage: tenthwise [--store DB] [--plans DIR], or tenthwise with one of: demo, check, compare, draft, walk, export, first-article, history, verify, key, sign, import, backup, restore, salvage, compute, callout, reference.
-            --sotre=x.db                       | Unknown option: '--sotre=x.db'. Usage: tenthwise [--store DB] [--plans DIR], or tenthwise with one of: demo, check, compare, draft, walk, export, first-article, history, verify, key, sign, import, backup, restore, salvage, compute, callout, reference.
+            chekc                              | There is no command "chekc". Usage: tenthwise [--store DB] [--plans DIR], or tenthwise with one of: demo, check, compare, draft, walk, export, first-article, history, matters, verify, key, sign, import, backup, restore, salvage, compute, callout, reference.
+            --sotre=x.db                       | Unknown option: '--sotre=x.db'. Usage: tenthwise [--store DB] [--plans DIR], or tenthwise with one of: demo, check, compare, draft, walk, export, first-article, history, matters, verify, key, sign, import, backup, restore, salvage, compute, callout, reference.
             check                              | Missing required parameter: 'PLAN'. Usage: tenthwise check PLAN...
             demo here                          | Unmatched argument at index 1: 'here'. Usage: tenthwise demo [--out DIR]
             verify                             | Missing required parameter: 'PATH'. Usage: tenthwise verify PATH [--head HASH] [--trust KEY]

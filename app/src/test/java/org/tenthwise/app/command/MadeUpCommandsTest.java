@@ -19,8 +19,8 @@ class MadeUpCommandsTest extends Walking {
     /** What is typed, and what stands for a value in the guide of the commands: so in every language. */
     private static final String AS_TYPED = "tenthwise demo check walk export history verify backup restore salvage "
             + "compute callout compare draft unit general reference help version store plans backup-to backups out "
-            + "readings "
-            + "run as drawing "
+            + "readings matters view VIEW verdict "
+            + "run as drawing size WHICH across REASONS required INDEX "
             + "part serial gauge "
             + "language LANGUAGE en de person from to characteristic balloon designator head sums topic totals COMMAND "
             + "PLAN FILE LIST TEXT ISO XXX ANGLES DIR FORMAT DAY HASH KEY PATH NAME trust bundle import "
@@ -44,6 +44,7 @@ class MadeUpCommandsTest extends Walking {
                 "export",
                 "first-article",
                 "history",
+                "matters",
                 "verify",
                 "backup",
                 "restore",

@@ -108,7 +108,8 @@ class ArrowsTest {
                     "org.tenthwise.app.reference..",
                     "org.tenthwise.app.batch..",
                     "org.tenthwise.app.history..",
-                    "org.tenthwise.app.series..")
+                    "org.tenthwise.app.series..",
+                    "org.tenthwise.app.matters..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("javafx..", "org.tenthwise.app.ui..")

@@ -1,0 +1,221 @@
+package org.tenthwise.app.matters;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.tenthwise.app.matters.OpenMatter.Kind.CONCESSION;
+import static org.tenthwise.app.matters.OpenMatter.Kind.CONCESSION_LAPSED;
+import static org.tenthwise.app.matters.OpenMatter.Kind.DISPOSITION_LAPSED;
+import static org.tenthwise.app.matters.OpenMatter.Kind.DOCUMENT_TO_COME;
+import static org.tenthwise.app.matters.OpenMatter.Kind.GAUGE_IN_DOUBT;
+import static org.tenthwise.app.matters.OpenMatter.Kind.NONCONFORMANCE;
+import static org.tenthwise.app.matters.OpenMatter.Kind.RUN_NOT_COMPLETE;
+import static org.tenthwise.app.matters.OpenMatter.Kind.SIGNATURE_MISSING;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.tenthwise.app.InventedPlans;
+import org.tenthwise.app.session.RunHeader;
+import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.session.Runs;
+import org.tenthwise.app.store.MemoryLedger;
+import org.tenthwise.model.gauge.Gauge;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.ReadingDirection;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.run.Disposition;
+import org.tenthwise.model.run.Document;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Occasion;
+import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.run.StepEvent;
+
+/** Every kind of matter comes with its cause, goes when that is worked off in its run, and comes back with it. */
+class OpenMattersTest {
+
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T06:31:00Z"), ZoneOffset.ofHours(1));
+
+    private static final String LOOK =
+            """
+            [[step]]
+            number = 1
+            operation = 10
+            kind = "look"
+            name = "Edges"
+            what = "Broken."
+            """;
+
+    private static final Plan PLAN = InventedPlans.inMillimetres(LOOK);
+
+    private static final Plan WITH_PAPER = InventedPlans.inMillimetres(
+            LOOK
+                    + """
+                    [[elsewhere]]
+                    number = 2
+                    name = "Position of the holes"
+                    where = "Coordinate machine"
+                    """);
+
+    private final MemoryLedger ledger = new MemoryLedger();
+    private final Runs shop = new Runs(ledger, CLOCK);
+
+    private RunSession begun(Plan plan, String serial) throws Exception {
+        return shop.begin(new RunHeader(plan, serial, "L-1", "Lathe 4", "Setter 1"));
+    }
+
+    private List<OpenMatter.Kind> open() {
+        return open(Optional.empty(), Optional.empty());
+    }
+
+    private List<OpenMatter.Kind> open(Optional<String> part, Optional<String> person) {
+        return new OpenMatters(ledger).all(part, person).map(OpenMatter::kind).toList();
+    }
+
+    private static void strike(RunSession session) throws Exception {
+        Entry last = session.state().sheet().run().entries().stream()
+                .filter(entry -> entry.event().as(StepEvent.Answered.class).isPresent())
+                .reduce((before, after) -> after)
+                .orElseThrow();
+        session.strikeOut(last.seq(), "looked at the wrong side");
+    }
+
+    private static void dispose(RunSession session, Disposition as, String number) throws Exception {
+        assertTrue(session.dispose(as, "as agreed", "Inspector 1", number)
+                .objection()
+                .isEmpty());
+    }
+
+    @Test
+    void whatIsAcceptedWholeHasNothingOpen() throws Exception {
+        assertEquals(List.of(), open());
+        RunSession session = begun(PLAN, "1");
+        assertEquals(List.of(RUN_NOT_COMPLETE), open());
+        session.answer(Answer.YES);
+        session.close("Inspector 1", SignedAs.ACCEPTED);
+        assertEquals(List.of(), open());
+    }
+
+    @Test
+    void aRunPutAwayHasNothingOpenUntilItIsTakenUp() throws Exception {
+        RunSession session = begun(PLAN, "1");
+        session.shelf().putAway("Setter 1", "wrong part");
+        assertEquals(List.of(), open());
+        session.shelf().takeUp();
+        assertEquals(List.of(RUN_NOT_COMPLETE), open());
+    }
+
+    @Test
+    void aNonconformanceGoesWithTheNumberOfItsDocumentAndComesBackWhenThatLapses() throws Exception {
+        RunSession session = begun(PLAN, "1");
+        session.answer(Answer.NO);
+        assertEquals(List.of(NONCONFORMANCE, RUN_NOT_COMPLETE), open());
+        dispose(session, Disposition.SCRAP, "NC-7");
+        assertEquals(List.of(RUN_NOT_COMPLETE), open());
+        strike(session);
+        session.answer(Answer.NO);
+        assertEquals(List.of(NONCONFORMANCE, DISPOSITION_LAPSED, RUN_NOT_COMPLETE), open());
+    }
+
+    @Test
+    void aDispositionWithoutADocumentLeavesTheNonconformanceOpen() throws Exception {
+        RunSession session = begun(PLAN, "1");
+        session.answer(Answer.NO);
+        dispose(session, Disposition.SCRAP, "");
+        assertEquals(List.of(NONCONFORMANCE, RUN_NOT_COMPLETE), open());
+    }
+
+    @Test
+    void aConcessionStaysInTheListAndIsSaidToHaveLapsedOnceItsFindingChanges() throws Exception {
+        RunSession session = begun(PLAN, "1");
+        session.answer(Answer.NO);
+        dispose(session, Disposition.USE_AS_IS, "C-12");
+        assertEquals(List.of(CONCESSION, RUN_NOT_COMPLETE), open());
+        OpenMatter concession = new OpenMatters(ledger)
+                .all(Optional.empty(), Optional.of("inspector 1"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals("C-12", concession.number());
+        assertEquals(Optional.of(new OpenMatter.OfStep(1, "Edges")), concession.step());
+        strike(session);
+        assertEquals(List.of(CONCESSION_LAPSED, RUN_NOT_COMPLETE), open());
+        session.answer(Answer.YES);
+        assertEquals(List.of(RUN_NOT_COMPLETE), open());
+    }
+
+    @Test
+    void aDocumentIsToComeUntilItIsThereAndAgainOnceItIsStruckOut() throws Exception {
+        RunSession session = begun(WITH_PAPER, "1");
+        session.answer(Answer.YES);
+        assertEquals(List.of(DOCUMENT_TO_COME, RUN_NOT_COMPLETE), open());
+        session.goTo(2);
+        session.documents()
+                .give("CMM-9", LocalDate.parse("2026-11-20"), Document.Says.CONFORMS, "Measuring room", List.of());
+        assertEquals(List.of(RUN_NOT_COMPLETE), open());
+        Entry paper = session.state().sheet().run().last();
+        session.strikeOut(paper.seq(), "of another part");
+        assertEquals(List.of(DOCUMENT_TO_COME, RUN_NOT_COMPLETE), open());
+    }
+
+    @Test
+    void aClosedRunWantsAnAcceptanceOrARefusalThatStillHolds() throws Exception {
+        RunSession session = begun(PLAN, "1");
+        session.answer(Answer.YES);
+        session.close("Setter 1", SignedAs.MACHINED_AND_MEASURED);
+        assertEquals(List.of(SIGNATURE_MISSING), open());
+        session.sign("Inspector 1", SignedAs.ACCEPTED);
+        assertEquals(List.of(), open());
+    }
+
+    @Test
+    void aClosedRunThatWasAcceptedWantsItAgainOnceADocumentOfItIsStruckOut() throws Exception {
+        RunSession session = begun(WITH_PAPER, "1");
+        session.answer(Answer.YES);
+        session.goTo(2);
+        session.documents()
+                .give("CMM-9", LocalDate.parse("2026-11-20"), Document.Says.CONFORMS, "Measuring room", List.of());
+        Entry paper = session.state().sheet().run().last();
+        session.close("Inspector 1", SignedAs.ACCEPTED);
+        assertEquals(List.of(), open());
+        session.strikeOut(paper.seq(), "of another part");
+        assertEquals(List.of(DOCUMENT_TO_COME, RUN_NOT_COMPLETE, SIGNATURE_MISSING), open());
+    }
+
+    @Test
+    void whatIsNotInARunIsNoOpenMatter() throws Exception {
+        Plan plan = InventedPlans.inMillimetres(
+                LOOK + LOOK.replace("number = 1", "number = 2").replace("Edges", "Mark") + "when = [\"first\"]\n");
+        RunSession session =
+                shop.begin(new RunHeader(plan, "2", "L-1", "Lathe 4", "Setter 1").begunFor(Occasion.inProcess(2)));
+        session.answer(Answer.YES);
+        session.close("Inspector 1", SignedAs.ACCEPTED);
+        assertEquals(List.of(), open());
+    }
+
+    @Test
+    void aGaugeFoundWrongIsInDoubtUntilItIsToldOf() throws Exception {
+        Event told = new Event.GaugeKnown(
+                new Gauge("BG-4", GaugeKind.BORE_GAUGE, Optional.of(ReadingDirection.FALLS_WITH_SIZE)));
+        OffsetDateTime now = OffsetDateTime.now(CLOCK);
+        Entry known = ledger.append(Entry.SHOP, now, "Setter 1", List.of(told)).get(0);
+        assertEquals(List.of(), open());
+        ledger.append(Entry.SHOP, now, "Setter 1", List.of(new Event.StruckOut(known.seq(), "counts the other way")));
+        assertEquals(List.of(GAUGE_IN_DOUBT), open());
+        ledger.append(Entry.SHOP, now, "Setter 1", List.of(told));
+        assertEquals(List.of(), open());
+    }
+
+    @Test
+    void theListIsOfOnePartOrOnePersonWhereThatIsAsked() throws Exception {
+        begun(PLAN, "1");
+        assertEquals(List.of(RUN_NOT_COMPLETE), open(Optional.of("t-1"), Optional.of("Setter 1")));
+        assertEquals(List.of(), open(Optional.of("T-2"), Optional.empty()));
+        assertEquals(List.of(), open(Optional.empty(), Optional.of("Setter 2")));
+    }
+}
