@@ -11,6 +11,10 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import javafx.application.Platform;
+import org.tenthwise.app.bundle.BundleCheck;
+import org.tenthwise.app.receiving.TrustedStations;
+import org.tenthwise.app.receiving.Receiving;
+import org.tenthwise.app.receiving.BundleFolders;
 import org.tenthwise.app.backup.BackupBook;
 import org.tenthwise.app.backup.BackupWords;
 import org.tenthwise.app.backup.Backups;
@@ -173,6 +177,12 @@ final class Wiring {
                                         .<DrawingPages>map(FolderOfDrawings::new)
                                         .orElse(DrawingPages.NONE),
                                 figures(place),
+                                new Receiving(
+                                        ledger,
+                                        new BundleCheck(making()),
+                                        TrustedStations.of(place.store(), List.of()),
+                                        clock),
+                                bundles(place),
                                 aside("drawing"),
                                 () -> handout(ledger, place, viewer),
                                 () -> views(ledger, place),
@@ -283,6 +293,18 @@ final class Wiring {
         return new FiguresFolders(Stream.concat(
                         place.plans().stream(),
                         Stream.of(place.store().toAbsolutePath().resolveSibling("")))
+                .map(folder -> folder.toAbsolutePath().normalize())
+                .distinct()
+                .toList());
+    }
+
+    /** The one with the store, that of plans, and the one backups go to: a stick, as a rule. */
+    private BundleFolders bundles(ClientPaths place) {
+        return new BundleFolders(Stream.of(
+                        Stream.of(place.store().toAbsolutePath().resolveSibling("")),
+                        place.plans().stream(),
+                        place.care().flatMap(care -> backupBook(care).settings().folder()).stream())
+                .flatMap(folders -> folders)
                 .map(folder -> folder.toAbsolutePath().normalize())
                 .distinct()
                 .toList());

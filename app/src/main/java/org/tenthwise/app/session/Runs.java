@@ -5,6 +5,8 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.Optional;
+import org.tenthwise.app.history.RunShelf;
 import org.tenthwise.app.history.History;
 import org.tenthwise.app.history.RunQuery;
 import org.tenthwise.app.history.RunSummary;
@@ -100,6 +102,19 @@ public final class Runs {
     public RunSession open(String run) {
         List<Entry> entries = ledger.entries(run);
         return new RunSession(ledger, clock, new GaugeRack(ledger), steps, planOf(ledger, new Run(entries)), entries);
+    }
+
+    /** How a run that was made elsewhere came in; absent for one that was made here. */
+    public Optional<CameFrom> cameFrom(String run) {
+        return CameFrom.of(ledger, run);
+    }
+
+    /** Whether this is a desk at which runs of other stations are looked at, and none of its own is open. */
+    public boolean isDesk() {
+        return !ledger.origins().isEmpty()
+                && history()
+                        .runs(new RunQuery(RunShelf.OPEN, Optional.empty(), "", Optional.empty(), 1))
+                        .isEmpty();
     }
 
     public Sheet sheet(String run) {

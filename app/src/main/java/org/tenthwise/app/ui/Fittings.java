@@ -4,6 +4,8 @@ import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
+import org.tenthwise.app.receiving.Receiving;
+import org.tenthwise.app.receiving.BundleFolders;
 import org.tenthwise.app.backup.BackupBook;
 import org.tenthwise.app.drafting.FiguresFolders;
 import org.tenthwise.app.drawing.DrawingPages;
@@ -28,6 +30,8 @@ import org.tenthwise.checklists.catalogue.PlanDesk;
  * @param desk where plans are made; absent where there is no folder of plans
  * @param drawings pages of the drawings; asked on the worker of {@code aside}
  * @param figures where tables of figures lie
+ * @param receiving takes bundles of other stations in; asked on the worker
+ * @param bundles where those lie
  * @param aside for what takes long and has no part in the ledger
  * @param handout in the language spoken when it is asked for; its work is called on the worker
  * @param views likewise
@@ -44,6 +48,8 @@ public record Fittings(
         Optional<PlanDesk> desk,
         DrawingPages drawings,
         FiguresFolders figures,
+        Receiving receiving,
+        BundleFolders bundles,
         Background aside,
         Supplier<Handout> handout,
         Supplier<ViewHandout> views,

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.tenthwise.app.ui.home.TakeInViewModel;
 import org.tenthwise.app.bench.Bench;
 import org.tenthwise.app.history.RunShelf;
 import org.tenthwise.app.reference.Comparison;
@@ -104,12 +105,18 @@ public final class Screens extends PlanScreens {
         this.forms = new StepForms(words, this, with.clock());
     }
 
-    /** Opens the client at home; over it lies, for a shop that is new, how one begins. */
+    /** Opens the client at home; over it lie at a desk the records, and for a shop that is new, how one begins. */
     public void open() {
         home();
-        tasks.run(() -> shop.names().isNew(), isNew -> {
-            if (isNew) {
-                guide();
+        tasks.run(() -> shop.isDesk(), isDesk -> {
+            if (isDesk) {
+                records();
+            } else {
+                tasks.run(() -> shop.names().isNew(), isNew -> {
+                    if (isNew) {
+                        guide();
+                    }
+                });
             }
         });
     }
@@ -355,6 +362,12 @@ public final class Screens extends PlanScreens {
                     new SignReportViewModel(identifier, people, with.articles(), tasks, words, this);
             shell.show(FormView.titled(words.say("sign.title"), model.form(), words, this::back, model::load));
         });
+    }
+
+    @Override
+    public void takeIn() {
+        TakeInViewModel model = new TakeInViewModel(with.receiving(), with.bundles(), shop, tasks, words, this);
+        shell.show(FormView.titled(words.say("take-in.title"), model.form(), words, this::back, model::load));
     }
 
     @Override

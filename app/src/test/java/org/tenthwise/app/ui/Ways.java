@@ -67,6 +67,11 @@ public class Ways implements Navigator {
     }
 
     @Override
+    public void takeIn() {
+        // nothing comes of it here
+    }
+
+    @Override
     public void figures(RunSession session, Path file, FiguresReport report) {
         asked.add("figures " + file.getFileName() + " " + report);
     }

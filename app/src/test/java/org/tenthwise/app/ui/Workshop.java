@@ -1,5 +1,11 @@
 package org.tenthwise.app.ui;
 
+import java.util.Locale;
+import org.tenthwise.app.bundle.Making;
+import org.tenthwise.app.bundle.BundleCheck;
+import org.tenthwise.app.receiving.TrustedStations;
+import org.tenthwise.app.receiving.Receiving;
+import org.tenthwise.app.receiving.BundleFolders;
 import org.tenthwise.app.export.Records;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -101,6 +107,8 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
                 Optional.of(new PlanDesk(folder.resolve("plans"))),
                 new FolderOfDrawings(folder.resolve("plans")),
                 new FiguresFolders(List.of(folder.resolve("plans"))),
+                receiving(),
+                bundles(),
                 new Background(Runnable::run, Runnable::run),
                 () -> handout.apply(spoken),
                 Workshop::views,
@@ -130,6 +138,24 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
                                 ReportCsv.all().stream())
                         .toList()),
                 folder.resolve("records"));
+    }
+
+    /** Takes bundles in, those of anybody. */
+    public Receiving receiving() {
+        return new Receiving(
+                ledger,
+                new BundleCheck(new Making(language -> List.of(new CsvRecord(), new JsonRecord()), Locale.UK, "0.1.0")),
+                TrustedStations.of(folder.resolve("shop.db"), List.of()),
+                CLOCK);
+    }
+
+    /** Bundles lie beside the ledger. */
+    public BundleFolders bundles() {
+        return new BundleFolders(List.of(folder));
+    }
+
+    public Ledger ledger() {
+        return ledger;
     }
 
     /** Says where a record would lie, and writes none. */

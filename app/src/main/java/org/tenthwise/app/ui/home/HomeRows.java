@@ -105,7 +105,7 @@ final class HomeRows {
                         pictures.fixed(
                                 new VerdictMark(standing, words.say("verdict", standing)), MARK, MARK, Role.SHEET)));
         stands.setAlignment(Pos.CENTER_LEFT);
-        if (!run.place().isEmpty() && !isLarge()) {
+        if (!run.place().isEmpty() && (!isLarge() || run.summary().run().isImported())) {
             said.getChildren().add(Texts.label(run.place(), "body", "second"));
         }
         run.summary().plan().ifPresent(plan -> said.getChildren().add(checks(run, plan, checksWidth)));

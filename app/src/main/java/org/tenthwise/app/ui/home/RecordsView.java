@@ -1,6 +1,7 @@
 package org.tenthwise.app.ui.home;
 
 import java.util.Optional;
+import javafx.scene.layout.HBox;
 import org.tenthwise.app.history.RunShelf;
 import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.keys.Key;
@@ -29,7 +30,16 @@ public final class RecordsView extends Screen {
                 .end(Key.onward("reports", words.say("report.key"), navigator::reports))
                 .end(Key.onward("find", words.say("home.find"), model::ask)));
         setCenter(list);
+        setBottom(foot(words, navigator));
         owns(list::letGo);
+    }
+
+    private static HBox foot(Words words, Navigator navigator) {
+        Key takeIn = Key.onward("take-in", words.say("take-in.title"), navigator::takeIn);
+        HBox foot = new HBox(takeIn.shared());
+        foot.getStyleClass().addAll("on-paper", "lined-above", "home-foot");
+        foot.setMinHeight(USE_PREF_SIZE);
+        return foot;
     }
 
     private Key shelf(RunShelf shelf, Words words) {

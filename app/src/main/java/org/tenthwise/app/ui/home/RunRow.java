@@ -3,6 +3,7 @@ package org.tenthwise.app.ui.home;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
+import org.tenthwise.app.history.RunName;
 import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.history.RunSummary;
 import org.tenthwise.app.history.StepSummary;
@@ -49,7 +50,7 @@ public record RunRow(
     static RunRow of(RunSummary summary, When when, Words words) {
         RunFacts run = summary.run();
         String where = ofKind(run, where(summary, words), words);
-        String place = run.open() ? operation(summary, words) : words.say("home.shut", run.shelf());
+        String place = run.open() ? operation(summary, words) : shut(run, words);
         String serial = words.say("home.serial", run.serial());
         String revision = words.say("home.revision", run.revision());
         return new RunRow(
@@ -73,6 +74,14 @@ public record RunRow(
                         words.sentence(new OccasionWords(words)
                                 .kind(run.kind().purpose(), run.kind().piece())),
                         where);
+    }
+
+    private static String shut(RunFacts run, Words words) {
+        String lies = words.say("home.shut", run.shelf());
+        return RunName.of(run.id())
+                .origin()
+                .map(sign -> words.say("home.from", lies, sign))
+                .orElse(lies);
     }
 
     private static Optional<VerdictKind> standing(RunSummary summary) {

@@ -215,6 +215,7 @@ public final class RecordView extends SidedScreen {
                         way("hand-over", Key.Kind.PLAIN, words.say("sheet.hand-over"), model::handOver),
                         way("sign", Key.Kind.PLAIN, words.say("sheet.sign"), model::sign),
                         way("go-on", Key.Kind.COMMIT, words.say("home.go-on"), model::goOn));
+            case NOTHING -> List.of();
             case LOOK -> List.of(way("go-on", Key.Kind.PLAIN, words.say("home.look"), model::goOn));
             case DOCUMENTS ->
                 List.of(

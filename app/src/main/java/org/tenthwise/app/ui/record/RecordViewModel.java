@@ -13,6 +13,9 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableValue;
+import org.tenthwise.app.bundle.BundleFile;
+import org.tenthwise.app.session.CameFrom;
+import org.tenthwise.app.history.RunName;
 import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.session.RunSession;
@@ -45,6 +48,7 @@ public final class RecordViewModel {
     private final Navigator navigator;
     private final ReadOnlyObjectWrapper<Optional<Sheet>> sheet = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper written = new ReadOnlyStringWrapper("");
+    private Optional<CameFrom> from = Optional.empty();
     private Optional<Path> file = Optional.empty();
     private final Settling again;
     private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper(false);
@@ -84,12 +88,16 @@ public final class RecordViewModel {
         LOOK,
         SIGN_AGAIN,
         /** Closed, and part of it is proven elsewhere, by documents that come later. */
-        DOCUMENTS
+        DOCUMENTS,
+        /** Made at another station, where whatever is added is entered. */
+        NOTHING
     }
 
     /** What can be done with the run; before it was loaded as with one that is closed. */
     public ObservableValue<RecordWays> onwardsValue() {
-        return sheet.map(kept -> kept.map(RecordViewModel::onwards).orElse(RecordWays.SIGN_AGAIN));
+        return sheet.map(kept -> RunName.of(run).isImported()
+                ? RecordWays.NOTHING
+                : kept.map(RecordViewModel::onwards).orElse(RecordWays.SIGN_AGAIN));
     }
 
     private static RecordWays onwards(Sheet kept) {
@@ -131,6 +139,11 @@ public final class RecordViewModel {
         Event.Begun begun = kept.run().begun();
         Dates dates = new Dates(words);
         List<String> facts = new ArrayList<>();
+        from.ifPresent(came -> facts.add(words.say(
+                came.signerKnown() ? "sheet.came" : "sheet.came-unknown",
+                came.sign(),
+                dates.dayAndHour(came.at()),
+                came.by())));
         facts.add(words.say(
                 "sheet.begun",
                 dates.dayAndHour(kept.run().entries().get(0).at()),
@@ -195,7 +208,14 @@ public final class RecordViewModel {
     }
 
     public void load() {
-        tasks.run(() -> shop.sheet(run), this::loaded);
+        tasks.run(() -> new Loaded(shop.sheet(run), shop.cameFrom(run)), this::loaded);
+    }
+
+    private record Loaded(Sheet sheet, Optional<CameFrom> from) {}
+
+    private void loaded(Loaded now) {
+        from = now.from();
+        loaded(now.sheet());
     }
 
     /** A file of what stood there before is no longer the record. */
@@ -210,9 +230,11 @@ public final class RecordViewModel {
         sheet.set(Optional.of(kept));
     }
 
-    /** What the record can be handed out as. */
+    /** What the record can be handed out as; a bundle is made where the run was. */
     public List<RecordFormat> formats() {
-        return handout.formats();
+        return handout.formats().stream()
+                .filter(as -> !RunName.of(run).isImported() || !as.extension().equals(BundleFile.ENDING))
+                .toList();
     }
 
     /** The pages as they are printed. */

@@ -2,6 +2,7 @@ package org.tenthwise.app.ui.shell;
 
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
+import org.tenthwise.app.store.NotImported;
 import org.tenthwise.app.export.CouldNotExport;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.Reply;
@@ -77,6 +78,9 @@ public final class LedgerTasks {
         }
         if (failure instanceof CouldNotExport why) {
             return told("errand.not-exported", words.say(why.why()));
+        }
+        if (failure instanceof NotImported why) {
+            return told("errand.not-imported", words.say(why.why()));
         }
         if (failure instanceof Refused why) {
             return told("errand.refused", words.say(why.why()));

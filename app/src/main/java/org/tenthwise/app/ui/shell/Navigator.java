@@ -111,6 +111,9 @@ public interface Navigator {
     /** Who signs a report, and as what. */
     void signReport(String identifier);
 
+    /** Which bundle of another station is taken in. */
+    void takeIn();
+
     /** The plans there are, to be made and changed. */
     void plans();
 

@@ -1,0 +1,18 @@
+package org.tenthwise.app.ui;
+
+import org.tenthwise.app.text.TestLanguage;
+
+/** The same screens in a language that is not English and a third longer: nothing is left in English or cut off. */
+class MadeUpDeskScreenTest extends DeskScreenTest {
+
+    @Override
+    protected TestLanguage language() {
+        return TestLanguage.MADE_UP;
+    }
+
+    /** Names of files. */
+    @Override
+    protected String data() {
+        return "tmp junit tenthwise";
+    }
+}
