@@ -63,8 +63,9 @@ final class SafeXml {
         return e.getLocation() == null ? 1 : Math.max(1, e.getLocation().getLineNumber());
     }
 
+    /** That of the JDK, whatever else is there: its settings are known. */
     private static XMLInputFactory factory() {
-        XMLInputFactory factory = XMLInputFactory.newInstance();
+        XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
         factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
         factory.setProperty(XMLInputFactory.IS_COALESCING, true);

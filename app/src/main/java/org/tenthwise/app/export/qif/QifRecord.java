@@ -35,7 +35,7 @@ public final class QifRecord implements RecordFormat {
     public void write(Evidence evidence, OutputStream out) throws IOException {
         Writer writer = new OutputStreamWriter(out, UTF_8);
         try {
-            XMLStreamWriter xml = XMLOutputFactory.newInstance().createXMLStreamWriter(writer);
+            XMLStreamWriter xml = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(writer);
             writer.write("<?xml version=\"1.0\" encoding=\"UTF-8\"?>");
             QifDocument.of(evidence).write(xml, 0);
             xml.flush();

@@ -21,7 +21,7 @@ import org.w3c.dom.NodeList;
 import org.xml.sax.SAXException;
 
 /** A document as it was written, read by nothing but what the JDK has for XML: paths are of names without a prefix. */
-final class QifFile {
+public final class QifFile {
 
     private final String text;
     private final Document document;
@@ -41,7 +41,7 @@ final class QifFile {
         }
     }
 
-    static QifFile of(Evidence evidence) {
+    public static QifFile of(Evidence evidence) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
             new QifRecord().write(evidence, out);
@@ -56,7 +56,7 @@ final class QifFile {
     }
 
     /** Text of the first node at a path; empty where there is none. */
-    String at(String path) {
+    public String at(String path) {
         try {
             return XPathFactory.newInstance().newXPath().evaluate(path, document);
         } catch (XPathExpressionException e) {
@@ -65,7 +65,7 @@ final class QifFile {
     }
 
     /** Texts of all nodes at a path, in their order. */
-    List<String> all(String path) {
+    public List<String> all(String path) {
         try {
             NodeList nodes =
                     (NodeList) XPathFactory.newInstance().newXPath().evaluate(path, document, XPathConstants.NODESET);
@@ -87,7 +87,7 @@ final class QifFile {
      * What is against the document by the schemas, and by what the schemas let through: a count that is not that of the
      * list, a greatest id that is none, no units, an uncertainty of which half is said.
      */
-    List<String> faults() {
+    public List<String> faults() {
         List<String> faults = new ArrayList<>(QifSchema.faults(text));
         NodeList all = document.getElementsByTagName("*");
         long greatest = 0;
