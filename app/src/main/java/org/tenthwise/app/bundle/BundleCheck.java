@@ -16,6 +16,7 @@ import java.util.Set;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.export.RecordCheck;
 import org.tenthwise.app.export.RecordFormat;
+import org.tenthwise.app.export.pdf.PdfContent;
 import org.tenthwise.app.store.EntryText;
 import org.tenthwise.app.store.Seals;
 import org.tenthwise.app.store.StoredEntry;
@@ -109,12 +110,17 @@ public final class BundleCheck {
                         Optional.ofNullable(formats.get(file.name().substring(stem.length())));
                 if (format.isEmpty()) {
                     notMade.add(file.name());
-                } else if (!Arrays.equals(BundleMaker.bytes(format.get(), evidence), bundle.bytes(file.name()))) {
+                } else if (!isSame(BundleMaker.bytes(format.get(), evidence), bundle.bytes(file.name()))) {
                     return Optional.of(Message.of("bundle.not-what-comes-out", file.name()));
                 }
             }
         }
         return Optional.empty();
+    }
+
+    /** What is packed may be packed in another way by another Java. */
+    private static boolean isSame(byte[] made, byte[] there) {
+        return Arrays.equals(made, there) || PdfContent.isSame(made, there);
     }
 
     /** Absent where the entries are those of no run. */

@@ -1,7 +1,10 @@
 package org.tenthwise.app.export.pdf;
 
+import java.util.List;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
 
 /** What the record rests on, and how to find out whether it still holds. */
 final class ProofSection {
@@ -43,10 +46,21 @@ final class ProofSection {
                         "record.run-head",
                         evidence.head().place(),
                         evidence.head().hash()));
+        fact("record.proof.seal", seal());
         fact("record.proof.stands", RecordContext.time(evidence.stands()));
         fact("record.proof.tool", evidence.tool());
         flow.down(6);
         flow.text(matter.say("record.proof.how"), Style.TEXT, PageFlow.LEFT, PageFlow.WIDTH);
+    }
+
+    /** By which key the run is sealed, where the last that was entered is a seal. */
+    private String seal() {
+        List<Entry> entries = matter.sheet().run().entries();
+        return entries.get(entries.size() - 1)
+                .event()
+                .as(Event.Sealed.class)
+                .map(Event.Sealed::fingerprint)
+                .orElseGet(() -> matter.say("record.proof.not-sealed"));
     }
 
     private void fact(String key, String words) {
