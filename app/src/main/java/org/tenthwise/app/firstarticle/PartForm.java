@@ -120,6 +120,11 @@ public final class PartForm {
         return fields;
     }
 
+    /** Signature and date at the foot of the second and the third form, which the earlier edition has. */
+    public List<Filled> signedAtFoot(int form) {
+        return isOfC() || form == 1 ? List.of() : signed(form == 2 ? 14 : 12, "signature", ReportRole.VERIFIED);
+    }
+
     private List<Filled> signed(int number, String key, ReportRole role) {
         Optional<Entry> signature = report.kept().flatMap(kept -> kept.signedAs(role));
         return List.of(

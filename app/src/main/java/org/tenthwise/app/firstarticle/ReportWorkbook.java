@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.time.Instant;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.zip.ZipEntry;
@@ -71,7 +72,10 @@ public final class ReportWorkbook implements ReportFormat {
                 said.state(report.article()))) {
             cell(sheet, row++, 0, line, true);
         }
-        for (PartForm.Filled filled : new PartForm(report, words).head()) {
+        PartForm part = new PartForm(report, words);
+        List<PartForm.Filled> fields = new ArrayList<>(part.head());
+        fields.addAll(part.signedAtFoot(form));
+        for (PartForm.Filled filled : fields) {
             cell(sheet, row, 0, filled.field().head(words), true);
             cell(sheet, row++, 1, filled.value(), false);
         }

@@ -112,6 +112,7 @@ final class FormPages {
     private void second() {
         sheet.begin(() -> head(2));
         new FormRows(sheet, words, PRODUCTS).add(new ProductForm(article, words).table());
+        foot(2);
     }
 
     private void third() {
@@ -125,6 +126,15 @@ final class FormPages {
             shares.addAll(BEHIND_RESULTS);
             new FormRows(sheet, words, shares).add(form.printed(from, to));
             sheet.down(10);
+        }
+        foot(3);
+    }
+
+    private void foot(int form) {
+        List<PartForm.Filled> fields = part.signedAtFoot(form);
+        if (!fields.isEmpty()) {
+            sheet.down(8);
+            grid.row(fields);
         }
     }
 

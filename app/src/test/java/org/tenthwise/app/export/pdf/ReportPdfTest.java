@@ -1,6 +1,7 @@
 package org.tenthwise.app.export.pdf;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
@@ -68,10 +69,13 @@ class ReportPdfTest {
         assertTrue(text.contains("4 FAIR number"), text);
         assertTrue(text.contains("19 Signature"), text);
         assertTrue(text.contains("14 Additional data"), text);
+        assertTrue(text.contains("14 Signature Inspector 1"), text);
+        assertTrue(text.contains("12 Signature Inspector 1"), text);
         String c = text(pdf(Reports.of(part, ReportAsked.Edition.C, part.passingReadings()), Locale.ENGLISH, Paper.A4));
         assertTrue(c.contains("4 FAIR identifier"), c);
         assertTrue(c.contains("20 FAIR verified by"), c);
         assertTrue(c.contains("12 Additional data"), c);
+        assertFalse(c.contains("Signature"), c);
     }
 
     @Test
