@@ -79,6 +79,21 @@ public final class QifFile {
         }
     }
 
+    /** Names of all elements at a path. */
+    List<String> names(String path) {
+        try {
+            NodeList nodes =
+                    (NodeList) XPathFactory.newInstance().newXPath().evaluate(path, document, XPathConstants.NODESET);
+            List<String> names = new ArrayList<>();
+            for (int i = 0; i < nodes.getLength(); i++) {
+                names.add(nodes.item(i).getNodeName());
+            }
+            return names;
+        } catch (XPathExpressionException e) {
+            throw new IllegalArgumentException(path, e);
+        }
+    }
+
     int count(String path) {
         return all(path).size();
     }
