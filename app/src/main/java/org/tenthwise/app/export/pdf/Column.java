@@ -16,6 +16,11 @@ record Column(String head, double left, double width, boolean toRight) {
         return new Column(head, right - width, width, true);
     }
 
+    /** The same further to the right. */
+    Column moved(double right) {
+        return new Column(head, left + right, width, toRight);
+    }
+
     double right() {
         return left + width;
     }

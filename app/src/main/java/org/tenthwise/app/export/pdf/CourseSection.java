@@ -1,10 +1,12 @@
 package org.tenthwise.app.export.pdf;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.tenthwise.app.text.Course;
 import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.StepEvent;
 
-/** The run from its beginning to its end, all but readings and answers, in the order it happened. */
+/** What happened in the run besides what stands with its checks, in the order it happened. */
 final class CourseSection {
 
     private static final Column ENTRY = Column.words("record.column.entry", PageFlow.LEFT, 38);
@@ -21,19 +23,35 @@ final class CourseSection {
     }
 
     void add() {
-        flow.need(200);
+        flow.need(110);
         flow.heading(matter.say("record.course"));
         head();
         for (Course.Told told :
                 new Course(matter.words()).of(matter.plan(), matter.sheet().run())) {
             Entry entry = told.entry();
+            if (isOfACheck(entry)) {
+                continue;
+            }
             new Row(flow.wrapping())
                     .text(ENTRY, String.valueOf(entry.seq()), Style.SMALL)
-                    .text(WHAT, told.sentence(), Style.TEXT)
+                    .text(WHAT, told.sentence(), Style.CELL)
                     .text(BY, entry.by(), Style.SMALL)
                     .text(WHEN, RecordContext.time(entry.at()), Style.SMALL)
                     .into(flow, this::head);
         }
+    }
+
+    /** Whether it stands with its check already, or among what was signed. */
+    private static boolean isOfACheck(Entry entry) {
+        return entry.event()
+                .as(StepEvent.class)
+                .filter(event -> event.step() != 0)
+                .filter(event -> Stream.of(
+                                StepEvent.DoubtFlagged.class,
+                                StepEvent.NoteMade.class,
+                                StepEvent.DispositionSigned.class)
+                        .anyMatch(kind -> entry.event().as(kind).isPresent()))
+                .isPresent();
     }
 
     private void head() {

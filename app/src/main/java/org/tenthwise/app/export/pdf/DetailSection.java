@@ -1,8 +1,12 @@
 package org.tenthwise.app.export.pdf;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.tenthwise.app.text.DrawingWords;
+import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.app.picture.Frame;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.Pictures;
@@ -13,20 +17,21 @@ import org.tenthwise.model.record.Line;
 /** Everything about one characteristic: what was asked, its picture, every pass, every reading, every word about it. */
 final class DetailSection {
 
-    private static final double PICTURE_WIDTH = 316;
-    private static final double PICTURE_HEIGHT = 216;
-    /** For the part alone. */
-    private static final double LOW_PICTURE_HEIGHT = 132;
-
+    private static final double PICTURE_WIDTH = 250;
+    private static final double PICTURE_HEIGHT = 150;
     private static final double FACTS_WIDTH = PageFlow.WIDTH - PICTURE_WIDTH - 16;
-    private static final double NAME_WIDTH = 92;
-    private static final double LEAST_AT_A_FOOT = 150;
-    /** A fact of so many lines is not parted. */
-    private static final int LINES_TOGETHER = 4;
+    private static final double LEAST_AT_A_FOOT = 90;
+    /** The heading over a picture. */
+    private static final double HEADING = 34;
 
-    /** The heading over a picture, its verdict on two lines. */
-    private static final double HEADING = 86;
+    private static final double LEADING = 14;
+    /** So many readings are told as soon as they are drawn. */
+    private static final int FEW = 2;
 
+    /** A fact of so many letters is told once. */
+    private static final int LONG = 90;
+
+    private final Map<String, Integer> told = new HashMap<>();
     private final RecordContext matter;
     private final PageFlow flow;
 
@@ -36,25 +41,31 @@ final class DetailSection {
     }
 
     void add(Line line) {
-        flow.need(picture(line).isPresent() ? HEADING + height(line) : LEAST_AT_A_FOOT);
-        flow.down(14);
+        flow.need(picture(line).isPresent() ? HEADING + PICTURE_HEIGHT : LEAST_AT_A_FOOT);
+        flow.down(9);
         heading(line);
         Page named = facts(line);
         new PassTable(matter, flow, line, named).add();
     }
 
     private void heading(Line line) {
+        VerdictKind standing = line.finding().verdict().standing();
         flow.rule(Strokes.THICK, Role.INK);
-        flow.down(5);
-        double left = PageFlow.LEFT + 34;
-        flow.write(String.valueOf(line.step().number()), Style.NAME, PageFlow.LEFT, flow.y());
-        flow.text(line.step().name(), Style.NAME, left, PageFlow.RIGHT - left);
-        flow.down(2);
-        flow.shape(line.finding().verdict().standing(), 9, Style.STRONG, 7);
-        flow.text(verdict(line), Style.STRONG, left, PageFlow.RIGHT - left);
-        flow.down(5);
-        flow.rule(Strokes.THIN, Role.INK);
-        flow.down(6);
+        flow.down(4);
+        double left = PageFlow.LEFT + 46;
+        flow.write(String.valueOf(line.step().number()), Style.STRONG, PageFlow.LEFT, flow.y());
+        flow.shape(standing, 34, Style.STRONG, 6);
+        new RunIn(flow.wrapping())
+                .add(line.step().name(), Style.STRONG)
+                .add(
+                        DrawingWords.apart(line.step())
+                                .map(new DrawingWords(matter.words())::balloon)
+                                .orElse(""),
+                        Style.SMALL)
+                .add(matter.aside(line.step()), Style.SMALL)
+                .add(verdict(line), Style.BOLD.in(VerdictRole.of(standing)))
+                .into(flow, left, PageFlow.RIGHT - left, Style.STRONG.leading());
+        flow.down(4);
     }
 
     /** The verdict as a sentence, with the size and what was signed. */
@@ -72,64 +83,44 @@ final class DetailSection {
     }
 
     /**
-     * The facts on the left, the picture on the right; those that begin below it have the whole width.
+     * The facts run on from one to the next, on the left where there is a picture on the right.
      *
      * @return the last leaf that names the characteristic
      */
     private Page facts(Line line) {
         Optional<Picture> picture = picture(line);
-        double height = height(line);
-        if (picture.isPresent()) {
-            flow.need(height);
-        }
         double top = flow.y();
         Page leaf = flow.leaf();
-        picture.ifPresent(drawn -> leaf.add(drawing -> drawn.draw(
-                drawing.inset(new Point(PageFlow.RIGHT - PICTURE_WIDTH, top), Frame.print(PICTURE_WIDTH, height)))));
-        Page named = leaf;
-        String name = "";
+        picture.ifPresent(drawn -> leaf.add(drawing -> drawn.draw(drawing.inset(
+                new Point(PageFlow.RIGHT - PICTURE_WIDTH, top), Frame.print(PICTURE_WIDTH, PICTURE_HEIGHT)))));
+        RunIn said = new RunIn(flow.wrapping());
         for (Facts.Fact fact : new Facts(matter).of(line)) {
-            boolean beside = picture.isPresent() && leaf == flow.leaf() && flow.y() < top + height;
-            double width = (beside ? FACTS_WIDTH : PageFlow.WIDTH) - NAME_WIDTH;
-            name = fact.name().isEmpty() ? name : fact.name();
-            flow.need(together(fact, width));
-            boolean goesOn = flow.leaf() != named;
-            if (goesOn) {
-                flow.text(matter.named(line.step()), Style.SMALL_BOLD, PageFlow.LEFT, PageFlow.WIDTH);
-                flow.down(2);
-                named = flow.leaf();
-            }
-            flow.write(goesOn ? name : fact.name(), Style.SMALL, PageFlow.LEFT, flow.y());
-            flow.text(
-                    fact.words(), Style.TEXT, PageFlow.LEFT + NAME_WIDTH, goesOn ? PageFlow.WIDTH - NAME_WIDTH : width);
-            flow.down(3);
+            said.add(fact.name(), Style.SMALL_BOLD).add(once(fact, line), Style.CELL);
         }
+        said.into(flow, PageFlow.LEFT, picture.isPresent() ? FACTS_WIDTH : PageFlow.WIDTH, LEADING);
         if (picture.isPresent() && leaf == flow.leaf()) {
-            flow.down(Math.max(0, top + height - flow.y()));
+            flow.down(Math.max(0, top + PICTURE_HEIGHT - flow.y()));
         }
-        flow.down(6);
-        return named;
+        flow.down(4);
+        return leaf;
     }
 
-    /** A short fact stays on one page; a long one begins where there is room for a line. */
-    private double together(Facts.Fact fact, double width) {
-        int lines = flow.wrapping().lines(fact.words(), Style.TEXT, width).size();
-        return Style.TEXT.leading() * (lines <= LINES_TOGETHER ? lines : 1);
+    /** The fact, or under which check it stands already. */
+    private String once(Facts.Fact fact, Line line) {
+        boolean isLong = fact.words().length() > LONG;
+        int number = isLong ? told.merge(fact.words(), line.step().number(), Math::min) : 0;
+        return isLong && number != line.step().number()
+                ? matter.say("record.as-under", number)
+                : matter.words().sentence(fact.words());
     }
 
-    private static double height(Line line) {
-        return line.step().check().slots().isEmpty() && !line.step().check().isTakenElsewhere()
-                ? LOW_PICTURE_HEIGHT
-                : PICTURE_HEIGHT;
-    }
-
-    /**
-     * None for something that is only asked and has no place on the part: the part alone would say nothing about it.
-     */
+    /** Only where it says more than the figures: a turn, several places or rounds, or what is not as it is to be. */
     private Optional<Picture> picture(Line line) {
-        boolean nowhere = line.step().check().slots().isEmpty()
-                && !line.step().check().isTakenElsewhere()
-                && line.step().mark().isEmpty();
-        return nowhere ? Optional.empty() : new Pictures(matter.words()).of(matter.sheet(), line);
+        long read =
+                line.passes().stream().mapToLong(pass -> pass.readings().size()).sum();
+        boolean says = line.finding().asTurn().isPresent()
+                || read > FEW
+                || read > 0 && !line.finding().verdict().passed();
+        return says ? new Pictures(matter.words()).of(matter.sheet(), line) : Optional.empty();
     }
 }

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.tenthwise.app.text.Advice;
-import org.tenthwise.app.text.DrawingWords;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.Heat;
 import org.tenthwise.app.text.Remarks;
@@ -20,10 +19,9 @@ import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.PassStory;
 import org.tenthwise.model.record.ReadOtherwise;
 import org.tenthwise.model.record.Taken;
-import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Remark;
-import org.tenthwise.model.run.StepEvent;
+import org.tenthwise.model.tolerance.Limits;
 
 /** What there is to know about a characteristic besides its readings, as named lines. */
 final class Facts {
@@ -40,11 +38,16 @@ final class Facts {
     List<Fact> of(Line line) {
         Step step = line.step();
         List<Fact> facts = new ArrayList<>();
-        add(facts, "record.fact.on-drawing", new DrawingWords(matter.words()).where(step));
-        add(facts, "record.fact.drawing", step.drawing().requirement());
+        add(
+                facts,
+                "record.fact.drawing",
+                step.isOfDrawing() ? "" : step.drawing().requirement());
         add(facts, "record.fact.asked", matter.sentences().asked(line.finding()));
         add(facts, "record.fact.limits", matter.sentences().limits(step));
-        add(facts, "record.fact.limits-from", matter.sentences().limitsFrom(step));
+        step.limits()
+                .flatMap(Limits::origin)
+                .ifPresent(origin ->
+                        add(facts, "record.fact.limits-from", matter.sentences().limitsFrom(step)));
         add(facts, "record.fact.method", step.method());
         step.clamping()
                 .ifPresent(clamping ->
@@ -59,7 +62,6 @@ final class Facts {
                 .of(turn)
                 .forEach(said -> add(facts, "record.fact.movement", said)));
         Operation operation = matter.plan().operation(step.operation());
-        add(facts, "record.fact.class", matter.aside(step));
         add(
                 facts,
                 "record.fact.operation",
@@ -83,7 +85,7 @@ final class Facts {
                 .figures(line.finding())
                 .forEach(figures -> add(facts, "record.fact.expansion", figures));
         add(facts, "record.fact.next", next(line));
-        if (!step.hold().isEmpty()) {
+        if (!step.hold().isEmpty() && !line.settled()) {
             add(
                     facts,
                     "record.fact.hold",
@@ -153,7 +155,7 @@ final class Facts {
                         .toList());
     }
 
-    /** Doubts, notes and dispositions, in the order they were entered. */
+    /** Doubts and notes, in the order they were entered. */
     private List<Fact> said(Line line) {
         Map<Long, Fact> said = new TreeMap<>();
         for (Remark remark : matter.sheet().run().doubtsAndNotes(line.step())) {
@@ -163,19 +165,6 @@ final class Facts {
                     new Fact(
                             remark.kind() == Remark.Kind.DOUBT ? "record.fact.doubt" : "record.fact.note",
                             matter.say("record.noted", remark.words(), matter.signed(entry.by(), entry))));
-        }
-        for (Disposing signed : line.dispositions()) {
-            StepEvent.DispositionSigned disposed = signed.disposed();
-            String words = matter.say(
-                    "record.disposition",
-                    matter.words().say("disposition", disposed.disposition()),
-                    disposed.reason(),
-                    matter.signed(disposed.signedBy(), signed.entry()));
-            said.put(
-                    signed.entry().seq(),
-                    new Fact(
-                            "record.fact.disposition",
-                            (words + " " + matter.sentences().document(disposed)).strip()));
         }
         return List.copyOf(said.values());
     }

@@ -1,8 +1,8 @@
 package org.tenthwise.app.export.pdf;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tenthwise.app.text.CutOnTheseWords;
 import org.tenthwise.app.text.CutsTold;
 import org.tenthwise.app.text.DocumentWords;
@@ -12,6 +12,7 @@ import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.PassStory;
 import org.tenthwise.model.record.Taken;
@@ -26,35 +27,40 @@ import org.tenthwise.model.run.StepEvent;
  */
 final class PassTable {
 
-    /** Its head and a row. */
-    private static final double LEAST = 80;
+    /** A line of the round, the head and a row. */
+    private static final double LEAST = 64;
 
-    private static final Column ENTRY = Column.words("record.column.entry", PageFlow.LEFT, 36);
-    private static final Column PLACE = Column.words("record.column.place", 88, 106);
-    private static final Column READ = Column.figures("record.column.read", 250, 54);
-    private static final Column SET_ON = Column.words("record.column.set-on", 258, 66);
-    private static final Column CORRECTION = Column.figures("record.column.correction", 399, 73);
-    private static final Column SIZE = Column.figures("record.column.size", 457, 56);
+    private static final Column ENTRY = Column.words("record.column.entry", PageFlow.LEFT, 32);
+    private static final Column SIZE = Column.figures("record.column.size", PageFlow.LEFT + 292, 49);
+    private static final Column TIME = Column.words("record.column.time", PageFlow.LEFT + 297, 47);
     /** Of a turn, where nothing is set on, corrected or a size, the place has the room of all that. */
-    private static final Column PLACE_OF_TURN = Column.words("record.column.place", 88, 300);
+    private static final Column PLACE_OF_TURN = Column.words("record.column.place", PageFlow.LEFT + 36, 204);
 
-    private static final Column READ_OF_TURN = Column.figures("record.column.read", 457, 60);
-    private static final Column SAID = Column.words("record.column.answer", 88, 369);
-    private static final Column DOCUMENT = Column.words("record.column.document", 88, 369);
-    private static final Column GAUGE = Column.words("record.column.gauge", 465, 54);
-    private static final Column BY = Column.words("record.column.by", 523, 72);
-    private static final Column WHEN = Column.words("record.column.when", 600, PageFlow.RIGHT - 600);
-    private static final Column NOTE = Column.words("", 90, PageFlow.RIGHT - 90);
+    private static final Column READ_OF_TURN = Column.figures("record.column.read", PageFlow.LEFT + 292, 50);
+    private static final Column SAID = Column.words("record.column.answer", PageFlow.LEFT + 36, 256);
+    private static final Column DOCUMENT = Column.words("record.column.document", PageFlow.LEFT + 36, 256);
+    private static final Column NOTE = Column.words("", PageFlow.LEFT + 36, 308);
+
+    /** What a temperature needs. */
+    private static final double DEGREES = 46;
 
     private final RecordContext matter;
     private final PageFlow flow;
     private final Line line;
-    private final Page named;
     private final List<PassStory> stories;
     private final FigureText figure;
     private final CutsTold cuts;
-    /** What the reading in the row above was read with. */
-    private Optional<Setting> above = Optional.empty();
+    private final ReadingColumns rows;
+    /** As wide as its figures need, or as what stands over it; it is the places that have less room then. */
+    private final Column correction;
+
+    private final Column read;
+    private final Column place;
+    private Page named;
+    /** What the next rows are taken with, by whom and on which day; one of it for all of them. */
+    private String above = "";
+    /** What stands over the next rows, with that behind it. */
+    private RunIn over;
 
     /** @param named the leaf that names the characteristic already; on any other the table names it again */
     PassTable(RecordContext matter, PageFlow flow, Line line, Page named) {
@@ -67,68 +73,98 @@ final class PassTable {
                 .toList();
         this.figure = new FigureText(matter.words());
         this.cuts = new CutsTold(matter.words());
+        this.over = new RunIn(flow.wrapping());
+        this.correction = figures("record.column.correction", SIZE.left() - 4, 54);
+        this.read = figures("record.column.read", correction.left() - 3, 55);
+        this.place = Column.words("record.column.place", PLACE_OF_TURN.left(), read.left() - PLACE_OF_TURN.left() - 4);
+        this.rows = new ReadingColumns(matter, flow, columns(), this::name);
     }
 
     void add() {
         if (stories.isEmpty()) {
             String nothing =
                     line.step().check().isTakenElsewhere() ? "record.nothing-taken-here" : "record.nothing-taken";
-            flow.text(matter.say(nothing), Style.TEXT, PageFlow.LEFT, PageFlow.WIDTH);
+            flow.text(matter.say(nothing), Style.CELL, PageFlow.LEFT, PageFlow.WIDTH);
             return;
         }
-        flow.need(LEAST);
-        head();
         for (PassStory story : stories) {
             if (line.passes().size() > 1) {
-                said(
-                        (pass(story) + " "
-                                        + story.cut()
-                                                .map(cut -> cuts.told(
-                                                        cut,
-                                                        line,
-                                                        matter.sheet().run().register()))
-                                                .orElse(""))
-                                .strip(),
-                        Style.SMALL_BOLD);
+                over.add(pass(story), Style.SMALL_BOLD)
+                        .add(
+                                story.cut()
+                                        .map(cut -> cuts.told(
+                                                cut, line, matter.sheet().run().register()))
+                                        .orElse(""),
+                                Style.SMALL_BOLD);
             }
-            story.pass().onThese().ifPresent(entry -> said(onThese(story, entry), Style.SMALL));
-            above = Optional.empty();
+            story.pass().onThese().ifPresent(entry -> over.add(onThese(story, entry), Style.SMALL));
+            above = "";
             story.temperatures().forEach(this::temperature);
             story.readings().forEach(taken -> reading(story, taken));
             story.answers().forEach(this::answer);
             story.documents().forEach(this::document);
+            rows.end();
         }
+        over.into(flow, PageFlow.LEFT, PageFlow.WIDTH, 14);
     }
 
-    private void head() {
+    private Column figures(String head, double right, double least) {
+        return Column.figures(head, right, Math.max(least, flow.wrapping().widestWord(matter.say(head), Style.SMALL)));
+    }
+
+    private void name() {
         if (flow.leaf() != named) {
             flow.text(matter.named(line.step()), Style.SMALL_BOLD, PageFlow.LEFT, PageFlow.WIDTH);
             flow.down(2);
+            named = flow.leaf();
         }
-        List<Column> columns = new ArrayList<>(List.of(ENTRY));
-        columns.addAll(
-                isOfTurn()
-                        ? List.of(PLACE_OF_TURN, READ_OF_TURN)
-                        : line.step().check().asDocument().isPresent()
-                                ? List.of(DOCUMENT)
-                                : isAnswered() ? List.of(SAID) : List.of(PLACE, READ, SET_ON, CORRECTION, SIZE));
-        columns.addAll(List.of(GAUGE, BY, WHEN));
-        flow.head(columns, matter::say, 2, Strokes.THIN);
     }
 
-    /** Whether nothing was read, and so only answered. */
-    private boolean isAnswered() {
-        return stories.stream()
+    private List<Column> columns() {
+        boolean isAnswered = stories.stream()
                 .allMatch(story ->
                         story.readings().isEmpty() && story.temperatures().isEmpty());
+        if (line.step().check().asDocument().isPresent()) {
+            return List.of(ENTRY, DOCUMENT, TIME);
+        }
+        if (isAnswered) {
+            return List.of(ENTRY, SAID, TIME);
+        }
+        return isOfTurn()
+                ? List.of(ENTRY, PLACE_OF_TURN, READ_OF_TURN, TIME)
+                : List.of(ENTRY, place, read, correction, SIZE, TIME);
     }
 
     private boolean isOfTurn() {
         return line.step().check().asTurn().isPresent();
     }
 
-    private void said(String words, Style style) {
-        new Row(flow.wrapping()).text(NOTE, words, style).into(flow, this::head);
+    /** Says by whom, on which day and with what the next rows are taken, where the rows before were otherwise. */
+    private void under(Entry entry, List<String> with) {
+        String said = matter.words()
+                .list(Stream.concat(Stream.of(entry.by(), RecordContext.day(entry.at())), with.stream())
+                        .toList());
+        if (said.equals(above) && over.isEmpty()) {
+            return;
+        }
+        rows.end();
+        above = said;
+        flow.need(LEAST);
+        name();
+        over.add(matter.words().sentence(said), Style.SMALL).into(flow, PageFlow.LEFT, PageFlow.WIDTH, 14);
+        over = new RunIn(flow.wrapping());
+    }
+
+    /** A gauge and what it was set on. */
+    private List<String> with(Optional<Setting> setting, Step step) {
+        return setting.map(set -> Stream.concat(
+                                Stream.of(set.gauge().id()),
+                                step.limits().isPresent()
+                                        ? Stream.of(String.join(" ", figure.setOn(set, step)))
+                                                .filter(on -> !on.isEmpty())
+                                        : Stream.empty())
+                        .toList())
+                .orElse(List.of());
     }
 
     private String pass(PassStory story) {
@@ -181,94 +217,87 @@ final class PassTable {
 
     private void reading(PassStory story, Taken<Pass.Reading> taken) {
         Pass.Reading reading = taken.what();
+        under(reading.entry(), with(reading.setting(), story.step()));
         Slot slot = story.slot(reading);
-        String place = new JawWords(matter.words()).place(story.step().check(), slot);
-        boolean counts = taken.counts();
-        Row row = row(reading.entry())
-                .text(
-                        isOfTurn() ? PLACE_OF_TURN : PLACE,
-                        slot.repeat() > 1 ? matter.say("record.repeat", place, slot.repeat()) : place,
-                        Style.TEXT)
-                .text(GAUGE, mark(reading.setting()), Style.SMALL);
-        cell(
-                row,
-                isOfTurn() ? READ_OF_TURN : READ,
-                story.step()
-                        .limits()
-                        .map(limits -> Figures.read(reading.typed(), limits.unit()))
-                        .orElseGet(() -> Figures.written(reading.typed())),
-                isOfTurn() ? Style.BOLD : Style.TEXT,
-                counts);
-        if (!isOfTurn()) {
-            size(story, taken, row);
-        }
-        row.into(flow, this::head);
-        gone(taken);
-    }
-
-    /** What was set on, what the reading was corrected by, and the size that makes. */
-    private void size(PassStory story, Taken<Pass.Reading> taken, Row row) {
-        Pass.Reading reading = taken.what();
-        boolean counts = taken.counts();
-        reading.setting().ifPresent(setting -> setOn(setting, story.step(), row));
-        story.finding().ifPresent(finding -> story.measured(reading)
-                .filter(measured -> finding.overWires(measured).isPresent())
-                .ifPresent(measured -> row.text(
-                        SET_ON,
-                        matter.say(
-                                "record.set-on.wires", StepFigures.of(finding).overWires(measured)),
-                        Style.SMALL)));
-        story.measured(reading).ifPresent(measured -> {
-            StepFigures.CorrectionAndValue sum = FigureText.sum(story.finding().orElseThrow(), measured);
-            cell(row, CORRECTION, sum.correction(), Style.TEXT, counts);
-            figure.parts(story.finding().orElseThrow(), measured)
-                    .forEach(part -> row.text(CORRECTION, part, Style.SMALL));
-            cell(row, SIZE, sum.value(), counts ? Style.BOLD : Style.TEXT, counts);
+        String where = new JawWords(matter.words()).place(story.step().check(), slot);
+        String typed = story.step()
+                .limits()
+                .map(limits -> Figures.read(reading.typed(), limits.unit()))
+                .orElseGet(() -> Figures.written(reading.typed()));
+        rows.add(right -> {
+            Row row = row(reading.entry(), right)
+                    .text(
+                            (isOfTurn() ? PLACE_OF_TURN : place).moved(right),
+                            slot.repeat() > 1 ? matter.say("record.repeat", where, slot.repeat()) : where,
+                            Style.CELL);
+            cell(
+                    row,
+                    (isOfTurn() ? READ_OF_TURN : read).moved(right),
+                    typed,
+                    isOfTurn() ? Style.SMALL_BOLD : Style.CELL,
+                    taken.counts());
+            if (!isOfTurn()) {
+                size(story, taken, row, right);
+            }
+            return gone(taken, row, right);
         });
     }
 
-    /** In full where the gauge was set anew; below that its mark alone. */
-    private void setOn(Setting setting, Step step, Row row) {
-        List<String> said = figure.setOn(setting, step);
-        said.subList(0, Optional.of(setting).equals(above) ? Math.min(1, said.size()) : said.size())
-                .forEach(line -> row.text(SET_ON, line, Style.SMALL));
-        above = Optional.of(setting);
+    /** What the reading was corrected by, and the size that makes; of wires, what they make the reading bigger by. */
+    private void size(PassStory story, Taken<Pass.Reading> taken, Row row, double right) {
+        Pass.Reading reading = taken.what();
+        boolean counts = taken.counts();
+        story.measured(reading).ifPresent(measured -> {
+            Finding finding = story.finding().orElseThrow();
+            StepFigures.CorrectionAndValue sum = FigureText.sum(finding, measured);
+            cell(row, correction.moved(right), sum.correction(), Style.CELL, counts);
+            figure.parts(finding, measured).forEach(part -> row.text(correction.moved(right), part, Style.SMALL));
+            if (finding.overWires(measured).isPresent()) {
+                row.text(
+                        read.moved(right),
+                        matter.say(
+                                "record.set-on.wires", StepFigures.of(finding).overWires(measured)),
+                        Style.SMALL);
+            }
+            cell(row, SIZE.moved(right), sum.value(), counts ? Style.SMALL_BOLD : Style.CELL, counts);
+        });
     }
 
     private void temperature(Taken<Pass.Temperature> taken) {
         Pass.Temperature temperature = taken.what();
-        Row row = row(temperature.entry())
-                .text(PLACE, matter.say(matter.words().key("record.temperature-of", temperature.of())), Style.TEXT);
-        cell(row, READ, temperature.read().toString(), Style.TEXT, taken.counts());
-        row.into(flow, this::head);
-        gone(taken);
+        Column ofTemperature = Column.words("", place.left(), read.right() - DEGREES - place.left());
+        under(temperature.entry(), List.of());
+        rows.add(right -> {
+            Row row = row(temperature.entry(), right)
+                    .text(
+                            ofTemperature.moved(right),
+                            matter.say(matter.words().key("record.temperature-of", temperature.of())),
+                            Style.CELL);
+            cell(row, read.moved(right), temperature.read().toString(), Style.CELL, taken.counts());
+            return gone(taken, row, right);
+        });
     }
 
     private void answer(Taken<Pass.Answering> taken) {
         Pass.Answering answering = taken.what();
-        String said = matter.words().say(matter.words().key("answered", answering.question()), answering.answer());
-        boolean counts = taken.counts();
-        Row row = row(answering.entry()).text(GAUGE, mark(taken.setting()), Style.SMALL);
-        cell(row, SAID, said, counts ? Style.BOLD : Style.TEXT, counts);
-        row.into(flow, this::head);
-        gone(taken);
+        under(answering.entry(), with(taken.setting(), line.step()));
+        said(taken, SAID, matter.words().say(matter.words().key("answered", answering.question()), answering.answer()));
     }
 
     private void document(Taken<Pass.Giving> taken) {
-        boolean counts = taken.counts();
-        Row row = row(taken.entry());
-        cell(
-                row,
+        under(taken.entry(), List.of());
+        said(
+                taken,
                 DOCUMENT,
-                new DocumentWords(matter.words()).whole(taken.what().document()),
-                counts ? Style.BOLD : Style.TEXT,
-                counts);
-        row.into(flow, this::head);
-        gone(taken);
+                new DocumentWords(matter.words()).whole(taken.what().document()));
     }
 
-    private static String mark(Optional<Setting> setting) {
-        return setting.map(set -> set.gauge().id()).orElse("");
+    private void said(Taken<?> taken, Column column, String words) {
+        rows.add(right -> {
+            Row row = row(taken.entry(), right);
+            cell(row, column.moved(right), words, taken.counts() ? Style.SMALL_BOLD : Style.CELL, taken.counts());
+            return gone(taken, row, right);
+        });
     }
 
     private static void cell(Row row, Column column, String text, Style style, boolean counts) {
@@ -279,24 +308,25 @@ final class PassTable {
         }
     }
 
-    private Row row(Entry entry) {
+    private Row row(Entry entry, double right) {
         return new Row(flow.wrapping())
-                .text(ENTRY, String.valueOf(entry.seq()), Style.SMALL)
-                .text(BY, entry.by(), Style.SMALL)
-                .text(WHEN, RecordContext.time(entry.at()), Style.SMALL);
+                .text(ENTRY.moved(right), String.valueOf(entry.seq()), Style.SMALL)
+                .text(TIME.moved(right), RecordContext.timeOfDay(entry.at()), Style.SMALL);
     }
 
-    /** Why an entry does not count, in a row of its own under it. */
-    private void gone(Taken<?> taken) {
-        if (taken.counts()) {
-            return;
+    /** Why an entry does not count, under it. */
+    private Row gone(Taken<?> taken, Row row, double right) {
+        if (!taken.counts()) {
+            row.under(
+                    NOTE.moved(right),
+                    taken.struck()
+                            .map(out -> matter.say(
+                                    "record.struck-out",
+                                    out.reason(),
+                                    matter.signed(out.entry().by(), out.entry())))
+                            .orElse(matter.say("record.taken-again")),
+                    Style.SMALL);
         }
-        String why = taken.struck()
-                .map(out -> matter.say(
-                        "record.struck-out",
-                        out.reason(),
-                        matter.signed(out.entry().by(), out.entry())))
-                .orElse(matter.say("record.taken-again"));
-        said(why, Style.SMALL);
+        return row;
     }
 }

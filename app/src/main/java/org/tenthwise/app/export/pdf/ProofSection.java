@@ -22,7 +22,7 @@ final class ProofSection {
     void add() {
         Evidence evidence = matter.evidence();
         Plan plan = matter.plan();
-        flow.need(260);
+        flow.need(190);
         flow.heading(matter.say("record.proof"));
         fact("record.proof.run", matter.sheet().run().id());
         fact("record.proof.plan", matter.say("record.plan-issue", matter.part(), plan.issue()));
@@ -50,7 +50,7 @@ final class ProofSection {
         fact("record.proof.stands", RecordContext.time(evidence.stands()));
         fact("record.proof.tool", evidence.tool());
         flow.down(6);
-        flow.text(matter.say("record.proof.how"), Style.TEXT, PageFlow.LEFT, PageFlow.WIDTH);
+        flow.text(matter.say("record.proof.how"), Style.CELL, PageFlow.LEFT, PageFlow.WIDTH);
     }
 
     /** By which key the run is sealed, where the last that was entered is a seal. */
@@ -64,9 +64,9 @@ final class ProofSection {
     }
 
     private void fact(String key, String words) {
-        flow.need(Style.TEXT.leading());
+        flow.need(Style.CELL.leading());
         flow.write(matter.say(key), Style.SMALL, PageFlow.LEFT, flow.y());
-        flow.text(words, Style.TEXT, PageFlow.LEFT + NAME_WIDTH, PageFlow.WIDTH - NAME_WIDTH);
-        flow.down(3);
+        flow.text(words, Style.CELL, PageFlow.LEFT + NAME_WIDTH, PageFlow.WIDTH - NAME_WIDTH);
+        flow.down(1);
     }
 }

@@ -26,6 +26,9 @@ final class RecordContext {
     /** Year first, so that no reader takes the day for the month (ISO 8601). */
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss xxx");
 
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("uuuu-MM-dd xxx");
+    private static final DateTimeFormatter TIME_OF_DAY = DateTimeFormatter.ofPattern("HH:mm:ss");
+
     private final Evidence evidence;
     private final Words words;
     private final Sentences sentences;
@@ -72,6 +75,15 @@ final class RecordContext {
 
     static String time(OffsetDateTime at) {
         return at.format(TIME);
+    }
+
+    /** The day, where the time stands beside it. */
+    static String day(OffsetDateTime at) {
+        return at.format(DAY);
+    }
+
+    static String timeOfDay(OffsetDateTime at) {
+        return at.format(TIME_OF_DAY);
     }
 
     String kind(GaugeKind kind) {

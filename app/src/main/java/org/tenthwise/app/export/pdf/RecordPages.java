@@ -30,11 +30,14 @@ final class RecordPages {
         Margins margins = new Margins(matter, wrapping, paper);
         PageFlow flow = new DecidingPages(matter, wrapping, margins, enclosed).flow();
         flow.turn();
-        DetailSection detail = new DetailSection(matter, flow);
-        evidence.sheet().lines().stream()
+        List<Line> asked = evidence.sheet().lines().stream()
                 .filter(Line::asked)
                 .sorted(Comparator.comparing(line -> line.step().number()))
-                .forEach(detail::add);
+                .toList();
+        AnsweredTable answered = new AnsweredTable(matter, flow);
+        answered.add(asked.stream().filter(answered::holds).toList());
+        DetailSection detail = new DetailSection(matter, flow);
+        asked.stream().filter(line -> !answered.holds(line)).forEach(detail::add);
         new CourseSection(matter, flow).add();
         new ProofSection(matter, flow).add();
         List<Page> leaves = flow.leaves();

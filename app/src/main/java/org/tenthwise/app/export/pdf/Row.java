@@ -1,6 +1,7 @@
 package org.tenthwise.app.export.pdf;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.tenthwise.app.picture.Drawing;
 import org.tenthwise.app.picture.Role;
@@ -37,6 +38,13 @@ final class Row {
     /** Text with a line through it, still to be read. */
     Row struck(Column column, String text, Style style) {
         return lines(column, text, style, true);
+    }
+
+    /** Wrapped text under all that is there. */
+    Row under(Column column, String text, Style style) {
+        int above = lines();
+        add(column, Collections.nCopies(above, new Line(List.of(), false)));
+        return text(column, text, style);
     }
 
     Row ornament(Ornament ornament) {
@@ -109,8 +117,20 @@ final class Row {
         }
     }
 
+    /** Puts the whole row down at a height of the leaf in hand, without moving on, with a thin rule under it. */
+    void at(PageFlow flow, double height, double left, double right) {
+        cells(flow, height + PADDING, 0, lines());
+        double under = height + height();
+        flow.leaf().add(drawing -> drawing.across(under, left, right, Strokes.THIN, Role.RULE));
+    }
+
     private void slice(PageFlow flow, int from, int count) {
-        double top = flow.y() + PADDING;
+        cells(flow, flow.y() + PADDING, from, count);
+        flow.down(count * LEADING + 2 * PADDING);
+        flow.rule(Strokes.THIN, Role.RULE);
+    }
+
+    private void cells(PageFlow flow, double top, int from, int count) {
         for (Cell cell : cells) {
             for (int i = from; i < Math.min(from + count, cell.lines().size()); i++) {
                 Line line = cell.lines().get(i);
@@ -122,8 +142,6 @@ final class Row {
             double middle = top + LEADING / 2;
             ornaments.forEach(ornament -> flow.leaf().add(drawing -> ornament.draw(drawing, middle)));
         }
-        flow.down(count * LEADING + 2 * PADDING);
-        flow.rule(Strokes.THIN, Role.RULE);
     }
 
     private static void draw(Drawing drawing, Column column, Line line, double middle) {

@@ -131,7 +131,6 @@ class PdfRecordTest {
                                 Optional.of("C-117")))
                         .evidence())
                 .replaceAll("\\s+", " ");
-        assertTrue(text.contains("Over by 0.003 at the mouth. Signed by Design office."), text);
         assertTrue(text.contains("Over by 0.003 at the mouth. Concession number: C-117."), text);
     }
 

@@ -113,7 +113,7 @@ class RecordWordsTest {
                 all(Scene.FAILED),
                 "they are no requirements of the drawing 3 Inserts new",
                 "8 OD, roughed",
-                "Class in process");
+                "8 OD, roughed in process");
     }
 
     @Test
@@ -142,7 +142,7 @@ class RecordWordsTest {
     /** 1.3750 − (−0.00095 − 0.0000) = 1.37595: nothing is corrected. */
     @Test
     void whatAGaugeWasSetOnStandsWithTheReading() {
-        says(all(Scene.INCH_FAILED), "Reading Set on Correction Size", "MR-1375 = 1.3750 zero 0.0000 dial goes down");
+        says(all(Scene.INCH_FAILED), "Reading Correction Size", "MR-1375 = 1.3750 zero 0.0000 dial goes down");
     }
 
     @Test
@@ -190,8 +190,8 @@ class RecordWordsTest {
     @Test
     void aTurnIsPrintedWithoutTheColumnsOfASize() {
         String all = all(Scene.FAILED);
-        says(all, "half-way from jaw 1 to jaw 2, near the jaws IN-1 0.027 ");
-        assertFalse(all.contains("near the jaws IN-1 0.027 0 0.027"), all);
+        says(all, "half-way from jaw 1 to jaw 2, near the jaws 0.027 ");
+        assertFalse(all.contains("near the jaws 0.027 0 0.027"), all);
     }
 
     @ParameterizedTest
