@@ -40,6 +40,7 @@ import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.export.Exporter;
 import org.tenthwise.app.export.JsonRecord;
 import org.tenthwise.app.export.RecordFormat;
+import org.tenthwise.app.export.SeriesViewCsv;
 import org.tenthwise.app.export.SeriesViewFormat;
 import org.tenthwise.app.export.pdf.Paper;
 import org.tenthwise.app.export.pdf.PdfRecord;
@@ -109,6 +110,7 @@ final class Wiring {
                 spoken.words(),
                 new PlanReader(),
                 formats(),
+                views(),
                 making(),
                 reports(),
                 version,
@@ -268,11 +270,11 @@ final class Wiring {
 
     /** What views over parts are handed out as. */
     private List<SeriesViewFormat> views() {
-        return List.of(new SeriesViewPdf(
-                new SeriesSums(sums),
-                spoken.words(),
-                Paper.of(new LocaleCustoms(spoken.place())),
-                Evidence.tool(version)));
+        SeriesSums ofSeries = new SeriesSums(sums);
+        return List.of(
+                new SeriesViewPdf(
+                        ofSeries, spoken.words(), Paper.of(new LocaleCustoms(spoken.place())), Evidence.tool(version)),
+                new SeriesViewCsv(ofSeries));
     }
 
     private Optional<StoreCare> care(ClientPaths place) {

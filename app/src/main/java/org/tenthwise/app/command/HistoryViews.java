@@ -3,15 +3,23 @@ package org.tenthwise.app.command;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.tenthwise.app.command.HistoryFilters.Choices;
+import org.tenthwise.app.export.CouldNotExport;
 import org.tenthwise.app.export.DeviationTable;
+import org.tenthwise.app.export.Exporter;
 import org.tenthwise.app.export.HistoryTable;
 import org.tenthwise.app.export.RunsTable;
 import org.tenthwise.app.export.SeriesTable;
+import org.tenthwise.app.export.SeriesView;
+import org.tenthwise.app.export.SeriesView.Kind;
+import org.tenthwise.app.export.SeriesViewFormat;
 import org.tenthwise.app.export.SumsTable;
 import org.tenthwise.app.export.ToleranceTable;
 import org.tenthwise.app.history.History;
@@ -23,6 +31,7 @@ import org.tenthwise.app.series.Segment;
 import org.tenthwise.app.series.Series;
 import org.tenthwise.app.series.SeriesSums;
 import org.tenthwise.app.series.SizeOf;
+import org.tenthwise.app.series.Sought;
 import org.tenthwise.app.sums.Sums;
 import org.tenthwise.model.words.Message;
 import org.tenthwise.model.words.Word;
@@ -49,6 +58,9 @@ final class HistoryViews {
     @Option(names = "--as", paramLabel = "FORMAT")
     private String as = CSV;
 
+    @Option(names = "--out", paramLabel = "DIR")
+    private Optional<Path> out = Optional.empty();
+
     @Option(names = "--size", paramLabel = "WHICH")
     private String size = Word.of(SizeOf.AS_CUT);
 
@@ -63,7 +75,7 @@ final class HistoryViews {
         SizeOf which = Choices.of(SizeOf.class, size, "--size");
         Set<Break.Reason> lookedAcross = across();
         if (!as.equals(CSV)) {
-            throw new CouldNotRun(Message.of("command.history.no-choice", "--as", as, List.of(CSV)));
+            throw new CouldNotRun(Message.of("command.history.no-folder", as));
         }
         if (required.signum() <= 0) {
             throw new CouldNotRun(Message.of("command.history.no-index", required.toPlainString()));
@@ -84,6 +96,55 @@ final class HistoryViews {
                         .write(DeviationChart.of(followed.of(query), which));
             case SUMS -> sums(new SumsTable(out), followed.of(query), new SeriesSums(sums), which, lookedAcross);
         }
+    }
+
+    /** Whether files are asked for, not lines. */
+    boolean areFiles() {
+        return out.isPresent();
+    }
+
+    /**
+     * One file, or one for each characteristic that is found.
+     *
+     * @return the files, in the order of the characteristics
+     */
+    List<Path> files(History history, HistoryFilters filters, List<SeriesViewFormat> formats)
+            throws CouldNotRun, CouldNotExport {
+        Optional<SeriesViewFormat> format =
+                formats.stream().filter(one -> one.extension().equals(as)).findFirst();
+        if (format.isEmpty()) {
+            throw new CouldNotRun(Message.of(
+                    "command.history.no-choice",
+                    "--as",
+                    as,
+                    formats.stream().map(SeriesViewFormat::extension).toList()));
+        }
+        HistoryView wanted = Choices.of(HistoryView.class, view, "--view");
+        SizeOf which = Choices.of(SizeOf.class, size, "--size");
+        boolean over = !across().isEmpty();
+        Sought sought = Sought.of(filters.points());
+        List<SeriesView> views =
+                switch (wanted) {
+                    case TOLERANCE -> List.of(new SeriesView(Kind.SHARES, sought, Optional.empty(), which, over));
+                    case DEVIATION -> List.of(new SeriesView(Kind.DEVIATIONS, sought, Optional.empty(), which, over));
+                    case SERIES, SUMS -> courses(history, sought, which, over);
+                    case READINGS, RUNS ->
+                        throw new CouldNotRun(Message.of("command.history.no-file", Word.of(wanted)));
+                };
+        List<Path> files = new ArrayList<>();
+        for (SeriesView one : views) {
+            files.add(new Exporter()
+                    .export(one.name(), as, to -> format.get().write(history, one, to), out.orElseThrow()));
+        }
+        return files;
+    }
+
+    private static List<SeriesView> courses(History history, Sought sought, SizeOf which, boolean over) {
+        return new Followed(history)
+                .of(sought.query()).stream()
+                        .map(series ->
+                                new SeriesView(Kind.COURSE, sought, Optional.of(series.characteristic()), which, over))
+                        .toList();
     }
 
     private Set<Break.Reason> across() throws CouldNotRun {

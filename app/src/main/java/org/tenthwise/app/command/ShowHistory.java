@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.tenthwise.app.export.CouldNotExport;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.KeptEntries;
 import picocli.CommandLine.Command;
@@ -17,8 +18,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "history",
         customSynopsis = {
-            "tenthwise history --store DB [--view VIEW] [--as csv] [--part P] [--serial S]",
-            "  [--lot L] [--machine M] [--gauge G] [--person N] [--from DAY] [--to DAY]",
+            "tenthwise history --store DB [--view VIEW] [--as FORMAT [--out DIR]] [--part P]",
+            "  [--serial S] [--lot L] [--machine M] [--gauge G] [--person N] [--from DAY] [--to DAY]",
             "  [--verdict V] [--characteristic C] [--balloon B] [--designator D]",
             "  [--size WHICH] [--across REASONS] [--required INDEX]"
         })
@@ -43,11 +44,15 @@ final class ShowHistory implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws CouldNotRun, CouldNotOpen, IOException {
+    public Integer call() throws CouldNotRun, CouldNotOpen, CouldNotExport, IOException {
         filters.check();
         PrintWriter out = spec.commandLine().getOut();
         try (KeptEntries kept = with.stores().openToRead(store)) {
-            views.write(kept.history(), filters, with.sums(), out);
+            if (views.areFiles()) {
+                views.files(kept.history(), filters, with.views()).forEach(out::println);
+            } else {
+                views.write(kept.history(), filters, with.sums(), out);
+            }
             out.flush();
             List<String> unjudged = kept.history().unjudged();
             unjudged.forEach(

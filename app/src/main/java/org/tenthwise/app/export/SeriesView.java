@@ -2,6 +2,7 @@ package org.tenthwise.app.export;
 
 import java.util.Optional;
 import org.tenthwise.app.series.Characteristic;
+import org.tenthwise.app.series.Series;
 import org.tenthwise.app.series.SizeOf;
 import org.tenthwise.app.series.Sought;
 import org.tenthwise.app.series.SoughtBy;
@@ -23,6 +24,11 @@ public record SeriesView(Kind kind, Sought sought, Optional<Characteristic> one,
         COURSE,
         /** Several by their deviation from target. */
         DEVIATIONS
+    }
+
+    /** Whether a series is of the one characteristic. */
+    boolean isOf(Series series) {
+        return one.filter(series.characteristic()::equals).isPresent();
     }
 
     /** What a file of it is called, without its ending: letters, digits, point and hyphen. */

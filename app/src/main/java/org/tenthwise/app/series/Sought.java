@@ -3,8 +3,10 @@ package org.tenthwise.app.series;
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.tenthwise.app.history.PointQuery;
 import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Word;
@@ -18,10 +20,29 @@ public record Sought(Map<SoughtBy, String> by) {
     /** Everything. */
     public static final Sought ALL = new Sought(Map.of());
 
+    private static final Set<SoughtBy> OF_EVERY_PART =
+            EnumSet.of(SoughtBy.PART_NUMBER, SoughtBy.DESIGNATOR, SoughtBy.BALLOON, SoughtBy.CHARACTERISTIC);
+
     public Sought {
         Map<SoughtBy, String> ordered = new EnumMap<>(SoughtBy.class);
         ordered.putAll(by);
         by = Collections.unmodifiableMap(ordered);
+    }
+
+    /** The same as a query says it. */
+    public static Sought of(PointQuery query) {
+        return ALL.with(SoughtBy.PART_NUMBER, query.part().orElse(""))
+                .with(SoughtBy.SERIAL, query.serial().orElse(""))
+                .with(SoughtBy.LOT, query.lot().orElse(""))
+                .with(SoughtBy.MACHINE, query.machine().orElse(""))
+                .with(SoughtBy.PERSON, query.person().orElse(""))
+                .with(SoughtBy.GAUGE, query.gauge().orElse(""))
+                .with(SoughtBy.FROM, query.from().map(LocalDate::toString).orElse(""))
+                .with(SoughtBy.TO, query.to().map(LocalDate::toString).orElse(""))
+                .with(SoughtBy.VERDICT, query.verdict().map(Word::of).orElse(""))
+                .with(SoughtBy.CHARACTERISTIC, query.characteristic().orElse(""))
+                .with(SoughtBy.BALLOON, query.balloon().orElse(""))
+                .with(SoughtBy.DESIGNATOR, query.designator().orElse(""));
     }
 
     /** @param text empty for whatever */
@@ -44,6 +65,13 @@ public record Sought(Map<SoughtBy, String> by) {
         return Optional.ofNullable(by.get(what));
     }
 
+    /**
+     * Whether every part that was made is among what is found: nothing but part number and characteristic narrows it.
+     */
+    public boolean isWhole() {
+        return by.containsKey(SoughtBy.PART_NUMBER) && OF_EVERY_PART.containsAll(by.keySet());
+    }
+
     public PointQuery query() {
         return new PointQuery(
                 of(SoughtBy.PART_NUMBER),
@@ -56,8 +84,8 @@ public record Sought(Map<SoughtBy, String> by) {
                 of(SoughtBy.TO).map(LocalDate::parse),
                 of(SoughtBy.VERDICT)
                         .map(word -> Word.find(VerdictKind.class, word).orElseThrow()),
-                Optional.empty(),
-                Optional.empty(),
+                of(SoughtBy.CHARACTERISTIC),
+                of(SoughtBy.BALLOON),
                 of(SoughtBy.DESIGNATOR));
     }
 }

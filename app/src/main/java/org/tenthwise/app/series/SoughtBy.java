@@ -10,6 +10,10 @@ public enum SoughtBy {
     GAUGE,
     VERDICT,
     DESIGNATOR,
+    /** Number on the drawing. */
+    BALLOON,
+    /** Number of the check, or its name. */
+    CHARACTERISTIC,
     /** First day, as 2026-11-25. */
     FROM,
     /** Last day, likewise. */

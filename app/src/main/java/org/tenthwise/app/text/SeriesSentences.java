@@ -48,15 +48,20 @@ public final class SeriesSentences {
      */
     public record Told(String head, String sentence, boolean weighty) {}
 
-    /** What the parts of a segment show, what a person should do first. */
-    public List<Told> of(SegmentSums sums, int places) {
+    /**
+     * What the parts of a segment show.
+     *
+     * @param ahead whether anything may be said of parts to come: none was made since, and none is left out of sight
+     */
+    public List<Told> of(SegmentSums sums, int places, boolean ahead) {
         List<Told> all = new ArrayList<>();
         for (Track track : sums.tracks()) {
             String which = sums.tracks().size() > 1 ? words.say("history.side", track.side()) + " " : "";
             Drift drift = track.drift();
             int first = sums.segment().from() + 1;
             boolean shown = drift.shown() == Drift.Shown.SHOWN;
-            all.add(new Told(words.say("history.drift"), which + drift(drift, first, sums.unit(), places), shown));
+            all.add(new Told(
+                    words.say("history.drift"), which + drift(drift, first, sums.unit(), places, ahead), shown));
             all.add(new Told(words.say("history.capability"), which + capability(track.capability()), false));
             all.add(new Told(words.say("history.process"), which + process(track, sums.unit(), places), false));
         }
@@ -86,7 +91,7 @@ public final class SeriesSentences {
                 : words.say("history.sizes", first, last);
     }
 
-    private String drift(Drift drift, int first, Unit unit, int places) {
+    private String drift(Drift drift, int first, Unit unit, int places, boolean ahead) {
         String n = String.valueOf(drift.n());
         String said = drift.line()
                 .map(line -> words.say(
@@ -100,7 +105,10 @@ public final class SeriesSentences {
         drift.missed()
                 .map(missed -> words.say("history.drift.missed", percent(missed, RoundingMode.CEILING)))
                 .ifPresent(all::add);
-        drift.measureBefore().map(part -> again(first + part - 1)).ifPresent(all::add);
+        drift.measureBefore()
+                .filter(part -> ahead)
+                .map(part -> again(first + part - 1))
+                .ifPresent(all::add);
         if (drift.uncertain()) {
             all.add(words.say("history.drift.uncertain"));
         }

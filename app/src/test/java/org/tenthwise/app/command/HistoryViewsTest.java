@@ -7,6 +7,8 @@ import static org.tenthwise.app.series.MadeParts.RELIEF;
 import static org.tenthwise.app.series.MadeParts.SEAT;
 
 import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
@@ -156,5 +158,33 @@ class HistoryViewsTest {
         assertEquals(2, typed.exit());
         assertEquals(1, typed.err().size(), () -> typed.err().toString());
         assertTrue(typed.err().get(0).contains(value), () -> typed.err().toString());
+    }
+
+    /** As the tablet hands them out, one for each characteristic. */
+    @Test
+    void viewsAreWrittenAsFilesAndNamed() throws Exception {
+        Path out = folder.resolve("views");
+        Typed one = Typed.line(
+                "history", "--store", store, "--view", "series", "--balloon", "7", "--as", "pdf", "--out", out);
+        assertEquals(0, one.exit(), () -> String.join("\n", one.err()));
+        assertEquals(List.of(out.resolve("history-course-T-1-7.pdf").toString()), one.out());
+        assertEquals(
+                "%PDF",
+                Files.readString(Path.of(one.out().get(0)), StandardCharsets.ISO_8859_1)
+                        .substring(0, 4));
+        Typed all = Typed.line("history", "--store", store, "--view", "tolerance", "--as", "csv", "--out", out);
+        assertTrue(all.out().get(0).endsWith("history-shares.csv"), all.out()::toString);
+        Typed again = Typed.line("history", "--store", store, "--view", "tolerance", "--as", "csv", "--out", out);
+        assertEquals(all.out(), again.out());
+    }
+
+    @Test
+    void aFileWithoutAFolderIsRefused() {
+        assertTrue(Typed.line("history", "--store", store, "--view", "series", "--as", "pdf")
+                .trouble()
+                .contains("--out"));
+        assertTrue(Typed.line("history", "--store", store, "--as", "csv", "--out", folder)
+                .trouble()
+                .contains("readings"));
     }
 }

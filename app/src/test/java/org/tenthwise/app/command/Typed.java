@@ -21,6 +21,10 @@ import org.tenthwise.app.backup.BackupWish;
 import org.tenthwise.app.bundle.Making;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.export.JsonRecord;
+import org.tenthwise.app.export.SeriesViewCsv;
+import org.tenthwise.app.export.pdf.Paper;
+import org.tenthwise.app.export.pdf.SeriesViewPdf;
+import org.tenthwise.app.series.SeriesSums;
 import org.tenthwise.app.seal.SealedStores;
 import org.tenthwise.app.firstarticle.ReportCsv;
 import org.tenthwise.app.firstarticle.ReportWorkbook;
@@ -104,6 +108,9 @@ record Typed(int exit, List<String> out, List<String> err, List<String> opened) 
                 language,
                 new PlanReader(),
                 List.of(new CsvRecord(), new JsonRecord()),
+                List.of(
+                        new SeriesViewPdf(new SeriesSums(Handbook.sums()), language, Paper.A4, "Tenthwise 0.1.0-test"),
+                        new SeriesViewCsv(new SeriesSums(Handbook.sums()))),
                 new Making(place -> List.of(new CsvRecord(), new JsonRecord()), Locale.ENGLISH, "0.1.0-test"),
                 Stream.concat(ReportCsv.all().stream(), Stream.of(new ReportWorkbook(language)))
                         .toList(),

@@ -28,6 +28,7 @@ import org.tenthwise.app.drawing.FolderOfDrawings;
 import org.tenthwise.app.export.AccountTable;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.export.JsonRecord;
+import org.tenthwise.app.export.SeriesViewCsv;
 import org.tenthwise.app.export.pdf.Paper;
 import org.tenthwise.app.export.pdf.PdfRecord;
 import org.tenthwise.app.export.pdf.RecordLayout;
@@ -63,7 +64,9 @@ import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlanSource;
+import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Words;
 
 /**
@@ -122,8 +125,9 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
 
     /** Says where a view would lie, and writes none. */
     public static ViewHandout views() {
+        SeriesSums sums = new SeriesSums(Handbook.sums());
         return new ViewHandout(
-                List.of(new SeriesViewPdf(new SeriesSums(Handbook.sums()), Words.ENGLISH, Paper.A4, "Tenthwise 0.1.0")),
+                List.of(new SeriesViewPdf(sums, Words.ENGLISH, Paper.A4, "Tenthwise 0.1.0"), new SeriesViewCsv(sums)),
                 (view, as) -> Path.of(view.name() + "." + as.extension()));
     }
 
@@ -303,6 +307,18 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
                         "",
                         "Lathe 4",
                         new PlanSource("format = 99\n", "ab".repeat(32)))));
+    }
+
+    /** Strikes out what was read last at a step of a run. */
+    public void strikeLastReadingOf(String run, int step) {
+        must(() -> {
+            RunSession session = shop.open(run);
+            Entry last = session.state().sheet().run().entries().stream()
+                    .filter(entry -> entry.event() instanceof StepEvent.ReadingTaken taken && taken.step() == step)
+                    .reduce((one, other) -> other)
+                    .orElseThrow();
+            return session.strikeOut(last.seq(), "a chip under the gauge");
+        });
     }
 
     /** Whether every entry of the ledger is as it was written. */

@@ -92,8 +92,11 @@ public final class SeriesViewPdf implements SeriesViewFormat {
             windows.add(0, sheets.apply(OptionalInt.of(windows.get(0).from() - 1)));
         }
         int count = last.series().points().size();
-        String about =
-                words.say("history.course.about", said(view.sought()), count, words.say("history.size", view.of()));
+        String about = words.say(
+                view.one().isPresent() ? "history.course.about" : "history.deviations.about",
+                said(view.sought()),
+                count,
+                words.say("history.size", view.of()));
         write(
                 title,
                 seed(view.toString(), List.of(last.series())),

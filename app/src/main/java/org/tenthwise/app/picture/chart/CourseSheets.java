@@ -52,13 +52,15 @@ public final class CourseSheets {
         int count = series.points().size();
         OptionalInt place =
                 count == 0 ? OptionalInt.empty() : OptionalInt.of(Math.min(at.orElse(count - 1), count - 1));
-        int from = from(series, place.orElse(0));
-        int to = to(series, from);
+        int from = count == 0 ? 0 : from(series, place.orElse(0));
+        int to = count == 0 ? 0 : to(series, place.orElse(0));
         Optional<SegmentSums> shown = place.isPresent() && !sought.query().picksByResult()
                 ? Optional.of(sums.of(segment(series, over, place.getAsInt()), which, SeriesSums.USUAL_INDEX))
                 : Optional.empty();
+        boolean ahead =
+                sought.isWhole() && shown.filter(some -> end(some) == count).isPresent();
         SeriesCharts.Part part =
-                new SeriesCharts.Part(series, which, from, to, place, point -> band(history, point), shown);
+                new SeriesCharts.Part(series, which, from, to, place, point -> band(history, point), ahead, shown);
         return new CourseSheet(
                 series,
                 from,
@@ -66,7 +68,7 @@ public final class CourseSheets {
                 charts.course(part),
                 shown.map(some -> since(some, count)).orElseGet(() -> count == 0 ? "" : words.say("history.picked")),
                 shown.map(some -> sentences.of(
-                                some, series.points().get(count - 1).places()))
+                                some, series.points().get(count - 1).places(), ahead))
                         .orElse(List.of()),
                 shown.stream()
                         .flatMap(some -> some.tracks().stream())
@@ -75,17 +77,14 @@ public final class CourseSheets {
                 sentences.leftOut(series));
     }
 
-    /** The window that ends with the last part, or with one of those before it; never across another dimension. */
+    /** The window of a part: blocks from the last part backwards, and none across another dimension. */
     private static int from(Series series, int place) {
-        int last = series.points().size();
-        int start = start(series, place);
-        int end = end(series, place, last);
-        int back = Math.floorDiv(end - 1 - place, SeriesCharts.WINDOW);
-        return Math.max(start, end - (back + 1) * SeriesCharts.WINDOW);
+        return Math.max(start(series, place), to(series, place) - SeriesCharts.WINDOW);
     }
 
-    private static int to(Series series, int from) {
-        return Math.min(end(series, from, series.points().size()), from + SeriesCharts.WINDOW);
+    private static int to(Series series, int place) {
+        int end = end(series, place, series.points().size());
+        return end - (end - 1 - place) / SeriesCharts.WINDOW * SeriesCharts.WINDOW;
     }
 
     private static int start(Series series, int place) {
@@ -118,6 +117,10 @@ public final class CourseSheets {
                 .flatMap(plan -> plan.step(point.step().number()).check().asDimension())
                 .map(check -> check.guardBand().length())
                 .orElseGet(() -> Length.of(BigDecimal.ZERO, point.unit()));
+    }
+
+    private static int end(SegmentSums shown) {
+        return shown.segment().from() + shown.segment().points().size();
     }
 
     private String since(SegmentSums shown, int count) {

@@ -49,6 +49,7 @@ public final class SeriesCharts {
      * @param to place behind the last
      * @param inHand place in the series of the part that is looked at
      * @param band guard band the plan of a part names; zero where it names none
+     * @param ahead whether anything may be said of parts to come: none was made since, and none is left out of sight
      * @param sums of the segment the last part drawn is in; absent where none are shown
      */
     public record Part(
@@ -58,6 +59,7 @@ public final class SeriesCharts {
             int to,
             OptionalInt inHand,
             Function<PartPoint, Length> band,
+            boolean ahead,
             Optional<SegmentSums> sums) {
 
         List<PartPoint> points() {
@@ -214,17 +216,17 @@ public final class SeriesCharts {
     private Optional<DrawnDrift> drift(Part part) {
         return only(part)
                 .filter(track -> track.drift().shown() == Drift.Shown.SHOWN)
-                .map(track -> drift(part, part.sums().orElseThrow(), track));
+                .map(track -> drift(part, part.sums().orElseThrow(), track))
+                .filter(line -> line.at().size() > 1);
     }
 
     private DrawnDrift drift(Part part, SegmentSums sums, Track track) {
         Trend trend = Trend.of(track.places().stream().map(BigDecimal::valueOf).toList(), track.figures());
         int first = sums.segment().from() - part.from();
         int last = track.places().get(track.n() - 1);
-        int ahead = track.drift()
-                .measureBefore()
-                .map(before -> Math.max(last, before + 1))
-                .orElse(last);
+        Optional<Integer> before = track.drift().measureBefore().filter(number -> part.ahead());
+        int seen = Math.min(last, part.to() - sums.segment().from());
+        int ahead = before.map(number -> Math.max(last, number + 1)).orElse(seen);
         List<DrawnDrift.At> at = new ArrayList<>();
         for (int x = track.places().get(0); x <= ahead; x++) {
             if (first + x - 1 >= 0) {
@@ -234,7 +236,6 @@ public final class SeriesCharts {
                 at.add(new DrawnDrift.At(first + x - 1, line, line.subtract(half), line.add(half)));
             }
         }
-        Optional<Integer> before = track.drift().measureBefore();
         return new DrawnDrift(
                 at,
                 before.map(number -> OptionalInt.of(first + number - 1)).orElseGet(OptionalInt::empty),

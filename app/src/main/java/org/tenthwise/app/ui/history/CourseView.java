@@ -26,6 +26,7 @@ import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.PagedRows;
 import org.tenthwise.app.ui.picture.PictureView;
 import org.tenthwise.app.ui.shell.Arrangement;
+import org.tenthwise.app.ui.shell.Heading;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.theme.PictureFrames;
@@ -87,16 +88,17 @@ public final class CourseView extends Screen {
         across = pressed("across", Key.Kind.PLAIN, "", model::changeAcross);
         parts = row(earlier, later);
         ways = row(size, across);
-        for (SeriesViewFormat as : model.formats()) {
-            String name = as.extension().toUpperCase(Locale.ROOT);
-            Key key = pressed("hand-" + as.extension(), Key.Kind.PLAIN, name, () -> model.hand(as));
-            key.speak(words.say("sheet.hand", name));
-            ways.getChildren().add(key);
-        }
         sheet = new VBox(ScreenSizes.GAP, heading(), chart);
         sheet.getStyleClass().addAll("on-sheet", "form-panel");
-        setTop(RunHeading.titled(title(), words, navigator::back)
-                .cell(words.say("history.sought"), new SimpleStringProperty(model.sought())));
+        Heading heading = RunHeading.titled(title(), words, navigator::back)
+                .cell(words.say("history.sought"), new SimpleStringProperty(model.sought()));
+        for (SeriesViewFormat as : model.formats()) {
+            String name = as.extension().toUpperCase(Locale.ROOT);
+            Key key = Key.onward("hand-" + as.extension(), name, () -> model.hand(as));
+            key.speak(words.say("sheet.hand", name));
+            heading.end(key);
+        }
+        setTop(heading);
         setCenter(body);
         body.setCenter(sheet);
         owns(model.stateProperty().subscribe(now -> show()));

@@ -57,6 +57,9 @@ public final class PartFindViewModel {
         offer(SoughtBy.GAUGE, of(known, point -> point.gauges().stream().map(GaugeMark::mark)));
         offer(SoughtBy.VERDICT, Arrays.stream(VerdictKind.values()).map(Word::of));
         offer(SoughtBy.DESIGNATOR, known.stream().flatMap(series -> series.characteristic().designator().stream()));
+        offer(SoughtBy.BALLOON, known.stream().flatMap(series -> series.characteristic().balloon().stream()));
+        offer(SoughtBy.CHARACTERISTIC, known.stream().map(series -> series.characteristic()
+                .name()));
         offer(SoughtBy.FROM, days(known));
         offer(SoughtBy.TO, days(known));
         before.by().forEach((by, text) -> choose(fields.get(by), text));
