@@ -2,6 +2,7 @@ package org.tenthwise.app.export;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Earlier;
 import org.tenthwise.model.run.Occasion;
 import org.tenthwise.model.words.Word;
 
@@ -13,7 +14,24 @@ final class JsonOccasion {
 
     private JsonOccasion() {}
 
+    /** What was accepted of the part number before, laid beside the run, and whether it was not made for two years. */
+    private static void earlier(Sheet sheet, Earlier earlier, ObjectNode to) {
+        ObjectNode since = to.putObject("since-accepted");
+        earlier.accepted().ifPresent(before -> {
+            since.put("run", before.run()).put("head", before.head());
+            since.put(
+                    "plan-changed",
+                    !before.planHash().equals(sheet.run().begun().plan().sha256()));
+            before.otherwise().forEach(since.putArray("checks-changed")::add);
+            since.put("machine-before", before.machine()).put("lot-before", before.lot());
+            before.gauges().forEach(since.putArray("gauges-before")::add);
+        });
+        earlier.lastMade().ifPresent(last -> since.put("last-made", last.toString()));
+        since.put("lapsed", earlier.isLapsed(sheet.run().entries().get(0).at()));
+    }
+
     static void write(Sheet sheet, ObjectNode to) {
+        sheet.run().begun().earlier().ifPresent(earlier -> earlier(sheet, earlier, to));
         Occasion occasion = sheet.run().begun().occasion();
         if (occasion.saysNothing()) {
             return; // as records of older releases have it, which are made again to be checked

@@ -12,6 +12,7 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Baseline;
+import org.tenthwise.model.run.Earlier;
 import org.tenthwise.model.run.Occasion;
 import org.tenthwise.model.run.OccasionSaid;
 import org.tenthwise.model.run.Purpose;
@@ -46,6 +47,11 @@ public final class Beginnings {
                         && (purpose == Purpose.MEASURED_AGAIN || isWhole(run)))
                 .limit(MOST_OFFERED)
                 .toList();
+    }
+
+    /** What the store knows of a part number now. */
+    public Earlier earlier(Plan plan) {
+        return new EarlierRuns(ledger).of(plan);
     }
 
     /** @throws Refused where the run it names is none that it can stand on, or something else is missing */

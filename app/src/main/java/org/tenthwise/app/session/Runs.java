@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Optional;
 import org.tenthwise.app.history.RunShelf;
@@ -18,6 +19,7 @@ import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Earlier;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
@@ -142,10 +144,17 @@ public final class Runs {
                 beginning.machine(),
                 plan.source(),
                 beginning.noLot(),
-                beginning.occasion())));
+                beginning.occasion(),
+                earlier(beginning))));
         new MachineRack(ledger).find(beginning.machine()).ifPresent(events::add);
         List<Entry> entries = ledger.append(id, OffsetDateTime.now(clock), beginning.by(), events);
         return new RunSession(ledger, clock, new GaugeRack(ledger), steps, plan, entries);
+    }
+
+    /** Not kept of a run of which nothing is said, on a part number that is new to the store. */
+    private Optional<Earlier> earlier(RunHeader beginning) {
+        Earlier known = beginnings().earlier(beginning.plan());
+        return Optional.of(known).filter(any -> !beginning.occasion().saysNothing() || !known.equals(Earlier.NOTHING));
     }
 
     /** Part, revision and serial, in letters, digits and hyphens; a number behind it where that was used before. */

@@ -21,7 +21,7 @@ final class EventKinds {
     private static final EventKind<Event.Begun> BEGUN = new EventKind<>(
             "begun",
             1,
-            begun -> OccasionJson.format(begun.occasion()),
+            begun -> begun.earlier().isPresent() ? OccasionJson.FORMAT : OccasionJson.format(begun.occasion()),
             Event.Begun.class,
             (begun, to) -> {
                 EventJson.write(begun.part(), to.putObject("part"));
@@ -33,6 +33,7 @@ final class EventKinds {
                     to.put("no-lot", true);
                 }
                 OccasionJson.write(begun.occasion(), to);
+                EarlierJson.write(begun.earlier(), to);
             },
             from -> new Event.Begun(
                     EventJson.part(from.object("part")),
@@ -41,7 +42,8 @@ final class EventKinds {
                     from.text("machine"),
                     EventJson.plan(from.object("plan")),
                     from.isSo("no-lot"),
-                    OccasionJson.read(from)));
+                    OccasionJson.read(from),
+                    EarlierJson.read(from)));
 
     private static final EventKind<Event.GaugeKnown> GAUGE_KNOWN = new EventKind<>(
             "gauge-known",

@@ -128,10 +128,18 @@ public sealed interface Event
      *
      * @param lot material lot; empty where none was said
      * @param noLot whether it was said on purpose that there is no lot
+     * @param earlier what the store knew of the part number then; absent where that was not kept
      * @param occasion what it was begun for; {@link Occasion#NOT_STATED} in runs of older releases
      */
     record Begun(
-            PartId part, String serial, String lot, String machine, PlanSource plan, boolean noLot, Occasion occasion)
+            PartId part,
+            String serial,
+            String lot,
+            String machine,
+            PlanSource plan,
+            boolean noLot,
+            Occasion occasion,
+            Optional<Earlier> earlier)
             implements Event {
 
         public Begun {
@@ -146,6 +154,17 @@ public sealed interface Event
 
         public Begun(PartId part, String serial, String lot, String machine, PlanSource plan, boolean noLot) {
             this(part, serial, lot, machine, plan, noLot, Occasion.NOT_STATED);
+        }
+
+        public Begun(
+                PartId part,
+                String serial,
+                String lot,
+                String machine,
+                PlanSource plan,
+                boolean noLot,
+                Occasion occasion) {
+            this(part, serial, lot, machine, plan, noLot, occasion, Optional.empty());
         }
 
         @Override

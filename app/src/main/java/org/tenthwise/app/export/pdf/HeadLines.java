@@ -2,6 +2,7 @@ package org.tenthwise.app.export.pdf;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.tenthwise.app.text.EarlierWords;
 import org.tenthwise.app.text.IssueWords;
 import org.tenthwise.app.text.OccasionWords;
 import org.tenthwise.model.run.Occasion;
@@ -12,7 +13,10 @@ final class HeadLines {
     private HeadLines() {}
 
     static List<String> of(RecordContext matter) {
-        return Stream.of(occasion(matter), new IssueWords(matter.words()).lines(matter.plan()))
+        return Stream.of(
+                        occasion(matter),
+                        new IssueWords(matter.words()).lines(matter.plan()),
+                        new EarlierWords(matter.words()).lines(matter.sheet()))
                 .flatMap(List::stream)
                 .toList();
     }

@@ -14,6 +14,7 @@ import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.CouldNotSave;
+import org.tenthwise.app.text.EarlierWords;
 import org.tenthwise.app.text.IssueWords;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
@@ -22,6 +23,7 @@ import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.run.Earlier;
 import org.tenthwise.model.run.OccasionSaid;
 import org.tenthwise.model.run.Purpose;
 import org.tenthwise.model.words.Refused;
@@ -48,6 +50,7 @@ public final class BeginViewModel {
     private final FormViewModel form;
     private final ReadOnlyStringWrapper notice = new ReadOnlyStringWrapper("");
     private Optional<RunSummary> begunAlready = Optional.empty();
+    private String lapsed = "";
     private Optional<String> lotBefore = Optional.empty();
 
     /** @param clock tells what comes too soon */
@@ -123,7 +126,8 @@ public final class BeginViewModel {
                             history.last(),
                             NextPart.of(plan.part(), history),
                             ids(Purpose.FIRST_ARTICLE_PARTIAL),
-                            ids(Purpose.MEASURED_AGAIN));
+                            ids(Purpose.MEASURED_AGAIN),
+                            shop.beginnings().earlier(plan));
                 },
                 this::loaded);
     }
@@ -135,7 +139,8 @@ public final class BeginViewModel {
             Optional<RunFacts> last,
             Optional<NextPart> next,
             List<String> whole,
-            List<String> measured) {}
+            List<String> measured,
+            Earlier earlier) {}
 
     private List<String> ids(Purpose standsOn) {
         return shop.beginnings().offered(plan, standsOn).stream()
@@ -153,6 +158,7 @@ public final class BeginViewModel {
         });
         loaded.next().ifPresent(this::offerNext);
         purpose.offer(loaded.whole(), loaded.measured());
+        lapsed = loaded.earlier().isLapsed(shop.now()) ? new EarlierWords(words).lapsed(loaded.earlier()) : "";
         weigh();
     }
 
@@ -193,12 +199,12 @@ public final class BeginViewModel {
         form.aboutProperty().set(words.say("begin.about", serial.reads()));
         String typed = serial.reads();
         begunAlready = Optional.empty();
-        notice.set("");
+        notice.set(lapsed);
         if (!typed.isBlank()) {
             tasks.run(() -> begunAlready(typed), found -> {
                 if (typed.equals(serial.reads())) {
                     begunAlready = found;
-                    notice.set(found.map(run -> already(typed, run)).orElse(""));
+                    notice.set(found.map(run -> already(typed, run)).orElse(lapsed));
                 }
             });
         }

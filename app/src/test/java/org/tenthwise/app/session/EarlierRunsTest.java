@@ -1,0 +1,122 @@
+package org.tenthwise.app.session;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.tenthwise.app.InventedPlans;
+import org.tenthwise.app.store.MemoryLedger;
+import org.tenthwise.app.text.EarlierWords;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.run.Occasion;
+import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.words.Words;
+
+/** What a run keeps of the part number as the store knew it when the run was begun. */
+class EarlierRunsTest {
+
+    private static final String TEXT =
+            """
+            [[step]]
+            number = 1
+            operation = 10
+            kind = "look"
+            name = "Edges"
+            what = "Broken."
+            """;
+
+    private static final Plan PLAN = InventedPlans.inMillimetres(TEXT);
+    private static final Plan OTHER = InventedPlans.read(
+            InventedPlans.text("mm", TEXT.replace("Broken.", "Rounded.")).replace("issue = \"1\"", "issue = \"2\""));
+
+    private final MemoryLedger ledger = new MemoryLedger();
+
+    private Runs shopOn(String day) {
+        return new Runs(ledger, Clock.fixed(Instant.parse(day + "T06:31:00Z"), ZoneOffset.UTC));
+    }
+
+    private RunSession begun(String day, Plan plan, String serial, String machine) throws Exception {
+        return shopOn(day)
+                .begin(new RunHeader(plan, serial, "L-1", machine, "Setter 1")
+                        .begunFor(Occasion.fullFirstArticle("new part")));
+    }
+
+    private void accepted(String day, String serial) throws Exception {
+        RunSession session = begun(day, PLAN, serial, "Lathe 4");
+        session.answer(Answer.YES);
+        session.close("Inspector 1", SignedAs.ACCEPTED);
+    }
+
+    private static List<String> said(RunSession session) {
+        return new EarlierWords(Words.of(Locale.ENGLISH)).lines(session.state().sheet());
+    }
+
+    @Test
+    void ofAPartNumberThatIsNewNothingWasAcceptedBefore() throws Exception {
+        assertEquals(
+                List.of("No accepted record of this part number before."),
+                said(begun("2026-01-05", PLAN, "1", "Lathe 4")));
+    }
+
+    @Test
+    void whereNothingChangedThatIsSaid() throws Exception {
+        accepted("2026-01-05", "1");
+        assertEquals(
+                List.of("Since the last accepted record, T-1-A-1, nothing of what is kept changed."),
+                said(begun("2026-01-06", PLAN, "2", "Lathe 4")));
+    }
+
+    @Test
+    void whatChangedIsNamed() throws Exception {
+        accepted("2026-01-05", "1");
+        assertEquals(
+                List.of("Changed since the last accepted record, T-1-A-1: plan issue 1 to 2, checks Edges, "
+                        + "machine Lathe 4 to Lathe 5."),
+                said(begun("2026-01-06", OTHER, "2", "Lathe 5")));
+    }
+
+    /** One that is refused, lapsed or open is no accepted one. */
+    @Test
+    void aRunThatWasRefusedIsNoneAccepted() throws Exception {
+        RunSession refused = begun("2026-01-05", PLAN, "1", "Lathe 4");
+        refused.answer(Answer.YES);
+        refused.close("Inspector 1", SignedAs.NOT_ACCEPTED);
+        assertEquals(
+                Optional.empty(),
+                begun("2026-01-06", PLAN, "2", "Lathe 4")
+                        .state()
+                        .sheet()
+                        .run()
+                        .begun()
+                        .earlier()
+                        .orElseThrow()
+                        .accepted());
+    }
+
+    /** SAE AS9102 Rev B, 4.6: a lapse of two years, from the last production operation to the restart. */
+    @Test
+    void twoYearsWithoutProductionAreNoticedAndANoteMakesNothing() throws Exception {
+        accepted("2023-01-05", "1");
+        assertFalse(shopOn("2025-01-05")
+                .beginnings()
+                .earlier(PLAN)
+                .isLapsed(shopOn("2025-01-05").now()));
+        shopOn("2025-01-02").open("T-1-A-1").note("still on the shelf");
+        assertTrue(shopOn("2025-01-06")
+                .beginnings()
+                .earlier(PLAN)
+                .isLapsed(shopOn("2025-01-06").now()));
+        assertEquals(
+                "Last made on 2023-01-05, more than two years before: decide whether a full or a partial first article "
+                        + "is due.",
+                said(begun("2025-01-06", PLAN, "2", "Lathe 4")).get(1));
+    }
+}
