@@ -45,6 +45,7 @@ public record DrawingAccount(List<AccountLine> lines, List<BalloonGap> gaps) {
         List<AccountLine> lines = Stream.concat(
                         sheet.lines().stream()
                                 .filter(line -> line.isOfDrawing() && !isOfProductAlone(line))
+                                .sorted(Comparator.comparing(line -> line.step().number()))
                                 .flatMap(line -> of(plan, line, each)),
                         unanswered(plan))
                 .sorted(ORDER)

@@ -24,6 +24,7 @@ final class SummaryTable {
     private static final double RADIUS = 5.5;
     private static final double MOST_LIMITS = 104;
     private static final double MOST_RESULT = 106;
+    private static final double MOST_SAID = 170;
     private static final double MOST_PLACE = 66;
     private static final double MOST_GAUGE = 62;
     private static final double LEAST_VERDICT = 60;
@@ -66,15 +67,11 @@ final class SummaryTable {
         right = verdict.left() - SHAPE_ROOM - GAP;
         this.gauge = fitRight("record.column.gauge", right, natural(TableLine::gauge, Style.CELL, MOST_GAUGE));
         right = left(gauge, right);
-        this.mark = Column.words("record.column.where", right - MARK_WIDTH, MARK_WIDTH);
+        double strip = all().anyMatch(SummaryTable::measured) ? MARK_WIDTH : 0;
+        this.mark = Column.words("record.column.where", right - strip, strip);
         right = left(mark, right);
-        this.result = fitRight(
-                "record.account.result",
-                right,
-                Math.min(
-                        MOST_RESULT,
-                        widest(line -> measured(line) ? line.result().width() : 0)));
-        this.said = new Column("", result.left(), mark.right() - result.left(), false);
+        this.result = fitRight("record.account.result", right, resultWidth());
+        this.said = new Column("", result.left(), result.width() + strip + (strip > 0 ? GAP : 0), false);
         right = left(result, right);
         this.limits = fitRight("record.column.limits", right, natural(TableLine::limits, Style.CELL, MOST_LIMITS));
         right = left(limits, right);
@@ -163,6 +160,13 @@ final class SummaryTable {
                         .mapToDouble(said -> flow.wrapping().width(said, Style.SMALL))
                         .max()
                         .orElse(0));
+    }
+
+    /** Wide enough for every size; with the room of the strip behind it for what is said in words, up to a measure. */
+    private double resultWidth() {
+        double sizes = widest(line -> measured(line) ? line.result().width() : 0);
+        double words = widest(line -> measured(line) ? 0 : line.result().width());
+        return Math.max(Math.min(MOST_RESULT, sizes), Math.min(MOST_SAID, words) - mark.width());
     }
 
     private double verdictWidth() {
