@@ -7,9 +7,9 @@ import org.tenthwise.app.export.CouldNotExport;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.export.Exporter;
 import org.tenthwise.app.export.RecordName;
+import org.tenthwise.app.history.RunName;
 import org.tenthwise.app.key.KeyFile;
 import org.tenthwise.app.key.NoKey;
-import org.tenthwise.app.history.RunName;
 import org.tenthwise.app.store.Head;
 import org.tenthwise.app.store.KeptEntries;
 

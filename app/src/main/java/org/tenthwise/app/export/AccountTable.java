@@ -1,6 +1,5 @@
 package org.tenthwise.app.export;
 
-import org.tenthwise.model.plan.Step;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.IOException;
@@ -18,6 +17,7 @@ import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.OnDrawing;
+import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.AccountLine;

@@ -1,10 +1,6 @@
 package org.tenthwise.app.seal;
 
 import java.time.OffsetDateTime;
-import org.tenthwise.app.store.Arrivals;
-import org.tenthwise.app.store.Incoming;
-import org.tenthwise.app.store.NotImported;
-import org.tenthwise.model.run.ImportEvent;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -13,16 +9,20 @@ import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.app.history.History;
 import org.tenthwise.app.key.StationKey;
+import org.tenthwise.app.store.Arrivals;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.Head;
+import org.tenthwise.app.store.Incoming;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.NewEntry;
+import org.tenthwise.app.store.NotImported;
 import org.tenthwise.app.store.RunHead;
 import org.tenthwise.app.store.Seal;
 import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.app.store.Verification;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ImportEvent;
 
 /**
  * A ledger in which the station's key signs each run when it is closed, and again whatever is added to it then. What

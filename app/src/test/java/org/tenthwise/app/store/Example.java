@@ -25,10 +25,10 @@ import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Document;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.ImportEvent;
-import org.tenthwise.model.run.Occasion;
-import org.tenthwise.model.run.ReportRole;
-import org.tenthwise.model.run.ReportAsked;
 import org.tenthwise.model.run.JoinedRun;
+import org.tenthwise.model.run.Occasion;
+import org.tenthwise.model.run.ReportAsked;
+import org.tenthwise.model.run.ReportRole;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
 

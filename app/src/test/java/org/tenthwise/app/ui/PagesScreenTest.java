@@ -1,12 +1,12 @@
 package org.tenthwise.app.ui;
 
-import org.tenthwise.app.export.Records;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.device.AskedViewer;
 import org.tenthwise.app.export.CsvRecord;
+import org.tenthwise.app.export.Records;
 import org.tenthwise.app.export.pdf.Paper;
 import org.tenthwise.app.export.pdf.RecordLayout;
 import org.tenthwise.app.export.pdf.Scene;

@@ -11,6 +11,9 @@ public final class TomlText {
     /** A plan is some tens of kilobytes; anything beyond this is some other file. */
     public static final int MOST_CHARACTERS = 1_000_000;
 
+    /** Without anything of its own: one reads as many texts as there are. */
+    public TomlText() {}
+
     /** Whatever the text is, it is read or said to be no TOML: a parser that gives up on it brings nobody down. */
     public TomlReading read(String written) {
         if (written.length() > MOST_CHARACTERS) {

@@ -3,11 +3,11 @@ package org.tenthwise.checklists.rules;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.tenthwise.checklists.rules.RequirementRead.problems;
-import static org.tenthwise.checklists.rules.RequirementRead.step;
-import static org.tenthwise.checklists.rules.RequirementRead.limits;
-import static org.tenthwise.checklists.rules.RequirementRead.requirement;
 import static org.tenthwise.checklists.rules.RequirementRead.HEAD;
+import static org.tenthwise.checklists.rules.RequirementRead.limits;
+import static org.tenthwise.checklists.rules.RequirementRead.problems;
+import static org.tenthwise.checklists.rules.RequirementRead.requirement;
+import static org.tenthwise.checklists.rules.RequirementRead.step;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -3,12 +3,12 @@ package org.tenthwise.checklists.rules;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.tenthwise.checklists.rules.RequirementRead.problems;
-import static org.tenthwise.checklists.rules.RequirementRead.step;
-import static org.tenthwise.checklists.rules.RequirementRead.limits;
 import static org.tenthwise.checklists.rules.RequirementRead.from;
+import static org.tenthwise.checklists.rules.RequirementRead.limits;
+import static org.tenthwise.checklists.rules.RequirementRead.problems;
 import static org.tenthwise.checklists.rules.RequirementRead.read;
 import static org.tenthwise.checklists.rules.RequirementRead.requirement;
+import static org.tenthwise.checklists.rules.RequirementRead.step;
 
 import java.util.List;
 import java.util.Optional;

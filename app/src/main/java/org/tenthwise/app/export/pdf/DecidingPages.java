@@ -3,7 +3,6 @@ package org.tenthwise.app.export.pdf;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-
 import org.tenthwise.app.export.RecordFormat;
 
 /** The pages to decide on. The outline gives way where that saves a page. */

@@ -5,14 +5,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.tenthwise.app.text.DrawingWords;
-import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.app.picture.Frame;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.Pictures;
 import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.Role;
+import org.tenthwise.app.text.DrawingWords;
 import org.tenthwise.model.record.Line;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** Everything about one characteristic: what was asked, its picture, every pass, every reading, every word about it. */
 final class DetailSection {

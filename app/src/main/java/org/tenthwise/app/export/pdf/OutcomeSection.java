@@ -6,9 +6,9 @@ import org.tenthwise.app.picture.Box;
 import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictShape;
+import org.tenthwise.app.store.RunHead;
 import org.tenthwise.app.text.OutcomeWords;
 import org.tenthwise.model.run.Signature;
-import org.tenthwise.app.store.RunHead;
 import org.tenthwise.model.verdict.VerdictKind;
 
 /** What the record says in one sentence, how its characteristics stand, who signed, and a code to find it by. */

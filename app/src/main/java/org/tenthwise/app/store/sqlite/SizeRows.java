@@ -7,11 +7,11 @@ import java.time.OffsetDateTime;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.tenthwise.app.history.PartSize;
 import org.tenthwise.app.history.ReadingSummary.GaugeMark;
 import org.tenthwise.app.history.SizeSummary;
 import org.tenthwise.app.history.SizeSummary.Bounds;
 import org.tenthwise.app.history.SizeSummary.FollowedBy;
-import org.tenthwise.app.history.PartSize;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.QuantityKind;
 

@@ -1,6 +1,5 @@
 package org.tenthwise.app.ui.home;
 
-import org.tenthwise.app.history.StepSummary;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Pos;
@@ -11,6 +10,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.tenthwise.app.history.StepSummary;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.Pictures;
 import org.tenthwise.app.picture.Role;

@@ -1,6 +1,5 @@
 package org.tenthwise.app.ui.run;
 
-import org.tenthwise.app.text.OccasionWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,6 +13,7 @@ import org.tenthwise.app.text.DrawingWords;
 import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.text.HoldWords;
 import org.tenthwise.app.text.MethodWords;
+import org.tenthwise.app.text.OccasionWords;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.app.text.SettledWords;
 import org.tenthwise.app.ui.run.RunScreenState.Finished;

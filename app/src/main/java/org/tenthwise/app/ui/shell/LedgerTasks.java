@@ -2,13 +2,13 @@ package org.tenthwise.app.ui.shell;
 
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
-import org.tenthwise.app.store.NotImported;
 import org.tenthwise.app.export.CouldNotExport;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.store.CouldNotSave;
+import org.tenthwise.app.store.NotImported;
 import org.tenthwise.app.text.Objections;
 import org.tenthwise.model.words.Refused;
 import org.tenthwise.model.words.Words;

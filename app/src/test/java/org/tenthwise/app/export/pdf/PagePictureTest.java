@@ -1,6 +1,5 @@
 package org.tenthwise.app.export.pdf;
 
-import org.tenthwise.app.export.Records;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -14,6 +13,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.tenthwise.app.export.Records;
 import org.tenthwise.app.picture.Frame;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.RecordingPen;

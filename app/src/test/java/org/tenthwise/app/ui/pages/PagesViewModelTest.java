@@ -1,6 +1,5 @@
 package org.tenthwise.app.ui.pages;
 
-import org.tenthwise.app.export.Records;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -11,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.device.AskedViewer;
 import org.tenthwise.app.export.CsvRecord;
+import org.tenthwise.app.export.Records;
 import org.tenthwise.app.export.pdf.PagePicture;
 import org.tenthwise.app.export.pdf.Paper;
 import org.tenthwise.app.export.pdf.RecordLayout;
