@@ -10,22 +10,14 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.Set;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.export.RecordCheck;
 import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.export.pdf.PdfContent;
-import org.tenthwise.app.store.EntryText;
 import org.tenthwise.app.store.Seals;
 import org.tenthwise.app.store.StoredEntry;
-import org.tenthwise.app.store.UnreadableEntry;
-import org.tenthwise.checklists.rules.PlanReader;
-import org.tenthwise.checklists.rules.PlanReading;
-import org.tenthwise.model.record.Sheet;
-import org.tenthwise.model.run.Entry;
-import org.tenthwise.model.run.Run;
 import org.tenthwise.model.words.Message;
 
 /**
@@ -83,7 +75,7 @@ public final class BundleCheck {
                 || !entries.get(0).run().equals(run.run())) {
             return Optional.of(Message.of("bundle.another-head", run.run()));
         }
-        Optional<Evidence> evidence = evidence(entries);
+        Optional<Evidence> evidence = Evidence.ofStored(entries, making.version());
         if (evidence.isEmpty() || !evidence.get().head().equals(run.head())) {
             return Optional.of(Message.of("bundle.another-entries", run.run()));
         }
@@ -121,22 +113,6 @@ public final class BundleCheck {
     /** What is packed may be packed in another way by another Java. */
     private static boolean isSame(byte[] made, byte[] there) {
         return Arrays.equals(made, there) || PdfContent.isSame(made, there);
-    }
-
-    /** Absent where the entries are those of no run. */
-    private Optional<Evidence> evidence(List<StoredEntry> stored) {
-        try {
-            List<Entry> entries = new ArrayList<>();
-            for (StoredEntry entry : stored) {
-                entries.add(EntryText.read(entry.seq(), entry.body().getBytes(UTF_8)));
-            }
-            Run run = new Run(entries);
-            return new PlanReader().readKept(run.begun().plan().text()) instanceof PlanReading.Good good
-                    ? Optional.of(new Evidence(Sheet.of(good.plan(), run), stored, making.version()))
-                    : Optional.empty();
-        } catch (UnreadableEntry | IllegalArgumentException | ArithmeticException | NoSuchElementException e) {
-            return Optional.empty();
-        }
     }
 
     private static Seals together(List<Seals> all) {

@@ -15,7 +15,7 @@ import org.tenthwise.app.export.RecordFormat;
 public record Making(Function<Locale, List<RecordFormat>> formats, Locale spoken, String version) {
 
     /** Those that are a record by themselves, as they were made where that language is spoken. */
-    List<RecordFormat> whole(String language) {
+    public List<RecordFormat> whole(String language) {
         return formats.apply(Locale.forLanguageTag(language)).stream()
                 .filter(RecordFormat::isWhole)
                 .toList();
@@ -25,7 +25,7 @@ public record Making(Function<Locale, List<RecordFormat>> formats, Locale spoken
         return spoken.toLanguageTag();
     }
 
-    String tool() {
+    public String tool() {
         return "Tenthwise " + version;
     }
 }

@@ -109,17 +109,19 @@ final class VerifyKept implements Callable<Integer> {
 
     /** Its signatures, and the record that lies inside it. */
     private int pdf(byte[] file) throws IOException {
-        PdfLines lines = new PdfLines(path, with.words(), spec.commandLine().getOut());
+        PdfLines lines = new PdfLines(
+                path, with.making(), with.words(), spec.commandLine().getOut());
         boolean signatures = lines.saySignatures(file);
-        Optional<byte[]> inside = InsidePdf.file(file, ".json");
-        RecordCheck.Result found = new RecordCheck().check(new ByteArrayInputStream(inside.orElse(new byte[0])));
+        byte[] inside = InsidePdf.file(file, ".json").orElse(new byte[0]);
+        RecordCheck.Result found = new RecordCheck().check(new ByteArrayInputStream(inside));
         if (found.found().entries() == 0) {
             spec.commandLine().getOut().println(with.words().say("command.verify.pdf.no-record", path));
             return Exit.NOT_WELL;
         }
-        int exit = say(
-                found, head.isPresent() ? RecordEntries.in(new ByteArrayInputStream(inside.orElseThrow())) : List.of());
-        return signatures ? exit : Exit.NOT_WELL;
+        List<StoredEntry> entries = RecordEntries.in(new ByteArrayInputStream(inside));
+        int exit = say(found, entries);
+        int pages = found.found().whole() ? lines.sayPages(file, entries) : Exit.WELL;
+        return !signatures || exit == Exit.NOT_WELL || pages == Exit.NOT_WELL ? Exit.NOT_WELL : Math.max(exit, pages);
     }
 
     private int say(RecordCheck.Result record, List<StoredEntry> entries) {

@@ -1,11 +1,20 @@
 package org.tenthwise.app.export;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.NoSuchElementException;
+import java.util.Optional;
 import org.tenthwise.app.session.Runs;
+import org.tenthwise.app.store.EntryText;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.RunHead;
 import org.tenthwise.app.store.StoredEntry;
+import org.tenthwise.app.store.UnreadableEntry;
+import org.tenthwise.checklists.rules.PlanReader;
+import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Run;
@@ -34,6 +43,24 @@ public record Evidence(Sheet sheet, List<StoredEntry> entries, String version) {
         List<Entry> entries =
                 kept.entries(run).stream().filter(entry -> entry.seq() <= last).toList();
         return new Evidence(Runs.sheet(kept, new Run(entries)), stored, version);
+    }
+
+    /**
+     * From the entries alone, without a store; absent where they are those of no run, or of one that is not understood.
+     */
+    public static Optional<Evidence> ofStored(List<StoredEntry> stored, String version) {
+        try {
+            List<Entry> entries = new ArrayList<>();
+            for (StoredEntry entry : stored) {
+                entries.add(EntryText.read(entry.seq(), entry.body().getBytes(UTF_8)));
+            }
+            Run run = new Run(entries);
+            return new PlanReader().readKept(run.begun().plan().text()) instanceof PlanReading.Good good
+                    ? Optional.of(new Evidence(Sheet.of(good.plan(), run), stored, version))
+                    : Optional.empty();
+        } catch (UnreadableEntry | IllegalArgumentException | ArithmeticException | NoSuchElementException e) {
+            return Optional.empty();
+        }
     }
 
     /** The tool with its version, as records name it. */

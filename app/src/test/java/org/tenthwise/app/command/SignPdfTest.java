@@ -55,7 +55,7 @@ class SignPdfTest {
                 done.out().get(0));
         assertArrayEquals(before, Files.readAllBytes(record));
         Typed verified = Typed.line("verify", signed);
-        assertEquals(0, verified.exit());
+        assertEquals(2, verified.exit(), "its pages were made by another release");
         assertTrue(verified.out().get(0).contains("signed by CN=Inspector 1, certificate issued by CN=Invented shop"));
         assertTrue(verified.out().get(1).contains("entries"), verified.out().get(1));
     }
