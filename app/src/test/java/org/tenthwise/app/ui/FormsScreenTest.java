@@ -39,6 +39,7 @@ import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.PlanText;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.run.Purpose;
 
 /** Every form about the step in hand in its states, on every display; what is signed has a test of its own. */
 class FormsScreenTest extends ScreenTest {
@@ -275,6 +276,16 @@ class FormsScreenTest extends ScreenTest {
             model.load();
             type(model.form(), "016");
             model.form().goTo(model.form().fields().get(2));
+            return view;
+        });
+        seen("begin", "partial", window -> {
+            BeginViewModel model = new BeginViewModel(
+                    DemoPart.SCREW_CARRIER.plan(), workshop.shop, workshop.tasks, words, workshop, Workshop.CLOCK);
+            BeginView view = new BeginView(model, words, window.pictures(), workshop);
+            model.load();
+            type(model.form(), "016");
+            model.purpose().choice().choose(Purpose.FIRST_ARTICLE_PARTIAL);
+            model.form().goTo(model.purpose());
             return view;
         });
     }

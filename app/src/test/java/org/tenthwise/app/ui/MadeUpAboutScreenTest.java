@@ -22,6 +22,7 @@ class MadeUpAboutScreenTest extends AboutScreenTest {
     protected String data() {
         return "there here data user org tenthwise app files plans toml "
                 + "The last complete backup was made on November One is made after each closed run and once a day "
+                + "Closed runs are sealed with the key Its whole fingerprint "
                 + LIBRARIES;
     }
 

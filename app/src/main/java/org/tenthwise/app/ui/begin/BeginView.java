@@ -3,6 +3,7 @@ package org.tenthwise.app.ui.begin;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -33,7 +34,8 @@ public final class BeginView extends FormView {
                 model.form(),
                 words,
                 RunHeading.titled(words.say("begin.title"), words, navigator::back),
-                model::load);
+                model::load,
+                Set.of(model.purpose()));
         about(part(model, words, pictures));
     }
 

@@ -86,6 +86,11 @@ public final class BeginViewModel {
         return form;
     }
 
+    /** What the run is begun for; its words are long. */
+    public Field<Purpose> purpose() {
+        return purpose.purpose();
+    }
+
     public Plan plan() {
         return plan;
     }

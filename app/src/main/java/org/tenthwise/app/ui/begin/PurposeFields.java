@@ -51,6 +51,10 @@ final class PurposeFields {
                 .onlyIfWanted();
     }
 
+    Field<Purpose> purpose() {
+        return purpose;
+    }
+
     List<Field<?>> all() {
         return List.of(purpose, piece, baseline, reason, order, changes);
     }
@@ -71,6 +75,7 @@ final class PurposeFields {
         piece.askedProperty().set(now == Purpose.IN_PROCESS);
         baseline.askedProperty().set(now.hasBaseline());
         reason.askedProperty().set(now.isFirstArticle());
+        order.askedProperty().set(now.isFirstArticle());
         changes.askedProperty().set(now.isFirstArticle());
     }
 

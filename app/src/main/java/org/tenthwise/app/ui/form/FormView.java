@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
@@ -29,6 +29,7 @@ public class FormView extends SidedScreen {
     private static final PseudoClass EMPTY = PseudoClass.getPseudoClass("empty");
     private static final int FEW = 3;
     private static final int ON_ONE_PAGE = 8;
+    private static final int IN_TWO_COLUMNS = 6;
 
     private final FormViewModel model;
     private final Words words;
@@ -38,7 +39,13 @@ public class FormView extends SidedScreen {
     private final List<Key> keys = new ArrayList<>();
     private final GridPane fields = new GridPane();
     /** Where there are more fields than can be seen at once, they are by the page. */
-    private final Optional<PagedRows> paged;
+    private final PagedRows pages;
+
+    private boolean byThePage;
+    /** Fields that need all the room across, where the others stand in two columns. */
+    private Set<Field<?>> whole = Set.of();
+
+    private boolean inTwoColumns;
 
     private final VBox side;
 
@@ -52,14 +59,31 @@ public class FormView extends SidedScreen {
         fields.setVgap(8);
         fields.setMinHeight(USE_PREF_SIZE);
         model.fields().forEach(field -> keys.add(key(field)));
-        paged = keys.size() > ON_ONE_PAGE ? Optional.of(new PagedRows(words)) : Optional.empty();
-        side = new VBox(16, paged.<Region>map(rows -> rows).orElse(fields));
-        paged.ifPresent(rows -> VBox.setVgrow(rows, Priority.ALWAYS));
+        pages = new PagedRows(words);
+        VBox.setVgrow(pages, Priority.ALWAYS);
+        side = new VBox(16, fields);
         side.getStyleClass().addAll("on-paper", "form-side");
         lay(heading, side, ScreenSizes.FORM_SIDE, ScreenSizes.FORM_ABOVE);
         owns(model.inHandProperty().subscribe(this::show));
         model.fields().forEach(field -> owns(field.askedProperty().subscribe(this::layKeys)));
         model.fields().forEach(field -> owns(field.choice().offeredProperty().subscribe(() -> came(field))));
+    }
+
+    /**
+     * One whose fields stand in two columns wherever it is shown.
+     *
+     * @param whole those that need all the room across
+     */
+    protected FormView(
+            String title,
+            FormViewModel model,
+            Words words,
+            Region heading,
+            Runnable load,
+            Set<? extends Field<?>> whole) {
+        this(title, model, words, heading, load);
+        this.whole = Set.copyOf(whole);
+        inTwoColumns = true;
     }
 
     /** A form by itself, with its title over it. */
@@ -106,12 +130,15 @@ public class FormView extends SidedScreen {
                 .filter(i -> model.fields().get(i).askedProperty().get())
                 .mapToObj(keys::get)
                 .toList();
-        if (paged.isPresent()) {
-            paged.get().show(asked);
-            reveal(paged.get(), model.inHandProperty().get());
+        byThePage = inTwoColumns ? asked.size() > IN_TWO_COLUMNS : keys.size() > ON_ONE_PAGE;
+        side.getChildren().set(side.getChildren().size() - 1, byThePage ? pages : fields);
+        if (byThePage) {
+            pages.show(asked);
+            reveal(model.inHandProperty().get());
             return;
         }
-        int across = isWide() || asked.size() < FEW ? 1 : 2;
+        pages.show(List.of());
+        int across = !inTwoColumns && (isWide() || asked.size() < FEW) ? 1 : 2;
         fields.getChildren().clear();
         fields.getColumnConstraints().clear();
         for (int column = 0; column < across; column++) {
@@ -119,13 +146,17 @@ public class FormView extends SidedScreen {
             share.setPercentWidth(100.0 / across);
             fields.getColumnConstraints().add(share);
         }
-        for (int i = 0; i < asked.size(); i++) {
-            fields.add(asked.get(i), i % across, i / across);
+        int place = 0;
+        for (Key key : asked) {
+            boolean isWhole = whole.contains(model.fields().get(keys.indexOf(key)));
+            int row = isWhole ? (place + across - 1) / across : place / across;
+            fields.add(key, isWhole ? 0 : place % across, row, isWhole ? across : 1, 1);
+            place = isWhole ? (row + 1) * across : place + 1;
         }
     }
 
-    private void reveal(PagedRows rows, Field<?> field) {
-        rows.reveal(Math.max(
+    private void reveal(Field<?> field) {
+        pages.reveal(Math.max(
                 0,
                 model.fields().stream()
                         .filter(any -> any.askedProperty().get())
@@ -140,7 +171,9 @@ public class FormView extends SidedScreen {
         for (int i = 0; i < keys.size(); i++) {
             keys.get(i).showChosen(model.fields().get(i) == field);
         }
-        paged.ifPresent(rows -> reveal(rows, field));
+        if (byThePage) {
+            reveal(field);
+        }
     }
 
     /** What can act at once takes no press for a moment after it has come. */
