@@ -50,8 +50,16 @@ final class Breaks {
                 !before.run().planHash().equals(after.run().planHash()));
         add(reasons, Reason.MACHINE, !isSame(before, after, point -> point.run().machine()));
         add(reasons, Reason.LOT, !isSame(before, after, point -> point.run().lot()));
-        add(reasons, Reason.GAUGE, !Set.copyOf(before.gauges()).equals(Set.copyOf(after.gauges())));
-        add(reasons, Reason.PERSON, !names(before.people()).equals(names(after.people())));
+        add(
+                reasons,
+                Reason.GAUGE,
+                !before.gauges().equals(after.gauges())
+                        && !Set.copyOf(before.gauges()).equals(Set.copyOf(after.gauges())));
+        add(
+                reasons,
+                Reason.PERSON,
+                !before.people().equals(after.people())
+                        && !names(before.people()).equals(names(after.people())));
         add(reasons, Reason.OFFSET, after.cuts() > 0);
         add(
                 reasons,
@@ -76,9 +84,10 @@ final class Breaks {
     }
 
     private static boolean haveSameLimits(Limits before, Limits after) {
-        return before.unit().equals(after.unit())
-                && length(before.lower()).equals(length(after.lower()))
-                && length(before.upper()).equals(length(after.upper()));
+        return before.equals(after)
+                || before.unit().equals(after.unit())
+                        && length(before.lower()).equals(length(after.lower()))
+                        && length(before.upper()).equals(length(after.upper()));
     }
 
     private static Optional<Length> length(Optional<Written> limit) {
@@ -93,7 +102,9 @@ final class Breaks {
     }
 
     private static boolean isSame(PartPoint before, PartPoint after, Function<PartPoint, String> what) {
-        return what.apply(before).strip().equalsIgnoreCase(what.apply(after).strip());
+        String one = what.apply(before);
+        String other = what.apply(after);
+        return one.equals(other) || one.strip().equalsIgnoreCase(other.strip());
     }
 
     private static Set<String> names(Collection<String> people) {

@@ -82,7 +82,7 @@ public record DeviationChart(
             }
         }
         entries.sort(Comparator.comparing(OffTarget::point, SeriesOrder.AS_MADE));
-        return new DeviationChart(unit, entries, breaks(entries), spreadsDiffer(entries), leftOut);
+        return new DeviationChart(unit, entries, breaks(all, entries), spreadsDiffer(entries), leftOut);
     }
 
     private static boolean hasTarget(PartPoint point) {
@@ -106,10 +106,10 @@ public record DeviationChart(
                         limits.upper().orElseThrow().length().base()));
     }
 
-    private static List<Break> breaks(List<OffTarget> entries) {
+    private static List<Break> breaks(List<Series> all, List<OffTarget> entries) {
         Map<PartPoint, Set<Reason>> own = new IdentityHashMap<>();
-        entries.stream().map(OffTarget::series).distinct().forEach(series -> series.breaks()
-                .forEach(broken -> own.put(series.points().get(broken.before()), broken.reasons())));
+        all.forEach(series ->
+                series.breaks().forEach(broken -> own.put(series.points().get(broken.before()), broken.reasons())));
         List<Break> breaks = new ArrayList<>();
         for (int i = 1; i < entries.size(); i++) {
             Set<Reason> reasons = ofItsOwn(entries.get(i), own);

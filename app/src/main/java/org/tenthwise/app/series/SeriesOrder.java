@@ -40,7 +40,7 @@ final class SeriesOrder {
             }
         }
         List<PartPoint> points = new ArrayList<>();
-        byPart.values().forEach(runs -> points.add(point(runs, leftOut)));
+        byPart.values().forEach(runs -> points.add(runs.size() == 1 ? point(runs.get(0)) : point(runs, leftOut)));
         points.sort(AS_MADE);
         return new Series(characteristic(found), points, Breaks.of(points, tools), leftOut);
     }
@@ -59,6 +59,19 @@ final class SeriesOrder {
         return run.serial().isBlank()
                 ? run.id()
                 : String.join("\n", "", run.serial(), run.lot()).toLowerCase(Locale.ROOT);
+    }
+
+    private static PartPoint point(OfRun only) {
+        return new PartPoint(
+                only.run(),
+                only.step(),
+                only.size(),
+                only.size().asCut().orElseThrow(),
+                only.size().last().orElseThrow(),
+                only.size().at(),
+                only.size().entry(),
+                1,
+                false);
     }
 
     private static PartPoint point(List<OfRun> runs, List<NotInSeries> leftOut) {

@@ -81,13 +81,20 @@ final class DigestRows {
         Set<GaugeUse> gauges = new HashSet<>(before.map(RunDigest::gauges).orElse(List.of()));
         for (GaugeUse gauge : now.gauges()) {
             if (!gauges.contains(gauge)) {
-                put("drawn_gauge", gauge.seq(), run, gauge.step(), gauge.kind().key(), gauge.mark(), gauge.reference());
+                put(
+                        "drawn_gauge",
+                        behind + gauge.seq(),
+                        run,
+                        gauge.step(),
+                        gauge.kind().key(),
+                        gauge.mark(),
+                        gauge.reference());
             }
         }
         Set<ToolChange> tools = new HashSet<>(before.map(RunDigest::tools).orElse(List.of()));
         for (ToolChange tool : now.tools()) {
             if (!tools.contains(tool)) {
-                put("drawn_tool", tool.seq(), run, tool.operation(), tool.words());
+                put("drawn_tool", behind + tool.seq(), run, tool.operation(), tool.words());
             }
         }
         Set<NameUse> names = new HashSet<>(

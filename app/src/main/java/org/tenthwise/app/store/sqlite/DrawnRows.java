@@ -36,7 +36,7 @@ final class DrawnRows {
                 r.closed_as, r.purpose, r.piece
             """;
 
-    static final String OF_A_STEP =
+    private static final String OF_A_STEP =
             """
             c.step AS step, c.name AS step_name, c.balloon, c.designator, c.class, c.lower, c.upper, c.unit AS step_unit, c.places,
                 c.verdict AS step_verdict, c.distance, c."limit", c.inside, c.value AS step_value, c.disposition,

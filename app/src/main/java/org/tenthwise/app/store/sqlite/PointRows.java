@@ -11,8 +11,6 @@ import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.history.SizeSummary;
 import org.tenthwise.app.history.StepSummary;
 import org.tenthwise.app.history.ToolChange;
-import org.tenthwise.model.quantity.QuantityKind;
-import org.tenthwise.model.tolerance.Limits;
 
 /** Looks for characteristics in all runs: which runs have them, and what they came to. */
 final class PointRows {
@@ -92,23 +90,20 @@ final class PointRows {
             return Optional.empty();
         }
         page.forEach(run -> runs.put(run.begun(), run));
+        PointReader reader = new PointReader();
         long last = page.get(page.size() - 1).begun();
         values.addAll(List.of(last));
         values.addAll(stepValues);
         return Optional.of(new PointPage(
                 last,
                 statements.all(
-                        "SELECT r.begun, " + SizeRows.COLUMNS + ", " + DrawnRows.OF_A_STEP + FOUND
+                        "SELECT r.begun, " + PointReader.COLUMNS + FOUND
                                 + "JOIN drawn_size s ON s.run = c.run AND s.step = c.step WHERE TRUE " + ofRuns
                                 + "AND r.begun > ? AND r.begun <= ? " + ofSteps + "ORDER BY r.begun, c.place",
                         values,
                         row -> {
-                            StepSummary step = DrawnRows.step(row);
-                            QuantityKind kind = step.limits()
-                                    .map(Limits::unit)
-                                    .orElseThrow()
-                                    .kind();
-                            return new PointOfRun(runs.get(row.getLong(1)), step, SizeRows.read(row, 2, kind));
+                            PointReader.StepAndSize found = reader.read(row, 1);
+                            return new PointOfRun(runs.get(row.getLong(1)), found.step(), found.size());
                         })));
     }
 
