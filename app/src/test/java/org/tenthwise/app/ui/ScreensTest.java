@@ -15,6 +15,7 @@ import org.tenthwise.app.device.AskedViewer;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.store.StationElsewhere;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.model.run.StepEvent;
 
@@ -44,6 +45,23 @@ class ScreensTest extends ScreenTest {
 
     private static String title(Window window) {
         return window.shell().inHand().orElseThrow().title();
+    }
+
+    @Test
+    void atADeskItOpensOnTheRecordsAndWithARunOfItsOwnAtHome() throws Exception {
+        try (StationElsewhere lathe = new StationElsewhere(folder.resolve("lathe.db"), "aa11bb22")) {
+            lathe.make("LG-2207-C-013");
+            workshop.ledger().takeIn(lathe.bundle("LG-2207-C-013"), StationElsewhere.AT, "Inspector 1");
+        }
+        run(() -> assertEquals("Records", title(begun())));
+        workshop.setUp("014");
+        run(() -> assertEquals("Tenthwise", title(begun())));
+    }
+
+    private Window begun() {
+        Window window = window(Display.DAY);
+        new Screens(workshop.fittings(window)).open();
+        return window;
     }
 
     @Test
