@@ -1,7 +1,6 @@
 package org.tenthwise.app.ui;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
@@ -10,7 +9,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
-import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.history.RunShelf;
 import org.tenthwise.app.receiving.BundleFolders;
 import org.tenthwise.app.store.ImportCheck;
@@ -71,8 +69,6 @@ class DeskScreenTest extends ScreenTest {
         RecordViewModel model = record();
         model.load();
         assertEquals(RecordViewModel.RecordWays.NOTHING, model.onwardsValue().getValue());
-        assertFalse(
-                model.formats().stream().map(RecordFormat::extension).toList().contains("tenthwise"));
         seen("desk", "record", window -> new RecordView(record(), words, window.pictures(), workshop));
     }
 

@@ -13,7 +13,6 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableValue;
-import org.tenthwise.app.bundle.BundleFile;
 import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.history.RunName;
@@ -230,11 +229,9 @@ public final class RecordViewModel {
         sheet.set(Optional.of(kept));
     }
 
-    /** What the record can be handed out as; a bundle is made where the run was. */
+    /** What the record can be handed out as. */
     public List<RecordFormat> formats() {
-        return handout.formats().stream()
-                .filter(as -> !RunName.of(run).isImported() || !as.extension().equals(BundleFile.ENDING))
-                .toList();
+        return handout.formats();
     }
 
     /** The pages as they are printed. */
