@@ -1,17 +1,11 @@
 package org.tenthwise.app.ui;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.tenthwise.app.bench.Bench;
-import org.tenthwise.app.history.RunShelf;
 import org.tenthwise.app.reference.Comparison;
-import org.tenthwise.app.series.Characteristic;
-import org.tenthwise.app.series.Series;
-import org.tenthwise.app.series.SeriesSums;
-import org.tenthwise.app.series.Sought;
 import org.tenthwise.app.session.FiguresReport;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
@@ -21,16 +15,6 @@ import org.tenthwise.app.ui.about.AboutView;
 import org.tenthwise.app.ui.about.AboutViewModel;
 import org.tenthwise.app.ui.about.LicencesView;
 import org.tenthwise.app.ui.about.LicencesViewModel;
-import org.tenthwise.app.ui.article.AskReportViewModel;
-import org.tenthwise.app.ui.article.JoinedRuns;
-import org.tenthwise.app.ui.article.ReportPartViewModel;
-import org.tenthwise.app.ui.article.ReportRunsView;
-import org.tenthwise.app.ui.article.ReportRunsViewModel;
-import org.tenthwise.app.ui.article.ReportView;
-import org.tenthwise.app.ui.article.ReportViewModel;
-import org.tenthwise.app.ui.article.ReportsView;
-import org.tenthwise.app.ui.article.ReportsViewModel;
-import org.tenthwise.app.ui.article.SignReportViewModel;
 import org.tenthwise.app.ui.begin.BeginView;
 import org.tenthwise.app.ui.begin.BeginViewModel;
 import org.tenthwise.app.ui.bench.BenchView;
@@ -51,24 +35,12 @@ import org.tenthwise.app.ui.form.FormView;
 import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.app.ui.guide.GuideView;
 import org.tenthwise.app.ui.guide.GuideViewModel;
-import org.tenthwise.app.ui.history.CharacteristicsView;
-import org.tenthwise.app.ui.history.CharacteristicsViewModel;
-import org.tenthwise.app.ui.history.CourseView;
-import org.tenthwise.app.ui.history.CourseViewModel;
-import org.tenthwise.app.ui.history.PartFindViewModel;
 import org.tenthwise.app.ui.home.FindHints;
 import org.tenthwise.app.ui.home.FindViewModel;
 import org.tenthwise.app.ui.home.HomeView;
 import org.tenthwise.app.ui.home.HomeViewModel;
-import org.tenthwise.app.ui.home.RecordsView;
-import org.tenthwise.app.ui.home.RunListViewModel;
-import org.tenthwise.app.ui.home.TakeInViewModel;
 import org.tenthwise.app.ui.more.MoreView;
 import org.tenthwise.app.ui.more.MoreViewModel;
-import org.tenthwise.app.ui.pages.PagesView;
-import org.tenthwise.app.ui.pages.PagesViewModel;
-import org.tenthwise.app.ui.record.RecordView;
-import org.tenthwise.app.ui.record.RecordViewModel;
 import org.tenthwise.app.ui.reference.ReferenceView;
 import org.tenthwise.app.ui.reference.ReferenceViewModel;
 import org.tenthwise.app.ui.run.RunScreen;
@@ -92,7 +64,7 @@ import org.tenthwise.model.run.Entry;
  * Builds every screen by hand and lays it on the shell. The home screen lies undermost; a run and a record lie on it,
  * and what is done to a run lies on the run. Screen thread only.
  */
-public final class Screens extends PlanScreens {
+public final class Screens extends RecordScreens {
 
     private final Bench bench;
     private final StepForms forms;
@@ -246,128 +218,13 @@ public final class Screens extends PlanScreens {
                         this)));
     }
 
+    /** Home is not looked up before one comes back to it. */
     @Override
-    public void record(String run) {
-        Screen record = new RecordView(
-                new RecordViewModel(run, shop, with.handout().get(), tasks, words, this, with.clock()),
-                words,
-                pictures,
-                this);
-        if (shell.inHand()
-                .filter(screen -> screen instanceof RecordsView || screen instanceof CourseView)
-                .isPresent()) {
-            shell.show(record);
-        } else {
-            showOverHome(record);
-        }
-    }
-
-    @Override
-    public void pages(String run) {
-        shell.show(new PagesView(new PagesViewModel(run, with.handout().get(), tasks, words), words, pictures, this));
-    }
-
-    /** Home lies under it and is not looked up before one comes back to it. */
-    private void showOverHome(Screen screen) {
+    protected void showOverHome(Screen screen) {
         if (undermost.isEmpty()) {
             home();
         }
         shell.showOver(undermost.orElseThrow(), screen);
-    }
-
-    @Override
-    public void records() {
-        shell.show(new RecordsView(
-                new RunListViewModel(RunShelf.CLOSED, shop, tasks, words, this, with.clock()), words, pictures, this));
-    }
-
-    @Override
-    public void history() {
-        shell.show(new CharacteristicsView(
-                new CharacteristicsViewModel(shop, with.views().get(), tasks, words, this), words, pictures, this));
-    }
-
-    @Override
-    public void course(Sought sought, Characteristic characteristic) {
-        course(sought, Optional.of(characteristic));
-    }
-
-    @Override
-    public void deviations(Sought sought) {
-        course(sought, Optional.empty());
-    }
-
-    private void course(Sought sought, Optional<Characteristic> one) {
-        shell.show(new CourseView(
-                new CourseViewModel(
-                        sought,
-                        one,
-                        shop,
-                        new SeriesSums(with.sums()),
-                        with.views().get(),
-                        tasks,
-                        words,
-                        this),
-                words,
-                pictures,
-                this));
-    }
-
-    @Override
-    public void findParts(Sought before, List<String> parts, List<Series> known, Consumer<Sought> found) {
-        PartFindViewModel model = new PartFindViewModel(before, parts, known, words, this, found);
-        shell.show(FormView.titled(words.say("history.find.title"), model.form(), words, this::back, () -> {}));
-    }
-
-    @Override
-    public void reports() {
-        shell.show(new ReportsView(new ReportsViewModel(with.articles(), tasks, words, this), words, this));
-    }
-
-    @Override
-    public void newReport() {
-        ReportPartViewModel model = new ReportPartViewModel(with.articles(), tasks, words, this);
-        shell.show(FormView.titled(words.say("report.another"), model.form(), words, this::back, model::load));
-    }
-
-    @Override
-    public void reportRuns(String part) {
-        shell.show(new ReportRunsView(new ReportRunsViewModel(part, with.articles(), tasks, words, this), words, this));
-    }
-
-    @Override
-    public void askReport(String part, List<String> runs) {
-        tasks.run(() -> shop.names().people(), people -> {
-            AskReportViewModel model = new AskReportViewModel(part, runs, people, with.articles(), tasks, words, this);
-            shell.show(FormView.titled(words.say("report.another"), model.form(), words, this::back, model::load)
-                    .about(new JoinedRuns(model)));
-        });
-    }
-
-    @Override
-    public void articleReport(String identifier) {
-        Screen report = new ReportView(
-                new ReportViewModel(identifier, with.articles(), tasks, words, this), words, pictures, this);
-        if (shell.inHand().filter(ReportsView.class::isInstance).isPresent()) {
-            shell.show(report);
-        } else {
-            showOverHome(report);
-        }
-    }
-
-    @Override
-    public void signReport(String identifier) {
-        tasks.run(() -> shop.names().people(), people -> {
-            SignReportViewModel model =
-                    new SignReportViewModel(identifier, people, with.articles(), tasks, words, this);
-            shell.show(FormView.titled(words.say("sign.title"), model.form(), words, this::back, model::load));
-        });
-    }
-
-    @Override
-    public void takeIn() {
-        TakeInViewModel model = new TakeInViewModel(with.receiving(), with.bundles(), shop, tasks, words, this);
-        shell.show(FormView.titled(words.say("take-in.title"), model.form(), words, this::back, model::load));
     }
 
     @Override
