@@ -67,12 +67,6 @@ public sealed interface AccountLine {
             return measured.stream().max(Comparator.comparing(Measured::value));
         }
 
-        /** Whether it tells of some of those the check looks after, and not of all. */
-        public boolean isOfSome() {
-            return drawing().instances().areSeveral()
-                    && instances.size() < drawing().instances().count();
-        }
-
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.checked(this);

@@ -187,7 +187,6 @@ class DrawingAccountTest {
         assertEquals(List.of("5 [1,2,3,4]  OPEN"), told());
         bench.read(1, "10.01", "10.03", "10.00");
         assertEquals(List.of("5 [1,3,4] 10.00..10.01 OPEN", "5 [2] 10.03..10.03 FAIL"), told());
-        assertTrue(((AccountLine.Checked) account().lines().get(0)).isOfSome());
     }
 
     @Test
