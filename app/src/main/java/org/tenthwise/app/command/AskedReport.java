@@ -54,7 +54,7 @@ final class AskedReport {
                 text("supplier_code").orElse(""),
                 text("route").orElse(""),
                 several("changes").orElse(ready.changes()),
-                options.assembly() || truth(),
+                isAssembly(),
                 text("comments").orElse(""));
     }
 
@@ -121,8 +121,15 @@ final class AskedReport {
         return Optional.of(texts);
     }
 
-    private boolean truth() {
-        return file.get(ASSEMBLY) instanceof RawValue.Truth said && said.truth();
+    private boolean isAssembly() throws CouldNotRun {
+        if (options.assembly() || !file.containsKey(ASSEMBLY)) {
+            return options.assembly();
+        }
+        if (file.get(ASSEMBLY) instanceof RawValue.Truth said) {
+            return said.truth();
+        }
+        throw new CouldNotRun(
+                Message.of("command.first-article.truth", options.file().orElseThrow(), ASSEMBLY));
     }
 
     private <E extends Enum<E>> Optional<E> word(String key, Class<E> choices) throws CouldNotRun {

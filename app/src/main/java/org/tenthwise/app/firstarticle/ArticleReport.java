@@ -2,6 +2,7 @@ package org.tenthwise.app.firstarticle;
 
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.app.export.Evidence;
 import org.tenthwise.model.firstarticle.FirstArticle;
 
 /**
@@ -20,7 +21,7 @@ public record ArticleReport(FirstArticle article, Optional<KeptReport> kept, Lis
 
     /** The tool with its version. */
     public String tool() {
-        return "Tenthwise " + version;
+        return Evidence.tool(version);
     }
 
     /** The place in the ledger of the last entry that made it what it is; zero before it is drawn up. */

@@ -17,6 +17,8 @@ public final class PartForm {
     /** A field and what stands in it. */
     public record Filled(NumberedField field, String value) {}
 
+    private static final int DIGITS_OF_HASH = 12;
+
     private final ArticleReport report;
     private final FirstArticle article;
     private final ReportAsked asked;
@@ -86,8 +88,6 @@ public final class PartForm {
         said.addAll(machines);
         return said.stream().collect(Collectors.joining("; "));
     }
-
-    private static final int DIGITS_OF_HASH = 12;
 
     /** The index of an assembly, fields 15 to 18, which a report on a detail part leaves blank. */
     public List<Filled> index() {

@@ -88,11 +88,11 @@ public final class ReportDesk {
             throw new Refused("report.refused.moved-on", stands.movedOn());
         }
         stands.article().open().stream()
-                .filter(point -> point.why().leavesUnaccounted())
+                .filter(lack -> lack.why().leavesUnaccounted())
                 .findFirst()
-                .ifPresent(point -> {
+                .ifPresent(lack -> {
                     throw new Refused(Message.of(
-                            "report.refused.unaccounted", Message.ofValue("report.open", point.why(), point.what())));
+                            "report.refused.unaccounted", Message.ofValue("report.open", lack.why(), lack.what())));
                 });
         if (role == ReportRole.APPROVED) {
             Entry verified = report.signedAs(ReportRole.VERIFIED)

@@ -29,8 +29,8 @@ public final class ReportWords {
         return article.open().stream().map(this::open).toList();
     }
 
-    private String open(Lack point) {
-        return words.say(Message.ofValue("report.open", point.why(), point.what()));
+    private String open(Lack lack) {
+        return words.say(Message.ofValue("report.open", lack.why(), lack.what()));
     }
 
     /** What should be known besides, a sentence each. */
