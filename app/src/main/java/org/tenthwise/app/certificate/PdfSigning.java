@@ -3,6 +3,7 @@ package org.tenthwise.app.certificate;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.security.GeneralSecurityException;
 import java.security.MessageDigest;
 import java.security.cert.X509Certificate;
@@ -55,17 +56,23 @@ public final class PdfSigning {
      * @throws IOException if the file is no PDF
      */
     public byte[] sign(byte[] pdf, OffsetDateTime at) throws IOException {
-        try (PDDocument document = Loader.loadPDF(pdf);
-                SignatureOptions options = new SignatureOptions()) {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            ByteArrayOutputStream signed = new ByteArrayOutputStream();
+            sign(document, at, signed);
+            return signed.toByteArray();
+        }
+    }
+
+    /** Writes what a document was read from, and behind it what was changed in it since, with a signature. */
+    public void sign(PDDocument document, OffsetDateTime at, OutputStream to) throws IOException {
+        try (SignatureOptions options = new SignatureOptions()) {
             PDSignature signature = new PDSignature();
             signature.setFilter(PDSignature.FILTER_ADOBE_PPKLITE);
             signature.setSubFilter(DETACHED);
             signature.setSignDate(GregorianCalendar.from(at.toZonedDateTime()));
             options.setPreferredSignatureSize(room());
             document.addSignature(signature, this::signatureOf, options);
-            ByteArrayOutputStream signed = new ByteArrayOutputStream();
-            document.saveIncremental(signed);
-            return signed.toByteArray();
+            document.saveIncremental(to);
         }
     }
 

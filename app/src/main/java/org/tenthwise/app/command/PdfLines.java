@@ -13,6 +13,7 @@ import org.tenthwise.app.certificate.PdfSignature;
 import org.tenthwise.app.certificate.PdfSignatures;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.export.RecordFormat;
+import org.tenthwise.app.export.pdf.OnlySigned;
 import org.tenthwise.app.export.pdf.PdfContent;
 import org.tenthwise.app.export.pdf.PdfParticulars;
 import org.tenthwise.app.store.StoredEntry;
@@ -63,7 +64,8 @@ final class PdfLines {
     }
 
     /**
-     * Sets the pages, and all else that was there before anybody signed, beside what the entries inside come to.
+     * Sets the pages, and all else that was there before anybody signed, beside what the entries inside come to; behind
+     * that nothing but signatures may stand.
      *
      * @param inside the entries of the record inside, found to be whole
      * @return whether they are the same, or cannot be compared: the same release, language and paper make the same
@@ -78,7 +80,8 @@ final class PdfLines {
             to.println(words.say("command.verify.pdf.pages-not-compared", path, said.tool(), said.language()));
             return Exit.COULD_NOT;
         }
-        boolean isSame = Arrays.equals(before, due.get()) || PdfContent.isSame(before, due.get());
+        boolean isSame = (Arrays.equals(before, due.get()) || PdfContent.isSame(before, due.get()))
+                && (before.length == pdf.length || OnlySigned.isAllThatIsNew(before, pdf));
         to.println(words.say(isSame ? "command.verify.pdf.pages" : "command.verify.pdf.other-pages", path));
         return isSame ? Exit.WELL : Exit.NOT_WELL;
     }

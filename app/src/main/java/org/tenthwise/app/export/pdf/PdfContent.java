@@ -69,7 +69,7 @@ public final class PdfContent {
         }
     }
 
-    private static String text(COSBase object) throws IOException {
+    static String text(COSBase object) throws IOException {
         if (object instanceof COSObject reference && reference.getKey() != null) {
             return reference.getKey() + " R";
         }
