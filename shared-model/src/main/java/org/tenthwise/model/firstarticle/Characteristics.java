@@ -48,11 +48,10 @@ final class Characteristics {
                 .toList();
     }
 
-    /** Whether another run of the same serial asks for what a run leaves out. */
+    /** Whether another run of the same part asks for what a run leaves out. */
     private static boolean isFoundElsewhere(List<Sheet> runs, int run, AccountLine left) {
-        String serial = runs.get(run).run().begun().serial();
         return runs.stream()
-                .filter(other -> other.run().begun().serial().equals(serial))
+                .filter(other -> FirstArticle.isOfOnePart(other, runs.get(run)))
                 .flatMap(other -> DrawingAccount.of(other).lines().stream())
                 .anyMatch(line -> !FoundInRun.isLeftOut(line) && called(line).equals(called(left)));
     }

@@ -9,6 +9,7 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.AccountLine;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.ReportAsked;
 import org.tenthwise.model.words.Refused;
 
@@ -62,23 +63,33 @@ public record FirstArticle(
         List<Product> products = Stream.iterate(0, column -> column + 1)
                 .limit(runs.size())
                 .flatMap(column -> runs.get(column).lines().stream()
-                        .filter(line -> isOfProduct(line) && affected.takesIn(line.step()))
+                        .filter(line -> isOfProduct(line)
+                                && affected.takesIn(runs.get(column).plan(), line.step()))
                         .filter(line -> line.asked() || !isAskedElsewhere(runs, column, line))
                         .map(line -> new Product(column, line)))
                 .toList();
-        Lacks open = new Lacks(asked, runs, characteristics, products);
+        Lacks open = new Lacks(asked, runs, characteristics, products, affected::takesIn);
         return new FirstArticle(
                 asked, runs, characteristics, products, open.all(), new ReportNotes(runs, before).all());
     }
 
-    /** Whether another run of the same serial asks for it. */
+    /** Whether another run of the same part asks for it. */
     private static boolean isAskedElsewhere(List<Sheet> runs, int column, Line left) {
-        String serial = runs.get(column).run().begun().serial();
         return runs.stream()
-                .filter(other -> other.run().begun().serial().equals(serial))
+                .filter(other -> isOfOnePart(other, runs.get(column)))
                 .flatMap(other -> other.lines().stream())
                 .anyMatch(line ->
                         line.asked() && line.step().name().equals(left.step().name()));
+    }
+
+    /** A part is told by its serial and its lot; without a serial no two runs are known to be of the same. */
+    static boolean isOfOnePart(Sheet one, Sheet other) {
+        Event.Begun here = one.run().begun();
+        Event.Begun there = other.run().begun();
+        return one.run().id().equals(other.run().id())
+                || !here.serial().isBlank()
+                        && here.serial().equals(there.serial())
+                        && here.lot().equals(there.lot());
     }
 
     private static boolean isOfProduct(Line line) {
@@ -164,8 +175,12 @@ public record FirstArticle(
                             .isPresent();
         }
 
-        boolean takesIn(Step step) {
-            return !asked.isPartial() || asked.affected().contains(step.name());
+        boolean takesIn(Plan plan, Step step) {
+            return !asked.isPartial() || asked.affected().stream().anyMatch(named -> isCalled(plan, step, named));
+        }
+
+        private boolean isNamed(Step step) {
+            return asked.affected().contains(step.name());
         }
 
         boolean takesIn(AccountLine line) {
@@ -176,7 +191,7 @@ public record FirstArticle(
                     || line.match(new AccountLine.Cases<Boolean>() {
                         @Override
                         public Boolean checked(AccountLine.Checked checked) {
-                            return takesIn(checked.line().step());
+                            return isNamed(checked.line().step());
                         }
 
                         @Override
@@ -186,7 +201,7 @@ public record FirstArticle(
 
                         @Override
                         public Boolean notInThisRun(AccountLine.NotInThisRun left) {
-                            return takesIn(left.line().step());
+                            return isNamed(left.line().step());
                         }
                     });
         }

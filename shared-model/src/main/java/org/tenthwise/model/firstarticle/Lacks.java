@@ -3,10 +3,13 @@ package org.tenthwise.model.firstarticle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiPredicate;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.tenthwise.model.plan.BalloonGap;
 import org.tenthwise.model.plan.IssueOfPlan;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.DrawingAccount;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
@@ -20,13 +23,21 @@ final class Lacks {
     private final List<Sheet> runs;
     private final List<ReportLine> characteristics;
     private final List<FirstArticle.Product> products;
+    private final BiPredicate<Plan, Step> takenIn;
     private final List<Lack> found = new ArrayList<>();
 
-    Lacks(ReportAsked asked, List<Sheet> runs, List<ReportLine> characteristics, List<FirstArticle.Product> products) {
+    /** @param takenIn which steps the report is on */
+    Lacks(
+            ReportAsked asked,
+            List<Sheet> runs,
+            List<ReportLine> characteristics,
+            List<FirstArticle.Product> products,
+            BiPredicate<Plan, Step> takenIn) {
         this.asked = asked;
         this.runs = runs;
         this.characteristics = characteristics;
         this.products = products;
+        this.takenIn = takenIn;
     }
 
     List<Lack> all() {
@@ -48,6 +59,7 @@ final class Lacks {
         ofProducts(Lack.Why.PRODUCT_OUT, Lacks::isOut);
         if (asked.isPartial()) {
             leftOut();
+            outBeside();
         } else {
             gaps();
         }
@@ -71,10 +83,19 @@ final class Lacks {
     }
 
     private void add(Lack.Why why, Stream<String> what) {
-        List<String> named = what.distinct().toList();
+        List<String> named = Stream.concat(said(why).stream(), what).distinct().toList();
+        found.removeIf(lack -> lack.why() == why);
         if (!named.isEmpty()) {
             found.add(new Lack(why, named));
         }
+    }
+
+    private List<String> said(Lack.Why why) {
+        return found.stream()
+                .filter(lack -> lack.why() == why)
+                .findFirst()
+                .map(Lack::what)
+                .orElse(List.of());
     }
 
     private void ofForm(Lack.Why why, boolean missing) {
@@ -112,14 +133,34 @@ final class Lacks {
         return gap.isOne() ? gap.row() + gap.first() : gap.row() + gap.first() + "\u2013" + gap.row() + gap.last();
     }
 
-    /** What the issue of the plan has as affected, and whoever asked has not. */
+    /** What the issue of the plan has as affected, or what a run was begun for, and whoever asked has not. */
     private void leftOut() {
-        add(
-                Lack.Why.AFFECTED_LEFT_OUT,
-                runs.stream()
-                        .map(sheet -> sheet.plan().issued().flatMap(IssueOfPlan::affected))
-                        .flatMap(Optional::stream)
-                        .flatMap(List::stream)
-                        .filter(named -> asked.affected().stream().noneMatch(named::equalsIgnoreCase)));
+        Stream<String> byIssue = runs.stream()
+                .map(sheet -> sheet.plan().issued().flatMap(IssueOfPlan::affected))
+                .flatMap(Optional::stream)
+                .flatMap(List::stream)
+                .filter(named -> asked.affected().stream().noneMatch(named::equalsIgnoreCase));
+        Stream<String> byRun = runs.stream().flatMap(sheet -> sheet.run().begun().occasion().affected().stream()
+                .map(sheet.plan()::step)
+                .filter(step -> !takenIn.test(sheet.plan(), step))
+                .map(step -> called(sheet, step)));
+        add(Lack.Why.AFFECTED_LEFT_OUT, Stream.concat(byIssue, byRun));
+    }
+
+    /** What a partial report is not on and its runs found out all the same: a part that is scrap proves nothing. */
+    private void outBeside() {
+        outBeside(Lack.Why.NOT_DECIDED, line -> line.disposed().isEmpty());
+        outBeside(Lack.Why.NONCONFORMANCE, line -> line.disposed().isPresent());
+    }
+
+    private void outBeside(Lack.Why why, Predicate<Line> which) {
+        add(why, runs.stream().flatMap(sheet -> sheet.characteristics().stream()
+                .filter(line -> sheet.isOut(line) && !takenIn.test(sheet.plan(), line.step()))
+                .filter(which)
+                .map(line -> called(sheet, line.step()))));
+    }
+
+    private static String called(Sheet sheet, Step step) {
+        return sheet.plan().balloon(step).map(Object::toString).orElse(step.name());
     }
 }

@@ -256,6 +256,41 @@ class FirstArticleTest {
         assertFalse(full(Joined.right("1"), boreAgain("2")).isComplete());
     }
 
+    /** Serials begin again with each lot, and many parts have none. */
+    @Test
+    void whatAPartOfAnotherLotOrWithoutASerialFoundIsMissed() {
+        Occasion again = Occasion.partialFirstArticle(new Baseline("r-0", "ab"), "new program", List.of(1));
+        Joined ofLotB = new Joined("1", "B", again).bore("20.015").closed().asRun("r-other");
+        assertFalse(full(Joined.right("1"), ofLotB).isComplete());
+        Joined noSerial = new Joined("", again).bore("20.015").closed().asRun("r-other");
+        assertFalse(full(Joined.right(""), noSerial).isComplete());
+    }
+
+    @Test
+    void whatARunWasBegunForIsMissedInAPartialReport() {
+        Occasion both = Occasion.partialFirstArticle(new Baseline("r-0", "ab"), "new program", List.of(1, 2));
+        Joined run = new Joined("1", both)
+                .bore("20.015")
+                .holes("8.01", "8.01", "8.01", "8.01")
+                .closed();
+        assertEquals(Map.of(Lack.Why.AFFECTED_LEFT_OUT, List.of("2")), open(report(Joined.partial("1"), run)));
+        assertTrue(report(Joined.partial("1", "Holes"), run).isComplete());
+    }
+
+    @Test
+    void aPartThatIsOutElsewhereMakesNoPartialReportComplete() {
+        Joined run = new Joined("1")
+                .bore("20.010")
+                .holes("8.01", "8.01", "8.035", "8.01")
+                .papers();
+        assertEquals(
+                Map.of(Lack.Why.RUN_OPEN, List.of("r-1"), Lack.Why.NOT_DECIDED, List.of("2")),
+                open(report(Joined.partial("1"), run)));
+        run.did(new StepEvent.DispositionSigned(2, Disposition.SCRAP, "too big", "Design office", Optional.of("NC-12")))
+                .closed();
+        assertEquals(Map.of(Lack.Why.NONCONFORMANCE, List.of("2")), open(report(Joined.partial("1"), run)));
+    }
+
     @Test
     void whatTheIssueSaysIsAffectedIsMissedInAPartialReport() {
         assertEquals(

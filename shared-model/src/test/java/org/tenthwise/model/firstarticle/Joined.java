@@ -60,8 +60,12 @@ final class Joined {
     }
 
     Joined(String serial, Occasion occasion) {
+        this(serial, "", occasion);
+    }
+
+    Joined(String serial, String lot, Occasion occasion) {
         this.serial = serial;
-        did(new Event.Begun(PART, serial, "", "", new PlanSource("", ""), false, occasion));
+        did(new Event.Begun(PART, serial, lot, "", new PlanSource("", ""), false, occasion));
     }
 
     /** All four, all right, and closed. */
@@ -71,6 +75,12 @@ final class Joined {
                 .holes("8.010", "8.00", "8.015", "8.02")
                 .papers()
                 .closed();
+    }
+
+    /** The same under another id. */
+    Joined asRun(String id) {
+        entries.replaceAll(entry -> new Entry(entry.seq(), id, entry.at(), entry.by(), entry.event()));
+        return this;
     }
 
     Joined issue(String number) {
