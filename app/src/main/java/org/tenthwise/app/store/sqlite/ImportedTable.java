@@ -125,9 +125,9 @@ final class ImportedTable {
         }
     }
 
-    /** Each entry of a run, in order; the plus keeps SQLite from going through those of all runs to have it. */
+    /** Each entry of a run, in order; likely, or SQLite goes through all runs of the station. */
     void each(Station station, String run, EachEntry work) throws SQLException {
-        each("WHERE station = ? AND run = ? ORDER BY +seq", station.number(), run, work);
+        each("WHERE likely(station = ?) AND run = ? ORDER BY seq", station.number(), run, work);
     }
 
     List<StoredEntry> stored(RunName name) throws SQLException {
