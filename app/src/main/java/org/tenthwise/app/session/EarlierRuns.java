@@ -4,6 +4,7 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.history.RunQuery;
 import org.tenthwise.app.history.RunShelf;
 import org.tenthwise.app.history.RunSummary;
@@ -16,6 +17,7 @@ import org.tenthwise.model.run.AcceptedBefore;
 import org.tenthwise.model.run.Earlier;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Purpose;
 import org.tenthwise.model.run.Signature;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
@@ -23,7 +25,7 @@ import org.tenthwise.model.run.StepEvent;
 /** What a store knows of a part number, whatever the revision, from the runs of it. */
 final class EarlierRuns {
 
-    /** As many runs of the number are read for an acceptance; the latest first. */
+    /** As many runs are looked at in one go; the latest first. */
     private static final int LOOKED_AT = 20;
 
     private final Ledger ledger;
@@ -38,19 +40,35 @@ final class EarlierRuns {
 
     /** Those on a shelf, the one last worked on first. */
     private List<RunSummary> runs(Plan plan, RunShelf shelf) {
-        return ledger
-                .history()
-                .runs(new RunQuery(shelf, Optional.empty(), plan.part().number(), Optional.empty(), LOOKED_AT))
-                .stream()
-                .filter(run -> run.run().part().equals(plan.part().number()))
+        return page(plan, shelf, Optional.empty()).stream()
+                .filter(run -> isOf(plan, run))
                 .toList();
     }
 
+    private List<RunSummary> page(Plan plan, RunShelf shelf, Optional<RunFacts> after) {
+        return ledger.history()
+                .runs(new RunQuery(shelf, Optional.empty(), plan.part().number(), after, LOOKED_AT));
+    }
+
+    private static boolean isOf(Plan plan, RunSummary run) {
+        return run.run().part().equals(plan.part().number());
+    }
+
+    /** However many pieces in process were closed since. */
     private Optional<AcceptedBefore> accepted(Plan plan) {
-        return runs(plan, RunShelf.CLOSED).stream()
-                .filter(run -> run.plan().isPresent())
-                .flatMap(run -> accepted(plan, run.id()).stream())
-                .findFirst();
+        Optional<RunFacts> after = Optional.empty();
+        while (true) {
+            List<RunSummary> page = page(plan, RunShelf.CLOSED, after);
+            Optional<AcceptedBefore> found = page.stream()
+                    .filter(run -> isOf(plan, run) && run.plan().isPresent())
+                    .filter(run -> run.run().kind().purpose().canBeLookedBackTo())
+                    .flatMap(run -> accepted(plan, run.id()).stream())
+                    .findFirst();
+            if (found.isPresent() || page.size() < LOOKED_AT) {
+                return found;
+            }
+            after = Optional.of(page.get(page.size() - 1).run());
+        }
     }
 
     private Optional<AcceptedBefore> accepted(Plan plan, String id) {
@@ -58,7 +76,7 @@ final class EarlierRuns {
         Optional<Signature> acceptance = sheet.run().signatures().stream()
                 .filter(signature -> signature.meaning() == SignedAs.ACCEPTED && !signature.lapsed())
                 .reduce((before, after) -> after)
-                .filter(any -> sheet.against().isEmpty());
+                .filter(any -> sheet.against().isEmpty() && isOfThePart(sheet));
         return acceptance.map(signed -> new AcceptedBefore(
                 id,
                 ledger.runHead(id).hash(),
@@ -70,6 +88,12 @@ final class EarlierRuns {
                 sheet.run().begun().lot(),
                 gauges(sheet),
                 otherwise(sheet.plan(), plan)));
+    }
+
+    /** What was left out of a last piece, or of one measured again, was not accepted with it. */
+    private static boolean isOfThePart(Sheet sheet) {
+        Purpose purpose = sheet.run().begun().occasion().purpose();
+        return sheet.leftOut().isEmpty() || purpose == Purpose.FIRST_ARTICLE_FULL || purpose == Purpose.FIRST_PIECE;
     }
 
     private static List<String> gauges(Sheet sheet) {

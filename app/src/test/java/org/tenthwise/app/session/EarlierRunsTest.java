@@ -16,7 +16,9 @@ import org.tenthwise.app.store.MemoryLedger;
 import org.tenthwise.app.text.EarlierWords;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.run.Baseline;
 import org.tenthwise.model.run.Occasion;
+import org.tenthwise.model.run.Purpose;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.words.Words;
 
@@ -99,6 +101,49 @@ class EarlierRunsTest {
                         .earlier()
                         .orElseThrow()
                         .accepted());
+    }
+
+    /** More of them than are looked at in one go. */
+    @Test
+    void piecesInProcessAreNoneToLookBackToHoweverManyWereAccepted() throws Exception {
+        accepted("2026-01-05", "1");
+        for (int piece = 2; piece <= 45; piece++) {
+            acceptedFor(Occasion.inProcess(piece), PLAN, String.valueOf(piece));
+        }
+        assertEquals(
+                List.of("Changed since the last accepted record, T-1-A-1: machine Lathe 4 to Lathe 5."),
+                said(begun("2026-01-07", PLAN, "46", "Lathe 5")));
+    }
+
+    @Test
+    void aPartialFirstArticleIsNoneToLookBackTo() throws Exception {
+        accepted("2026-01-05", "1");
+        Baseline baseline = new Baseline("T-1-A-1", ledger.runHead("T-1-A-1").hash());
+        acceptedFor(Occasion.partialFirstArticle(baseline, "another machine", List.of(1)), PLAN, "2");
+        assertEquals(
+                List.of("Changed since the last accepted record, T-1-A-1: machine Lathe 4 to Lathe 6."),
+                said(begun("2026-01-07", PLAN, "3", "Lathe 6")));
+    }
+
+    @Test
+    void aLastPieceIsOneOnlyWhereItAsksEveryCheck() throws Exception {
+        Plan first = InventedPlans.inMillimetres(
+                TEXT + TEXT.replace("number = 1", "number = 2").replace("Edges", "Mark") + "when = [\"first\"]\n");
+        acceptedFor(Occasion.of(Purpose.LAST_PIECE), first, "1");
+        assertEquals(
+                List.of("No accepted record of this part number before."),
+                said(begun("2026-01-07", first, "2", "Lathe 5")));
+        acceptedFor(Occasion.of(Purpose.LAST_PIECE), PLAN, "3");
+        assertEquals(
+                List.of("Since the last accepted record, T-1-A-3, nothing of what is kept changed."),
+                said(begun("2026-01-08", PLAN, "4", "Lathe 5")));
+    }
+
+    private void acceptedFor(Occasion occasion, Plan plan, String serial) throws Exception {
+        RunSession session = shopOn("2026-01-06")
+                .begin(new RunHeader(plan, serial, "L-1", "Lathe 5", "Setter 1").begunFor(occasion));
+        session.answer(Answer.YES);
+        session.close("Inspector 1", SignedAs.ACCEPTED);
     }
 
     /** SAE AS9102 Rev B, 4.6: a lapse of two years, from the last production operation to the restart. */

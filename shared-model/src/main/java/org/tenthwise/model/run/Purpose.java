@@ -26,4 +26,12 @@ public enum Purpose {
     public boolean hasBaseline() {
         return this == FIRST_ARTICLE_PARTIAL || this == MEASURED_AGAIN;
     }
+
+    /**
+     * Whether an accepted run of it can be what later runs of the part number are compared with: a piece in process and
+     * a part of a first article speak for what they ask alone.
+     */
+    public boolean canBeLookedBackTo() {
+        return this != IN_PROCESS && this != FIRST_ARTICLE_PARTIAL;
+    }
 }
