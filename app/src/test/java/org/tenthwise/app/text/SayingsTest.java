@@ -177,7 +177,7 @@ class SayingsTest {
         // means 30.012 at 8 and 30.0145 at 38, half-up to the places read; at 8 the two ways differ by 0.002
         assertEquals(
                 List.of(
-                        "Part 20 °C, gauge 20 °C. Corrected to 20 °C: 0.0000 mm.",
+                        "Part 20 °C, gauge 20 °C. By these no correction is needed.",
                         "All 4 must be inside; the worst decides.",
                         "Tapers by 0.003 mm, larger going in.",
                         "0.002 mm difference between the two ways."),
