@@ -20,6 +20,7 @@ import org.tenthwise.model.run.Document;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.ImportEvent;
+import org.tenthwise.model.run.MatterSettled;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Message;
 import org.tenthwise.model.words.Words;
@@ -325,6 +326,11 @@ final class Replay {
         @Override
         public Deed reportSigned(Event.ReportSigned signed) {
             return none(signed);
+        }
+
+        @Override
+        public Deed matterSettled(MatterSettled settled) {
+            return none(settled);
         }
 
         @Override

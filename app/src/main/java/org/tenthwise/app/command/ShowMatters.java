@@ -17,7 +17,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Writes what is open in all runs of a store as one table. Reads the store alone. */
-@Command(name = "matters", customSynopsis = "tenthwise matters --store DB [--part P] [--person N]")
+@Command(name = "matters", customSynopsis = "tenthwise matters --store DB [--part P] [--person N] [--all]")
 final class ShowMatters implements Callable<Integer> {
 
     private final Tools with;
@@ -31,6 +31,9 @@ final class ShowMatters implements Callable<Integer> {
     @Option(names = "--person", paramLabel = "N")
     private Optional<String> person = Optional.empty();
 
+    @Option(names = "--all")
+    private boolean all;
+
     @Spec
     private CommandSpec spec;
 
@@ -43,8 +46,10 @@ final class ShowMatters implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         try (KeptEntries kept = with.stores().openToRead(store)) {
             MattersTable table = new MattersTable(out);
-            for (OpenMatter matter : new OpenMatters(kept).all(part, person).toList()) {
-                table.write(matter);
+            for (OpenMatter matter : new OpenMatters(kept).all(part, person)) {
+                if (all || matter.isOpen()) {
+                    table.write(matter);
+                }
             }
             out.flush();
             List<String> unjudged = kept.history().unjudged();

@@ -13,6 +13,7 @@ import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.ImportEvent;
+import org.tenthwise.model.run.MatterSettled;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Word;
@@ -197,6 +198,11 @@ final class Presses implements Event.Cases<Presses.Press> {
 
     @Override
     public Press reportSigned(Event.ReportSigned event) {
+        return () -> {};
+    }
+
+    @Override
+    public Press matterSettled(MatterSettled event) {
         return () -> {};
     }
 

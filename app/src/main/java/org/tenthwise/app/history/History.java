@@ -58,6 +58,12 @@ public interface History {
     /** The runs of this store in which some gauge was set on the master or the wires with a mark, in the same order. */
     List<String> runsSetOn(String reference);
 
+    /** What is open in the runs, also in those that came in: run by run in the order they were begun. */
+    List<InRun> matters();
+
+    /** A matter, and the run it is open in. */
+    record InRun(RunFacts run, Matter matter) {}
+
     /** Every reading, run by run and step by step, and every step that was only answered. */
     void readings(ReadingQuery query, HistoryRow each);
 

@@ -20,6 +20,7 @@ public record RunDigest(
         List<OfStep> steps,
         List<GaugeUse> gauges,
         List<ToolChange> tools,
+        List<Matter> matters,
         List<NameUse> names) {
 
     /**
@@ -52,6 +53,7 @@ public record RunDigest(
                 tools.stream()
                         .map(tool -> new ToolChange(behind + tool.seq(), tool.operation(), tool.words()))
                         .toList(),
+                matters,
                 names);
     }
 
@@ -59,6 +61,7 @@ public record RunDigest(
         steps = List.copyOf(steps);
         gauges = List.copyOf(gauges);
         tools = List.copyOf(tools);
+        matters = List.copyOf(matters);
         names = List.copyOf(names);
     }
 }

@@ -84,6 +84,7 @@ public final class RunDigests {
                 steps(sheet, before),
                 gauges,
                 sheet.map(drawn -> tools(drawn, before, added)).orElse(List.of()),
+                sheet.map(MattersOfRun::of).orElse(List.of()),
                 names(run.begun(), people, gauges));
     }
 

@@ -1,48 +1,32 @@
 package org.tenthwise.app.matters;
 
-import java.time.OffsetDateTime;
 import java.util.Optional;
+import org.tenthwise.app.history.Matter;
+import org.tenthwise.app.history.RunFacts;
+import org.tenthwise.model.run.Entry;
 
 /**
  * Something that is open in a run, or of a gauge of the shop.
  *
- * @param run what it is open in; absent for what is of the shop
- * @param step number and name of the check it is about; absent for what is of the whole run
- * @param number of the document that goes with it; empty where there is none
- * @param by who signed, or who has the run in hand; empty for what is of the shop
- * @param since when it came to be so as far as the entries tell; absent for what is of the shop
+ * @param run what it is open in; absent for what is of a gauge
+ * @param settled the entry by which somebody signed for it, while what it rests on stands as it stood then
  */
-public record OpenMatter(
-        Kind kind,
-        Optional<OfRun> run,
-        Optional<OfStep> step,
-        String number,
-        String by,
-        Optional<OffsetDateTime> since) {
+public record OpenMatter(Optional<RunFacts> run, Matter matter, Optional<Entry> settled) {
 
-    /** What is open. */
-    public enum Kind {
-        /** A characteristic is out, and no document says what becomes of it. */
-        NONCONFORMANCE,
-        /** A characteristic is used though it is not as the drawing has it; it stays so. */
-        CONCESSION,
-        /** A concession, or a repair, that held until something it rests on was changed. */
-        CONCESSION_LAPSED,
-        /** Any other disposition that does not hold any more. */
-        DISPOSITION_LAPSED,
-        /** A run is open, or was closed with something not found out. */
-        RUN_NOT_COMPLETE,
-        /** A document that proves something is not there, or does not prove it. */
-        DOCUMENT_TO_COME,
-        /** What a gauge counts was found wrong, and nobody has told it since. */
-        GAUGE_IN_DOUBT,
-        /** A run is closed, and nobody accepted or refused it, or who did signed before something changed. */
-        SIGNATURE_MISSING
+    /** Whether nobody has signed for it as it stands. */
+    public boolean isOpen() {
+        return settled.isEmpty();
     }
 
-    /** Which run, in short. */
-    public record OfRun(String id, String part, String revision, String serial, String lot, String machine) {}
+    /** Whether somebody can sign for it here; what is in an open run, and a document to come, is done in the run. */
+    public boolean canBeSettled() {
+        return isOpen()
+                && !matter.kind().isDoneInItsRun()
+                && run.map(of -> !of.open()).orElse(true);
+    }
 
-    /** Which check, or which gauge. */
-    public record OfStep(int number, String name) {}
+    /** Number of the check, or the mark of the gauge; empty for what is of the whole run. */
+    String about() {
+        return run.isEmpty() ? matter.about() : matter.check() == 0 ? "" : String.valueOf(matter.check());
+    }
 }

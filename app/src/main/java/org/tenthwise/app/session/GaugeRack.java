@@ -44,11 +44,38 @@ public final class GaugeRack {
 
     /** Marks of the gauges whose sense was struck out and has not been told since. */
     public List<String> inDoubt() {
+        return doubts().stream().map(doubt -> doubt.gauge().id()).distinct().toList();
+    }
+
+    /**
+     * A gauge whose sense was struck out and has not been told since.
+     *
+     * @param found the entry that struck it out
+     */
+    public record InDoubt(Gauge gauge, Entry found) {}
+
+    /** All of them, each once, in the order they were told first. */
+    public List<InDoubt> doubts() {
         return known().map(GaugeRack::gauge)
-                .filter(gauge -> find(gauge.id(), gauge.kind()).isEmpty())
-                .map(Gauge::id)
+                .map(gauge -> new Named(gauge.id(), gauge.kind()))
                 .distinct()
+                .filter(named -> find(named.mark(), named.kind()).isEmpty())
+                .flatMap(named -> struckOut(named).stream())
                 .toList();
+    }
+
+    private record Named(String mark, GaugeKind kind) {}
+
+    private Optional<InDoubt> struckOut(Named named) {
+        return known().filter(entry -> new Named(gauge(entry).id(), gauge(entry).kind()).equals(named))
+                .reduce((earlier, later) -> later)
+                .flatMap(last -> kept.entries(Entry.SHOP).stream()
+                        .filter(entry -> entry.event()
+                                .as(Event.StruckOut.class)
+                                .filter(out -> out.entry() == last.seq())
+                                .isPresent())
+                        .reduce((earlier, later) -> later)
+                        .map(found -> new InDoubt(gauge(last), found)));
     }
 
     /** The entries that tell just this of a gauge and are not struck out. */

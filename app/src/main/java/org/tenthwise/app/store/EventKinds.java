@@ -8,6 +8,7 @@ import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.ImportEvent;
+import org.tenthwise.model.run.MatterSettled;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Word;
@@ -148,7 +149,8 @@ final class EventKinds {
             ImportEventKinds.IMPORTED,
             ImportEventKinds.LOST,
             ReportEventKinds.REPORT_DRAWN_UP,
-            ReportEventKinds.REPORT_SIGNED);
+            ReportEventKinds.REPORT_SIGNED,
+            MatterEventKind.MATTER_SETTLED);
 
     /**
      * The newest format of an entry this release reads: it rises with each kind, and with each word or field of one.
@@ -274,6 +276,11 @@ final class EventKinds {
         @Override
         public EventKind<?> reportSigned(Event.ReportSigned event) {
             return ReportEventKinds.REPORT_SIGNED;
+        }
+
+        @Override
+        public EventKind<?> matterSettled(MatterSettled event) {
+            return MatterEventKind.MATTER_SETTLED;
         }
 
         @Override

@@ -9,6 +9,7 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.ImportEvent;
+import org.tenthwise.model.run.MatterSettled;
 import org.tenthwise.model.run.Remark;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.run.StepEvent;
@@ -179,6 +180,12 @@ public final class Course {
         /** Of the shop: in no run there is one. */
         @Override
         public Optional<String> reportSigned(Event.ReportSigned signed) {
+            return Optional.empty();
+        }
+
+        /** Of the shop: in no run there is one. */
+        @Override
+        public Optional<String> matterSettled(MatterSettled settled) {
             return Optional.empty();
         }
 

@@ -51,10 +51,11 @@ class ShowMattersTest {
         assertEquals(0, typed.exit(), typed.err()::toString);
         assertEquals(
                 List.of(
-                        "matter,part,revision,serial,lot,machine,run,check,about,document-number,person,since",
+                        "matter,part,revision,serial,lot,machine,run,check,about,document-number,person,since,"
+                                + "settled-by,settled-at,settled-words,settled-document-number",
                         "concession,T-1,A,001,L-1,Lathe 4,T-1-A-001,1,'=Edges,C-12,Inspector 1,"
-                                + "2026-11-25T07:31:00+01:00",
-                        "run-not-complete,T-1,A,001,L-1,Lathe 4,T-1-A-001,,,,Setter 1,2026-11-25T07:31:00+01:00"),
+                                + "2026-11-25T07:31:00+01:00,,,,",
+                        "run-not-complete,T-1,A,001,L-1,Lathe 4,T-1-A-001,,,,Setter 1,2026-11-25T07:31:00+01:00,,,,"),
                 typed.out());
         assertEquals(
                 2,

@@ -92,6 +92,12 @@ public final class ReadFromEntries implements History {
     }
 
     @Override
+    public List<InRun> matters() {
+        return all().flatMap(digest -> digest.matters().stream().map(matter -> new InRun(digest.run(), matter)))
+                .toList();
+    }
+
+    @Override
     public List<RunFacts> runsOf(PartId part, String serial) {
         return all().map(RunDigest::run)
                 .filter(run -> run.part().equals(part.number())

@@ -1,15 +1,17 @@
 package org.tenthwise.app.matters;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.tenthwise.app.matters.OpenMatter.Kind.CONCESSION;
-import static org.tenthwise.app.matters.OpenMatter.Kind.CONCESSION_LAPSED;
-import static org.tenthwise.app.matters.OpenMatter.Kind.DISPOSITION_LAPSED;
-import static org.tenthwise.app.matters.OpenMatter.Kind.DOCUMENT_TO_COME;
-import static org.tenthwise.app.matters.OpenMatter.Kind.GAUGE_IN_DOUBT;
-import static org.tenthwise.app.matters.OpenMatter.Kind.NONCONFORMANCE;
-import static org.tenthwise.app.matters.OpenMatter.Kind.RUN_NOT_COMPLETE;
-import static org.tenthwise.app.matters.OpenMatter.Kind.SIGNATURE_MISSING;
+import static org.tenthwise.app.history.MatterKind.CONCESSION;
+import static org.tenthwise.app.history.MatterKind.CONCESSION_LAPSED;
+import static org.tenthwise.app.history.MatterKind.DISPOSITION_LAPSED;
+import static org.tenthwise.app.history.MatterKind.DOCUMENT_TO_COME;
+import static org.tenthwise.app.history.MatterKind.GAUGE_IN_DOUBT;
+import static org.tenthwise.app.history.MatterKind.NONCONFORMANCE;
+import static org.tenthwise.app.history.MatterKind.RUN_NOT_COMPLETE;
+import static org.tenthwise.app.history.MatterKind.SIGNATURE_MISSING;
 
 import java.time.Clock;
 import java.time.Instant;
@@ -20,6 +22,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.InventedPlans;
+import org.tenthwise.app.history.MatterKind;
 import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Runs;
@@ -36,6 +39,7 @@ import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Occasion;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
+import org.tenthwise.model.words.Refused;
 
 /** Every kind of matter comes with its cause, goes when that is worked off in its run, and comes back with it. */
 class OpenMattersTest {
@@ -70,12 +74,16 @@ class OpenMattersTest {
         return shop.begin(new RunHeader(plan, serial, "L-1", "Lathe 4", "Setter 1"));
     }
 
-    private List<OpenMatter.Kind> open() {
+    private List<MatterKind> open() {
         return open(Optional.empty(), Optional.empty());
     }
 
-    private List<OpenMatter.Kind> open(Optional<String> part, Optional<String> person) {
-        return new OpenMatters(ledger).all(part, person).map(OpenMatter::kind).toList();
+    private List<MatterKind> open(Optional<String> part, Optional<String> person) {
+        return new OpenMatters(ledger)
+                .all(part, person).stream()
+                        .filter(OpenMatter::isOpen)
+                        .map(matter -> matter.matter().kind())
+                        .toList();
     }
 
     private static void strike(RunSession session) throws Exception {
@@ -139,10 +147,10 @@ class OpenMattersTest {
         assertEquals(List.of(CONCESSION, RUN_NOT_COMPLETE), open());
         OpenMatter concession = new OpenMatters(ledger)
                 .all(Optional.empty(), Optional.of("inspector 1"))
-                .findFirst()
-                .orElseThrow();
-        assertEquals("C-12", concession.number());
-        assertEquals(Optional.of(new OpenMatter.OfStep(1, "Edges")), concession.step());
+                .get(0);
+        assertEquals("C-12", concession.matter().number());
+        assertEquals(1, concession.matter().check());
+        assertEquals("Edges", concession.matter().about());
         strike(session);
         assertEquals(List.of(CONCESSION_LAPSED, RUN_NOT_COMPLETE), open());
         session.answer(Answer.YES);
@@ -217,5 +225,95 @@ class OpenMattersTest {
         assertEquals(List.of(RUN_NOT_COMPLETE), open(Optional.of("t-1"), Optional.of("Setter 1")));
         assertEquals(List.of(), open(Optional.of("T-2"), Optional.empty()));
         assertEquals(List.of(), open(Optional.empty(), Optional.of("Setter 2")));
+    }
+
+    private OpenMatter only(MatterKind kind) {
+        return new OpenMatters(ledger)
+                .all(Optional.empty(), Optional.empty()).stream()
+                        .filter(matter -> matter.isOpen() && matter.matter().kind() == kind)
+                        .findFirst()
+                        .orElseThrow();
+    }
+
+    private void settle(MatterKind kind, String document) throws Exception {
+        new MatterDesk(CLOCK).settle(ledger, only(kind), "Quality lead", "agreed with the customer", document);
+    }
+
+    private String refused(OpenMatter matter, String document) {
+        return assertThrows(Refused.class, () -> new MatterDesk(CLOCK)
+                        .settle(ledger, matter, "Quality lead", "agreed", document))
+                .why()
+                .key();
+    }
+
+    @Test
+    void aNonconformanceOfAClosedRunIsSettledByADocument() throws Exception {
+        RunSession session = begun(PLAN, "1");
+        session.answer(Answer.NO);
+        dispose(session, Disposition.SCRAP, "");
+        session.close("Inspector 1", SignedAs.NOT_ACCEPTED);
+        assertEquals(List.of(NONCONFORMANCE), open());
+        assertEquals("matters.refused.no-document", refused(only(NONCONFORMANCE), " "));
+        settle(NONCONFORMANCE, "NC-7");
+        assertEquals(List.of(), open());
+        OpenMatter settled =
+                new OpenMatters(ledger).all(Optional.empty(), Optional.empty()).get(0);
+        assertEquals("Quality lead", settled.settled().orElseThrow().by());
+        ledger.append(
+                settled.run().orElseThrow().id(),
+                OffsetDateTime.now(CLOCK),
+                "Inspector 1",
+                List.of(new StepEvent.NoteMade(1, "kept in the cage")));
+        assertEquals(List.of(), open(), "a note changes nothing of it");
+    }
+
+    @Test
+    void whatIsSettledIsOpenAgainOnceWhatItRestsOnIsAnother() throws Exception {
+        RunSession session = begun(WITH_PAPER, "1");
+        session.answer(Answer.NO);
+        dispose(session, Disposition.USE_AS_IS, "C-12");
+        session.close("Inspector 1", SignedAs.MACHINED_AND_MEASURED);
+        settle(CONCESSION, "");
+        assertFalse(open().contains(CONCESSION));
+        session.goTo(2);
+        session.documents()
+                .give("CMM-9", LocalDate.parse("2026-11-20"), Document.Says.CONFORMS, "Measuring room", List.of());
+        assertTrue(open().contains(CONCESSION));
+    }
+
+    @Test
+    void whatIsDoneInItsRunIsNotSignedAway() throws Exception {
+        RunSession session = begun(WITH_PAPER, "1");
+        session.answer(Answer.YES);
+        assertEquals("matters.refused.in-its-run", refused(only(RUN_NOT_COMPLETE), ""));
+        session.close("Inspector 1", SignedAs.MACHINED_AND_MEASURED);
+        assertEquals("matters.refused.in-its-run", refused(only(DOCUMENT_TO_COME), ""));
+        settle(SIGNATURE_MISSING, "");
+        assertFalse(open().contains(SIGNATURE_MISSING));
+    }
+
+    @Test
+    void whatWasLookedAtAndIsAnotherByNowIsNotSignedFor() throws Exception {
+        RunSession session = begun(PLAN, "1");
+        session.answer(Answer.NO);
+        dispose(session, Disposition.USE_AS_IS, "C-12");
+        session.close("Inspector 1", SignedAs.ACCEPTED);
+        OpenMatter seen = only(CONCESSION);
+        settle(CONCESSION, "");
+        assertEquals("matters.refused.changed", refused(seen, ""), "signed for already");
+    }
+
+    @Test
+    void aGaugeInDoubtIsSettledForThisDoubtAlone() throws Exception {
+        Event told = new Event.GaugeKnown(
+                new Gauge("BG-4", GaugeKind.BORE_GAUGE, Optional.of(ReadingDirection.FALLS_WITH_SIZE)));
+        OffsetDateTime now = OffsetDateTime.now(CLOCK);
+        Entry known = ledger.append(Entry.SHOP, now, "Setter 1", List.of(told)).get(0);
+        ledger.append(Entry.SHOP, now, "Setter 1", List.of(new Event.StruckOut(known.seq(), "counts the other way")));
+        settle(GAUGE_IN_DOUBT, "");
+        assertEquals(List.of(), open());
+        Entry again = ledger.append(Entry.SHOP, now, "Setter 1", List.of(told)).get(0);
+        ledger.append(Entry.SHOP, now, "Setter 1", List.of(new Event.StruckOut(again.seq(), "again")));
+        assertEquals(List.of(GAUGE_IN_DOUBT), open());
     }
 }

@@ -26,6 +26,7 @@ import org.tenthwise.model.run.Document;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.ImportEvent;
 import org.tenthwise.model.run.JoinedRun;
+import org.tenthwise.model.run.MatterSettled;
 import org.tenthwise.model.run.Occasion;
 import org.tenthwise.model.run.ReportAsked;
 import org.tenthwise.model.run.ReportRole;
@@ -278,6 +279,18 @@ record Example(String kind, Event event, String json) {
                         new Event.ReportSigned("F-7", ReportRole.APPROVED, "Q. Miller"),
                         """
                         {"report":"F-7","role":"approved","signed-by":"Q. Miller"}"""),
+                new Example(
+                        "matter-settled",
+                        new MatterSettled(
+                                new MatterSettled.SettledMatter(
+                                        "nonconformance", "LG-2207-C-014", "13", "01".repeat(32)),
+                                "Q. Miller",
+                                "accepted by the customer",
+                                "N-7"),
+                        """
+                        {"kind":"nonconformance","run":"LG-2207-C-014","about":"13","rests":"%s","signed-by":"Q. Miller",\
+                        "words":"accepted by the customer","document":"N-7"}"""
+                                .formatted("01".repeat(32))),
                 new Example(
                         "put-away",
                         new Event.PutAway("Q. Miller", "begun twice"),

@@ -31,6 +31,7 @@ public sealed interface Event
                 Event.ReportSigned,
                 Event.Unknown,
                 ImportEvent,
+                MatterSettled,
                 StepEvent {
 
     /** The step it happened at; absent for what happened to the whole run or to the shop. */
@@ -119,6 +120,8 @@ public sealed interface Event
         R reportDrawnUp(ReportDrawnUp event);
 
         R reportSigned(ReportSigned event);
+
+        R matterSettled(MatterSettled event);
 
         R unknown(Unknown event);
     }

@@ -206,6 +206,14 @@ public final class Run {
         return last(event -> event instanceof Event.Closed closed ? Optional.of(closed) : Optional.empty());
     }
 
+    /** The last entry that changed what a signature is for; more than who signed, noted, doubted or took over. */
+    public Entry lastChange() {
+        return entries.stream()
+                .filter(entry -> Signature.changesAFinding(entry.event()))
+                .reduce((before, after) -> after)
+                .orElse(entries.get(0));
+    }
+
     /** Who signed what, in the order it was signed; closing is one of them. */
     public List<Signature> signatures() {
         return Signature.of(entries);

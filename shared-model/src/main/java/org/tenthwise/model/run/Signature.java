@@ -97,7 +97,7 @@ public record Signature(
                                         entry.seq() == out.entry() && entry.event() instanceof StepEvent.DocumentGiven);
     }
 
-    private static boolean changesAFinding(Event event) {
+    static boolean changesAFinding(Event event) {
         return !(event instanceof Event.Signed
                 || event instanceof Event.Closed
                 || event instanceof StepEvent.NoteMade
@@ -108,6 +108,7 @@ public record Signature(
                 || event instanceof Event.MachineKnown
                 || event instanceof Event.ReportDrawnUp
                 || event instanceof Event.ReportSigned
+                || event instanceof MatterSettled
                 || event instanceof Event.TakenOver
                 || event instanceof Event.Sealed);
     }

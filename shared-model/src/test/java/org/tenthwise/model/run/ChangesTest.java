@@ -104,6 +104,8 @@ class ChangesTest {
                                 ""),
                         List.of(new JoinedRun("r", 3, "ab"))),
                 new Event.ReportSigned("F-1", ReportRole.VERIFIED, "Inspector 1"),
+                new MatterSettled(
+                        new MatterSettled.SettledMatter("concession", "r", "7", "ab"), "Inspector 1", "told", ""),
                 new Event.Unknown("from-later", "{}"));
     }
 

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.tenthwise.app.history.GaugeUse;
+import org.tenthwise.app.history.Matter;
 import org.tenthwise.app.history.NameUse;
 import org.tenthwise.app.history.ReadingSummary;
 import org.tenthwise.app.history.ReadingSummary.GaugeMark;
@@ -52,8 +53,8 @@ final class DigestRows {
      */
     void writeImported(RunDigest now, long behind) throws SQLException {
         long run = now.run().begun();
-        for (String table :
-                List.of("drawn_characteristic", "drawn_size", "drawn_tool", "drawn_reading", "drawn_gauge")) {
+        for (String table : List.of(
+                "drawn_characteristic", "drawn_size", "drawn_tool", "drawn_matter", "drawn_reading", "drawn_gauge")) {
             statements.run("DELETE FROM " + table + " WHERE run = ?", List.of(run));
         }
         write(now, Optional.empty(), false, behind);
@@ -97,6 +98,9 @@ final class DigestRows {
                 put("drawn_tool", behind + tool.seq(), run, tool.operation(), tool.words());
             }
         }
+        if (!before.map(RunDigest::matters).orElse(List.of()).equals(now.matters())) {
+            write(run, now.matters());
+        }
         Set<NameUse> names = new HashSet<>(
                 before.filter(there -> again).map(RunDigest::names).orElse(List.of()));
         for (NameUse name : now.names()) {
@@ -105,6 +109,24 @@ final class DigestRows {
             } else if (!names.contains(name)) {
                 put("drawn_name", name.kind(), name.of(), name.name(), run, name.place());
             }
+        }
+    }
+
+    /** What was open and is not any more goes. */
+    private void write(long run, List<Matter> matters) throws SQLException {
+        statements.run("DELETE FROM drawn_matter WHERE run = ?", List.of(run));
+        for (int place = 0; place < matters.size(); place++) {
+            Matter matter = matters.get(place);
+            put(
+                    "drawn_matter",
+                    run,
+                    place,
+                    matter.kind(),
+                    matter.check(),
+                    matter.about(),
+                    matter.number(),
+                    matter.by(),
+                    matter.since());
         }
     }
 

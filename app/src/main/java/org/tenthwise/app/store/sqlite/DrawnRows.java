@@ -6,6 +6,8 @@ import java.sql.SQLException;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.app.history.Matter;
+import org.tenthwise.app.history.MatterKind;
 import org.tenthwise.app.history.ReadingSummary;
 import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.history.StepSummary;
@@ -87,6 +89,16 @@ final class DrawnRows {
                 new RunFacts.Kind(
                         Purpose.valueOf(row.getString("purpose")),
                         text(row, "piece").map(Integer::valueOf)));
+    }
+
+    static Matter matter(ResultSet row) throws SQLException {
+        return new Matter(
+                MatterKind.valueOf(row.getString("matter")),
+                row.getInt("check"),
+                row.getString("about"),
+                row.getString("number"),
+                row.getString("matter_by"),
+                OffsetDateTime.parse(row.getString("since")));
     }
 
     static StepSummary step(ResultSet row) throws SQLException {

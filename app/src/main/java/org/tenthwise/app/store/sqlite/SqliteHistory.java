@@ -201,6 +201,18 @@ final class SqliteHistory implements History {
     }
 
     @Override
+    public List<InRun> matters() {
+        return ask(statements -> statements.all(
+                DrawnRows.RUN
+                        + """
+                        , m.kind AS matter, m."check", m.about, m.number, m."by" AS matter_by, m.since
+                        FROM drawn_matter m JOIN drawn_run r ON r.begun = m.run ORDER BY m.run, m.place
+                        """,
+                List.of(),
+                row -> new InRun(DrawnRows.run(row), DrawnRows.matter(row))));
+    }
+
+    @Override
     public void readings(ReadingQuery query, HistoryRow each) {
         Optional<ReadingRows.ReadingPage> page = readings(query, 0);
         while (page.isPresent()) {

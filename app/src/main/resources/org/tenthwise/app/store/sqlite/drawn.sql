@@ -106,6 +106,18 @@ CREATE TABLE drawn_tool (
 
 CREATE INDEX drawn_tool_of_run ON drawn_tool (run);
 
+CREATE TABLE drawn_matter (
+    run     INTEGER NOT NULL,
+    place   INTEGER NOT NULL,
+    kind    TEXT NOT NULL,
+    "check" INTEGER NOT NULL, -- 0 for the whole run
+    about   TEXT NOT NULL,
+    number  TEXT NOT NULL,
+    "by"    TEXT NOT NULL,
+    since   TEXT NOT NULL,
+    PRIMARY KEY (run, place)
+) STRICT, WITHOUT ROWID;
+
 CREATE TABLE drawn_reading (
     seq     INTEGER PRIMARY KEY,
     run     INTEGER NOT NULL,

@@ -1,4 +1,4 @@
-package org.tenthwise.app.matters;
+package org.tenthwise.app.history;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,7 +8,6 @@ import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Entry;
-import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
 
@@ -16,22 +15,17 @@ import org.tenthwise.model.run.StepEvent;
 final class MattersOfRun {
 
     private final Sheet sheet;
-    private final OpenMatter.OfRun run;
 
-    /** @param id as the store names the run */
-    private MattersOfRun(String id, Sheet sheet) {
+    private MattersOfRun(Sheet sheet) {
         this.sheet = sheet;
-        Event.Begun begun = sheet.run().begun();
-        this.run = new OpenMatter.OfRun(
-                id, begun.part().number(), begun.part().revision(), begun.serial(), begun.lot(), begun.machine());
     }
 
-    static List<OpenMatter> of(String id, Sheet sheet) {
-        return sheet.outcome() == Outcome.PUT_AWAY ? List.of() : new MattersOfRun(id, sheet).all();
+    static List<Matter> of(Sheet sheet) {
+        return sheet.outcome() == Outcome.PUT_AWAY ? List.of() : new MattersOfRun(sheet).all();
     }
 
-    private List<OpenMatter> all() {
-        List<OpenMatter> all = new ArrayList<>();
+    private List<Matter> all() {
+        List<Matter> all = new ArrayList<>();
         for (Line line : sheet.lines()) {
             if (line.asked()) {
                 of(line).ifPresent(all::add);
@@ -40,24 +34,24 @@ final class MattersOfRun {
         }
         boolean closed = sheet.run().closed().isPresent();
         if (!closed || sheet.outcome() == Outcome.NOT_COMPLETE) {
-            all.add(ofTheRun(OpenMatter.Kind.RUN_NOT_COMPLETE));
+            all.add(ofTheRun(MatterKind.RUN_NOT_COMPLETE));
         }
         if (closed && !isDecided()) {
-            all.add(ofTheRun(OpenMatter.Kind.SIGNATURE_MISSING));
+            all.add(ofTheRun(MatterKind.SIGNATURE_MISSING));
         }
         return all;
     }
 
-    private Optional<OpenMatter> of(Line line) {
+    private Optional<Matter> of(Line line) {
         if (line.byConcession()) {
-            return Optional.of(signed(OpenMatter.Kind.CONCESSION, line, lastOf(line)));
+            return Optional.of(signed(MatterKind.CONCESSION, line, lastOf(line)));
         }
         if (line.isOfDrawing() && sheet.isOut(line) && !hasDocument(line)) {
-            return Optional.of(signed(OpenMatter.Kind.NONCONFORMANCE, line, lastOf(line)));
+            return Optional.of(signed(MatterKind.NONCONFORMANCE, line, lastOf(line)));
         }
         boolean paper = line.step().check().asDocument().isPresent();
         return paper && line.open()
-                ? Optional.of(signed(OpenMatter.Kind.DOCUMENT_TO_COME, line, Optional.empty()))
+                ? Optional.of(signed(MatterKind.DOCUMENT_TO_COME, line, Optional.empty()))
                 : Optional.empty();
     }
 
@@ -66,13 +60,13 @@ final class MattersOfRun {
     }
 
     /** What was signed and does not hold any more, while the check is not settled without it. */
-    private Optional<OpenMatter> lapsed(Line line) {
+    private Optional<Matter> lapsed(Line line) {
         return line.lapsed()
                 .filter(any -> line.open())
                 .map(lapsed -> signed(
                         lapsed.disposed().disposition().departsFromTheDrawing()
-                                ? OpenMatter.Kind.CONCESSION_LAPSED
-                                : OpenMatter.Kind.DISPOSITION_LAPSED,
+                                ? MatterKind.CONCESSION_LAPSED
+                                : MatterKind.DISPOSITION_LAPSED,
                         line,
                         Optional.of(lapsed)));
     }
@@ -88,27 +82,20 @@ final class MattersOfRun {
                         .anyMatch(signature -> signature.meaning() == SignedAs.ACCEPTED && !signature.lapsed());
     }
 
-    private OpenMatter signed(OpenMatter.Kind kind, Line line, Optional<Disposing> by) {
+    private Matter signed(MatterKind kind, Line line, Optional<Disposing> by) {
         Entry entry = by.map(signed -> signed.lapsed().orElse(signed.entry()))
                 .orElse(sheet.run().last());
-        return new OpenMatter(
+        return new Matter(
                 kind,
-                Optional.of(run),
-                Optional.of(
-                        new OpenMatter.OfStep(line.step().number(), line.step().name())),
+                line.step().number(),
+                line.step().name(),
                 by.flatMap(signed -> signed.disposed().document()).orElse(""),
                 by.map(signed -> signed.disposed().signedBy())
                         .orElse(sheet.run().by()),
-                Optional.of(entry.at()));
+                entry.at());
     }
 
-    private OpenMatter ofTheRun(OpenMatter.Kind kind) {
-        return new OpenMatter(
-                kind,
-                Optional.of(run),
-                Optional.empty(),
-                "",
-                sheet.run().by(),
-                Optional.of(sheet.run().last().at()));
+    private Matter ofTheRun(MatterKind kind) {
+        return new Matter(kind, 0, "", "", sheet.run().by(), sheet.run().last().at());
     }
 }
