@@ -25,7 +25,6 @@ import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Event;
-import org.tenthwise.model.run.Occasion;
 import org.tenthwise.model.words.Message;
 import org.tenthwise.model.words.Refused;
 import picocli.CommandLine.Command;
@@ -97,7 +96,7 @@ final class WalkPlan implements Callable<Integer> {
                     sample.begun().machine(),
                     sample.by(),
                     sample.begun().noLot());
-            RunSession session = shop.begin(header.begunFor(occasion(shop, sound, sample)));
+            RunSession session = shop.begin(begunFor(shop, header, sample));
             Replay replay = new Replay(session, with.words());
             replay.play(sample);
             Sheet sheet = session.state().sheet();
@@ -117,9 +116,9 @@ final class WalkPlan implements Callable<Integer> {
         }
     }
 
-    private static Occasion occasion(Runs shop, Plan plan, ReadingsFile sample) throws CouldNotRun {
+    private static RunHeader begunFor(Runs shop, RunHeader header, ReadingsFile sample) throws CouldNotRun {
         try {
-            return shop.beginnings().occasion(plan, sample.occasion());
+            return shop.beginnings().begunFor(header, sample.occasion());
         } catch (Refused e) {
             throw new CouldNotRun(e.why());
         }

@@ -13,6 +13,7 @@ import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Baseline;
 import org.tenthwise.model.run.Earlier;
+import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Occasion;
 import org.tenthwise.model.run.OccasionSaid;
 import org.tenthwise.model.run.Purpose;
@@ -52,6 +53,27 @@ public final class Beginnings {
     /** What the store knows of a part number now. */
     public Earlier earlier(Plan plan) {
         return new EarlierRuns(ledger).of(plan);
+    }
+
+    /**
+     * A run as it is begun, for what is said of it. What is measured again is the same piece, by its serial.
+     *
+     * @throws Refused where the run it names is none that it can stand on, or something else is missing
+     */
+    public RunHeader begunFor(RunHeader header, OccasionSaid said) {
+        Occasion occasion = occasion(header.plan(), said);
+        if (occasion.purpose() == Purpose.MEASURED_AGAIN) {
+            String serial = ledger.entries(said.baseline())
+                    .get(0)
+                    .event()
+                    .as(Event.Begun.class)
+                    .orElseThrow()
+                    .serial();
+            if (!serial.strip().equalsIgnoreCase(header.serial().strip())) {
+                throw new Refused(Message.of("begin.baseline.other-serial", said.baseline(), serial, header.serial()));
+            }
+        }
+        return header.begunFor(occasion);
     }
 
     /** @throws Refused where the run it names is none that it can stand on, or something else is missing */

@@ -272,9 +272,7 @@ public final class BeginViewModel {
 
     private Begun begun(RunHeader beginning, OccasionSaid said) throws CouldNotSave {
         try {
-            return new Begun(
-                    Optional.of(shop.begin(beginning.begunFor(shop.beginnings().occasion(plan, said)))),
-                    Optional.empty());
+            return new Begun(Optional.of(shop.begin(shop.beginnings().begunFor(beginning, said))), Optional.empty());
         } catch (Refused e) {
             return new Begun(Optional.empty(), Optional.of(e));
         }

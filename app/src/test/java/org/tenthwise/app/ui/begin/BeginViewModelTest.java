@@ -10,6 +10,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.InventedPlans;
+import org.tenthwise.app.session.Beginnings;
+import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.ui.Watch;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.form.Field;
@@ -316,5 +318,26 @@ class BeginViewModelTest {
                                 List.of(),
                                 "",
                                 List.of())));
+    }
+
+    /** Another piece that is measured says nothing of this one. */
+    @Test
+    void onlyTheSamePieceIsMeasuredAgain() {
+        workshop.setUp("014");
+        Beginnings beginnings = workshop.shop.beginnings();
+        OccasionSaid again = new OccasionSaid(
+                Purpose.MEASURED_AGAIN, "LG-2207-C-014", "", Optional.empty(), List.of(), "", List.of());
+        assertEquals(
+                "begin.baseline.other-serial",
+                assertThrows(Refused.class, () -> beginnings.begunFor(header("015"), again))
+                        .why()
+                        .key());
+        assertEquals(
+                Purpose.MEASURED_AGAIN,
+                beginnings.begunFor(header("014"), again).occasion().purpose());
+    }
+
+    private static RunHeader header(String serial) {
+        return new RunHeader(DemoPart.SCREW_CARRIER.plan(), serial, "L-1", "Lathe 4", "Setter 1");
     }
 }
