@@ -110,9 +110,15 @@ public record FirstArticle(
         return open.isEmpty();
     }
 
-    /** Whether anything in it does not conform, whatever was decided of it. */
+    /**
+     * Whether anything in it does not conform, whatever was decided of it; so where something unproven is used by
+     * concession, and where its runs found out what a partial report is not on.
+     */
     public boolean hasNonconformance() {
-        return characteristics.stream().anyMatch(one -> one.standing() == CellStanding.DOES_NOT_CONFORM)
+        return open.stream()
+                        .map(Lack::why)
+                        .anyMatch(why -> why == Lack.Why.NOT_DECIDED || why == Lack.Why.NONCONFORMANCE)
+                || characteristics.stream().anyMatch(one -> one.standing() == CellStanding.DOES_NOT_CONFORM)
                 || products.stream().anyMatch(product -> Lacks.isOut(product.line()));
     }
 

@@ -288,7 +288,9 @@ class FirstArticleTest {
                 open(report(Joined.partial("1"), run)));
         run.did(new StepEvent.DispositionSigned(2, Disposition.SCRAP, "too big", "Design office", Optional.of("NC-12")))
                 .closed();
-        assertEquals(Map.of(Lack.Why.NONCONFORMANCE, List.of("2")), open(report(Joined.partial("1"), run)));
+        FirstArticle scrapped = report(Joined.partial("1"), run);
+        assertEquals(Map.of(Lack.Why.NONCONFORMANCE, List.of("2")), open(scrapped));
+        assertTrue(scrapped.hasNonconformance());
     }
 
     @Test
