@@ -14,6 +14,7 @@ import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.zip.CRC32;
 import org.tenthwise.app.key.PublicKeyOfStation;
+import org.tenthwise.app.key.Sha256;
 import org.tenthwise.app.store.StoredEntry;
 
 /**

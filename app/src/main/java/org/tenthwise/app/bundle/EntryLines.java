@@ -5,12 +5,12 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.tenthwise.app.export.RecordEntries;
 import org.tenthwise.app.store.StoredEntry;
 
 /** The entries of a run as they are stored, a JSON object a line. What is read is what would be written of it. */
@@ -50,16 +50,7 @@ final class EntryLines {
         List<StoredEntry> entries = new ArrayList<>();
         try {
             for (String line : (Iterable<String>) new String(text, UTF_8).lines()::iterator) {
-                JsonNode entry = JSON.readTree(line);
-                entries.add(new StoredEntry(
-                        entry.path("seq").asLong(),
-                        entry.path("run").asText(),
-                        entry.path("kind").asText(),
-                        entry.path("at").asText(),
-                        entry.path("by").asText(),
-                        entry.path("body").asText(),
-                        entry.path("previous").asText(),
-                        entry.path("hash").asText()));
+                entries.add(RecordEntries.entry(JSON.readTree(line)));
             }
         } catch (JsonProcessingException e) {
             throw NotABundle.because("bundle.entries", name);

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import java.util.zip.CRC32;
+import org.tenthwise.app.key.Sha256;
 import org.tenthwise.model.words.Message;
 
 /** Where the files of a bundle wait until the manifest that stands before them can be written. */

@@ -21,16 +21,21 @@ public final class RecordEntries {
     static List<StoredEntry> of(JsonNode record) {
         List<StoredEntry> entries = new ArrayList<>();
         for (JsonNode entry : record.path("entries")) {
-            entries.add(new StoredEntry(
-                    entry.path("seq").asLong(),
-                    entry.path("run").asText(),
-                    entry.path("kind").asText(),
-                    entry.path("at").asText(),
-                    entry.path("by").asText(),
-                    entry.path("body").asText(),
-                    entry.path("previous").asText(),
-                    entry.path("hash").asText()));
+            entries.add(entry(entry));
         }
         return entries;
+    }
+
+    /** An entry by its columns; what is missing is empty or zero, and then does not hold. */
+    public static StoredEntry entry(JsonNode columns) {
+        return new StoredEntry(
+                columns.path("seq").asLong(),
+                columns.path("run").asText(),
+                columns.path("kind").asText(),
+                columns.path("at").asText(),
+                columns.path("by").asText(),
+                columns.path("body").asText(),
+                columns.path("previous").asText(),
+                columns.path("hash").asText());
     }
 }

@@ -4,8 +4,6 @@ import static java.nio.charset.StandardCharsets.US_ASCII;
 
 import java.security.GeneralSecurityException;
 import java.security.KeyFactory;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.security.PublicKey;
 import java.security.Signature;
 import java.security.spec.X509EncodedKeySpec;
@@ -71,11 +69,7 @@ public record PublicKeyOfStation(String text) {
 
     /** What the key is known by: SHA-256 over its bytes, 64 small hex digits. */
     public String fingerprint() {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes()));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("Every Java platform has SHA-256", e);
-        }
+        return Sha256.of(bytes());
     }
 
     /** Enough of the fingerprint to compare by eye, in groups of four. */

@@ -1,23 +1,18 @@
 package org.tenthwise.app.receiving;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.DigestInputStream;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.bundle.BundleCheck;
 import org.tenthwise.app.bundle.BundleFile;
 import org.tenthwise.app.bundle.Manifest;
 import org.tenthwise.app.bundle.NotABundle;
+import org.tenthwise.app.key.Sha256;
 import org.tenthwise.app.key.Trusted;
 import org.tenthwise.app.store.Arrivals;
 import org.tenthwise.app.store.CouldNotSave;
@@ -82,7 +77,7 @@ public final class Receiving {
                 runs.add(new Incoming.OfRun(run.run(), bundle.entries(run)));
             }
             Incoming incoming =
-                    new Incoming(sha256(file), fingerprint, manifest.origin(), known.holds(fingerprint), runs);
+                    new Incoming(Sha256.of(file), fingerprint, manifest.origin(), known.holds(fingerprint), runs);
             return new Delivery(file, signer, manifest.tool(), incoming, ImportCheck.of(ledger, incoming));
         } catch (NotABundle e) {
             throw new NotImported(e.why(), e);
@@ -98,21 +93,5 @@ public final class Receiving {
      */
     public Arrivals take(Delivery delivery, String by) throws NotImported, CouldNotSave {
         return ledger.takeIn(delivery.incoming(), OffsetDateTime.now(clock), by);
-    }
-
-    private static String sha256(Path file) throws IOException {
-        MessageDigest digest = digest();
-        try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
-            in.transferTo(OutputStream.nullOutputStream());
-        }
-        return HexFormat.of().formatHex(digest.digest());
-    }
-
-    private static MessageDigest digest() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("Every Java platform has SHA-256", e);
-        }
     }
 }

@@ -21,6 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.app.bundle.Invented.Piece;
 import org.tenthwise.app.export.Records;
 import org.tenthwise.app.key.KeyFile;
+import org.tenthwise.app.key.Sha256;
 import org.tenthwise.app.key.StationKey;
 import org.tenthwise.checklists.catalogue.DemoPart;
 
