@@ -79,6 +79,17 @@ class GermanTermsTest {
                 NOT_SAID.stream().filter(word -> texts.contains(word)).toList());
     }
 
+    /** *Sie* within a sentence is a person spoken to, and *Speicher* for the store was another word for one thing. */
+    @Test
+    void nobodyIsSpokenToAndTheStoreHasOneName() {
+        assertEquals(
+                List.of(),
+                texts.lines()
+                        .filter(line -> line.matches(".*[\\p{Ll},] (Sie|Ihnen|Ihre?[mnrs]?)\\b.*")
+                                || line.matches(".*(?<!privaten )\\bSpeichers?\\b.*"))
+                        .toList());
+    }
+
     private static List<Term> terms() {
         return table("English")
                 .map(row -> new Term(row.get(0), List.of(row.get(1).split("; ")), row.get(2)))
