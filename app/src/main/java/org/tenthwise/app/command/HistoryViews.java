@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.tenthwise.app.command.HistoryFilters.Choices;
 import org.tenthwise.app.export.CouldNotExport;
 import org.tenthwise.app.export.DeviationTable;
@@ -121,7 +122,13 @@ final class HistoryViews {
         }
         HistoryView wanted = Choices.of(HistoryView.class, view, "--view");
         SizeOf which = Choices.of(SizeOf.class, size, "--size");
-        boolean over = !across().isEmpty();
+        if (wanted == HistoryView.SUMS && as.equals(CSV)) {
+            throw new CouldNotRun(Message.of("command.history.no-file", Word.of(wanted)));
+        }
+        if (required.compareTo(SeriesSums.USUAL_INDEX) != 0) {
+            throw new CouldNotRun(Message.of("command.history.file-index", SeriesSums.USUAL_INDEX.toPlainString()));
+        }
+        boolean over = isAcrossAll();
         Sought sought = Sought.of(filters.points());
         List<SeriesView> views =
                 switch (wanted) {
@@ -145,6 +152,19 @@ final class HistoryViews {
                         .map(series ->
                                 new SeriesView(Kind.COURSE, sought, Optional.of(series.characteristic()), which, over))
                         .toList();
+    }
+
+    /** A file looks across all that can be looked across, or across nothing. */
+    private boolean isAcrossAll() throws CouldNotRun {
+        Set<Break.Reason> reasons = across();
+        List<Break.Reason> all = Stream.of(Break.Reason.values())
+                .filter(reason -> !reason.isStop())
+                .toList();
+        if (!reasons.isEmpty() && !reasons.containsAll(all)) {
+            throw new CouldNotRun(Message.of(
+                    "command.history.file-across", all.stream().map(Word::of).toList()));
+        }
+        return !reasons.isEmpty();
     }
 
     private Set<Break.Reason> across() throws CouldNotRun {

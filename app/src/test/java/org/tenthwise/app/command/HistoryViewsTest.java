@@ -187,4 +187,45 @@ class HistoryViewsTest {
                 .trouble()
                 .contains("readings"));
     }
+
+    /** A file that looked across more than was asked, or held it against another index, would mislead unnoticed. */
+    @ParameterizedTest
+    @CsvSource({
+        "series, pdf, --across, tool, A file looks across all of",
+        "sums, pdf, --across, 'machine,person', A file looks across all of",
+        "deviation, csv, --across, gauge, A file looks across all of",
+        "sums, pdf, --required, 1.67, A file holds what the parts show against the index 1.33",
+        "sums, csv, --size, final, The view \"sums\" goes to standard output as CSV"
+    })
+    void whatAFileCannotSayIsRefusedAndNoFileIsWritten(String view, String as, String option, String value, String why)
+            throws Exception {
+        Path out = folder.resolve("refused");
+        Typed typed = Typed.line(
+                "history", "--store", store, "--view", view, "--as", as, "--out", out, "--balloon", "7", option, value);
+        assertEquals(2, typed.exit(), typed::toString);
+        assertTrue(typed.trouble().startsWith(why), typed::toString);
+        assertTrue(Files.notExists(out));
+    }
+
+    @Test
+    void aFileLooksAcrossEverythingWhereEverythingIsNamed() throws Exception {
+        String all = "requirement,revision,plan-issue,tool,offset,machine,lot,gauge,person,order";
+        Path out = folder.resolve("across");
+        Typed typed = Typed.line(
+                "history",
+                "--store",
+                store,
+                "--view",
+                "sums",
+                "--as",
+                "pdf",
+                "--out",
+                out,
+                "--balloon",
+                "7",
+                "--across",
+                all);
+        assertEquals(0, typed.exit(), typed::toString);
+        assertEquals(1, typed.out().size());
+    }
 }
