@@ -2,6 +2,7 @@ package org.tenthwise.app.matters;
 
 import java.util.Optional;
 import org.tenthwise.app.history.Matter;
+import org.tenthwise.app.history.MatterKind;
 import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.model.run.Entry;
 
@@ -25,8 +26,14 @@ public record OpenMatter(Optional<RunFacts> run, Matter matter, Optional<Entry> 
                 && run.map(of -> !of.open()).orElse(true);
     }
 
-    /** Number of the check, or the mark of the gauge; empty for what is of the whole run. */
+    /**
+     * Number of the check, or the mark of the gauge, both where a check was read with it; empty for what is of the
+     * whole run.
+     */
     String about() {
+        if (run.isPresent() && matter.kind() == MatterKind.GAUGE_IN_DOUBT) {
+            return matter.check() + " " + matter.about();
+        }
         return run.isEmpty() ? matter.about() : matter.check() == 0 ? "" : String.valueOf(matter.check());
     }
 }

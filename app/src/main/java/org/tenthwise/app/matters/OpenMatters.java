@@ -19,9 +19,9 @@ import org.tenthwise.model.run.Run;
 import org.tenthwise.model.words.Word;
 
 /**
- * All that is open in a store, run by run in the order they were begun, then what is of its gauges. Nothing is closed
- * by the list: a matter is gone when what it is about was done in its run, and settled while somebody's signature for
- * it rests on what there is.
+ * All that is open in a store, run by run in the order they were begun, then what is of its gauges, each with the runs
+ * that were read with it. Nothing is closed by the list: a matter is gone when what it is about was done in its run,
+ * and settled while somebody's signature for it rests on what there is.
  */
 public final class OpenMatters {
 
@@ -120,7 +120,12 @@ public final class OpenMatters {
     }
 
     private Stream<OpenMatter> gauges() {
-        return doubts().map(doubt -> new OpenMatter(
+        GaugesInDoubt runs = new GaugesInDoubt(kept);
+        return doubts().flatMap(doubt -> Stream.concat(Stream.of(ofTheShop(doubt)), runs.of(doubt)));
+    }
+
+    private static OpenMatter ofTheShop(GaugeRack.InDoubt doubt) {
+        return new OpenMatter(
                 Optional.empty(),
                 new Matter(
                         MatterKind.GAUGE_IN_DOUBT,
@@ -129,7 +134,7 @@ public final class OpenMatters {
                         "",
                         doubt.found().by(),
                         doubt.found().at()),
-                Optional.empty()));
+                Optional.empty());
     }
 
     private Stream<GaugeRack.InDoubt> doubts() {
