@@ -23,6 +23,8 @@ public final class Trusted {
 
     private static final Pattern FINGERPRINT = Pattern.compile("[0-9a-f]{64}");
     private static final long MOST_OF_A_FILE = 4096;
+    private static final String BEGIN = "-----BEGIN PUBLIC KEY-----";
+    private static final String END = "-----END PUBLIC KEY-----";
 
     private final Set<String> fingerprints;
 
@@ -60,7 +62,10 @@ public final class Trusted {
                 .orElseThrow(() -> new NoKey(Message.of("key.not-to-trust", given)));
     }
 
-    /** Line ends and blanks do not matter here: what is compared is the key itself. */
+    /**
+     * Line ends, blanks and what stands around the key do not matter (RFC 7468, section 2): what is compared is the key
+     * itself, and there is one in the file.
+     */
     private static Optional<PublicKeyOfStation> inFile(String given) {
         try {
             Path file = Path.of(given);
@@ -71,13 +76,14 @@ public final class Trusted {
                     .strip()
                     .lines()
                     .toList());
-            if (lines.size() < 3
-                    || !lines.get(0).strip().equals("-----BEGIN PUBLIC KEY-----")
-                    || !lines.get(lines.size() - 1).strip().equals("-----END PUBLIC KEY-----")) {
+            lines.replaceAll(String::strip);
+            int begin = lines.indexOf(BEGIN);
+            int end = lines.indexOf(END);
+            if (begin < 0 || end < begin || begin != lines.lastIndexOf(BEGIN) || end != lines.lastIndexOf(END)) {
                 return Optional.empty();
             }
             return PublicKeyOfStation.ofText(
-                    String.join("", lines.subList(1, lines.size() - 1)).replaceAll("\\s+", ""));
+                    String.join("", lines.subList(begin + 1, end)).replaceAll("\\s+", ""));
         } catch (IOException | InvalidPathException e) {
             return Optional.empty();
         }

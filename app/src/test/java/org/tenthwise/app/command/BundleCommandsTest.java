@@ -151,6 +151,22 @@ class BundleCommandsTest extends Walking {
                 typed.out().get(2));
     }
 
+    /**
+     * RFC 7468, section 2: what stands before or behind the key is passed over. Two keys are none that could be meant.
+     */
+    @Test
+    void whatTheStationPrintedOfItsKeyIsAFileToTrustAndOneWithTwoKeysIsNot() throws Exception {
+        Path bundle = bundle("a", "--part", "LG-2207");
+        List<String> printed = Typed.line("key", "--store", store).out();
+        Path file = Files.write(folder.resolve("station.txt"), printed);
+        Typed typed = Typed.line("verify", bundle, "--trust", file);
+        assertEquals(0, typed.exit(), typed::toString);
+        assertEquals("That is a key you trust.", typed.out().get(2));
+        Path two = Files.writeString(
+                folder.resolve("two.txt"), String.join("\n", printed) + "\n" + String.join("\n", printed));
+        assertEquals(2, Typed.line("verify", bundle, "--trust", two).exit());
+    }
+
     /** All made new by who has the program and no key of the station: readings, chain, seals, bundle. */
     @Test
     void aForgeryThatWasSealedAgainIsRefusedByAKeyThatIsTrustedAndByNothingElse() throws Exception {
