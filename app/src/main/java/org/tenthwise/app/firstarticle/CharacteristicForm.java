@@ -2,14 +2,17 @@ package org.tenthwise.app.firstarticle;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.Sentences;
+import org.tenthwise.model.firstarticle.CellStanding;
 import org.tenthwise.model.firstarticle.FirstArticle;
 import org.tenthwise.model.firstarticle.FoundInRun;
 import org.tenthwise.model.firstarticle.ReportLine;
@@ -76,15 +79,19 @@ public final class CharacteristicForm {
         heads.add(NumberedField.own("gauge").head(words));
         heads.add(NumberedField.own("verdict").head(words));
         List<List<String>> rows = new ArrayList<>();
+        Set<Integer> outstanding = new HashSet<>();
         for (ReportLine one : article.characteristics()) {
             if (IntStream.range(from, to).anyMatch(column -> one.of(column).isPresent())) {
+                if (one.standing() != CellStanding.CONFORMS) {
+                    outstanding.add(rows.size());
+                }
                 List<String> cells = new ArrayList<>(within(standard(one), from, to));
                 cells.add(each(one, result -> new Behind(article, result).gauges()));
                 cells.add(each(one, result -> words.say("verdict", result.line().standing())));
                 rows.add(cells);
             }
         }
-        return new FormTable(heads, rows);
+        return new FormTable(heads, rows, outstanding);
     }
 
     /** Without the results of the other runs. */

@@ -8,8 +8,10 @@ import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.firstarticle.CellStanding;
 import org.tenthwise.model.firstarticle.FoundInRun;
+import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Instances;
+import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.AskedFinding;
@@ -113,7 +115,15 @@ final class ResultText {
             StepFigures figures = StepFigures.of(finding);
             return finding.clearance()
                     .map(of -> between(figures.size(of.least()), figures.size(of.greatest())))
+                    .map(clearance -> finding.feel()
+                            .map(feel -> words.say("report.fit", felt(feel), clearance))
+                            .orElse(clearance))
                     .orElseGet(() -> attribute(result));
+        }
+
+        /** What the hand found goes first: a clearance within its limits does not say that the plug goes in. */
+        private String felt(Answer feel) {
+            return words.say(words.key("answered", Question.PLUG_FEELS), feel);
         }
 
         @Override

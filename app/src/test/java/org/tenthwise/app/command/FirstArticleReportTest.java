@@ -86,6 +86,18 @@ class FirstArticleReportTest extends Walking {
                 .orElseThrow();
     }
 
+    @Test
+    void aPlugThatDragsSaysSoBeforeAClearanceThatLiesWithinItsLimits() throws IOException {
+        walked(ExamplePart.HOIST_SCREW_BUSH, ExamplePart.HOIST_SCREW_BUSH.failingReadings());
+        drawnUp(ExamplePart.HOIST_SCREW_BUSH);
+        assertEquals(
+                List.of("enters with drag; clearance 0.0010 to 0.0012"),
+                rows("form-3.csv").stream()
+                        .filter(row -> row.get("8 Requirement").equals("RUNNING PLUG ENTERS FREELY"))
+                        .map(row -> field(row, 9))
+                        .toList());
+    }
+
     @ParameterizedTest
     @EnumSource
     void everyCharacteristicOfAWholeDrawingIsAccountedFor(ExamplePart part) throws IOException {

@@ -17,6 +17,8 @@ final class FormRows {
 
     private static final Style HEAD = Style.SMALL_BOLD;
     private static final Style CELL = Style.SMALL.in(Role.INK);
+    /** As wide as the widest lettering of a cell, and as high as the other. */
+    private static final Style OUTSTANDING = Style.SMALL_BOLD;
 
     private final FormSheet sheet;
     private final Words words;
@@ -36,7 +38,7 @@ final class FormRows {
         for (int i = 0; i < least.length; i++) {
             int column = i;
             double cells = table.rows().stream()
-                    .mapToDouble(row -> sheet.wrapping().widestWord(words.readable(row.get(column)), CELL))
+                    .mapToDouble(row -> sheet.wrapping().widestWord(words.readable(row.get(column)), OUTSTANDING))
                     .max()
                     .orElse(0);
             double head = sheet.wrapping().widestWord(table.heads().get(column), HEAD);
@@ -55,8 +57,8 @@ final class FormRows {
         widths = widths(table);
         sheet.need(120);
         head(table);
-        for (List<String> row : table.rows()) {
-            row(table, row);
+        for (int i = 0; i < table.rows().size(); i++) {
+            row(table, table.rows().get(i), table.outstanding().contains(i) ? OUTSTANDING : CELL);
         }
     }
 
@@ -67,8 +69,8 @@ final class FormRows {
         sheet.rule(Strokes.MEDIUM);
     }
 
-    private void row(FormTable table, List<String> row) {
-        List<List<String>> lines = lines(row, CELL);
+    private void row(FormTable table, List<String> row, Style style) {
+        List<List<String>> lines = lines(row, style);
         int most = most(lines);
         if (height(most) > sheet.bottom() - sheet.y() && most < MOST_AT_ONCE) {
             sheet.turn();
@@ -83,7 +85,7 @@ final class FormRows {
                 continue;
             }
             int next = Math.min(most - done, fitting);
-            slice(lines, done, next, CELL);
+            slice(lines, done, next, style);
             done += next;
         }
         sheet.rule(Strokes.THIN);
