@@ -57,6 +57,7 @@ import org.tenthwise.app.kept.KeptShop;
 import org.tenthwise.app.kept.KeptSteps;
 import org.tenthwise.app.key.KeyFile;
 import org.tenthwise.app.key.KeyWords;
+import org.tenthwise.app.matters.MatterDesk;
 import org.tenthwise.app.receiving.BundleFolders;
 import org.tenthwise.app.receiving.Receiving;
 import org.tenthwise.app.receiving.TrustedStations;
@@ -194,6 +195,7 @@ final class Wiring {
                                         new ReportDesk(version),
                                         new ReportFiles(reports()),
                                         place.records()),
+                                new MatterDesk(ledger, clock),
                                 sums,
                                 () -> about(place),
                                 place.care().map(this::backupBook),

@@ -2,6 +2,7 @@ package org.tenthwise.app.matters;
 
 import java.time.Clock;
 import java.time.OffsetDateTime;
+import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.history.MatterKind;
 import org.tenthwise.app.history.RunFacts;
@@ -11,13 +12,26 @@ import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.MatterSettled;
 import org.tenthwise.model.words.Refused;
 
-/** Where somebody signs for what becomes of an open matter. Nothing in the run it is of is changed by that. */
+/**
+ * Where somebody signs for what becomes of an open matter. Nothing in the run it is of is changed by that. Used from
+ * the thread of the ledger.
+ */
 public final class MatterDesk {
 
+    private final Ledger ledger;
     private final Clock clock;
 
-    public MatterDesk(Clock clock) {
+    public MatterDesk(Ledger ledger, Clock clock) {
+        this.ledger = ledger;
         this.clock = clock;
+    }
+
+    /** What is open and nobody has signed for. */
+    public List<OpenMatter> open() {
+        return new OpenMatters(ledger)
+                .all(Optional.empty(), Optional.empty()).stream()
+                        .filter(OpenMatter::isOpen)
+                        .toList();
     }
 
     /**
@@ -26,12 +40,9 @@ public final class MatterDesk {
      * @throws Refused if it is not there any more, or another by now; if it is one that is done in its run; if a
      *     nonconformance has no document
      */
-    public void settle(Ledger ledger, OpenMatter seen, String signedBy, String words, String document)
-            throws CouldNotSave {
-        OpenMatters matters = new OpenMatters(ledger);
-        OpenMatter now = matters.all(Optional.empty(), Optional.empty()).stream()
-                .filter(matter -> matter.isOpen()
-                        && matter.matter().equals(seen.matter())
+    public void settle(OpenMatter seen, String signedBy, String words, String document) throws CouldNotSave {
+        OpenMatter now = open().stream()
+                .filter(matter -> matter.matter().equals(seen.matter())
                         && matter.run().map(RunFacts::last).equals(seen.run().map(RunFacts::last))
                         && matter.run().map(RunFacts::id).equals(seen.run().map(RunFacts::id)))
                 .findFirst()
@@ -46,6 +57,7 @@ public final class MatterDesk {
                 Entry.SHOP,
                 OffsetDateTime.now(clock),
                 signedBy.strip(),
-                new MatterSettled(matters.named(now), signedBy.strip(), words.strip(), document.strip()));
+                new MatterSettled(
+                        new OpenMatters(ledger).named(now), signedBy.strip(), words.strip(), document.strip()));
     }
 }

@@ -10,6 +10,7 @@ import org.tenthwise.app.drawing.DrawingPages;
 import org.tenthwise.app.firstarticle.ReportShelf;
 import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.handout.ViewHandout;
+import org.tenthwise.app.matters.MatterDesk;
 import org.tenthwise.app.receiving.BundleFolders;
 import org.tenthwise.app.receiving.Receiving;
 import org.tenthwise.app.session.Background;
@@ -36,6 +37,7 @@ import org.tenthwise.checklists.catalogue.PlanDesk;
  * @param handout in the language spoken when it is asked for; its work is called on the worker
  * @param views likewise
  * @param articles the first-article reports of the store; asked on the worker
+ * @param matters what is open over its runs; asked on the worker
  * @param facts in the language spoken when they are asked for
  * @param backups absent for a store that is thrown away
  */
@@ -54,6 +56,7 @@ public record Fittings(
         Supplier<Handout> handout,
         Supplier<ViewHandout> views,
         ReportShelf articles,
+        MatterDesk matters,
         Sums sums,
         Supplier<AboutFacts> facts,
         Optional<BackupBook> backups,

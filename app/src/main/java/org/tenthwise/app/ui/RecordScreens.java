@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.tenthwise.app.history.RunShelf;
+import org.tenthwise.app.matters.OpenMatter;
 import org.tenthwise.app.series.Characteristic;
 import org.tenthwise.app.series.Series;
 import org.tenthwise.app.series.SeriesSums;
@@ -27,6 +28,10 @@ import org.tenthwise.app.ui.history.PartFindViewModel;
 import org.tenthwise.app.ui.home.RecordsView;
 import org.tenthwise.app.ui.home.RunListViewModel;
 import org.tenthwise.app.ui.home.TakeInViewModel;
+import org.tenthwise.app.ui.matters.MattersView;
+import org.tenthwise.app.ui.matters.MattersViewModel;
+import org.tenthwise.app.ui.matters.SettleMatterView;
+import org.tenthwise.app.ui.matters.SettleMatterViewModel;
 import org.tenthwise.app.ui.pages.PagesView;
 import org.tenthwise.app.ui.pages.PagesViewModel;
 import org.tenthwise.app.ui.record.RecordView;
@@ -52,7 +57,8 @@ abstract class RecordScreens extends PlanScreens {
                 pictures,
                 this);
         if (shell.inHand()
-                .filter(screen -> screen instanceof RecordsView || screen instanceof CourseView)
+                .filter(screen ->
+                        screen instanceof RecordsView || screen instanceof CourseView || screen instanceof MattersView)
                 .isPresent()) {
             shell.show(record);
         } else {
@@ -107,6 +113,19 @@ abstract class RecordScreens extends PlanScreens {
     public void findParts(Sought before, List<String> parts, List<Series> known, Consumer<Sought> found) {
         PartFindViewModel model = new PartFindViewModel(before, parts, known, words, this, found);
         shell.show(FormView.titled(words.say("history.find.title"), model.form(), words, this::back, () -> {}));
+    }
+
+    @Override
+    public void matters() {
+        shell.show(new MattersView(new MattersViewModel(with.matters(), tasks, words, this), words, this));
+    }
+
+    @Override
+    public void settleMatter(OpenMatter matter) {
+        tasks.run(() -> shop.names().people(), people -> {
+            SettleMatterViewModel model = new SettleMatterViewModel(matter, people, with.matters(), tasks, words, this);
+            shell.show(SettleMatterView.of(model, words, this));
+        });
     }
 
     @Override

@@ -236,12 +236,12 @@ class OpenMattersTest {
     }
 
     private void settle(MatterKind kind, String document) throws Exception {
-        new MatterDesk(CLOCK).settle(ledger, only(kind), "Quality lead", "agreed with the customer", document);
+        new MatterDesk(ledger, CLOCK).settle(only(kind), "Quality lead", "agreed with the customer", document);
     }
 
     private String refused(OpenMatter matter, String document) {
-        return assertThrows(Refused.class, () -> new MatterDesk(CLOCK)
-                        .settle(ledger, matter, "Quality lead", "agreed", document))
+        return assertThrows(Refused.class, () -> new MatterDesk(ledger, CLOCK)
+                        .settle(matter, "Quality lead", "agreed", document))
                 .why()
                 .key();
     }

@@ -75,6 +75,7 @@ class LettingGoTest extends ScreenTest {
                 way("record", (client, session) -> client.record(session.id())),
                 way("pages", (client, session) -> client.pages(session.id())),
                 way("records", (client, session) -> client.records()),
+                way("open matters", (client, session) -> client.matters()),
                 way("reports", (client, session) -> client.reports()),
                 way("new report", (client, session) -> client.newReport()),
                 way("runs of a report", (client, session) -> client.reportRuns("LG-2207")),

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import org.tenthwise.app.matters.OpenMatter;
 import org.tenthwise.app.series.Characteristic;
 import org.tenthwise.app.series.Series;
 import org.tenthwise.app.series.Sought;
@@ -79,6 +80,16 @@ public class Ways implements Navigator {
     @Override
     public void records() {
         asked.add("records");
+    }
+
+    @Override
+    public void matters() {
+        asked.add("matters");
+    }
+
+    @Override
+    public void settleMatter(OpenMatter matter) {
+        asked.add("settle " + matter.matter().kind());
     }
 
     @Override

@@ -39,6 +39,7 @@ import org.tenthwise.app.firstarticle.ReportShelf;
 import org.tenthwise.app.firstarticle.ReportWorkbook;
 import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.handout.ViewHandout;
+import org.tenthwise.app.matters.MatterDesk;
 import org.tenthwise.app.receiving.BundleFolders;
 import org.tenthwise.app.receiving.Receiving;
 import org.tenthwise.app.receiving.TrustedStations;
@@ -116,6 +117,7 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
                 () -> handout.apply(spoken),
                 Workshop::views,
                 articles(),
+                matterDesk(),
                 Handbook.sums(),
                 () -> new AboutFacts("0.1.0", "here", "there", List::of, List::of),
                 Optional.empty(),
@@ -129,6 +131,11 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
         return new ViewHandout(
                 List.of(new SeriesViewPdf(sums, Words.ENGLISH, Paper.A4, "Tenthwise 0.1.0"), new SeriesViewCsv(sums)),
                 (view, as) -> Path.of(view.name() + "." + as.extension()));
+    }
+
+    /** What is open over the runs of the shop. */
+    public MatterDesk matterDesk() {
+        return new MatterDesk(ledger, CLOCK);
     }
 
     /** The first-article reports of the shop, with all their forms. */

@@ -10,6 +10,7 @@ import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.theme.PictureFrames;
+import org.tenthwise.app.ui.theme.ScreenSizes;
 import org.tenthwise.model.words.Word;
 import org.tenthwise.model.words.Words;
 
@@ -36,7 +37,8 @@ public final class RecordsView extends Screen {
 
     private static HBox foot(Words words, Navigator navigator) {
         Key takeIn = Key.onward("take-in", words.say("take-in.title"), navigator::takeIn);
-        HBox foot = new HBox(takeIn.shared());
+        Key matters = Key.onward("matters", words.say("matters.title"), navigator::matters);
+        HBox foot = new HBox(ScreenSizes.GAP, matters.shared(), takeIn.shared());
         foot.getStyleClass().addAll("on-paper", "lined-above", "home-foot");
         foot.setMinHeight(USE_PREF_SIZE);
         return foot;

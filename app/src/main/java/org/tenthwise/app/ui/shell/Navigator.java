@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import org.tenthwise.app.matters.OpenMatter;
 import org.tenthwise.app.series.Characteristic;
 import org.tenthwise.app.series.Series;
 import org.tenthwise.app.series.Sought;
@@ -92,6 +93,12 @@ public interface Navigator {
      * @param found is handed what to look for, and the screen in hand is shown again
      */
     void findParts(Sought before, List<String> parts, List<Series> known, Consumer<Sought> found);
+
+    /** What is open over all runs. */
+    void matters();
+
+    /** Who signs for what becomes of an open matter. */
+    void settleMatter(OpenMatter matter);
 
     /** The first-article reports there are. */
     void reports();

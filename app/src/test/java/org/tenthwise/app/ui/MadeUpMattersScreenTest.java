@@ -1,0 +1,18 @@
+package org.tenthwise.app.ui;
+
+import org.tenthwise.app.text.TestLanguage;
+
+/** The same screens in a language that is not English and a third longer: nothing is left in English or cut off. */
+class MadeUpMattersScreenTest extends MattersScreenTest {
+
+    @Override
+    protected TestLanguage language() {
+        return TestLanguage.MADE_UP;
+    }
+
+    /** Part, people and days. */
+    @Override
+    protected String data() {
+        return "LG Setter Inspector Quality lead";
+    }
+}
