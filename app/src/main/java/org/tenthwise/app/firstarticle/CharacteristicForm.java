@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -31,6 +32,9 @@ public final class CharacteristicForm {
 
     /** Columns before those of the results. */
     private static final int RESULTS = 4;
+
+    /** A count, a sign and one figure: nothing in it says how far the size may go. */
+    private static final Pattern BARE_SIZE = Pattern.compile("(\\d+ ?[x×X] ?)?[Ø⌀R]? ?\\d*[.,]?\\d+°?");
 
     private final FirstArticle article;
     private final Words words;
@@ -143,7 +147,8 @@ public final class CharacteristicForm {
     }
 
     /**
-     * As drawn; with the limits where they come from a general tolerance or a zone, and by them alone where nothing is.
+     * As drawn; with the limits where they come from a general tolerance or a zone, or a bare size is all that is
+     * drawn, as where the title block has its tolerance; by them alone where nothing is drawn.
      */
     public String requirement(ReportLine one) {
         String drawn = one.drawing().requirement();
@@ -153,7 +158,8 @@ public final class CharacteristicForm {
         }
         boolean worked =
                 one.step().flatMap(Step::limits).flatMap(Limits::origin).isPresent();
-        return worked ? words.say("report.requirement", drawn, limits) : drawn;
+        boolean bare = BARE_SIZE.matcher(drawn).matches() && !limits.isEmpty();
+        return worked || bare ? words.say("report.requirement", drawn, limits) : drawn;
     }
 
     /** What each run found, as it stands in its column; where there are several, with the run it is of. */

@@ -98,6 +98,16 @@ class FirstArticleReportTest extends Walking {
                         .toList());
     }
 
+    @Test
+    void aBareSizeHasTheLimitsOfTheTitleBlockBehindIt() throws IOException {
+        walked(ExamplePart.HOIST_SCREW_BUSH, ExamplePart.HOIST_SCREW_BUSH.passingReadings());
+        drawnUp(ExamplePart.HOIST_SCREW_BUSH);
+        List<String> asked =
+                rows("form-3.csv").stream().map(row -> field(row, 8)).toList();
+        assertEquals("4.400 (4.395 to 4.405 in)", asked.get(0));
+        assertTrue(asked.contains("Ø1.750 ±.001"), asked::toString);
+    }
+
     @ParameterizedTest
     @EnumSource
     void everyCharacteristicOfAWholeDrawingIsAccountedFor(ExamplePart part) throws IOException {
