@@ -14,6 +14,7 @@ import org.tenthwise.app.export.RecordCheck;
 import org.tenthwise.app.export.RecordEntries;
 import org.tenthwise.app.export.pdf.InsidePdf;
 import org.tenthwise.app.key.NoKey;
+import org.tenthwise.app.key.PublicKeyOfStation;
 import org.tenthwise.app.key.Trusted;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.HeadSearch;
@@ -59,7 +60,12 @@ final class VerifyKept implements Callable<Integer> {
     public Integer call() throws CouldNotOpen, CouldNotRun, NoKey {
         trusted = Trusted.of(trust);
         try (KeptEntries kept = with.stores().openToRead(path)) {
-            return say(kept.verify(), head.isPresent() ? kept.stored() : List.of());
+            int exit = say(kept.verify(), head.isPresent() ? kept.stored() : List.of());
+            kept.origins().stream()
+                    .map(origin ->
+                            with.words().say("command.verify.came-in", PublicKeyOfStation.inGroups(origin.key())))
+                    .forEach(spec.commandLine().getOut()::println);
+            return exit;
         } catch (CouldNotOpen e) {
             if (e.reason() == CouldNotOpen.Reason.NOT_FOUND) {
                 throw new CouldNotRun(Message.of("command.verify.not-found", path), e);

@@ -74,6 +74,9 @@ class ImportBundleTest extends Walking {
         }
         Typed verified = Typed.line("verify", desk);
         assertEquals(0, verified.exit(), verified::toString);
+        assertTrue(
+                verified.out().get(verified.out().size() - 1).startsWith("Runs came in from the station with the key "),
+                verified::toString);
     }
 
     @Test
