@@ -12,6 +12,7 @@ import org.tenthwise.app.bundle.BundleCheck;
 import org.tenthwise.app.bundle.BundleFile;
 import org.tenthwise.app.bundle.Manifest;
 import org.tenthwise.app.bundle.NotABundle;
+import org.tenthwise.app.key.PublicKeyOfStation;
 import org.tenthwise.app.key.Sha256;
 import org.tenthwise.app.key.Trusted;
 import org.tenthwise.app.store.Arrivals;
@@ -67,9 +68,18 @@ public final class Receiving {
             if (!known.isNobody() && !known.holds(fingerprint)) {
                 throw new NotImported(Message.of("import.unknown-signer", signer, fingerprint));
             }
-            Optional<Message> fault = check.check(bundle).fault();
-            if (fault.isPresent()) {
-                throw new NotImported(fault.get());
+            BundleCheck.Found found = check.check(bundle);
+            if (found.fault().isPresent()) {
+                throw new NotImported(found.fault().get());
+            }
+            Optional<String> unknown = known.isNobody()
+                    ? Optional.empty()
+                    : found.seals().keys().stream()
+                            .filter(key -> !known.holds(key))
+                            .findFirst();
+            if (unknown.isPresent()) {
+                throw new NotImported(
+                        Message.of("import.unknown-seal", PublicKeyOfStation.shortened(unknown.get()), unknown.get()));
             }
             Manifest manifest = bundle.manifest();
             List<Incoming.OfRun> runs = new ArrayList<>();

@@ -151,6 +151,22 @@ class ImportBundleTest extends Walking {
                 .endsWith("which is known here."));
     }
 
+    /** Whoever signs the bundle hands on what another sealed. */
+    @Test
+    void aRunSealedByAKeyThatIsNotTrustedIsRefusedUnderASignerThatIs() throws Exception {
+        String before = KeyFile.beside(store).open().shown().fingerprint();
+        assertEquals(0, Typed.line("key", "--store", store, "--new").exit());
+        String now = KeyFile.beside(store).open().shown().fingerprint();
+        Path bundle = bundle(store, "--run", RUN);
+
+        Typed refused = take(bundle, "--trust", now);
+
+        assertEquals(1, refused.exit());
+        assertTrue(refused.out().get(0).contains("sealed by another station"), refused::toString);
+        assertTrue(refused.out().get(0).contains(before), refused::toString);
+        assertEquals(0, take(bundle, "--trust", now, "--trust", before).exit());
+    }
+
     @Test
     void whereStationsAreListedOthersAreRefused() throws Exception {
         Path list = desk.resolveSibling("desk.db.trusted");
