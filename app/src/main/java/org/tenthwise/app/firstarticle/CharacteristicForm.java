@@ -79,7 +79,16 @@ public final class CharacteristicForm {
      * The columns of the standard with gauges and verdict behind them, of the runs from one column to before another.
      */
     public FormTable printed(int from, int to) {
-        List<String> heads = new ArrayList<>(within(heads(), from, to));
+        List<String> all = heads();
+        columns()
+                .map(column -> RESULTS + column)
+                .forEach(place -> all.set(
+                        place,
+                        words.say(
+                                "report.lengths-in",
+                                all.get(place),
+                                article.plan().unit().symbol())));
+        List<String> heads = new ArrayList<>(within(all, from, to));
         heads.add(NumberedField.own("gauge").head(words));
         heads.add(NumberedField.own("verdict").head(words));
         List<List<String>> rows = new ArrayList<>();

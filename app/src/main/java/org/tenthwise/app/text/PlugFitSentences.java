@@ -23,8 +23,7 @@ final class PlugFitSentences extends FindingSentences {
     @Override
     String distance() {
         return finding.feel()
-                .filter(feel -> finding.verdict().standing() != VerdictKind.OPEN
-                        && feel != finding.check().feel().answer())
+                .filter(feel -> finding.verdict().standing() != VerdictKind.OPEN && finding.isFeltOtherwise())
                 .map(feel -> words.say(
                         "distance.felt", felt(feel), felt(finding.check().feel().answer())))
                 .orElseGet(super::distance);

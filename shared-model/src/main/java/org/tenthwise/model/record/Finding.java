@@ -119,6 +119,11 @@ public sealed interface Finding
         return Optional.empty();
     }
 
+    /** Whether a hand felt otherwise than is asked, whatever the figures say. */
+    default boolean isFeltOtherwise() {
+        return false;
+    }
+
     /**
      * Places that the size judged is written with beyond those of its readings: none for what is read, and for what is
      * made of readings without a root.

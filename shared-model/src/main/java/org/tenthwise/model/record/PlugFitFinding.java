@@ -74,4 +74,9 @@ public record PlugFitFinding(
     public <R> R match(Cases<R> cases) {
         return cases.plugFit(this);
     }
+
+    @Override
+    public boolean isFeltOtherwise() {
+        return feel.filter(felt -> felt != check.feel().answer()).isPresent();
+    }
 }

@@ -108,6 +108,10 @@ final class FigureText {
         if (Plausible.spoils(line.finding())) {
             said.add(words.say("record.far-off"));
         }
+        if (line.finding().isFeltOtherwise()) {
+            said.add(words.say("record.felt-otherwise"));
+            return said;
+        }
         verdict.margin()
                 .filter(margin -> !verdict.passed() || margin.distance().signum() == 0)
                 .ifPresent(margin -> said.add(margin(line.finding(), margin)));

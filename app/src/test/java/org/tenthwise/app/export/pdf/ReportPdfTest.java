@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
+import java.util.List;
 import java.util.Locale;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -76,6 +77,17 @@ class ReportPdfTest {
         assertTrue(c.contains("20 FAIR verified by"), c);
         assertTrue(c.contains("12 Additional data"), c);
         assertFalse(c.contains("Signature"), c);
+    }
+
+    /** An inch figure is not read as millimetres. */
+    @Test
+    void theUnitOfLengthsStandsOverTheResults() throws Exception {
+        for (ExamplePart part : List.of(ExamplePart.GATE_ROLLER_PIN, ExamplePart.HOIST_SCREW_BUSH)) {
+            String text = text(
+                    pdf(Reports.of(part, ReportAsked.Edition.C, part.passingReadings()), Locale.ENGLISH, Paper.A4));
+            String unit = part == ExamplePart.HOIST_SCREW_BUSH ? "in" : "mm";
+            assertTrue(text.contains("9 Results (lengths in " + unit + ")"), text);
+        }
     }
 
     @Test
