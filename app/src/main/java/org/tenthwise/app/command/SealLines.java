@@ -19,8 +19,12 @@ record SealLines(List<String> lines, boolean enough) {
 
     private static final int MOST_NAMED = 10;
 
-    /** Of what nothing else signs: all that is closed must be sealed then. */
-    static SealLines of(Seals seals, Trusted trusted, Words words) {
+    /**
+     * Of what nothing else signs: all that is closed must be sealed then.
+     *
+     * @param hasOthers whether there are runs besides that other stations signed for
+     */
+    static SealLines of(Seals seals, boolean hasOthers, Trusted trusted, Words words) {
         List<String> lines = new ArrayList<>(told(seals, words));
         if (trusted.isNobody()) {
             if (!seals.runs().isEmpty()) {
@@ -30,12 +34,14 @@ record SealLines(List<String> lines, boolean enough) {
         }
         List<String> others = notTrusted(seals, trusted, words);
         lines.addAll(others);
-        if (seals.runs().isEmpty() && seals.unsigned().isEmpty()) {
+        boolean nothing = seals.runs().isEmpty() && seals.unsigned().isEmpty();
+        if (nothing && !hasOthers) {
             lines.add(words.say("command.verify.nothing-sealed"));
         }
-        boolean enough =
-                others.isEmpty() && seals.unsigned().isEmpty() && !seals.runs().isEmpty();
-        if (enough) {
+        boolean enough = others.isEmpty()
+                && seals.unsigned().isEmpty()
+                && (hasOthers || !seals.runs().isEmpty());
+        if (enough && !nothing) {
             lines.add(words.say("command.verify.trusted"));
         }
         return new SealLines(lines, enough);

@@ -22,6 +22,7 @@ import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.Seals;
 import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.app.store.Verification;
+import org.tenthwise.model.run.ImportEvent.Provenance;
 import org.tenthwise.model.words.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -46,6 +47,8 @@ final class VerifyKept implements Callable<Integer> {
     private List<String> trust = List.of();
 
     private Trusted trusted = Trusted.NOBODY;
+    /** Fingerprints of the stations that runs in the store came in from. */
+    private List<String> origins = List.of();
 
     private final Tools with;
 
@@ -60,12 +63,9 @@ final class VerifyKept implements Callable<Integer> {
     public Integer call() throws CouldNotOpen, CouldNotRun, NoKey {
         trusted = Trusted.of(trust);
         try (KeptEntries kept = with.stores().openToRead(path)) {
+            origins = kept.origins().stream().map(Provenance::key).distinct().toList();
             int exit = say(kept.verify(), head.isPresent() ? kept.stored() : List.of());
-            kept.origins().stream()
-                    .map(origin ->
-                            with.words().say("command.verify.came-in", PublicKeyOfStation.inGroups(origin.key())))
-                    .forEach(spec.commandLine().getOut()::println);
-            return exit;
+            return exit == Exit.WELL && !sayOrigins() ? Exit.NOT_WELL : exit;
         } catch (CouldNotOpen e) {
             if (e.reason() == CouldNotOpen.Reason.NOT_FOUND) {
                 throw new CouldNotRun(Message.of("command.verify.not-found", path), e);
@@ -76,6 +76,22 @@ final class VerifyKept implements Callable<Integer> {
             Optional<Integer> bundle = bundle();
             return bundle.isPresent() ? bundle.get() : record();
         }
+    }
+
+    /** Whether the stations that runs came in from are among those trusted; so where nobody is named. */
+    private boolean sayOrigins() {
+        boolean all = true;
+        for (String key : origins) {
+            boolean known = trusted.isNobody() || trusted.holds(key);
+            all &= known;
+            spec.commandLine()
+                    .getOut()
+                    .println(with.words()
+                            .say(
+                                    known ? "command.verify.came-in" : "command.verify.came-in-not-trusted",
+                                    PublicKeyOfStation.inGroups(key)));
+        }
+        return all;
     }
 
     /** Absent where the file is no bundle at all. */
@@ -148,7 +164,7 @@ final class VerifyKept implements Callable<Integer> {
 
     /** Whether the seals in what is intact are enough. */
     private boolean saySeals(Seals seals) {
-        SealLines said = SealLines.of(seals, trusted, with.words());
+        SealLines said = SealLines.of(seals, !origins.isEmpty(), trusted, with.words());
         said.lines().forEach(spec.commandLine().getOut()::println);
         return said.enough();
     }

@@ -80,6 +80,19 @@ class ImportBundleTest extends Walking {
     }
 
     @Test
+    void aDeskIsTrustedWhenEveryStationOfItsRunsIs() throws Exception {
+        take(bundle(store, "--run", RUN));
+        take(bundle(mill, "--run", RUN));
+        String lathe = KeyFile.beside(store).open().shown().fingerprint();
+        String other = KeyFile.beside(mill).open().shown().fingerprint();
+        Typed both = Typed.line("verify", desk, "--trust", lathe, "--trust", other);
+        assertEquals(0, both.exit(), both::toString);
+        Typed one = Typed.line("verify", desk, "--trust", lathe);
+        assertEquals(1, one.exit(), one::toString);
+        assertTrue(one.out().get(one.out().size() - 1).startsWith("Not trusted: runs came in"), one::toString);
+    }
+
+    @Test
     void theSameBundleASecondTimeAddsNothingAndSaysSo() throws Exception {
         Path bundle = bundle(store, "--run", RUN);
         take(bundle);
