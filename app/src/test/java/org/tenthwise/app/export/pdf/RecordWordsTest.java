@@ -86,8 +86,8 @@ class RecordWordsTest {
     void whatPassedWhatIsOutLeftUncutConcededAndUnsettledAddUpToAllCharacteristics() {
         says(
                 first(Scene.FAILED),
-                "Does not conform, 3 set-up checks carried on: 3 of 24 characteristics out; 1 still to be "
-                        + "cut; 8 under concession; 3 not settled. Not accepted by Inspector 1.",
+                "Does not conform, 3 set-up checks carried on: 3 of 24 characteristics out; 1 left "
+                        + "uncut; 8 under concession; 3 not settled. Not accepted by Inspector 1.",
                 "10 of 24 characteristics passed, 1 of them after a repair and so under concession");
     }
 
@@ -96,8 +96,8 @@ class RecordWordsTest {
         says(
                 PrintedPages.text(PrintedPages.of(TestLanguage.GERMAN.words(), Scene.FAILED.evidence())
                         .get(0)),
-                "Nicht konform, 3 Rüstprüfungen mit Weiterarbeit: 3 von 24 Merkmalen mit Abweichung; 1 noch "
-                        + "nachzuschneiden; 8 mit Sonderfreigabe; 3 nicht abgeschlossen. Nicht angenommen von");
+                "Nicht konform, 3 Rüstprüfungen mit Weiterarbeit: 3 von 24 Merkmalen mit Abweichung; 1 nicht "
+                        + "nachgeschnitten; 8 mit Sonderfreigabe; 3 nicht abgeschlossen. Nicht angenommen von");
     }
 
     @Test
