@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.tenthwise.app.history.History;
 import org.tenthwise.app.history.PointQuery;
 import org.tenthwise.app.history.ReadingQuery;
+import org.tenthwise.model.run.Purpose;
 import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Message;
 import org.tenthwise.model.words.Word;
@@ -41,6 +42,9 @@ final class HistoryFilters {
     @Option(names = "--verdict", paramLabel = "V")
     private Optional<String> verdict = Optional.empty();
 
+    @Option(names = "--kind", paramLabel = "KIND")
+    private Optional<String> kind = Optional.empty();
+
     @Option(names = "--characteristic", paramLabel = "C")
     private Optional<String> characteristic = Optional.empty();
 
@@ -57,8 +61,10 @@ final class HistoryFilters {
 
     History.HistoryRow alsoNarrowed(History.HistoryRow rows) throws CouldNotRun {
         Optional<VerdictKind> wanted = verdict();
+        Optional<Purpose> begunFor = kind();
         return (run, step, reading) -> {
-            if (lot.map(run.lot()::equalsIgnoreCase).orElse(true)
+            if (begunFor.map(purpose -> purpose == run.kind().purpose()).orElse(true)
+                    && lot.map(run.lot()::equalsIgnoreCase).orElse(true)
                     && machine.map(run.machine()::equalsIgnoreCase).orElse(true)
                     && wanted.map(kind -> kind == step.verdict().standing()).orElse(true)) {
                 rows.take(run, step, reading);
@@ -68,7 +74,19 @@ final class HistoryFilters {
 
     PointQuery points() throws CouldNotRun {
         return new PointQuery(
-                part, serial, lot, machine, person, gauge, from, to, verdict(), characteristic, balloon, designator);
+                part,
+                serial,
+                lot,
+                machine,
+                person,
+                gauge,
+                from,
+                to,
+                verdict(),
+                kind(),
+                characteristic,
+                balloon,
+                designator);
     }
 
     private Optional<VerdictKind> verdict() throws CouldNotRun {
@@ -76,6 +94,13 @@ final class HistoryFilters {
             return Optional.empty();
         }
         return Optional.of(Choices.of(VerdictKind.class, verdict.get(), "--verdict"));
+    }
+
+    private Optional<Purpose> kind() throws CouldNotRun {
+        if (kind.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(Choices.of(Purpose.class, kind.get(), "--kind"));
     }
 
     /** @throws CouldNotRun where nothing can lie between the days */

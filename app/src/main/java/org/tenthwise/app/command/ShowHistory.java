@@ -20,7 +20,7 @@ import picocli.CommandLine.Spec;
         customSynopsis = {
             "tenthwise history --store DB [--view VIEW] [--as FORMAT [--out DIR]] [--part P]",
             "  [--serial S] [--lot L] [--machine M] [--gauge G] [--person N] [--from DAY] [--to DAY]",
-            "  [--verdict V] [--characteristic C] [--balloon B] [--designator D]",
+            "  [--verdict V] [--kind KIND] [--characteristic C] [--balloon B] [--designator D]",
             "  [--size WHICH] [--across REASONS] [--required INDEX]"
         })
 final class ShowHistory implements Callable<Integer> {

@@ -13,6 +13,7 @@ import org.tenthwise.app.history.History;
 import org.tenthwise.app.history.ReadingSummary;
 import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.history.StepSummary;
+import org.tenthwise.app.text.ReadingPlace;
 import org.tenthwise.model.plan.Instances;
 import org.tenthwise.model.plan.OnDrawing;
 import org.tenthwise.model.plan.Plan;
@@ -22,6 +23,7 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.words.Word;
+import org.tenthwise.model.words.Words;
 
 /**
  * Readings and answers of many runs as a table for a spreadsheet: RFC 4180, a row for each reading, struck-out ones
@@ -69,6 +71,9 @@ public final class HistoryTable implements History.HistoryRow {
             "struck_out",
             "entry");
 
+    /** Of a sweep the place says which of its readings it is, as that of a turn does. */
+    private static final ReadingPlace SAID = new ReadingPlace(Words.ENGLISH);
+
     private final CSVPrinter printer;
     private final Function<RunFacts, Optional<Plan>> plans;
 
@@ -93,14 +98,15 @@ public final class HistoryTable implements History.HistoryRow {
         cells.add(run.kind().piece().map(String::valueOf).orElse(""));
         cells.add(String.valueOf(step.number()));
         cells.add(CsvText.safe(step.name()));
-        drawing(cells, plans.apply(run), step);
+        Optional<Step> asked = asked(plans.apply(run), step);
+        drawing(cells, asked, step);
         cells.add(Word.of(step.stepClass()));
         cells.add(figure(step.limits().flatMap(Limits::lower)));
         cells.add(figure(step.limits().flatMap(Limits::upper)));
         cells.add(step.limits().map(limits -> limits.unit().symbol()).orElse(""));
         cells.add(Word.of(step.verdict().standing()));
         cells.add(size(step, step.value(), step.places()));
-        reading.ifPresentOrElse(taken -> reading(cells, step, taken), () -> answer(cells, step));
+        reading.ifPresentOrElse(taken -> reading(cells, asked, step, taken), () -> answer(cells, step));
         try {
             printer.printRecord(cells);
         } catch (IOException e) {
@@ -108,11 +114,14 @@ public final class HistoryTable implements History.HistoryRow {
         }
     }
 
-    /** Where the characteristic stands on the drawing. */
-    private static void drawing(List<String> cells, Optional<Plan> plan, StepSummary summary) {
-        Optional<Step> step = plan.flatMap(of -> of.steps().stream()
+    private static Optional<Step> asked(Optional<Plan> plan, StepSummary summary) {
+        return plan.flatMap(of -> of.steps().stream()
                 .filter(any -> any.number() == summary.number())
                 .findFirst());
+    }
+
+    /** Where the characteristic stands on the drawing. */
+    private static void drawing(List<String> cells, Optional<Step> step, StepSummary summary) {
         Optional<OnDrawing> drawing = step.map(Step::drawing);
         Optional<Instances> several = drawing.map(OnDrawing::instances).filter(instances -> instances.count() > 1);
         Stream.of(
@@ -126,10 +135,11 @@ public final class HistoryTable implements History.HistoryRow {
                 .forEach(text -> cells.add(CsvText.safe(text.orElse(""))));
     }
 
-    private static void reading(List<String> cells, StepSummary step, ReadingSummary reading) {
+    private static void reading(List<String> cells, Optional<Step> asked, StepSummary step, ReadingSummary reading) {
         cells.add(String.valueOf(reading.pass()));
         cells.add(reading.replaced() ? "replaced" : "yes");
-        cells.add(CsvText.safe(reading.place()));
+        cells.add(CsvText.safe(asked.flatMap(of -> SAID.ofSweep(of.check(), reading.place(), reading.repeat()))
+                .orElse(reading.place())));
         cells.add(String.valueOf(reading.repeat()));
         cells.add(figure(Optional.of(reading.typed())));
         cells.add(reading.typed().unit().symbol());

@@ -2,6 +2,7 @@ package org.tenthwise.app.history;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import org.tenthwise.model.run.Purpose;
 import org.tenthwise.model.verdict.VerdictKind;
 
 /**
@@ -15,6 +16,7 @@ import org.tenthwise.model.verdict.VerdictKind;
  * @param from first day it was found, as it was where it happened
  * @param to last day
  * @param verdict that it has now
+ * @param kind what its run was begun for
  * @param characteristic number of the step, or its name
  * @param balloon number on the drawing
  * @param designator on the drawing
@@ -29,12 +31,14 @@ public record PointQuery(
         Optional<LocalDate> from,
         Optional<LocalDate> to,
         Optional<VerdictKind> verdict,
+        Optional<Purpose> kind,
         Optional<String> characteristic,
         Optional<String> balloon,
         Optional<String> designator) {
 
     /** Everything there is. */
     public static final PointQuery ALL = new PointQuery(
+            Optional.empty(),
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
@@ -62,6 +66,7 @@ public record PointQuery(
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -77,6 +82,7 @@ public record PointQuery(
                 from,
                 to,
                 verdict,
+                kind,
                 characteristic,
                 Optional.of(balloonNumber),
                 designator);

@@ -14,7 +14,6 @@ import org.tenthwise.app.history.PartSize;
 import org.tenthwise.app.history.SizeSummary.Bounds;
 import org.tenthwise.app.series.Break.Reason;
 import org.tenthwise.model.compute.statistics.Individuals;
-import org.tenthwise.model.compute.statistics.Individuals.Factors;
 import org.tenthwise.model.compute.statistics.ToleranceUsed;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
@@ -141,7 +140,7 @@ public record DeviationChart(
                 .add(entry.deviation()));
         List<BigDecimal> ranges = figures.values().stream()
                 .filter(some -> some.size() >= FEWEST_FOR_A_SPREAD)
-                .map(some -> Individuals.of(some, Factors.PRINTED).meanMovingRange())
+                .map(Individuals::meanMovingRange)
                 .sorted()
                 .toList();
         return ranges.size() > 1

@@ -8,12 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.tenthwise.app.history.PointQuery;
+import org.tenthwise.model.run.Purpose;
 import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Word;
 
 /**
- * What is looked for, as a person says it: each by its text, a day as ISO 8601 writes it, a verdict by its
- * {@link Word}.
+ * What is looked for, as a person says it: each by its text, a day as ISO 8601 writes it, a verdict and the kind of a
+ * run by their {@link Word}.
  */
 public record Sought(Map<SoughtBy, String> by) {
 
@@ -40,6 +41,7 @@ public record Sought(Map<SoughtBy, String> by) {
                 .with(SoughtBy.FROM, query.from().map(LocalDate::toString).orElse(""))
                 .with(SoughtBy.TO, query.to().map(LocalDate::toString).orElse(""))
                 .with(SoughtBy.VERDICT, query.verdict().map(Word::of).orElse(""))
+                .with(SoughtBy.KIND, query.kind().map(Word::of).orElse(""))
                 .with(SoughtBy.CHARACTERISTIC, query.characteristic().orElse(""))
                 .with(SoughtBy.BALLOON, query.balloon().orElse(""))
                 .with(SoughtBy.DESIGNATOR, query.designator().orElse(""));
@@ -84,6 +86,7 @@ public record Sought(Map<SoughtBy, String> by) {
                 of(SoughtBy.TO).map(LocalDate::parse),
                 of(SoughtBy.VERDICT)
                         .map(word -> Word.find(VerdictKind.class, word).orElseThrow()),
+                of(SoughtBy.KIND).map(word -> Word.find(Purpose.class, word).orElseThrow()),
                 of(SoughtBy.CHARACTERISTIC),
                 of(SoughtBy.BALLOON),
                 of(SoughtBy.DESIGNATOR));

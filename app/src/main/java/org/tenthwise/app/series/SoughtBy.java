@@ -9,6 +9,8 @@ public enum SoughtBy {
     MACHINE,
     GAUGE,
     VERDICT,
+    /** What the run was begun for. */
+    KIND,
     DESIGNATOR,
     /** Number on the drawing. */
     BALLOON,

@@ -123,6 +123,7 @@ final class LastPartChapter {
     private StoryLine reading(ReadingSummary read) {
         String said = new ReadingTold(words)
                 .said(
+                        part.step().check(),
                         read.place(),
                         read.repeat(),
                         read.value()

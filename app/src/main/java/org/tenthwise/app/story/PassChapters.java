@@ -151,6 +151,7 @@ final class PassChapters {
                 .map(figures::size);
         return new ReadingTold(words)
                 .said(
+                        check,
                         new JawWords(words).place(check, slot),
                         slot.repeat(),
                         size,

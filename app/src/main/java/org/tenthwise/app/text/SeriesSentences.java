@@ -19,6 +19,7 @@ import org.tenthwise.app.series.Sought;
 import org.tenthwise.app.series.SoughtBy;
 import org.tenthwise.app.series.Track;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.run.Purpose;
 import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Word;
 import org.tenthwise.model.words.Words;
@@ -239,6 +240,8 @@ public final class SeriesSentences {
         return switch (by) {
             case VERDICT ->
                 words.say("verdict", Word.find(VerdictKind.class, text).orElseThrow());
+            case KIND ->
+                words.say("occasion.purpose", Word.find(Purpose.class, text).orElseThrow());
             case FROM, TO -> new Dates(words).day(LocalDate.parse(text));
             default -> text;
         };

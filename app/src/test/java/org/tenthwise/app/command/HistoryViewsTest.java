@@ -131,6 +131,9 @@ class HistoryViewsTest {
         assertEquals(List.of("013"), column(view("--view", "runs", "--verdict", "fail"), "serial"));
         assertEquals(List.of("011"), column(view("--view", "runs", "--gauge", "MC-2"), "serial"));
         assertEquals(List.of("013"), column(view("--lot", "L-2", "--verdict", "fail"), "serial"));
+        assertEquals(List.of(), view("--view", "runs", "--kind", "first-piece"));
+        assertEquals(13, view("--view", "runs", "--kind", "not-stated").size());
+        assertEquals(List.of(), view("--kind", "last-piece"));
     }
 
     @ParameterizedTest

@@ -251,6 +251,7 @@ public final class ReadFromEntries implements History {
                         .map(which ->
                                 which.equals(String.valueOf(found.number())) || which.equalsIgnoreCase(found.name()))
                         .orElse(true)
+                && query.kind().map(kind -> kind == run.kind().purpose()).orElse(true)
                 && isSame(query.balloon(), found.balloon().orElse(""))
                 && isSame(query.designator(), found.designator().orElse(""));
     }

@@ -8,6 +8,7 @@ import org.tenthwise.app.text.CutsTold;
 import org.tenthwise.app.text.DocumentWords;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.JawWords;
+import org.tenthwise.app.text.ReadingPlace;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Slot;
@@ -228,7 +229,7 @@ final class PassTable {
             Row row = row(reading.entry(), right)
                     .text(
                             (isOfTurn() ? PLACE_OF_TURN : place).moved(right),
-                            slot.repeat() > 1 ? matter.say("record.repeat", where, slot.repeat()) : where,
+                            new ReadingPlace(matter.words()).of(story.step().check(), where, slot.repeat()),
                             Style.CELL);
             cell(
                     row,

@@ -38,6 +38,7 @@ final class PointRows {
         query.serial().ifPresent(serial -> narrowRuns("r.serial = ? COLLATE NOCASE", serial));
         query.lot().ifPresent(lot -> narrowRuns("r.lot = ? COLLATE NOCASE", lot));
         query.machine().ifPresent(machine -> narrowRuns("r.machine = ? COLLATE NOCASE", machine));
+        query.kind().ifPresent(kind -> narrowRuns("r.purpose = ?", kind));
         query.person().ifPresent(person -> narrow("c.\"by\" = ? COLLATE NOCASE", person));
         query.gauge()
                 .ifPresent(mark -> narrow(

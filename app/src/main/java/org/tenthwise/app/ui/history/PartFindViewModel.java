@@ -19,6 +19,7 @@ import org.tenthwise.app.text.Dates;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
 import org.tenthwise.app.ui.shell.Navigator;
+import org.tenthwise.model.run.Purpose;
 import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Word;
 import org.tenthwise.model.words.Words;
@@ -56,6 +57,9 @@ public final class PartFindViewModel {
         offer(SoughtBy.MACHINE, of(known, point -> Stream.of(point.run().machine())));
         offer(SoughtBy.GAUGE, of(known, point -> point.gauges().stream().map(GaugeMark::mark)));
         offer(SoughtBy.VERDICT, Arrays.stream(VerdictKind.values()).map(Word::of));
+        offer(
+                SoughtBy.KIND,
+                of(known, point -> Stream.of(Word.of(point.run().kind().purpose()))));
         offer(SoughtBy.DESIGNATOR, known.stream().flatMap(series -> series.characteristic().designator().stream()));
         offer(SoughtBy.BALLOON, known.stream().flatMap(series -> series.characteristic().balloon().stream()));
         offer(SoughtBy.CHARACTERISTIC, known.stream().map(series -> series.characteristic()
@@ -87,6 +91,14 @@ public final class PartFindViewModel {
                         question,
                         word -> words.say(
                                 "verdict", Word.find(VerdictKind.class, word).orElseThrow()));
+            case KIND ->
+                Field.choiceIfAny(
+                        id,
+                        name,
+                        question,
+                        word -> words.say(
+                                "occasion.purpose",
+                                Word.find(Purpose.class, word).orElseThrow()));
             case FROM, TO -> Field.choiceIfAny(id, name, question, day -> new Dates(words).day(LocalDate.parse(day)));
             default -> Field.choiceIfAny(id, name, question, Function.identity());
         };

@@ -67,8 +67,6 @@ CREATE TABLE drawn_characteristic (
     PRIMARY KEY (run, step)
 ) STRICT, WITHOUT ROWID;
 
-CREATE INDEX drawn_characteristic_by_balloon ON drawn_characteristic (run, balloon COLLATE NOCASE);
-
 -- What a series over parts needs of a characteristic that is judged by a size. Sizes in millimetres, seconds of arc or
 -- the unit of a scale.
 CREATE TABLE drawn_size (

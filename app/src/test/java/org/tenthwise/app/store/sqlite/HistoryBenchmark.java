@@ -123,6 +123,8 @@ final class HistoryBenchmark {
     private static void compare(String name, Work view, Connection connection, String sql) throws Exception {
         List<Long> views = new ArrayList<>();
         List<Long> fetches = new ArrayList<>();
+        view.done();
+        fetch(connection, sql);
         for (int i = 0; i < TIMES; i++) {
             views.add(time(view));
             fetches.add(time(() -> fetch(connection, sql)));

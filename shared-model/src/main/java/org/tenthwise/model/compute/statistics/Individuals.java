@@ -88,7 +88,8 @@ public record Individuals(
         return new Individuals(centre, meanRange, limits, standing);
     }
 
-    static BigDecimal meanMovingRange(List<BigDecimal> readings) {
+    /** @throws IllegalArgumentException if there are fewer than two */
+    public static BigDecimal meanMovingRange(List<BigDecimal> readings) {
         if (readings.size() < 2) {
             throw new Refused("model.individuals.moving-range");
         }
