@@ -19,7 +19,7 @@ class MadeUpCommandsTest extends Walking {
     /** What is typed, and what stands for a value in the guide of the commands: so in every language. */
     private static final String AS_TYPED = "tenthwise demo check walk export history verify backup restore salvage "
             + "compute callout compare draft unit general reference help version store plans backup-to backups out "
-            + "readings matters view VIEW verdict "
+            + "readings matters view VIEW KIND kind verdict "
             + "run as drawing size WHICH across REASONS required INDEX "
             + "part serial gauge "
             + "language LANGUAGE en de person from to characteristic balloon designator head sums topic totals COMMAND "

@@ -242,7 +242,7 @@ class VerifyKeptTest {
         assertEquals(1, typed.exit());
         assertEquals(
                 List.of(
-                        "%s: every entry in it is as it was written: 1 entries, the last with hash %s."
+                        "%s: every entry in it is as it was written: one entry, the last with hash %s."
                                 .formatted(old, hash),
                         "It was written by an earlier release, which put its last entries into a file beside "
                                 + "it (old.db-wal). If it was copied without that file, entries are missing at "
