@@ -278,13 +278,13 @@ class FormsScreenTest extends ScreenTest {
             model.form().goTo(model.form().fields().get(2));
             return view;
         });
-        seen("begin", "partial", window -> {
+        seen("begin", "first-article", window -> {
             BeginViewModel model = new BeginViewModel(
                     DemoPart.SCREW_CARRIER.plan(), workshop.shop, workshop.tasks, words, workshop, Workshop.CLOCK);
             BeginView view = new BeginView(model, words, window.pictures(), workshop);
             model.load();
             type(model.form(), "016");
-            model.purpose().choice().choose(Purpose.FIRST_ARTICLE_PARTIAL);
+            model.purpose().choice().choose(Purpose.FIRST_ARTICLE_FULL);
             model.form().goTo(model.purpose());
             return view;
         });

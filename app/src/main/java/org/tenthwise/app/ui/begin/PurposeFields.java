@@ -66,12 +66,22 @@ final class PurposeFields {
     void offer(List<String> whole, List<String> any) {
         wholeRuns = whole;
         allRuns = any;
+        purpose.offer(Arrays.stream(Purpose.values()).filter(this::canBe).toList());
         weigh();
+    }
+
+    /** What would stand on an earlier run is not offered where there is none to stand on. */
+    private boolean canBe(Purpose any) {
+        return !any.hasBaseline() || !runs(any).isEmpty();
+    }
+
+    private List<String> runs(Purpose of) {
+        return of == Purpose.FIRST_ARTICLE_PARTIAL ? wholeRuns : allRuns;
     }
 
     private void weigh() {
         Purpose now = purpose.valueProperty().get().orElse(Purpose.NOT_STATED);
-        baseline.offer(now == Purpose.FIRST_ARTICLE_PARTIAL ? wholeRuns : allRuns);
+        baseline.offer(runs(now));
         piece.askedProperty().set(now == Purpose.IN_PROCESS);
         baseline.askedProperty().set(now.hasBaseline());
         reason.askedProperty().set(now.isFirstArticle());

@@ -271,9 +271,20 @@ class BeginViewModelTest {
         purpose.choice().choose(Purpose.IN_PROCESS);
         assertTrue(asked(model, "piece"));
         assertFalse(asked(model, "baseline") || asked(model, "reason"));
-        purpose.choice().choose(Purpose.FIRST_ARTICLE_PARTIAL);
-        assertTrue(asked(model, "baseline") && asked(model, "reason"));
-        assertFalse(asked(model, "piece"));
+        purpose.choice().choose(Purpose.FIRST_ARTICLE_FULL);
+        assertTrue(asked(model, "reason") && asked(model, "order"));
+        assertFalse(asked(model, "piece") || asked(model, "baseline"));
+    }
+
+    /** Nobody comes to a field with nothing to choose in it. */
+    @Test
+    void whatStandsOnAnEarlierRunIsNotOfferedWhereThereIsNone() {
+        Field<Purpose> purpose = field(model(), "purpose");
+        assertEquals(
+                List.of(),
+                purpose.choice().offeredProperty().get().stream()
+                        .filter(Purpose::hasBaseline)
+                        .toList());
     }
 
     @Test
@@ -299,10 +310,10 @@ class BeginViewModelTest {
     void aPartialFirstArticleStandsOnNoRunThatIsNotWhole() {
         workshop.setUp("014");
         BeginViewModel model = model();
-        BeginViewModelTest.<Purpose>field(model, "purpose").choice().choose(Purpose.FIRST_ARTICLE_PARTIAL);
-        assertEquals(
-                List.of(), field(model, "baseline").choice().offeredProperty().get());
-        BeginViewModelTest.<Purpose>field(model, "purpose").choice().choose(Purpose.MEASURED_AGAIN);
+        Field<Purpose> purpose = field(model, "purpose");
+        assertFalse(purpose.choice().offeredProperty().get().contains(Purpose.FIRST_ARTICLE_PARTIAL));
+        purpose.choice().choose(Purpose.MEASURED_AGAIN);
+        assertTrue(asked(model, "baseline"));
         assertEquals(
                 List.of("LG-2207-C-014"),
                 field(model, "baseline").choice().offeredProperty().get());
