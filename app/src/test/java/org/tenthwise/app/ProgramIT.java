@@ -107,7 +107,7 @@ class ProgramIT {
         assertEquals(0, run("verify", "s.db").exit());
         assertEquals(2, run("verify", "nowhere").exit());
         try (Stream<Path> records = Files.list(folder.resolve("records"))) {
-            assertEquals(6, records.count());
+            assertEquals(8, records.count());
         }
     }
 
