@@ -141,13 +141,19 @@ final class CharacteristicAspects {
         return item;
     }
 
-    /** @param standard id of the standard the characteristics are by */
-    XmlElement element(String standard) {
-        return new XmlElement("Characteristics")
-                .add("FormalStandardId", standard)
-                .addList("CharacteristicDefinitions", definitions)
-                .addList("CharacteristicNominals", nominalElements)
-                .addList("CharacteristicItems", items);
+    /**
+     * Absent where the drawing asks for nothing.
+     *
+     * @param standard id of the standard the characteristics are by
+     */
+    Optional<XmlElement> element(String standard) {
+        return definitions.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new XmlElement("Characteristics")
+                        .add("FormalStandardId", standard)
+                        .addList("CharacteristicDefinitions", definitions)
+                        .addList("CharacteristicNominals", nominalElements)
+                        .addList("CharacteristicItems", items));
     }
 
     /** Absent where the drawing asks for nothing. */
