@@ -21,6 +21,7 @@ import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.ImportEvent;
 import org.tenthwise.model.run.MatterSettled;
+import org.tenthwise.model.run.ReportEvent;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Message;
 import org.tenthwise.model.words.Words;
@@ -319,12 +320,12 @@ final class Replay {
         }
 
         @Override
-        public Deed reportDrawnUp(Event.ReportDrawnUp drawnUp) {
+        public Deed reportDrawnUp(ReportEvent.ReportDrawnUp drawnUp) {
             return none(drawnUp);
         }
 
         @Override
-        public Deed reportSigned(Event.ReportSigned signed) {
+        public Deed reportSigned(ReportEvent.ReportSigned signed) {
             return none(signed);
         }
 

@@ -14,6 +14,7 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.ImportEvent;
 import org.tenthwise.model.run.MatterSettled;
+import org.tenthwise.model.run.ReportEvent;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Word;
@@ -192,12 +193,12 @@ final class Presses implements Event.Cases<Presses.Press> {
     }
 
     @Override
-    public Press reportDrawnUp(Event.ReportDrawnUp event) {
+    public Press reportDrawnUp(ReportEvent.ReportDrawnUp event) {
         return () -> {};
     }
 
     @Override
-    public Press reportSigned(Event.ReportSigned event) {
+    public Press reportSigned(ReportEvent.ReportSigned event) {
         return () -> {};
     }
 

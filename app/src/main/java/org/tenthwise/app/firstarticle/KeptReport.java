@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.model.run.Entry;
-import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.JoinedRun;
 import org.tenthwise.model.run.ReportAsked;
+import org.tenthwise.model.run.ReportEvent;
 import org.tenthwise.model.run.ReportRole;
 
 /**
@@ -28,12 +28,12 @@ public record KeptReport(Entry drawnUp, List<Entry> signed) {
     public static List<KeptReport> in(KeptEntries kept) {
         Map<String, KeptReport> reports = new LinkedHashMap<>();
         for (Entry entry : kept.entries(Entry.SHOP)) {
-            entry.event().as(Event.ReportDrawnUp.class).ifPresent(drawn -> {
+            entry.event().as(ReportEvent.ReportDrawnUp.class).ifPresent(drawn -> {
                 reports.remove(drawn.asked().identifier());
                 reports.put(drawn.asked().identifier(), new KeptReport(entry, List.of()));
             });
             entry.event()
-                    .as(Event.ReportSigned.class)
+                    .as(ReportEvent.ReportSigned.class)
                     .ifPresent(signed ->
                             reports.computeIfPresent(signed.report(), (identifier, report) -> report.with(entry)));
         }
@@ -53,8 +53,8 @@ public record KeptReport(Entry drawnUp, List<Entry> signed) {
         return new KeptReport(drawnUp, more);
     }
 
-    private Event.ReportDrawnUp event() {
-        return drawnUp.event().as(Event.ReportDrawnUp.class).orElseThrow();
+    private ReportEvent.ReportDrawnUp event() {
+        return drawnUp.event().as(ReportEvent.ReportDrawnUp.class).orElseThrow();
     }
 
     public ReportAsked asked() {
@@ -69,7 +69,7 @@ public record KeptReport(Entry drawnUp, List<Entry> signed) {
     public Optional<Entry> signedAs(ReportRole role) {
         return signed.stream()
                 .filter(entry -> entry.event()
-                        .as(Event.ReportSigned.class)
+                        .as(ReportEvent.ReportSigned.class)
                         .filter(by -> by.role() == role)
                         .isPresent())
                 .reduce((earlier, later) -> later);

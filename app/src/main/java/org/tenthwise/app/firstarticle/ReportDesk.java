@@ -21,10 +21,10 @@ import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.model.firstarticle.FirstArticle;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
-import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.JoinedRun;
 import org.tenthwise.model.run.Person;
 import org.tenthwise.model.run.ReportAsked;
+import org.tenthwise.model.run.ReportEvent;
 import org.tenthwise.model.run.ReportRole;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.words.Message;
@@ -70,7 +70,8 @@ public final class ReportDesk {
                             other.asked().part().number(),
                             other.asked().part().revision());
                 });
-        Entry entry = ledger.append(Entry.SHOP, OffsetDateTime.now(clock), by, new Event.ReportDrawnUp(asked, joined));
+        Entry entry =
+                ledger.append(Entry.SHOP, OffsetDateTime.now(clock), by, new ReportEvent.ReportDrawnUp(asked, joined));
         return new ArticleReport(article, Optional.of(new KeptReport(entry, List.of())), List.of(), version);
     }
 
@@ -102,7 +103,10 @@ public final class ReportDesk {
             }
         }
         ledger.append(
-                Entry.SHOP, OffsetDateTime.now(clock), signedBy, new Event.ReportSigned(identifier, role, signedBy));
+                Entry.SHOP,
+                OffsetDateTime.now(clock),
+                signedBy,
+                new ReportEvent.ReportSigned(identifier, role, signedBy));
         return again(ledger, KeptReport.named(identifier, ledger).orElseThrow());
     }
 

@@ -9,6 +9,7 @@ import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.ImportEvent;
 import org.tenthwise.model.run.MatterSettled;
+import org.tenthwise.model.run.ReportEvent;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Word;
@@ -269,12 +270,12 @@ final class EventKinds {
         }
 
         @Override
-        public EventKind<?> reportDrawnUp(Event.ReportDrawnUp event) {
+        public EventKind<?> reportDrawnUp(ReportEvent.ReportDrawnUp event) {
             return ReportEventKinds.REPORT_DRAWN_UP;
         }
 
         @Override
-        public EventKind<?> reportSigned(Event.ReportSigned event) {
+        public EventKind<?> reportSigned(ReportEvent.ReportSigned event) {
             return ReportEventKinds.REPORT_SIGNED;
         }
 

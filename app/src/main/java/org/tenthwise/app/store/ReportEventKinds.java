@@ -4,19 +4,19 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
-import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.JoinedRun;
 import org.tenthwise.model.run.ReportAsked;
+import org.tenthwise.model.run.ReportEvent;
 import org.tenthwise.model.run.ReportRole;
 import org.tenthwise.model.words.Word;
 
 /** The kinds of events that belong to a first-article report. */
 final class ReportEventKinds {
 
-    static final EventKind<Event.ReportDrawnUp> REPORT_DRAWN_UP = new EventKind<>(
+    static final EventKind<ReportEvent.ReportDrawnUp> REPORT_DRAWN_UP = new EventKind<>(
             "report-drawn-up",
             13,
-            Event.ReportDrawnUp.class,
+            ReportEvent.ReportDrawnUp.class,
             (drawnUp, to) -> {
                 write(drawnUp.asked(), to.putObject("asked"));
                 ArrayNode runs = to.putArray("runs");
@@ -25,16 +25,16 @@ final class ReportEventKinds {
                         .put("entries", joined.entries())
                         .put("head", joined.head()));
             },
-            from -> new Event.ReportDrawnUp(asked(from.object("asked")), joined(from.objectsIfAny("runs"))));
+            from -> new ReportEvent.ReportDrawnUp(asked(from.object("asked")), joined(from.objectsIfAny("runs"))));
 
-    static final EventKind<Event.ReportSigned> REPORT_SIGNED = new EventKind<>(
+    static final EventKind<ReportEvent.ReportSigned> REPORT_SIGNED = new EventKind<>(
             "report-signed",
             14,
-            Event.ReportSigned.class,
+            ReportEvent.ReportSigned.class,
             (signed, to) -> to.put("report", signed.report())
                     .put("role", Word.of(signed.role()))
                     .put("signed-by", signed.signedBy()),
-            from -> new Event.ReportSigned(
+            from -> new ReportEvent.ReportSigned(
                     from.text("report"), from.word("role", ReportRole.class), from.text("signed-by")));
 
     private ReportEventKinds() {}

@@ -11,6 +11,7 @@ import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.ImportEvent;
 import org.tenthwise.model.run.MatterSettled;
 import org.tenthwise.model.run.Remark;
+import org.tenthwise.model.run.ReportEvent;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Words;
@@ -173,13 +174,13 @@ public final class Course {
 
         /** Of the shop: in no run there is one. */
         @Override
-        public Optional<String> reportDrawnUp(Event.ReportDrawnUp drawnUp) {
+        public Optional<String> reportDrawnUp(ReportEvent.ReportDrawnUp drawnUp) {
             return Optional.empty();
         }
 
         /** Of the shop: in no run there is one. */
         @Override
-        public Optional<String> reportSigned(Event.ReportSigned signed) {
+        public Optional<String> reportSigned(ReportEvent.ReportSigned signed) {
             return Optional.empty();
         }
 

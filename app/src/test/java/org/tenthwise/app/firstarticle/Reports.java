@@ -15,6 +15,7 @@ import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.JoinedRun;
 import org.tenthwise.model.run.ReportAsked;
+import org.tenthwise.model.run.ReportEvent;
 import org.tenthwise.model.run.ReportRole;
 
 /** Reports on the whole invented drawings, as if they stood in a ledger. */
@@ -32,15 +33,15 @@ public final class Reports {
                         .sheet())
                 .toList();
         ReportAsked asked = asked(part.plan().part(), edition);
-        Event drawn = new Event.ReportDrawnUp(
+        Event drawn = new ReportEvent.ReportDrawnUp(
                 asked,
                 sheets.stream()
                         .map(sheet -> new JoinedRun(
                                 sheet.run().id(), sheet.run().entries().size(), "4f".repeat(32)))
                         .toList());
         List<Entry> signed = Stream.of(
-                        new Event.ReportSigned("F-12", ReportRole.VERIFIED, "Inspector 1"),
-                        new Event.ReportSigned("F-12", ReportRole.APPROVED, "Quality lead"))
+                        new ReportEvent.ReportSigned("F-12", ReportRole.VERIFIED, "Inspector 1"),
+                        new ReportEvent.ReportSigned("F-12", ReportRole.APPROVED, "Quality lead"))
                 .map(event -> new Entry(402, Entry.SHOP, AT.plusHours(1), event.signedBy(), event))
                 .toList();
         return new ArticleReport(

@@ -29,6 +29,7 @@ import org.tenthwise.model.run.JoinedRun;
 import org.tenthwise.model.run.MatterSettled;
 import org.tenthwise.model.run.Occasion;
 import org.tenthwise.model.run.ReportAsked;
+import org.tenthwise.model.run.ReportEvent;
 import org.tenthwise.model.run.ReportRole;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
@@ -251,7 +252,7 @@ record Example(String kind, Event event, String json) {
                                 .formatted("0f".repeat(32), "a1".repeat(32))),
                 new Example(
                         "report-drawn-up",
-                        new Event.ReportDrawnUp(
+                        new ReportEvent.ReportDrawnUp(
                                 new ReportAsked(
                                         "F-7",
                                         new PartId("LG-2207", "C"),
@@ -276,7 +277,7 @@ record Example(String kind, Event event, String json) {
                         "runs":[{"run":"LG-2207-C-014","entries":75,"head":"1a2b"}]}"""),
                 new Example(
                         "report-signed",
-                        new Event.ReportSigned("F-7", ReportRole.APPROVED, "Q. Miller"),
+                        new ReportEvent.ReportSigned("F-7", ReportRole.APPROVED, "Q. Miller"),
                         """
                         {"report":"F-7","role":"approved","signed-by":"Q. Miller"}"""),
                 new Example(

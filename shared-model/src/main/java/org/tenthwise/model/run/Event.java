@@ -1,6 +1,5 @@
 package org.tenthwise.model.run;
 
-import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.plan.Aim;
@@ -27,11 +26,10 @@ public sealed interface Event
                 Event.TakenUp,
                 Event.TakenOver,
                 Event.Sealed,
-                Event.ReportDrawnUp,
-                Event.ReportSigned,
                 Event.Unknown,
                 ImportEvent,
                 MatterSettled,
+                ReportEvent,
                 StepEvent {
 
     /** The step it happened at; absent for what happened to the whole run or to the shop. */
@@ -117,9 +115,9 @@ public sealed interface Event
 
         R importLost(ImportEvent.Lost event);
 
-        R reportDrawnUp(ReportDrawnUp event);
+        R reportDrawnUp(ReportEvent.ReportDrawnUp event);
 
-        R reportSigned(ReportSigned event);
+        R reportSigned(ReportEvent.ReportSigned event);
 
         R matterSettled(MatterSettled event);
 
@@ -326,49 +324,6 @@ public sealed interface Event
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.sealed(this);
-        }
-    }
-
-    /**
-     * A first-article report was drawn up of runs as they stood then: it belongs to the shop. One with the same
-     * identifier later takes its place, and what was signed of it before holds no more.
-     */
-    record ReportDrawnUp(ReportAsked asked, List<JoinedRun> runs) implements Event {
-
-        public ReportDrawnUp {
-            runs = List.copyOf(runs);
-            if (runs.isEmpty()) {
-                throw new Refused("model.report.no-runs");
-            }
-        }
-
-        @Override
-        public <R> R match(Cases<R> cases) {
-            return cases.reportDrawnUp(this);
-        }
-    }
-
-    /**
-     * A first-article report was signed as it was drawn up last.
-     *
-     * @param report its identifier
-     */
-    record ReportSigned(String report, ReportRole role, String signedBy) implements Event {
-
-        public ReportSigned {
-            if (report.isBlank() || signedBy.isBlank()) {
-                throw new Refused("model.report.signature");
-            }
-        }
-
-        @Override
-        public Optional<String> names() {
-            return Optional.of(signedBy);
-        }
-
-        @Override
-        public <R> R match(Cases<R> cases) {
-            return cases.reportSigned(this);
         }
     }
 

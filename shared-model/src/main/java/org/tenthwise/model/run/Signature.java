@@ -106,8 +106,8 @@ public record Signature(
                 || event instanceof Event.Begun
                 || event instanceof Event.GaugeKnown
                 || event instanceof Event.MachineKnown
-                || event instanceof Event.ReportDrawnUp
-                || event instanceof Event.ReportSigned
+                || event instanceof ReportEvent.ReportDrawnUp
+                || event instanceof ReportEvent.ReportSigned
                 || event instanceof MatterSettled
                 || event instanceof Event.TakenOver
                 || event instanceof Event.Sealed);

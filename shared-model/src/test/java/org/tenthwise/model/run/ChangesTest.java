@@ -86,7 +86,7 @@ class ChangesTest {
                         false,
                         List.of(new ImportEvent.OfRun("LG-2207-C-013", 75, 80, "01"))),
                 new ImportEvent.Lost(new ImportEvent.Provenance("ab", "cd", "ab"), List.of("LG-2207-C-013")),
-                new Event.ReportDrawnUp(
+                new ReportEvent.ReportDrawnUp(
                         new ReportAsked(
                                 "F-1",
                                 new PartId("X-1", "A"),
@@ -103,7 +103,7 @@ class ChangesTest {
                                 false,
                                 ""),
                         List.of(new JoinedRun("r", 3, "ab"))),
-                new Event.ReportSigned("F-1", ReportRole.VERIFIED, "Inspector 1"),
+                new ReportEvent.ReportSigned("F-1", ReportRole.VERIFIED, "Inspector 1"),
                 new MatterSettled(
                         new MatterSettled.SettledMatter("concession", "r", "7", "ab"), "Inspector 1", "told", ""),
                 new Event.Unknown("from-later", "{}"));
