@@ -8,7 +8,10 @@ import org.tenthwise.app.history.RunSummary;
 import org.tenthwise.app.history.StepSummary;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.model.plan.AffectedSince;
+import org.tenthwise.model.plan.BalloonNumber;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Baseline;
@@ -97,11 +100,33 @@ public final class Beginnings {
         }
         Baseline baseline =
                 new Baseline(said.baseline(), ledger.runHead(said.baseline()).hash());
-        return said.on(
-                Optional.of(baseline),
-                partial && said.affected().isEmpty()
-                        ? AffectedSince.of(plan, before.plan().issue())
-                        : said.affected());
+        return said.on(Optional.of(baseline), partial ? affected(before, plan, said) : again(before, plan, said));
+    }
+
+    /** @throws Refused where what was named leaves out what an issue of the plan since then affects */
+    private static List<Integer> affected(Sheet before, Plan plan, OccasionSaid said) {
+        AffectedSince since = AffectedSince.of(before.plan(), plan);
+        if (said.affected().isEmpty()) {
+            return since.steps();
+        }
+        List<String> leftOut = since.leftOut(said.affected()).stream()
+                .map(step -> plan.balloon(step).map(BalloonNumber::text).orElse(step.name()))
+                .distinct()
+                .toList();
+        if (!leftOut.isEmpty()) {
+            throw new Refused(Message.of("begin.affected.left-out", said.baseline(), leftOut));
+        }
+        return said.affected();
+    }
+
+    /** Numbers mean the same checks in the same text alone; under any other all of them are measured. */
+    private static List<Integer> again(Sheet before, Plan plan, OccasionSaid said) {
+        boolean hadAll = before.leftOut().stream().map(Line::step).noneMatch(Step::isOfDrawing);
+        return !said.affected().isEmpty() || hadAll || !before.plan().source().equals(plan.source())
+                ? said.affected()
+                : before.characteristics().stream()
+                        .map(line -> line.step().number())
+                        .toList();
     }
 
     private static boolean isWhole(RunSummary run) {

@@ -1,48 +1,81 @@
 package org.tenthwise.model.plan;
 
-import java.util.HashSet;
+import java.util.Collection;
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
- * Which characteristics the issues of a plan affect since an earlier one, as persons confirmed them. Where that is not
- * known of each issue between, or names something the plan does not have, it is all of them.
+ * Which characteristics the issues of a plan affect since an earlier one, as persons confirmed them: those of every
+ * issue between taken together, never those of the newest alone. Where that is not known of each issue between, or one
+ * names something the plan does not have, it is all of them.
  */
 public final class AffectedSince {
 
-    private AffectedSince() {}
+    private final Plan plan;
+    private final List<IssueOfPlan> since;
+    private final boolean known;
 
-    /**
-     * Numbers of the steps, in plan order; those of every characteristic where nobody can tell, or nothing is named.
-     *
-     * @param issue of the plan that the earlier part was made to
-     */
-    public static List<Integer> of(Plan plan, String issue) {
-        return named(plan, issue).orElseGet(() -> characteristics(plan));
+    private AffectedSince(Plan plan, List<IssueOfPlan> since, boolean known) {
+        this.plan = plan;
+        this.since = since;
+        this.known = known;
     }
 
-    private static Optional<List<Integer>> named(Plan plan, String issue) {
+    /**
+     * @param before the plan that the earlier part was made to; where its issue is none of {@code plan}, every issue of
+     *     that counts as later. The number of an issue is that of its revision: under another one it is the same issue
+     *     only where all that is said of it is the same
+     */
+    public static AffectedSince of(Plan before, Plan plan) {
         List<IssueOfPlan> issues = plan.issues();
-        List<String> numbers = issues.stream().map(IssueOfPlan::number).toList();
-        int before = numbers.indexOf(issue);
-        if (before < 0) {
-            return Optional.empty();
-        }
-        Set<Integer> steps = new HashSet<>();
-        for (IssueOfPlan later : issues.subList(before + 1, issues.size())) {
-            if (later.affected().isEmpty()) {
-                return Optional.empty();
-            }
-            for (String called : later.affected().get()) {
-                List<Integer> meant = called(plan, called);
-                if (meant.isEmpty()) {
-                    return Optional.empty();
-                }
-                steps.addAll(meant);
-            }
-        }
-        return Optional.of(steps.stream().sorted().toList()).filter(any -> !any.isEmpty());
+        int place = IntStream.range(0, issues.size())
+                .filter(i -> isOf(before, issues.get(i), plan))
+                .findFirst()
+                .orElse(-1);
+        List<IssueOfPlan> since = issues.subList(place + 1, issues.size());
+        return new AffectedSince(plan, since, place >= 0 && since.stream().allMatch(issue -> isNamedIn(plan, issue)));
+    }
+
+    private static boolean isOf(Plan before, IssueOfPlan issue, Plan plan) {
+        return before.part().equals(plan.part())
+                ? issue.number().equals(before.issue())
+                : before.issued().filter(issue::equals).isPresent();
+    }
+
+    private static boolean isNamedIn(Plan plan, IssueOfPlan issue) {
+        return issue.affected()
+                .filter(named ->
+                        named.stream().noneMatch(called -> called(plan, called).isEmpty()))
+                .isPresent();
+    }
+
+    /** Numbers of the steps, rising; those of every characteristic where nobody can tell, or nothing is named. */
+    public List<Integer> steps() {
+        List<Integer> named = named();
+        return known && !named.isEmpty()
+                ? named
+                : plan.steps().stream()
+                        .filter(Step::isOfDrawing)
+                        .map(Step::number)
+                        .toList();
+    }
+
+    /** Steps that an issue since names and {@code said} has not, in plan order: nobody leaves these out. */
+    public List<Step> leftOut(Collection<Integer> said) {
+        return named().stream()
+                .filter(number -> !said.contains(number))
+                .map(plan::step)
+                .toList();
+    }
+
+    private List<Integer> named() {
+        return since.stream()
+                .flatMap(issue -> issue.affected().stream())
+                .flatMap(List::stream)
+                .flatMap(called -> called(plan, called).stream())
+                .distinct()
+                .sorted()
+                .toList();
     }
 
     /** Numbers of the steps so called, by balloon or by name. */
@@ -54,9 +87,5 @@ public final class AffectedSince {
                                 .isPresent())
                 .map(Step::number)
                 .toList();
-    }
-
-    private static List<Integer> characteristics(Plan plan) {
-        return plan.steps().stream().filter(Step::isOfDrawing).map(Step::number).toList();
     }
 }

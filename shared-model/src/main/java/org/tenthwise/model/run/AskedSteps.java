@@ -11,7 +11,8 @@ import org.tenthwise.model.plan.Step;
  * Which steps of its plan a run asks, by what it was begun for. A full first article, and a run of which nobody said
  * what it is for, ask all of them. A partial first article leaves out characteristics alone: those that neither are
  * affected nor rest on what is; what protects the work is asked of every part that is made. What is measured again asks
- * the characteristics. All others ask what the plan wants of that piece.
+ * the characteristics that the earlier run had: of a check that was not made there is nothing to make again. All others
+ * ask what the plan wants of that piece.
  *
  * <p>With a step goes whatever its finding rests on or is cut with, whatever a hold point before it waits for, and what
  * comes of steps that are asked with nothing taken for it.
@@ -42,7 +43,8 @@ public final class AskedSteps {
             case NOT_STATED, FIRST_ARTICLE_FULL -> true;
             case FIRST_ARTICLE_PARTIAL -> !step.isOfDrawing() || isAbout(step, occasion.affected());
             case MEASURED_AGAIN ->
-                step.isOfDrawing() && (occasion.affected().isEmpty() || isAbout(step, occasion.affected()));
+                step.isOfDrawing()
+                        && (occasion.affected().isEmpty() || occasion.affected().contains(step.number()));
             case FIRST_PIECE -> step.when().map(when -> when.asksPiece(1)).orElse(true);
             case IN_PROCESS ->
                 step.when()

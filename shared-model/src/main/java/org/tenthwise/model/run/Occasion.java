@@ -10,7 +10,8 @@ import org.tenthwise.model.words.Refused;
  * @param baseline the run it stands on; of a partial first article, and of what is measured again
  * @param reason why; always of a first article, else empty where nobody said
  * @param piece which piece of the lot it is, from 1; of a piece in process alone
- * @param affected numbers of the steps that a partial first article is about, at least one; else empty
+ * @param affected numbers of the steps that a partial first article is about, at least one; of what is measured again
+ *     those the earlier run had, where it had not all; else empty
  * @param order number of the order; empty where none was given
  * @param changes additional changes in force that the drawing does not have yet, by their numbers
  */
@@ -33,7 +34,8 @@ public record Occasion(
         require(!purpose.isFirstArticle() || !reason.isBlank(), "model.occasion.reason");
         require(piece.isPresent() == (purpose == Purpose.IN_PROCESS), "model.occasion.piece");
         require(piece.filter(number -> number < 1).isEmpty(), "model.occasion.piece-from");
-        require(affected.isEmpty() == (purpose != Purpose.FIRST_ARTICLE_PARTIAL), "model.occasion.affected");
+        require(!affected.isEmpty() || purpose != Purpose.FIRST_ARTICLE_PARTIAL, "model.occasion.affected");
+        require(affected.isEmpty() || purpose.hasBaseline(), "model.occasion.affected");
         require(changes.stream().noneMatch(String::isBlank), "model.occasion.changes");
     }
 
@@ -64,9 +66,14 @@ public record Occasion(
                 List.of());
     }
 
+    /** All of it. */
     public static Occasion measuredAgain(Baseline baseline) {
-        return new Occasion(
-                Purpose.MEASURED_AGAIN, Optional.of(baseline), "", Optional.empty(), List.of(), "", List.of());
+        return measuredAgain(baseline, List.of());
+    }
+
+    /** @param had numbers of the steps that the earlier run had; empty where it had all */
+    public static Occasion measuredAgain(Baseline baseline, List<Integer> had) {
+        return new Occasion(Purpose.MEASURED_AGAIN, Optional.of(baseline), "", Optional.empty(), had, "", List.of());
     }
 
     /** The same under an order, with changes in force. */

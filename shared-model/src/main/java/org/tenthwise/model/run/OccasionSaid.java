@@ -7,7 +7,8 @@ import java.util.Optional;
  * What is said of a run before it begins: as an {@link Occasion}, but the earlier run only by its id.
  *
  * @param baseline id of the run it stands on; empty where there is none
- * @param affected numbers of the steps a partial first article is about; empty for what the issues of the plan say
+ * @param affected numbers of the steps a partial first article is about, or that are measured again; empty for what the
+ *     issues of the plan say, and for what the earlier run had
  */
 public record OccasionSaid(
         Purpose purpose,

@@ -10,11 +10,11 @@ import org.tenthwise.model.run.Occasion;
  *
  * <p>The rules, in words. A run of which nobody said what it is for, and a full first article, ask everything. A
  * partial first article asks everything that is no characteristic, and of those what is affected or uses something that
- * is. What is measured again asks the characteristics. The first piece is piece 1: like every piece in process it is
- * asked what has no condition, what is for every so many that its number is a multiple of, and, being the first, what
- * is for the first. The last piece is asked what is for the last, and, its number being unknown, what is for every so
- * many. Whatever a check that is asked uses is asked too; so is what a hold point waits for when something is asked in
- * its turn behind it, and a difference of two sizes that are both asked.
+ * is. What is measured again asks the characteristics, where some are named these alone. The first piece is piece 1:
+ * like every piece in process it is asked what has no condition, what is for every so many that its number is a
+ * multiple of, and, being the first, what is for the first. The last piece is asked what is for the last, and, its
+ * number being unknown, what is for every so many. Whatever a check that is asked uses is asked too; so is what a hold
+ * point waits for when something is asked in its turn behind it, and a difference of two sizes that are both asked.
  */
 final class AskedOracle {
 
@@ -63,7 +63,9 @@ final class AskedOracle {
         return switch (occasion.purpose()) {
             case NOT_STATED, FIRST_ARTICLE_FULL -> true;
             case FIRST_ARTICLE_PARTIAL -> !step.drawing() || touches(step);
-            case MEASURED_AGAIN -> step.drawing();
+            case MEASURED_AGAIN ->
+                step.drawing()
+                        && (occasion.affected().isEmpty() || occasion.affected().contains(step.number()));
             case FIRST_PIECE -> ofPiece(step, 1);
             case IN_PROCESS -> ofPiece(step, occasion.piece().orElseThrow());
             case LAST_PIECE ->
