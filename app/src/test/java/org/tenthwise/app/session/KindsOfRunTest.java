@@ -93,7 +93,11 @@ class KindsOfRunTest {
     }
 
     private RunSession begun(Occasion occasion) throws Exception {
-        return new Runs(ledger, CLOCK).begin(new RunHeader(PLAN, "1", "L-1", "Lathe 4", "Setter 1").begunFor(occasion));
+        return begun(PLAN, occasion);
+    }
+
+    private RunSession begun(Plan plan, Occasion occasion) throws Exception {
+        return new Runs(ledger, CLOCK).begin(new RunHeader(plan, "1", "L-1", "Lathe 4", "Setter 1").begunFor(occasion));
     }
 
     private List<Integer> asked(Occasion occasion) throws Exception {
@@ -152,6 +156,32 @@ class KindsOfRunTest {
     @Test
     void whatIsMeasuredAgainAreTheCharacteristics() throws Exception {
         assertEquals(List.of(1, 2, 3, 4, 5, 6), asked(Occasion.measuredAgain(BEFORE)));
+    }
+
+    /** The certificate is of the melt; what one melt is proven by does not change from piece to piece. */
+    @Test
+    void aPaperThatIsForTheFirstPieceIsNotAskedAgainAndKeepsNothingOpen() throws Exception {
+        Plan plan = InventedPlans.inMillimetres(
+                look(1, "Edges", "")
+                        + """
+                [[elsewhere]]
+                number = 2
+                name = "Position"
+                where = "coordinate machine"
+                when = ["first"]
+                """);
+        RunSession second = begun(plan, Occasion.inProcess(2));
+        answerAll(second);
+        assertEquals(List.of(1), asked(second.state().sheet()));
+        assertEquals(List.of(), second.state().sheet().documents());
+        assertEquals(Outcome.ASKED_CONFORMS, second.state().sheet().outcome());
+
+        for (Occasion whole : List.of(Occasion.NOT_STATED, Occasion.fullFirstArticle("new part"))) {
+            RunSession session = begun(plan, whole);
+            answerAll(session);
+            assertEquals(List.of(1, 2), asked(session.state().sheet()));
+            assertEquals(Outcome.NOT_COMPLETE, session.state().sheet().outcome());
+        }
     }
 
     @Test

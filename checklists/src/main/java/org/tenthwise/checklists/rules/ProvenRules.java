@@ -15,6 +15,7 @@ import org.tenthwise.model.plan.Specified;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.StepBuilder;
 import org.tenthwise.model.plan.StepClass;
+import org.tenthwise.model.plan.WhenAsked;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.words.Message;
 
@@ -90,6 +91,7 @@ final class ProvenRules {
         Optional<Check> check = asked.of(keys);
         drawing.balloon()
                 .ifPresent(balloon -> number.ifPresent(n -> balloons.judge(keys, n, balloon, drawing.instances())));
+        Optional<WhenAsked> when = keys.ifAny(WhenRules.KEY, key -> WhenRules.read(keys));
         check.ifPresent(of -> OnDrawingRules.judge(keys, drawing.instances(), of));
         keys.finish();
         number.ifPresent(
@@ -101,6 +103,7 @@ final class ProvenRules {
                         check.orElseThrow())
                 .drawing(drawing)
                 .stepClass(StepClass.DRAWING)
+                .when(when)
                 .build());
     }
 

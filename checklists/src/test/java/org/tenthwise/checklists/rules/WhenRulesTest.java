@@ -3,14 +3,24 @@ package org.tenthwise.checklists.rules;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.model.plan.WhenAsked;
 
 /** For which pieces of a lot a check is asked, as a plan says it. */
 class WhenRulesTest {
+
+    /** What else a table needs. */
+    private static final Map<String, String> ASKED = Map.of(
+            "elsewhere", "where = \"coordinate machine\"",
+            "material", "specification = \"Shop rule 3\"",
+            "process", "code = \"HT-4\"",
+            "test", "what = \"40 bar\"",
+            "note", "kind = \"look\"\nwhat = \"Broken.\"");
 
     private static PlanReading read(String when) {
         return new PlanReader()
@@ -21,8 +31,7 @@ class WhenRulesTest {
                         revision = "A"
                         issue = "1"
                         name = "Invented part"
-                        material = "invented melt"
-                        drawing = "T-1"
+                        %sdrawing = "T-1"
                         unit = "mm"
 
                         [[operation]]
@@ -36,6 +45,8 @@ class WhenRulesTest {
                         name = "Edges"
                         what = "Broken."
                         """
+                                        .formatted(
+                                                when.contains("[[material]]") ? "" : "material = \"invented melt\"\n")
                                 + when);
     }
 
@@ -67,5 +78,31 @@ class WhenRulesTest {
         assertEquals(1, problems.size(), problems::toString);
         String text = problems.get(0).toString();
         assertEquals(true, text.contains(said), text);
+    }
+
+    private static String table(String key, String when) {
+        return """
+
+                [[%s]]
+                number = 2
+                name = "Beside the work"
+                %s
+                when = [%s]
+                """
+                .formatted(key, ASKED.get(key), when);
+    }
+
+    /** The certificate of a melt is not asked again of every piece. */
+    @ParameterizedTest
+    @ValueSource(strings = {"elsewhere", "material", "process", "test", "note"})
+    void whatPapersProveAndNotesHaveItToo(String key) {
+        String first = read(table(key, "\"first\"")) instanceof PlanReading.Good good
+                ? good.plan().step(2).when().toString()
+                : "";
+        assertEquals(Optional.of(new WhenAsked(true, Optional.empty(), false)).toString(), first);
+
+        List<PlanProblem> problems = ((PlanReading.Bad) read(table(key, "\"seldom\""))).problems();
+        assertEquals(1, problems.size(), problems::toString);
+        assertEquals(true, problems.get(0).toString().contains("\"seldom\""), problems::toString);
     }
 }

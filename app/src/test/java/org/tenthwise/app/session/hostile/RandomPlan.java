@@ -96,7 +96,9 @@ record RandomPlan(List<Facts> facts, Plan plan) {
             case 2, 3 -> Occasion.inProcess(1 + random.nextInt(6));
             case 4, 5 ->
                 Occasion.partialFirstArticle(before, "another tool", List.of(1 + random.nextInt(facts.size())));
-            case 6 -> Occasion.measuredAgain(before);
+            case 6 ->
+                Occasion.measuredAgain(
+                        before, random.nextBoolean() ? List.of() : List.of(1 + random.nextInt(facts.size())));
             case 7 -> Occasion.fullFirstArticle("first of its kind");
             default -> Occasion.NOT_STATED;
         };
