@@ -8,7 +8,7 @@ import java.util.function.Function;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.stage.Stage;
-import org.tenthwise.app.command.NoDisplay;
+import org.tenthwise.app.command.NoWindow;
 import org.tenthwise.app.device.Display;
 
 /** The one window, and the screen's thread under it. */
@@ -29,7 +29,7 @@ final class Window {
      * @param scene the scene of what was made
      * @return what was made, once its window is open
      */
-    <T> T open(Function<Display.Size, T> making, Function<T, Scene> scene) throws NoDisplay {
+    <T> T open(Function<Display.Size, T> making, Function<T, Scene> scene) throws NoWindow {
         FutureTask<T> opening = new FutureTask<>(() -> {
             T made = making.apply(display.window());
             Stage stage = new Stage();
@@ -46,8 +46,8 @@ final class Window {
             Platform.startup(opening);
             started = true;
             return opening.get();
-        } catch (UnsupportedOperationException e) { // how JavaFX says that the display does not answer
-            throw new NoDisplay();
+        } catch (UnsupportedOperationException | LinkageError e) { // how JavaFX says that it cannot start here
+            throw NoWindow.because(e);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("The window was not opened", e);

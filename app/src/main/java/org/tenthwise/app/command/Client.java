@@ -18,7 +18,7 @@ public interface Client {
      * @param store the store named; absent for the one in the private storage of the device
      * @param plans the folder with plan files named; absent for the one in the private storage of the device
      * @param backups is kept for this and all later openings
-     * @throws NoDisplay if the display does not answer after all
+     * @throws NoWindow if the display does not answer after all, or what draws windows is missing
      */
     void open(Optional<Path> store, Optional<Path> plans, BackupWish backups) throws Exception;
 

@@ -37,7 +37,7 @@ final class OpenClient implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         if (!client.hasDisplay()) {
-            throw new NoDisplay();
+            throw NoWindow.noDisplay();
         }
         if (plans.isPresent() && !Files.isDirectory(plans.get())) {
             throw new CouldNotRun(Message.of("command.open.no-folder", plans.get()));
