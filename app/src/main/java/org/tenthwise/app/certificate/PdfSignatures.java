@@ -31,6 +31,7 @@ import org.bouncycastle.cms.CMSSignedData;
 import org.bouncycastle.cms.SignerInformation;
 import org.bouncycastle.cms.jcajce.JcaSimpleSignerInfoVerifierBuilder;
 import org.bouncycastle.operator.OperatorCreationException;
+import org.tenthwise.app.key.Sha256;
 import org.tenthwise.model.words.Message;
 
 /**
@@ -124,7 +125,7 @@ public final class PdfSignatures {
             return new PdfSignature(
                     read.getSubjectX500Principal().getName(),
                     read.getIssuerX500Principal().getName(),
-                    HexFormat.of().formatHex(sha256(read.getEncoded())),
+                    Sha256.of(read.getEncoded()),
                     claimed,
                     fault(signer, certificate.get()));
         } catch (IOException | CMSException | GeneralSecurityException | RuntimeException e) {
@@ -214,10 +215,6 @@ public final class PdfSignatures {
     private static X509Certificate read(X509CertificateHolder holder) throws GeneralSecurityException, IOException {
         return (X509Certificate) CertificateFactory.getInstance("X.509")
                 .generateCertificate(new ByteArrayInputStream(holder.getEncoded()));
-    }
-
-    private static byte[] sha256(byte[] bytes) throws GeneralSecurityException {
-        return MessageDigest.getInstance("SHA-256").digest(bytes);
     }
 
     private static PdfSignature unread(Optional<Instant> claimed, Message why) {

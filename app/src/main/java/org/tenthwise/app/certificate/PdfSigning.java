@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.security.GeneralSecurityException;
-import java.security.MessageDigest;
 import java.security.cert.X509Certificate;
 import java.time.OffsetDateTime;
 import java.util.GregorianCalendar;
@@ -31,6 +30,7 @@ import org.bouncycastle.cms.jcajce.JcaSignerInfoGeneratorBuilder;
 import org.bouncycastle.operator.OperatorCreationException;
 import org.bouncycastle.operator.jcajce.JcaContentSignerBuilder;
 import org.bouncycastle.operator.jcajce.JcaDigestCalculatorProviderBuilder;
+import org.tenthwise.app.key.Sha256;
 
 /**
  * Signs a PDF as PAdES baseline B-B asks (ETSI EN 319 142-1 V1.1.1, 2016, clauses 5.3 and 6): a detached CMS signature
@@ -109,7 +109,7 @@ public final class PdfSigning {
 
     /** SHA-256 over the certificate, which is what RFC 5035 takes where nothing else is said. */
     private AttributeTable certificateNamed() throws GeneralSecurityException {
-        byte[] hash = MessageDigest.getInstance("SHA-256").digest(signer.own().getEncoded());
+        byte[] hash = Sha256.bytes(signer.own().getEncoded());
         ASN1EncodableVector named = new ASN1EncodableVector();
         named.add(new Attribute(
                 PKCSObjectIdentifiers.id_aa_signingCertificateV2,

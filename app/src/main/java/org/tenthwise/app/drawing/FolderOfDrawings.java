@@ -4,13 +4,8 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.DigestInputStream;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.Iterator;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
@@ -21,6 +16,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
+import org.tenthwise.app.key.Sha256;
 import org.tenthwise.model.plan.DrawingFile;
 import org.tenthwise.model.plan.PageSpot;
 import org.tenthwise.model.words.Message;
@@ -54,7 +50,7 @@ public final class FolderOfDrawings implements DrawingPages {
             if (Files.size(path) > MOST_BYTES) {
                 return unreadable("page.too-large", file);
             }
-            String hash = sha256(path);
+            String hash = Sha256.of(path);
             if (!file.canHave(hash)) {
                 return unreadable("page.replaced", file);
             }
@@ -71,16 +67,6 @@ public final class FolderOfDrawings implements DrawingPages {
 
     private static PageReading unreadable(String why, DrawingFile file) {
         return new PageReading.Unreadable(Message.of(why, file.name()));
-    }
-
-    private static String sha256(Path path) throws IOException {
-        try (DigestInputStream in =
-                new DigestInputStream(Files.newInputStream(path), MessageDigest.getInstance("SHA-256"))) {
-            in.transferTo(OutputStream.nullOutputStream());
-            return HexFormat.of().formatHex(in.getMessageDigest().digest());
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("Every Java has SHA-256", e);
-        }
     }
 
     private static PageReading ofPdf(Path path, DrawingFile file, int page, String hash) throws IOException {

@@ -10,13 +10,23 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
-/** SHA-256 (FIPS 180-4) as 64 small hex digits. */
+/** SHA-256 (FIPS 180-4), where not said otherwise as 64 small hex digits. */
 public final class Sha256 {
 
     private Sha256() {}
 
-    public static String of(byte[] bytes) {
-        return HexFormat.of().formatHex(digest().digest(bytes));
+    /** Over all of the parts, one behind the other. */
+    public static String of(byte[]... parts) {
+        MessageDigest digest = digest();
+        for (byte[] part : parts) {
+            digest.update(part);
+        }
+        return HexFormat.of().formatHex(digest.digest());
+    }
+
+    /** Its 32 bytes. */
+    public static byte[] bytes(byte[] of) {
+        return digest().digest(of);
     }
 
     /** Over a file of any size, read once. */
