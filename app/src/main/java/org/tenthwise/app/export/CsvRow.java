@@ -89,6 +89,6 @@ final class CsvRow {
 
     /** As the table writes a moment. */
     static String said(OffsetDateTime time) {
-        return time.truncatedTo(ChronoUnit.MILLIS).format(DateTimeFormatter.ISO_OFFSET_DATE_TIME);
+        return time.truncatedTo(ChronoUnit.SECONDS).format(DateTimeFormatter.ISO_OFFSET_DATE_TIME);
     }
 }

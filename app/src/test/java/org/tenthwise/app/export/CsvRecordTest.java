@@ -7,6 +7,7 @@ import static org.tenthwise.app.export.DemoTable.PART;
 import static org.tenthwise.app.export.DemoTable.SAMPLE;
 import static org.tenthwise.app.export.DemoTable.rows;
 
+import java.time.OffsetDateTime;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -62,6 +63,13 @@ class CsvRecordTest {
                 List.of("1", "8", "13").stream()
                         .map(number -> classOf(against, number))
                         .toList());
+    }
+
+    @Test
+    void timesAreToTheSecondAsOnThePrintedPage() {
+        assertEquals(
+                "2026-11-25T07:31:12+01:00", CsvRow.said(OffsetDateTime.parse("2026-11-25T07:31:12.987654321+01:00")));
+        assertEquals("2026-11-25T07:31:00Z", CsvRow.said(OffsetDateTime.parse("2026-11-25T07:31:00.001Z")));
     }
 
     /** The failing sample concedes the second pass of its bore; the first pass had been cut again. */
