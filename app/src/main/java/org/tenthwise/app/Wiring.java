@@ -17,6 +17,7 @@ import org.tenthwise.app.backup.Backups;
 import org.tenthwise.app.backup.CheckedHeads;
 import org.tenthwise.app.backup.StoreCare;
 import org.tenthwise.app.bundle.BundleCheck;
+import org.tenthwise.app.bundle.BundleFile;
 import org.tenthwise.app.bundle.Making;
 import org.tenthwise.app.command.Client;
 import org.tenthwise.app.command.Records;
@@ -25,10 +26,11 @@ import org.tenthwise.app.command.Tools;
 import org.tenthwise.app.device.AttachDisplay;
 import org.tenthwise.app.device.AttachPauses;
 import org.tenthwise.app.device.AttachStorage;
+import org.tenthwise.app.device.FilesInFolders;
 import org.tenthwise.app.device.SystemViewer;
 import org.tenthwise.app.device.Viewer;
 import org.tenthwise.app.device.Windowing;
-import org.tenthwise.app.drafting.FiguresFolders;
+import org.tenthwise.app.drafting.FiguresText;
 import org.tenthwise.app.drawing.DrawingPages;
 import org.tenthwise.app.drawing.FolderOfDrawings;
 import org.tenthwise.app.export.AccountTable;
@@ -58,7 +60,6 @@ import org.tenthwise.app.kept.KeptSteps;
 import org.tenthwise.app.key.KeyFile;
 import org.tenthwise.app.key.KeyWords;
 import org.tenthwise.app.matters.MatterDesk;
-import org.tenthwise.app.receiving.BundleFolders;
 import org.tenthwise.app.receiving.Receiving;
 import org.tenthwise.app.receiving.TrustedStations;
 import org.tenthwise.app.seal.SealedStores;
@@ -293,25 +294,33 @@ final class Wiring {
     }
 
     /** The folder of plans, and the one with the store. */
-    private static FiguresFolders figures(ClientPaths place) {
-        return new FiguresFolders(Stream.concat(
-                        place.plans().stream(),
-                        Stream.of(place.store().toAbsolutePath().resolveSibling("")))
-                .map(folder -> folder.toAbsolutePath().normalize())
-                .distinct()
-                .toList());
+    private static FilesInFolders figures(ClientPaths place) {
+        return new FilesInFolders(
+                Stream.concat(
+                                place.plans().stream(),
+                                Stream.of(place.store().toAbsolutePath().resolveSibling("")))
+                        .map(folder -> folder.toAbsolutePath().normalize())
+                        .distinct()
+                        .toList(),
+                FiguresText.ENDING);
     }
 
     /** The one with the store, that of plans, and the one backups go to: a stick, as a rule. */
-    private BundleFolders bundles(ClientPaths place) {
-        return new BundleFolders(Stream.of(
-                        Stream.of(place.store().toAbsolutePath().resolveSibling("")),
-                        place.plans().stream(),
-                        place.care().flatMap(care -> backupBook(care).settings().folder()).stream())
-                .flatMap(folders -> folders)
-                .map(folder -> folder.toAbsolutePath().normalize())
-                .distinct()
-                .toList());
+    private FilesInFolders bundles(ClientPaths place) {
+        return new FilesInFolders(
+                Stream.of(
+                                Stream.of(place.store().toAbsolutePath().resolveSibling("")),
+                                place.plans().stream(),
+                                place
+                                        .care()
+                                        .flatMap(care ->
+                                                backupBook(care).settings().folder())
+                                        .stream())
+                        .flatMap(folders -> folders)
+                        .map(folder -> folder.toAbsolutePath().normalize())
+                        .distinct()
+                        .toList(),
+                "." + BundleFile.ENDING);
     }
 
     private AboutFacts about(ClientPaths place) {

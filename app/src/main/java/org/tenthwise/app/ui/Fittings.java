@@ -5,13 +5,12 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import org.tenthwise.app.backup.BackupBook;
-import org.tenthwise.app.drafting.FiguresFolders;
+import org.tenthwise.app.device.FilesInFolders;
 import org.tenthwise.app.drawing.DrawingPages;
 import org.tenthwise.app.firstarticle.ReportShelf;
 import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.handout.ViewHandout;
 import org.tenthwise.app.matters.MatterDesk;
-import org.tenthwise.app.receiving.BundleFolders;
 import org.tenthwise.app.receiving.Receiving;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.Runs;
@@ -49,9 +48,9 @@ public record Fittings(
         Callable<Catalogue> plans,
         Optional<PlanDesk> desk,
         DrawingPages drawings,
-        FiguresFolders figures,
+        FilesInFolders figures,
         Receiving receiving,
-        BundleFolders bundles,
+        FilesInFolders bundles,
         Background aside,
         Supplier<Handout> handout,
         Supplier<ViewHandout> views,

@@ -9,8 +9,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.bundle.BundleFile;
+import org.tenthwise.app.device.FilesInFolders;
 import org.tenthwise.app.history.RunShelf;
-import org.tenthwise.app.receiving.BundleFolders;
 import org.tenthwise.app.store.ImportCheck;
 import org.tenthwise.app.store.StationElsewhere;
 import org.tenthwise.app.text.ArrivalWords;
@@ -84,7 +85,7 @@ class DeskScreenTest extends ScreenTest {
         seen("desk", "take-in", window -> {
             TakeInViewModel model = new TakeInViewModel(
                     workshop.receiving(),
-                    new BundleFolders(List.of(folder)),
+                    new FilesInFolders(List.of(folder), "." + BundleFile.ENDING),
                     workshop.shop,
                     workshop.tasks,
                     words,

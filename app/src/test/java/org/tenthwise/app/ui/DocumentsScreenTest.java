@@ -9,7 +9,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.ProvenElsewhere;
-import org.tenthwise.app.drafting.FiguresFolders;
+import org.tenthwise.app.device.FilesInFolders;
+import org.tenthwise.app.drafting.FiguresText;
 import org.tenthwise.app.session.FiguresReport;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.documents.DocumentsView;
@@ -89,7 +90,11 @@ class DocumentsScreenTest extends ScreenTest {
         Workshop.must(() -> Files.writeString(folder.resolve("CM-118.csv"), "balloon,value"));
         seen("documents", "figures-choice", window -> {
             FiguresChoiceViewModel model = new FiguresChoiceViewModel(
-                    workshop.inHand(session), new FiguresFolders(List.of(folder)), words, workshop, Workshop.CLOCK);
+                    workshop.inHand(session),
+                    new FilesInFolders(List.of(folder), FiguresText.ENDING),
+                    words,
+                    workshop,
+                    Workshop.CLOCK);
             return FormView.titled(words.say("documents.file"), model.form(), words, workshop::back, model::load);
         });
         String taken = "balloon,value\n43,0.021\n43,0.030\n44,0.021\n44,0.062\n45,0.050\n45,0.049\n";

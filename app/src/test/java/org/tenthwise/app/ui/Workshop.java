@@ -17,9 +17,11 @@ import org.junit.jupiter.api.extension.AfterEachCallback;
 import org.junit.jupiter.api.extension.BeforeEachCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
 import org.tenthwise.app.bundle.BundleCheck;
+import org.tenthwise.app.bundle.BundleFile;
 import org.tenthwise.app.bundle.Making;
 import org.tenthwise.app.device.AskedViewer;
-import org.tenthwise.app.drafting.FiguresFolders;
+import org.tenthwise.app.device.FilesInFolders;
+import org.tenthwise.app.drafting.FiguresText;
 import org.tenthwise.app.drawing.FolderOfDrawings;
 import org.tenthwise.app.export.AccountTable;
 import org.tenthwise.app.export.CsvRecord;
@@ -40,7 +42,6 @@ import org.tenthwise.app.firstarticle.ReportWorkbook;
 import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.handout.ViewHandout;
 import org.tenthwise.app.matters.MatterDesk;
-import org.tenthwise.app.receiving.BundleFolders;
 import org.tenthwise.app.receiving.Receiving;
 import org.tenthwise.app.receiving.TrustedStations;
 import org.tenthwise.app.series.SeriesSums;
@@ -110,7 +111,7 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
                 plans,
                 Optional.of(new PlanDesk(folder.resolve("plans"))),
                 new FolderOfDrawings(folder.resolve("plans")),
-                new FiguresFolders(List.of(folder.resolve("plans"))),
+                new FilesInFolders(List.of(folder.resolve("plans")), FiguresText.ENDING),
                 receiving(),
                 bundles(),
                 new Background(Runnable::run, Runnable::run),
@@ -161,8 +162,8 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
     }
 
     /** Bundles lie beside the ledger. */
-    public BundleFolders bundles() {
-        return new BundleFolders(List.of(folder));
+    public FilesInFolders bundles() {
+        return new FilesInFolders(List.of(folder), "." + BundleFile.ENDING);
     }
 
     public Ledger ledger() {

@@ -6,7 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.tenthwise.app.drafting.FiguresFolders;
+import org.tenthwise.app.device.FilesInFolders;
 import org.tenthwise.app.session.FiguresReport;
 import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.DocumentFields;
@@ -20,7 +20,7 @@ import org.tenthwise.model.words.Words;
 public final class FiguresChoiceViewModel {
 
     private final CurrentRun run;
-    private final FiguresFolders folders;
+    private final FilesInFolders folders;
     private final Words words;
     private final Navigator navigator;
     private final Clock clock;
@@ -30,7 +30,7 @@ public final class FiguresChoiceViewModel {
     private final FormViewModel form;
 
     public FiguresChoiceViewModel(
-            CurrentRun run, FiguresFolders folders, Words words, Navigator navigator, Clock clock) {
+            CurrentRun run, FilesInFolders folders, Words words, Navigator navigator, Clock clock) {
         this.run = run;
         this.folders = folders;
         this.words = words;

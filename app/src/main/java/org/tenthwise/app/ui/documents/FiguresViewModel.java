@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import org.tenthwise.app.drafting.FiguresFolders;
+import org.tenthwise.app.drafting.FiguresText;
 import org.tenthwise.app.session.FiguresReport;
 import org.tenthwise.app.session.Foreseen;
 import org.tenthwise.app.session.RunSession;
@@ -86,7 +86,7 @@ public final class FiguresViewModel {
     private Seen look() {
         State state = session.state();
         FiguresFile.Reading read = FiguresFile.read(
-                FiguresFolders.text(file),
+                FiguresText.of(file),
                 state.sheet().plan(),
                 Optional.of(state.sheet().run().begun().serial()));
         String name = file.getFileName().toString();

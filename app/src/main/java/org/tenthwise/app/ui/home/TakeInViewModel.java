@@ -3,7 +3,7 @@ package org.tenthwise.app.ui.home;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.tenthwise.app.receiving.BundleFolders;
+import org.tenthwise.app.device.FilesInFolders;
 import org.tenthwise.app.receiving.Receiving;
 import org.tenthwise.app.receiving.Receiving.Delivery;
 import org.tenthwise.app.session.Runs;
@@ -26,7 +26,7 @@ public final class TakeInViewModel {
     private static final int MOST = 60;
 
     private final Receiving receiving;
-    private final BundleFolders folders;
+    private final FilesInFolders folders;
     private final Runs shop;
     private final LedgerTasks tasks;
     private final Words words;
@@ -39,7 +39,7 @@ public final class TakeInViewModel {
 
     public TakeInViewModel(
             Receiving receiving,
-            BundleFolders folders,
+            FilesInFolders folders,
             Runs shop,
             LedgerTasks tasks,
             Words words,

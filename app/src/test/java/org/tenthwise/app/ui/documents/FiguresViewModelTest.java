@@ -14,7 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.ProvenElsewhere;
-import org.tenthwise.app.drafting.FiguresFolders;
+import org.tenthwise.app.device.FilesInFolders;
+import org.tenthwise.app.drafting.FiguresText;
 import org.tenthwise.app.session.FiguresReport;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.Watch;
@@ -156,7 +157,7 @@ class FiguresViewModelTest {
     private FiguresChoiceViewModel choice() {
         FiguresChoiceViewModel choice = new FiguresChoiceViewModel(
                 workshop.inHand(session),
-                new FiguresFolders(List.of(folder)),
+                new FilesInFolders(List.of(folder), FiguresText.ENDING),
                 workshop.words,
                 workshop,
                 Workshop.CLOCK);

@@ -11,13 +11,14 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.bundle.BundleFile;
 import org.tenthwise.app.bundle.Making;
 import org.tenthwise.app.bundle.Scope;
 import org.tenthwise.app.bundle.StationBundles;
+import org.tenthwise.app.device.FilesInFolders;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.export.JsonRecord;
 import org.tenthwise.app.key.KeyFile;
-import org.tenthwise.app.receiving.BundleFolders;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.store.StationElsewhere;
 import org.tenthwise.app.ui.Workshop;
@@ -61,7 +62,7 @@ class TakeInViewModelTest {
     private void anew() {
         model = new TakeInViewModel(
                 workshop.receiving(),
-                new BundleFolders(List.of(folder)),
+                new FilesInFolders(List.of(folder), "." + BundleFile.ENDING),
                 workshop.shop,
                 new LedgerTasks(new Background(Runnable::run, Runnable::run), Words.ENGLISH, workshop),
                 Words.ENGLISH,

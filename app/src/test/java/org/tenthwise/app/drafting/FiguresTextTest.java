@@ -6,12 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.model.words.Refused;
 
-class FiguresFoldersTest {
+class FiguresTextTest {
 
     @TempDir
     private Path folder;
@@ -23,20 +22,8 @@ class FiguresFoldersTest {
     }
 
     @Test
-    void everyCsvOfTheFoldersIsOfferedFolderByFolder() throws IOException {
-        Path late = file("a/CM-2.csv", "");
-        Path early = file("a/CM-1.CSV", "");
-        Path other = file("b/CM-0.csv", "");
-        file("a/plan.toml", "");
-        assertEquals(
-                List.of(early, late, other),
-                new FiguresFolders(List.of(folder.resolve("a"), folder.resolve("not there"), folder.resolve("b")))
-                        .files());
-    }
-
-    @Test
     void theTextIsAsItStandsThere() throws IOException {
-        assertEquals("balloon,value\n7,0.01\n", FiguresFolders.text(file("t.csv", "balloon,value\n7,0.01\n")));
+        assertEquals("balloon,value\n7,0.01\n", FiguresText.of(file("t.csv", "balloon,value\n7,0.01\n")));
     }
 
     @Test
@@ -49,8 +36,6 @@ class FiguresFoldersTest {
     }
 
     private static String why(Path file) {
-        return assertThrows(Refused.class, () -> FiguresFolders.text(file))
-                .why()
-                .key();
+        return assertThrows(Refused.class, () -> FiguresText.of(file)).why().key();
     }
 }

@@ -1,4 +1,4 @@
-package org.tenthwise.app.receiving;
+package org.tenthwise.app.device;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -8,34 +8,35 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
-import org.tenthwise.app.bundle.BundleFile;
 
 /**
- * Where bundles of other stations lie.
+ * Files of one kind, where others leave them to be taken in.
  *
  * @param folders looked through in their order; one that is not there holds none
+ * @param ending of their names, with its point, in small letters; how capitals are written makes no difference
  */
-public record BundleFolders(List<Path> folders) {
+public record FilesInFolders(List<Path> folders, String ending) {
 
-    public BundleFolders {
+    public FilesInFolders {
         folders = List.copyOf(folders);
     }
 
-    /** Every bundle in them by its name. */
+    /** Every file of the kind, folder by folder, by its name. */
     public List<Path> files() throws IOException {
         List<Path> found = new ArrayList<>();
         for (Path folder : folders) {
             if (Files.isDirectory(folder)) {
                 try (Stream<Path> all = Files.list(folder)) {
-                    all.filter(file -> file.getFileName()
-                                    .toString()
-                                    .toLowerCase(Locale.ROOT)
-                                    .endsWith("." + BundleFile.ENDING))
+                    all.filter(this::isOfTheKind)
                             .sorted(Comparator.comparing(Path::getFileName))
                             .forEach(found::add);
                 }
             }
         }
         return found;
+    }
+
+    private boolean isOfTheKind(Path file) {
+        return file.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(ending);
     }
 }
