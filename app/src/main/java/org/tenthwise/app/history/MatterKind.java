@@ -6,8 +6,12 @@ public enum MatterKind {
     NONCONFORMANCE,
     /** A characteristic is used though it is not as the drawing has it; it stays so. */
     CONCESSION,
-    /** A concession, or a repair, that held until something it rests on was changed. */
+    /** A concession that held until something it rests on was changed. */
     CONCESSION_LAPSED,
+    /** A characteristic was made fit for use by a repair, though not as the drawing has it; it stays so. */
+    REPAIR,
+    /** A repair that was approved for a finding that is not there any more, and is not measured again. */
+    REPAIR_LAPSED,
     /** Any other disposition that does not hold any more. */
     DISPOSITION_LAPSED,
     /** A run is open, or was closed with something not found out. */

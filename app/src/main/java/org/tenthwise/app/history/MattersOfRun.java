@@ -7,6 +7,7 @@ import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Disposing;
+import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
@@ -44,7 +45,10 @@ final class MattersOfRun {
 
     private Optional<Matter> of(Line line) {
         if (line.byConcession()) {
-            return Optional.of(signed(MatterKind.CONCESSION, line, lastOf(line)));
+            return Optional.of(
+                    line.finding().verdict().passed()
+                            ? signed(MatterKind.REPAIR, line, lastRepairOf(line))
+                            : signed(MatterKind.CONCESSION, line, lastOf(line)));
         }
         if (line.isOfDrawing() && sheet.isOut(line) && !hasDocument(line)) {
             return Optional.of(signed(MatterKind.NONCONFORMANCE, line, lastOf(line)));
@@ -64,15 +68,23 @@ final class MattersOfRun {
         return line.lapsed()
                 .filter(any -> line.open())
                 .map(lapsed -> signed(
-                        lapsed.disposed().disposition().departsFromTheDrawing()
-                                ? MatterKind.CONCESSION_LAPSED
-                                : MatterKind.DISPOSITION_LAPSED,
+                        switch (lapsed.disposed().disposition()) {
+                            case USE_AS_IS -> MatterKind.CONCESSION_LAPSED;
+                            case REPAIR -> MatterKind.REPAIR_LAPSED;
+                            default -> MatterKind.DISPOSITION_LAPSED;
+                        },
                         line,
                         Optional.of(lapsed)));
     }
 
     private static Optional<Disposing> lastOf(Line line) {
         return line.dispositions().stream().reduce((before, after) -> after);
+    }
+
+    private static Optional<Disposing> lastRepairOf(Line line) {
+        return line.dispositions().stream()
+                .filter(any -> any.disposed().disposition() == Disposition.REPAIR)
+                .reduce((before, after) -> after);
     }
 
     /** Whether somebody said yes or no to the run as it stands. */

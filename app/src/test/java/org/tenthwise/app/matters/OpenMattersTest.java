@@ -10,6 +10,8 @@ import static org.tenthwise.app.history.MatterKind.DISPOSITION_LAPSED;
 import static org.tenthwise.app.history.MatterKind.DOCUMENT_TO_COME;
 import static org.tenthwise.app.history.MatterKind.GAUGE_IN_DOUBT;
 import static org.tenthwise.app.history.MatterKind.NONCONFORMANCE;
+import static org.tenthwise.app.history.MatterKind.REPAIR;
+import static org.tenthwise.app.history.MatterKind.REPAIR_LAPSED;
 import static org.tenthwise.app.history.MatterKind.RUN_NOT_COMPLETE;
 import static org.tenthwise.app.history.MatterKind.SIGNATURE_MISSING;
 
@@ -155,6 +157,28 @@ class OpenMattersTest {
         assertEquals(List.of(CONCESSION_LAPSED, RUN_NOT_COMPLETE), open());
         session.answer(Answer.YES);
         assertEquals(List.of(RUN_NOT_COMPLETE), open());
+    }
+
+    @Test
+    void aRepairIsCalledOneWithItsDocumentAlsoAfterItConformsAndAConcessionBehindItIsOne() throws Exception {
+        RunSession session = begun(PLAN, "1");
+        session.answer(Answer.NO);
+        dispose(session, Disposition.REPAIR, "A-7");
+        strike(session);
+        assertEquals(List.of(REPAIR_LAPSED, RUN_NOT_COMPLETE), open());
+        session.answer(Answer.YES);
+        assertEquals(List.of(REPAIR, RUN_NOT_COMPLETE), open());
+        assertEquals(
+                "A-7",
+                new OpenMatters(ledger)
+                        .all(Optional.empty(), Optional.empty())
+                        .get(0)
+                        .matter()
+                        .number());
+        strike(session);
+        session.answer(Answer.NO);
+        dispose(session, Disposition.USE_AS_IS, "C-12");
+        assertEquals(List.of(CONCESSION, RUN_NOT_COMPLETE), open());
     }
 
     @Test
