@@ -30,6 +30,8 @@ public final class StepFigures {
     private static final String LESS_THAN = "<";
 
     private final Limits limits;
+    /** Where a verdict changes. */
+    private final List<Length> edges;
     /** Zero for none. */
     private final Length guardBand;
 
@@ -40,8 +42,10 @@ public final class StepFigures {
     /** Whether the size judged is the mean of the readings. */
     private final boolean mean;
 
-    private StepFigures(Limits limits, Length guardBand, int places, int placesJudged, boolean mean) {
+    private StepFigures(
+            Limits limits, List<Length> edges, Length guardBand, int places, int placesJudged, boolean mean) {
         this.limits = limits;
+        this.edges = edges;
         this.guardBand = guardBand;
         this.places = places;
         this.placesJudged = placesJudged;
@@ -51,11 +55,11 @@ public final class StepFigures {
     /** @throws IllegalArgumentException if the step measures nothing */
     public static StepFigures of(Finding finding) {
         Limits limits = limits(finding.step());
-        int read = finding.measured().stream()
-                .mapToInt(measured -> Decimals.among(measured.reading().typed(), limits.unit()))
-                .max()
-                .orElse(0);
-        return of(finding.step(), Math.max(limits.places(), read), Decimals.of(finding, limits));
+        return of(
+                finding.step(),
+                finding.allowed(),
+                Math.max(limits.places(), Decimals.read(finding.measured(), limits.unit())),
+                Decimals.of(finding, limits));
     }
 
     /**
@@ -64,17 +68,31 @@ public final class StepFigures {
      * @throws IllegalArgumentException if the step measures nothing
      */
     public static StepFigures of(Step step, int placesJudged) {
-        return of(step, Math.max(limits(step).places(), placesJudged), placesJudged);
+        return of(step, Optional.empty(), Math.max(limits(step).places(), placesJudged), placesJudged);
     }
 
-    private static StepFigures of(Step step, int places, int placesJudged) {
+    /** @param allowed how far the size may go with its bonus; absent where the limits alone say so */
+    private static StepFigures of(Step step, Optional<Length> allowed, int places, int placesJudged) {
         Limits limits = limits(step);
-        return step.check()
+        Length guardBand = step.check()
                 .asDimension()
-                .map(size -> new StepFigures(
-                        limits, size.guardBand().length(), places, placesJudged, size.combine() == Combine.MEAN))
-                .orElseGet(() -> new StepFigures(
-                        limits, Length.of(BigDecimal.ZERO, limits.unit()), places, placesJudged, false));
+                .map(size -> size.guardBand().length())
+                .orElseGet(() -> Length.of(BigDecimal.ZERO, limits.unit()));
+        boolean mean = step.check()
+                .asDimension()
+                .filter(size -> size.combine() == Combine.MEAN)
+                .isPresent();
+        return new StepFigures(limits, edges(limits, allowed, guardBand), guardBand, places, placesJudged, mean);
+    }
+
+    private static List<Length> edges(Limits limits, Optional<Length> allowed, Length guardBand) {
+        return Stream.concat(
+                        allowed.stream(),
+                        Stream.of(limits.lower(), limits.upper())
+                                .flatMap(Optional::stream)
+                                .map(Written::length)
+                                .flatMap(limit -> Stream.of(limit.minus(guardBand), limit, limit.plus(guardBand))))
+                .toList();
     }
 
     private static Limits limits(Step step) {
@@ -88,7 +106,7 @@ public final class StepFigures {
     }
 
     private StepFigures known(int known) {
-        return new StepFigures(limits, guardBand, known, known, mean);
+        return new StepFigures(limits, edges, guardBand, known, known, mean);
     }
 
     public Unit unit() {
@@ -137,12 +155,12 @@ public final class StepFigures {
             int inFull = Math.max(0, size.in(Unit.DEGREE).scale());
             return Figures.withUnit(Figures.plain(size, Unit.DEGREE, Math.min(inFull, FINEST)), Unit.DEGREE);
         }
-        return Figures.beside(edges(), size, unit(), places);
+        return Figures.beside(edges, size, unit(), places);
     }
 
     /** The size judged: the same, and a mean with the places it has behind its readings. */
     public String judged(Length size) {
-        return Figures.beside(edges(), size, unit(), mean ? placesOfAMean(size, placesJudged) : placesJudged);
+        return Figures.beside(edges, size, unit(), mean ? placesOfAMean(size, placesJudged) : placesJudged);
     }
 
     /**
@@ -159,15 +177,6 @@ public final class StepFigures {
             return LESS_THAN + Figures.number(next.in(unit()), unit());
         }
         return Figures.beside(edges, distance, unit(), mean ? placesOfAMean(distance, known) : known);
-    }
-
-    /** Where a verdict changes. */
-    private List<Length> edges() {
-        return Stream.of(limits.lower(), limits.upper())
-                .flatMap(Optional::stream)
-                .map(Written::length)
-                .flatMap(limit -> Stream.of(limit.minus(guardBand), limit, limit.plus(guardBand)))
-                .toList();
     }
 
     /**
@@ -217,7 +226,7 @@ public final class StepFigures {
 
     /** A size as it is written. */
     private BigDecimal shown(Measured measured) {
-        int shown = Figures.places(edges(), measured.value(), unit(), Decimals.of(measured, limits));
+        int shown = Figures.places(edges, measured.value(), unit(), Decimals.of(measured, limits));
         return measured.value().in(unit()).setScale(shown, RoundingMode.HALF_UP);
     }
 

@@ -1,5 +1,6 @@
 package org.tenthwise.model.record;
 
+import java.util.List;
 import java.util.stream.Stream;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.quantity.Unit;
@@ -50,7 +51,16 @@ public final class Decimals {
                 .orElseGet(() -> finding.decidingFigure()
                         .map(figure -> beside(limits, Stream.of(figure)))
                         .orElseGet(() -> Math.max(limits.places(), finding.places()))));
-        return read + finding.placesMore();
+        int more = finding.placesMore();
+        return more == 0 ? read : Math.max(read, read(finding.measured(), limits.unit()) + more);
+    }
+
+    /** Of the finest of several readings. */
+    public static int read(List<Measured> measured, Unit unit) {
+        return measured.stream()
+                .mapToInt(one -> among(one.reading().typed(), unit))
+                .max()
+                .orElse(0);
     }
 
     /**

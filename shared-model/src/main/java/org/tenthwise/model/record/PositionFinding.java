@@ -6,6 +6,7 @@ import org.tenthwise.model.compute.position.PolarPlace;
 import org.tenthwise.model.plan.PositionCheck;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.verdict.Verdict;
 import org.tenthwise.model.verdict.VerdictKind;
 
@@ -63,10 +64,15 @@ public record PositionFinding(
                         .across(sure.expanded().length())));
     }
 
-    /** A root has no end. */
+    /** A root has no end in the places of the readings, but for the few that have one. */
     @Override
     public int placesMore() {
-        return 1;
+        Unit unit = check.zone().unit();
+        int read = Decimals.read(measured, unit);
+        return value().filter(size -> size.in(unit).stripTrailingZeros().scale() > read)
+                        .isPresent()
+                ? 1
+                : 0;
     }
 
     @Override

@@ -77,6 +77,16 @@ class PositionFindingTest {
         assertEquals(Optional.empty(), alone(x, y).allowed());
     }
 
+    /**
+     * By hand: 2 × 0.0145 is 0.029 to the last of the four places read; twice the root of 0.014² + 0.003² has no end.
+     */
+    @ParameterizedTest
+    @CsvSource({"20.0145, 15.0000, 4", "20.03, 15.04, 2", "20.014, 15.000, 3", "20.014, 15.003, 4"})
+    void onlyARootWithoutAnEndHasAPlaceMoreThanTheReadings(String x, String y, int places) {
+        PositionFinding found = alone(x, y);
+        assertEquals(places, Decimals.of(found, found.step().limits().orElseThrow()));
+    }
+
     @Test
     void halfReadItIsOpen() {
         PositionFinding found = alone("20.03");
