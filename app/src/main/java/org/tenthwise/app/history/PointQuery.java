@@ -88,6 +88,24 @@ public record PointQuery(
                 designator);
     }
 
+    /** The same, of one step of the plan, unless a characteristic is looked for already. */
+    public PointQuery atStep(int step) {
+        return new PointQuery(
+                part,
+                serial,
+                lot,
+                machine,
+                person,
+                gauge,
+                from,
+                to,
+                verdict,
+                kind,
+                characteristic.or(() -> Optional.of(String.valueOf(step))),
+                balloon,
+                designator);
+    }
+
     /** Whether parts are picked by what they came to: those show nothing of the others. */
     public boolean picksByResult() {
         return verdict.isPresent();

@@ -1,7 +1,9 @@
 package org.tenthwise.app.series;
 
+import java.nio.charset.StandardCharsets;
 import java.util.Comparator;
 import java.util.Optional;
+import org.tenthwise.app.history.PointQuery;
 import org.tenthwise.model.plan.BalloonNumber;
 
 /**
@@ -22,6 +24,17 @@ public record Characteristic(
                     (Characteristic one) -> one.balloon().isEmpty())
             .thenComparing(one -> one.balloon().map(BalloonNumber::new), Comparator.comparing(one -> one.orElse(NONE)))
             .thenComparing(Characteristic::step);
+
+    /** What is looked for, no wider than where this one stands: at its balloon, or at its step. */
+    public PointQuery in(PointQuery query) {
+        return balloon.map(number -> hasPlainLetters(number) ? query.at(number) : query)
+                .orElseGet(() -> query.atStep(step));
+    }
+
+    /** A store takes capitals and small letters beyond these for different ones. */
+    private static boolean hasPlainLetters(String number) {
+        return StandardCharsets.US_ASCII.newEncoder().canEncode(number);
+    }
 
     /** Its number: that of the balloon, or of the step. */
     public String number() {

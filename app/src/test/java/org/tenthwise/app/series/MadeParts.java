@@ -191,7 +191,19 @@ public final class MadeParts implements AutoCloseable {
         if (!drawn.equals(told)) {
             throw new AssertionError(told + "\nbut was\n" + drawn);
         }
+        drawn.forEach(this::readByItself);
         return new ArrayList<>(drawn);
+    }
+
+    /** Looked for alone, a characteristic is what it is among all. */
+    private void readByItself(Series series) {
+        List<Series> alone = new Followed(ledger.history())
+                .of(series.characteristic().in(PointQuery.ALL)).stream()
+                        .filter(some -> some.characteristic().equals(series.characteristic()))
+                        .toList();
+        if (!alone.equals(List.of(series))) {
+            throw new AssertionError(series + "\nbut by itself\n" + alone);
+        }
     }
 
     @Override

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.app.InventedPlans;
+import org.tenthwise.app.history.PointQuery;
 import org.tenthwise.app.series.Break.Reason;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.quantity.Unit;
@@ -74,6 +75,19 @@ class SeriesTest {
         assertEquals(List.of(), journal.breaks());
         assertEquals(Optional.of("7"), journal.characteristic().balloon());
         assertEquals(1, journal.segments().size());
+    }
+
+    /** So that a screen of one does not read all there is. */
+    @Test
+    void aCharacteristicIsLookedForNoWiderThanItStands() {
+        PointQuery all = PointQuery.ofPart("T-1");
+        Characteristic seven = new Characteristic("T-1", Optional.of("7"), 1, "Journal", Optional.empty());
+        assertEquals(all.at("7"), seven.in(all));
+        Characteristic first = new Characteristic("T-1", Optional.empty(), 1, "Journal", Optional.empty());
+        assertEquals(all.atStep(1), first.in(all));
+        assertEquals(Optional.of("1"), first.in(all).characteristic());
+        Characteristic umlaut = new Characteristic("T-1", Optional.of("\u00c47"), 1, "Journal", Optional.empty());
+        assertEquals(all, umlaut.in(all));
     }
 
     /** Two runs can be open at once: the place of a part is where this characteristic was measured. */

@@ -60,18 +60,20 @@ public final class SeriesViewPdf implements SeriesViewFormat {
             case COURSE -> {
                 Characteristic one = view.one().orElseThrow();
                 CourseSheets sheets = new CourseSheets(sums, words);
+                Series series = CourseSheets.series(history, view.sought(), one);
                 course(
                         words.say("history.course.title", one.number(), one.name()),
                         view,
-                        at -> sheets.of(history, view.sought(), one, view.of(), view.across(), at),
+                        at -> sheets.of(history, view.sought(), series, view.of(), view.across(), at),
                         out);
             }
             case DEVIATIONS -> {
                 DeviationSheets sheets = new DeviationSheets(sums, words);
+                List<Series> found = new Followed(history).of(view.sought().query());
                 course(
                         words.say("history.deviations"),
                         view,
-                        at -> sheets.of(history, view.sought(), view.of(), view.across(), at),
+                        at -> sheets.of(found, view.sought(), view.of(), view.across(), at),
                         out);
             }
         }

@@ -36,19 +36,24 @@ public final class CourseSheets {
         this.sentences = new SeriesSentences(words);
     }
 
-    /**
-     * @param over whether the sums run up to other limits, not only up to the last break
-     * @param at place of the part that is looked at; the last one where absent
-     */
-    public CourseSheet of(
-            History history, Sought sought, Characteristic characteristic, SizeOf which, boolean over, OptionalInt at) {
-        Series series = new Followed(history)
-                .of(sought.query()).stream()
+    /** What is found of it now; without a part where there is none. */
+    public static Series series(History history, Sought sought, Characteristic characteristic) {
+        return new Followed(history)
+                .of(characteristic.in(sought.query())).stream()
                         .filter(some -> some.characteristic().part().equals(characteristic.part())
                                 && some.characteristic().number().equals(characteristic.number())
                                 && some.characteristic().name().equals(characteristic.name()))
                         .findFirst()
                         .orElseGet(() -> new Series(characteristic, List.of(), List.of(), List.of()));
+    }
+
+    /**
+     * @param history for the plans of the runs
+     * @param series what was found of one characteristic
+     * @param over whether the sums run up to other limits, not only up to the last break
+     * @param at place of the part that is looked at; the last one where absent
+     */
+    public CourseSheet of(History history, Sought sought, Series series, SizeOf which, boolean over, OptionalInt at) {
         int count = series.points().size();
         OptionalInt place =
                 count == 0 ? OptionalInt.empty() : OptionalInt.of(Math.min(at.orElse(count - 1), count - 1));

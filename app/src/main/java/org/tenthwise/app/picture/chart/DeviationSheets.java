@@ -8,13 +8,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import org.tenthwise.app.history.History;
 import org.tenthwise.app.series.Break;
 import org.tenthwise.app.series.Characteristic;
 import org.tenthwise.app.series.ControlLimits;
 import org.tenthwise.app.series.DeviationChart;
 import org.tenthwise.app.series.DeviationChart.OffTarget;
-import org.tenthwise.app.series.Followed;
 import org.tenthwise.app.series.Series;
 import org.tenthwise.app.series.SeriesSums;
 import org.tenthwise.app.series.SizeOf;
@@ -46,9 +44,12 @@ public final class DeviationSheets {
         this.sentences = new SeriesSentences(words);
     }
 
-    /** @param at place of the entry that is looked at; the last one where absent */
-    public CourseSheet of(History history, Sought sought, SizeOf which, boolean over, OptionalInt at) {
-        DeviationChart chart = DeviationChart.of(new Followed(history).of(sought.query()), which);
+    /**
+     * @param found the characteristics that are looked for
+     * @param at place of the entry that is looked at; the last one where absent
+     */
+    public CourseSheet of(List<Series> found, Sought sought, SizeOf which, boolean over, OptionalInt at) {
+        DeviationChart chart = DeviationChart.of(found, which);
         List<OffTarget> all = chart.entries();
         Series shown = new Series(
                 new Characteristic("", Optional.empty(), 0, words.say("history.deviations"), Optional.empty()),

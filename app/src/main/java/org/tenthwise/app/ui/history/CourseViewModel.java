@@ -17,6 +17,7 @@ import org.tenthwise.app.picture.chart.CourseSheet;
 import org.tenthwise.app.picture.chart.CourseSheets;
 import org.tenthwise.app.picture.chart.DeviationSheets;
 import org.tenthwise.app.series.Characteristic;
+import org.tenthwise.app.series.Followed;
 import org.tenthwise.app.series.PartPoint;
 import org.tenthwise.app.series.SeriesSums;
 import org.tenthwise.app.series.SizeOf;
@@ -94,8 +95,10 @@ public final class CourseViewModel {
 
     private CourseSheet look(SizeOf which, boolean over, OptionalInt at) {
         return characteristic
-                .map(one -> sheets.of(shop.history(), sought, one, which, over, at))
-                .orElseGet(() -> deviations.of(shop.history(), sought, which, over, at));
+                .map(one -> sheets.of(
+                        shop.history(), sought, CourseSheets.series(shop.history(), sought, one), which, over, at))
+                .orElseGet(
+                        () -> deviations.of(new Followed(shop.history()).of(sought.query()), sought, which, over, at));
     }
 
     ReadOnlyObjectProperty<Optional<CourseSheet>> stateProperty() {

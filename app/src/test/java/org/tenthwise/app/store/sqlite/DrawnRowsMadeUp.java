@@ -13,6 +13,9 @@ final class DrawnRowsMadeUp {
 
     private DrawnRowsMadeUp() {}
 
+    /** Hash of a plan that is kept nowhere. */
+    static final String PLAN = "ab".repeat(32);
+
     /** One closed run, with a note of a new tool every forty parts. */
     static void part(Statements statements, String number, int part, IntStream characteristics) throws SQLException {
         long begun = (long) part * ENTRIES_A_PART;
@@ -31,7 +34,7 @@ final class DrawnRowsMadeUp {
                 serial,
                 "L-1",
                 "Lathe 4",
-                "ab".repeat(32),
+                PLAN,
                 at,
                 "Setter 1",
                 "Setter 1\nInspector 1",

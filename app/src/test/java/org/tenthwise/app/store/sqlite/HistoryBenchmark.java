@@ -10,11 +10,16 @@ import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.tenthwise.app.history.History;
 import org.tenthwise.app.history.Plans;
 import org.tenthwise.app.history.PointQuery;
+import org.tenthwise.app.picture.chart.CourseSheets;
+import org.tenthwise.app.series.Characteristic;
 import org.tenthwise.app.series.ControlLimits;
 import org.tenthwise.app.series.DeviationChart;
 import org.tenthwise.app.series.Followed;
@@ -22,7 +27,10 @@ import org.tenthwise.app.series.Segment;
 import org.tenthwise.app.series.Series;
 import org.tenthwise.app.series.SeriesSums;
 import org.tenthwise.app.series.SizeOf;
+import org.tenthwise.app.series.Sought;
+import org.tenthwise.app.series.SoughtBy;
 import org.tenthwise.app.sums.handbook.Handbook;
+import org.tenthwise.model.words.Words;
 
 /**
  * What the views of a history cost beside the plain SQL that fetches their rows, every column read as text. Views and
@@ -39,6 +47,7 @@ final class HistoryBenchmark {
 
     private static final String PART = "HB-1";
     private static final String ONE = "77";
+    private static final Sought SOUGHT = Sought.ALL.with(SoughtBy.PART_NUMBER, PART);
     private static final int TIMES = 9;
 
     /** Something that takes time. */
@@ -54,7 +63,10 @@ final class HistoryBenchmark {
         int characteristics = Integer.parseInt(arguments[2]);
         try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + store)) {
             fill(connection, parts, characteristics);
-            Followed followed = new Followed(new SqliteHistory(on(connection), new Plans()));
+            Plans plans = new Plans();
+            plans.of(DrawnRowsMadeUp.PLAN, () -> "");
+            History sqlite = new SqliteHistory(on(connection), plans);
+            Followed followed = new Followed(sqlite);
             SeriesSums sums = new SeriesSums(Handbook.sums());
             PointQuery all = PointQuery.ofPart(PART);
             System.out.printf("%d parts, %d characteristics, %d MB%n", parts, characteristics, Files.size(store) >> 20);
@@ -62,6 +74,7 @@ final class HistoryBenchmark {
             String one = plain("AND c.balloon = '" + ONE + "' COLLATE NOCASE ");
             compare("series of one", () -> points(followed.of(all.at(ONE))), connection, one);
             compare("sums of one", () -> sums(followed.of(all.at(ONE)), sums), connection, one);
+            compare("screen of one", () -> screen(sqlite, sums), connection, one);
             compare("all in per cent of tolerance", () -> percents(followed.of(all)), connection, everything);
             compare("all by deviation from target", () -> deviations(followed.of(all), sums), connection, everything);
             compare("sums of all", () -> sums(followed.of(all), sums), connection, everything);
@@ -92,6 +105,18 @@ final class HistoryBenchmark {
         return all.stream()
                 .mapToLong(series -> series.points().size() + series.segments().size())
                 .sum();
+    }
+
+    /** As it is laid out of everything that is looked for, with its picture and sentences. */
+    private static long screen(History history, SeriesSums sums) {
+        Characteristic one =
+                new Characteristic(PART, Optional.of(ONE), Integer.parseInt(ONE), "Diameter " + ONE, Optional.empty());
+        Series series = CourseSheets.series(history, SOUGHT, one);
+        return new CourseSheets(sums, Words.of(Locale.ENGLISH))
+                .of(history, SOUGHT, series, SizeOf.AS_CUT, false, OptionalInt.empty())
+                .series()
+                .points()
+                .size();
     }
 
     private static long percents(List<Series> all) {
