@@ -2,10 +2,11 @@ package org.tenthwise.app.command;
 
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
-import org.tenthwise.app.history.History;
-import org.tenthwise.app.history.PointQuery;
-import org.tenthwise.app.history.ReadingQuery;
+import org.tenthwise.app.history.Sought;
+import org.tenthwise.app.history.SoughtBy;
 import org.tenthwise.model.run.Purpose;
 import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Message;
@@ -54,53 +55,27 @@ final class HistoryFilters {
     @Option(names = "--designator", paramLabel = "D")
     private Optional<String> designator = Optional.empty();
 
-    /** Of single readings; what it does not narrow, {@link #alsoNarrowed} does. */
-    ReadingQuery readings() {
-        return new ReadingQuery(part, serial, gauge, person, from, to, characteristic, balloon, designator);
-    }
-
-    History.HistoryRow alsoNarrowed(History.HistoryRow rows) throws CouldNotRun {
-        Optional<VerdictKind> wanted = verdict();
-        Optional<Purpose> begunFor = kind();
-        return (run, step, reading) -> {
-            if (begunFor.map(purpose -> purpose == run.kind().purpose()).orElse(true)
-                    && lot.map(run.lot()::equalsIgnoreCase).orElse(true)
-                    && machine.map(run.machine()::equalsIgnoreCase).orElse(true)
-                    && wanted.map(kind -> kind == step.verdict().standing()).orElse(true)) {
-                rows.take(run, step, reading);
-            }
-        };
-    }
-
-    PointQuery points() throws CouldNotRun {
-        return new PointQuery(
-                part,
-                serial,
-                lot,
-                machine,
-                person,
-                gauge,
-                from,
-                to,
-                verdict(),
-                kind(),
-                characteristic,
-                balloon,
-                designator);
-    }
-
-    private Optional<VerdictKind> verdict() throws CouldNotRun {
-        if (verdict.isEmpty()) {
-            return Optional.empty();
+    /** @throws CouldNotRun where there is no such verdict or kind of run */
+    Sought sought() throws CouldNotRun {
+        Map<SoughtBy, String> by = new EnumMap<>(SoughtBy.class);
+        part.ifPresent(text -> by.put(SoughtBy.PART_NUMBER, text));
+        serial.ifPresent(text -> by.put(SoughtBy.SERIAL, text));
+        lot.ifPresent(text -> by.put(SoughtBy.LOT, text));
+        machine.ifPresent(text -> by.put(SoughtBy.MACHINE, text));
+        gauge.ifPresent(text -> by.put(SoughtBy.GAUGE, text));
+        person.ifPresent(text -> by.put(SoughtBy.PERSON, text));
+        from.ifPresent(day -> by.put(SoughtBy.FROM, day.toString()));
+        to.ifPresent(day -> by.put(SoughtBy.TO, day.toString()));
+        characteristic.ifPresent(text -> by.put(SoughtBy.CHARACTERISTIC, text));
+        balloon.ifPresent(text -> by.put(SoughtBy.BALLOON, text));
+        designator.ifPresent(text -> by.put(SoughtBy.DESIGNATOR, text));
+        if (verdict.isPresent()) {
+            by.put(SoughtBy.VERDICT, Word.of(Choices.of(VerdictKind.class, verdict.get(), "--verdict")));
         }
-        return Optional.of(Choices.of(VerdictKind.class, verdict.get(), "--verdict"));
-    }
-
-    private Optional<Purpose> kind() throws CouldNotRun {
-        if (kind.isEmpty()) {
-            return Optional.empty();
+        if (kind.isPresent()) {
+            by.put(SoughtBy.KIND, Word.of(Choices.of(Purpose.class, kind.get(), "--kind")));
         }
-        return Optional.of(Choices.of(Purpose.class, kind.get(), "--kind"));
+        return new Sought(by);
     }
 
     /** @throws CouldNotRun where nothing can lie between the days */

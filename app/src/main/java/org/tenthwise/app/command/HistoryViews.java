@@ -24,7 +24,7 @@ import org.tenthwise.app.export.SeriesViewFormat;
 import org.tenthwise.app.export.SumsTable;
 import org.tenthwise.app.export.ToleranceTable;
 import org.tenthwise.app.history.History;
-import org.tenthwise.app.history.PointQuery;
+import org.tenthwise.app.history.Sought;
 import org.tenthwise.app.series.Break;
 import org.tenthwise.app.series.DeviationChart;
 import org.tenthwise.app.series.Followed;
@@ -32,7 +32,6 @@ import org.tenthwise.app.series.Segment;
 import org.tenthwise.app.series.Series;
 import org.tenthwise.app.series.SeriesSums;
 import org.tenthwise.app.series.SizeOf;
-import org.tenthwise.app.series.Sought;
 import org.tenthwise.app.sums.Sums;
 import org.tenthwise.model.words.Message;
 import org.tenthwise.model.words.Word;
@@ -81,21 +80,20 @@ final class HistoryViews {
         if (required.signum() <= 0) {
             throw new CouldNotRun(Message.of("command.history.no-index", required.toPlainString()));
         }
-        PointQuery query = filters.points();
-        if (query.picksByResult() && (wanted == HistoryView.SUMS || wanted == HistoryView.DEVIATION)) {
+        Sought sought = filters.sought();
+        if (sought.picksByResult() && (wanted == HistoryView.SUMS || wanted == HistoryView.DEVIATION)) {
             throw new CouldNotRun(Message.of("command.history.picked", Word.of(wanted)));
         }
         Followed followed = new Followed(history);
         switch (wanted) {
-            case READINGS ->
-                history.readings(filters.readings(), filters.alsoNarrowed(new HistoryTable(out, history::plan)));
-            case RUNS -> new RunsTable(out).write(history.runs(query));
-            case SERIES -> new SeriesTable(out).write(followed.of(query));
-            case TOLERANCE -> new ToleranceTable(out, which).write(followed.of(query));
+            case READINGS -> history.readings(sought, new HistoryTable(out, history::plan));
+            case RUNS -> new RunsTable(out).write(history.runs(sought));
+            case SERIES -> new SeriesTable(out).write(followed.of(sought));
+            case TOLERANCE -> new ToleranceTable(out, which).write(followed.of(sought));
             case DEVIATION ->
                 new DeviationTable(out, new SeriesSums(sums), lookedAcross)
-                        .write(DeviationChart.of(followed.of(query), which));
-            case SUMS -> sums(new SumsTable(out), followed.of(query), new SeriesSums(sums), which, lookedAcross);
+                        .write(DeviationChart.of(followed.of(sought), which));
+            case SUMS -> sums(new SumsTable(out), followed.of(sought), new SeriesSums(sums), which, lookedAcross);
         }
     }
 
@@ -129,7 +127,7 @@ final class HistoryViews {
             throw new CouldNotRun(Message.of("command.history.file-index", SeriesSums.USUAL_INDEX.toPlainString()));
         }
         boolean over = isAcrossAll();
-        Sought sought = Sought.of(filters.points());
+        Sought sought = filters.sought();
         List<SeriesView> views =
                 switch (wanted) {
                     case TOLERANCE -> List.of(new SeriesView(Kind.SHARES, sought, Optional.empty(), which, over));
@@ -148,7 +146,7 @@ final class HistoryViews {
 
     private static List<SeriesView> courses(History history, Sought sought, SizeOf which, boolean over) {
         return new Followed(history)
-                .of(sought.query()).stream()
+                .of(sought).stream()
                         .map(series ->
                                 new SeriesView(Kind.COURSE, sought, Optional.of(series.characteristic()), which, over))
                         .toList();

@@ -1,11 +1,11 @@
 package org.tenthwise.app.export;
 
 import java.util.Optional;
+import org.tenthwise.app.history.Sought;
+import org.tenthwise.app.history.SoughtBy;
 import org.tenthwise.app.series.Characteristic;
 import org.tenthwise.app.series.Series;
 import org.tenthwise.app.series.SizeOf;
-import org.tenthwise.app.series.Sought;
-import org.tenthwise.app.series.SoughtBy;
 import org.tenthwise.model.words.Word;
 
 /**

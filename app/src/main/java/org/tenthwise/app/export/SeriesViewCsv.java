@@ -32,7 +32,7 @@ public final class SeriesViewCsv implements SeriesViewFormat {
 
     @Override
     public void write(History history, SeriesView view, OutputStream out) throws IOException {
-        List<Series> all = new Followed(history).of(view.sought().query());
+        List<Series> all = new Followed(history).of(view.sought());
         Writer text = new OutputStreamWriter(out, StandardCharsets.UTF_8);
         switch (view.kind()) {
             case SHARES -> new ToleranceTable(text, view.of()).write(all);

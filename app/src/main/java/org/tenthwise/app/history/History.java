@@ -65,7 +65,7 @@ public interface History {
     record InRun(RunFacts run, Matter matter) {}
 
     /** Every reading, run by run and step by step, and every step that was only answered. */
-    void readings(ReadingQuery query, HistoryRow each);
+    void readings(Sought sought, HistoryRow each);
 
     /**
      * The runs that are in the store and whose readings are not among these: this release cannot tell what they came
@@ -74,7 +74,7 @@ public interface History {
     List<String> unjudged();
 
     /** The runs in which a characteristic that is looked for was found, in the order they were begun. */
-    List<RunFacts> runs(PointQuery query);
+    List<RunFacts> runs(Sought sought);
 
     /** Part numbers that were worked on, the one last worked on first. */
     List<String> parts();
@@ -83,7 +83,7 @@ public interface History {
      * Every characteristic that is looked for and judged by a size, in every run in which something was found of it:
      * run by run in the order they were begun, in the order of the plan.
      */
-    void points(PointQuery query, PointRow each);
+    void points(Sought sought, PointRow each);
 
     /** What was said of tools in the runs on a part number; of all where none is named. */
     Map<Long, List<ToolChange>> toolChanges(Optional<String> part);

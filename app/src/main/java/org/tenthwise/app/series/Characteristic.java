@@ -3,7 +3,8 @@ package org.tenthwise.app.series;
 import java.nio.charset.StandardCharsets;
 import java.util.Comparator;
 import java.util.Optional;
-import org.tenthwise.app.history.PointQuery;
+import org.tenthwise.app.history.Sought;
+import org.tenthwise.app.history.SoughtBy;
 import org.tenthwise.model.plan.BalloonNumber;
 
 /**
@@ -26,9 +27,13 @@ public record Characteristic(
             .thenComparing(Characteristic::step);
 
     /** What is looked for, no wider than where this one stands: at its balloon, or at its step. */
-    public PointQuery in(PointQuery query) {
-        return balloon.map(number -> hasPlainLetters(number) ? query.at(number) : query)
-                .orElseGet(() -> query.atStep(step));
+    public Sought in(Sought sought) {
+        if (balloon.isPresent()) {
+            return hasPlainLetters(balloon.get()) ? sought.with(SoughtBy.BALLOON, balloon.get()) : sought;
+        }
+        return sought.of(SoughtBy.CHARACTERISTIC).isPresent()
+                ? sought
+                : sought.with(SoughtBy.CHARACTERISTIC, String.valueOf(step));
     }
 
     /** A store takes capitals and small letters beyond these for different ones. */

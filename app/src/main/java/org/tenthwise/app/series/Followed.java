@@ -7,9 +7,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.tenthwise.app.history.History;
-import org.tenthwise.app.history.PointQuery;
 import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.history.SizeSummary;
+import org.tenthwise.app.history.Sought;
+import org.tenthwise.app.history.SoughtBy;
 import org.tenthwise.app.history.StepSummary;
 
 /**
@@ -32,17 +33,13 @@ public final class Followed {
         return history.parts();
     }
 
-    /** Every characteristic of a part number. */
-    public List<Series> of(String part) {
-        return of(PointQuery.ofPart(part));
-    }
-
     /** The characteristics that are looked for, part number by part number, each in the order of the drawing. */
-    public List<Series> of(PointQuery query) {
+    public List<Series> of(Sought sought) {
         Map<String, List<OfRun>> byKey = new LinkedHashMap<>();
-        history.points(query, (run, step, size) -> byKey.computeIfAbsent(key(run, step, size), key -> new ArrayList<>())
-                .add(new OfRun(run, step, size)));
-        ToolsOfParts tools = new ToolsOfParts(history.toolChanges(query.part()));
+        history.points(
+                sought, (run, step, size) -> byKey.computeIfAbsent(key(run, step, size), key -> new ArrayList<>())
+                        .add(new OfRun(run, step, size)));
+        ToolsOfParts tools = new ToolsOfParts(history.toolChanges(sought.of(SoughtBy.PART_NUMBER)));
         return byKey.values().stream()
                 .map(found -> SeriesOrder.series(found, tools))
                 .sorted(Comparator.comparing(

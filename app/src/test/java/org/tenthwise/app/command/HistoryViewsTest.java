@@ -6,13 +6,10 @@ import static org.tenthwise.app.series.MadeParts.JOURNAL;
 import static org.tenthwise.app.series.MadeParts.RELIEF;
 import static org.tenthwise.app.series.MadeParts.SEAT;
 
-import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -50,16 +47,7 @@ class HistoryViewsTest {
     }
 
     private List<CSVRecord> view(Object... more) throws Exception {
-        Typed typed = Typed.line(Stream.concat(Stream.of("history", "--store", store), Stream.of(more))
-                .toArray());
-        assertEquals(0, typed.exit(), () -> String.join("\n", typed.err()));
-        return CSVFormat.RFC4180
-                .builder()
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .get()
-                .parse(new StringReader(String.join("\r\n", typed.out())))
-                .getRecords();
+        return HistoryRows.of(store, more);
     }
 
     private static List<String> column(List<CSVRecord> rows, String name) {

@@ -3,7 +3,7 @@ package org.tenthwise.app.command;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.StringReader;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -21,7 +20,6 @@ import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.sqlite.Sample;
 import org.tenthwise.app.store.sqlite.SqliteStores;
-import org.tenthwise.checklists.catalogue.ExamplePart;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.quantity.Unit;
@@ -39,10 +37,7 @@ class ShowHistoryTest {
 
     @BeforeEach
     void walkTwoParts() {
-        store = folder.resolve("s.db");
-        for (String part : List.of("WB-118", "LG-2207")) {
-            Typed.line("walk", part, "--readings", part + "-pass", "--store", store, "--out", folder.resolve(part));
-        }
+        store = HistoryRows.walkTwoParts(folder);
     }
 
     /** An empty table would say that nothing was measured. */
@@ -53,25 +48,8 @@ class ShowHistoryTest {
         assertTrue(typed.err().get(0).contains("2026-02-01 is after 2026-01-31"), () -> String.join("\n", typed.err()));
     }
 
-    private List<CSVRecord> history(Object... narrowed) throws Exception {
-        Object[] line = new Object[narrowed.length + 3];
-        line[0] = "history";
-        line[1] = "--store";
-        line[2] = store;
-        System.arraycopy(narrowed, 0, line, 3, narrowed.length);
-        Typed typed = Typed.line(line);
-        assertEquals(0, typed.exit(), () -> String.join("\n", typed.err()));
-        return CSVFormat.RFC4180
-                .builder()
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .get()
-                .parse(new StringReader(String.join("\r\n", typed.out())))
-                .getRecords();
-    }
-
-    private static Set<String> column(List<CSVRecord> rows, String name) {
-        return rows.stream().map(row -> row.get(name)).collect(Collectors.toCollection(TreeSet::new));
+    private List<CSVRecord> history(Object... narrowed) throws IOException {
+        return HistoryRows.of(store, narrowed);
     }
 
     @Test
@@ -84,7 +62,7 @@ class ShowHistoryTest {
         }
         List<CSVRecord> readings =
                 history().stream().filter(row -> !row.get("entry").isEmpty()).toList();
-        assertEquals(taken, column(readings, "entry"));
+        assertEquals(taken, HistoryRows.column(readings, "entry"));
         assertEquals(taken.size(), readings.size());
     }
 
@@ -154,42 +132,19 @@ class ShowHistoryTest {
                                 .map(row::get)
                                 .collect(Collectors.joining("|")))
                         .toList());
-        assertEquals(Set.of("Ø15 +0.02/0"), column(history("--part", "SB-60", "--characteristic", "5"), "requirement"));
-        // a plan without balloons: the number of a characteristic is its balloon
-        assertEquals(Set.of("13"), column(history("--part", "LG-2207", "--characteristic", "13"), "balloon"));
-        assertEquals(Set.of(""), column(history("--part", "LG-2207", "--characteristic", "1"), "balloon"));
-    }
-
-    @Test
-    void aHistoryIsNarrowedByPartSerialGaugePersonDayAndCharacteristic() throws Exception {
-        assertEquals(Set.of("WB-118"), column(history("--part", "WB-118"), "part"));
-        CSVRecord any = history().stream()
-                .filter(row -> !row.get("gauge").isEmpty())
-                .findFirst()
-                .orElseThrow();
-        for (String name : List.of("serial", "gauge", "person")) {
-            assertEquals(Set.of(any.get(name)), column(history("--" + name, any.get(name)), name));
-        }
         assertEquals(
-                Set.of(any.get("number")),
-                column(history("--part", any.get("part"), "--characteristic", any.get("characteristic")), "number"));
-        String day = any.get("time").substring(0, 10);
-        assertEquals(history().size(), history("--from", day, "--to", day).size());
-        assertEquals(0, history("--to", "2025-12-31").size());
-        assertEquals(0, history("--from", "2027-01-01").size());
-    }
-
-    private void walkTheGateRollerPin() throws Exception {
-        Path plan = Files.writeString(folder.resolve("gr.toml"), ExamplePart.GATE_ROLLER_PIN.planText());
-        Path readings =
-                Files.writeString(folder.resolve("gr.readings.toml"), ExamplePart.GATE_ROLLER_PIN.passingReadings());
-        Typed.line("walk", plan, "--readings", readings, "--store", store, "--out", folder.resolve("gr"));
+                Set.of("Ø15 +0.02/0"),
+                HistoryRows.column(history("--part", "SB-60", "--characteristic", "5"), "requirement"));
+        // a plan without balloons: the number of a characteristic is its balloon
+        assertEquals(
+                Set.of("13"), HistoryRows.column(history("--part", "LG-2207", "--characteristic", "13"), "balloon"));
+        assertEquals(Set.of(""), HistoryRows.column(history("--part", "LG-2207", "--characteristic", "1"), "balloon"));
     }
 
     /** Nobody reads a size that is worked out: who found the last of what goes in stands for it, and no gauge. */
     @Test
     void whatIsWorkedOutOfOthersHasARowOnceAllOfThemAreFound() throws Exception {
-        walkTheGateRollerPin();
+        HistoryRows.walkTheGateRollerPin(folder);
         List<CSVRecord> web = history("--part", "GR-341", "--characteristic", "41");
         assertEquals(1, web.size());
         CSVRecord row = web.get(0);
@@ -209,34 +164,6 @@ class ShowHistoryTest {
                 0,
                 history("--part", "GR-341", "--characteristic", "41", "--gauge", "GP-0.25")
                         .size());
-    }
-
-    /** A drawing is asked by its own numbers, however they are written. */
-    @Test
-    void aHistoryIsAskedByBalloonAndByDesignator() throws Exception {
-        walkTheGateRollerPin();
-        List<CSVRecord> all = history("--part", "GR-341");
-        String balloon = all.stream()
-                .map(row -> row.get("balloon"))
-                .filter(text -> !text.isEmpty())
-                .findFirst()
-                .orElseThrow();
-        assertEquals(
-                all.stream().filter(row -> row.get("balloon").equals(balloon)).count(),
-                history("--part", "GR-341", "--balloon", balloon.toLowerCase()).size());
-        assertEquals(Set.of("13"), column(history("--part", "LG-2207", "--balloon", "13"), "number"));
-        List<CSVRecord> designated =
-                all.stream().filter(row -> !row.get("designator").isEmpty()).toList();
-        assertTrue(designated.size() > 1, "nothing is designated");
-        String designator = designated.get(0).get("designator");
-        List<CSVRecord> found = history("--designator", designator.toUpperCase());
-        assertEquals(Set.of(designator), column(found, "designator"));
-        assertEquals(
-                designated.stream()
-                        .filter(row -> row.get("designator").equals(designator))
-                        .count(),
-                found.size());
-        assertEquals(0, history("--balloon", "no-such").size());
     }
 
     @Test
@@ -273,7 +200,7 @@ class ShowHistoryTest {
         List<CSVRecord> answered =
                 history().stream().filter(row -> row.get("entry").isEmpty()).toList();
         assertTrue(answered.size() > 5, answered::toString);
-        assertEquals(Set.of("pass"), column(answered, "verdict"));
+        assertEquals(Set.of("pass"), HistoryRows.column(answered, "verdict"));
     }
 
     @Test
@@ -320,7 +247,7 @@ class ShowHistoryTest {
                             .findFirst()
                             .orElseThrow());
         }
-        assertTrue(column(history(), "person").contains("'=1+1"));
+        assertTrue(HistoryRows.column(history(), "person").contains("'=1+1"));
     }
 
     @Test

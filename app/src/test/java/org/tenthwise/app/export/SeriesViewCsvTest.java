@@ -12,12 +12,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.history.History;
+import org.tenthwise.app.history.Sought;
+import org.tenthwise.app.history.SoughtBy;
 import org.tenthwise.app.series.Characteristic;
 import org.tenthwise.app.series.Followed;
 import org.tenthwise.app.series.SeriesSums;
 import org.tenthwise.app.series.SizeOf;
-import org.tenthwise.app.series.Sought;
-import org.tenthwise.app.series.SoughtBy;
 import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.history.PartsMade;
@@ -48,8 +48,7 @@ class SeriesViewCsvTest {
 
     @Test
     void oneCharacteristicHasALineForEachPartAndNoOther() throws IOException {
-        Characteristic journal =
-                new Followed(history()).of(OF_PART.query()).get(0).characteristic();
+        Characteristic journal = new Followed(history()).of(OF_PART).get(0).characteristic();
         List<String> lines = lines(SeriesView.Kind.COURSE, Optional.of(journal));
         assertEquals(4, lines.size(), lines::toString);
         assertTrue(lines.stream().skip(1).allMatch(line -> line.contains("Journal")), lines::toString);

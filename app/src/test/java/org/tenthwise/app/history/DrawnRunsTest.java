@@ -31,16 +31,6 @@ import org.tenthwise.model.run.StepEvent;
 class DrawnRunsTest {
 
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T08:31:00Z"), ZoneOffset.ofHours(1));
-    private static final ReadingQuery EVERYTHING = new ReadingQuery(
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty());
 
     @TempDir
     private Path folder;
@@ -111,7 +101,7 @@ class DrawnRunsTest {
         assertEquals(45, due.size());
         List<String> seen = new ArrayList<>();
         try (KeptEntries kept = new SqliteStores().openToRead(store)) {
-            kept.history().readings(EVERYTHING, (run, step, reading) -> {
+            kept.history().readings(Sought.ALL, (run, step, reading) -> {
                 seen.add(run.id() + " " + step.number());
                 write(run.id());
             });
@@ -129,7 +119,7 @@ class DrawnRunsTest {
 
     private static List<String> readings(KeptEntries kept) {
         List<String> rows = new ArrayList<>();
-        kept.history().readings(EVERYTHING, (run, step, reading) -> rows.add(run.id() + " " + step.number()));
+        kept.history().readings(Sought.ALL, (run, step, reading) -> rows.add(run.id() + " " + step.number()));
         return rows;
     }
 }

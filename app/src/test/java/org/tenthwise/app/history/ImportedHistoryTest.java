@@ -26,17 +26,6 @@ import org.tenthwise.model.plan.Plan;
 class ImportedHistoryTest {
 
     private static final PartId PART = DemoPart.SCREW_CARRIER.plan().part();
-    private static final ReadingQuery ALL = new ReadingQuery(
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty());
-
     private static final RunQuery RECORDS = new RunQuery(RunShelf.CLOSED, Optional.empty(), "", Optional.empty(), 1);
 
     @TempDir
@@ -194,7 +183,7 @@ class ImportedHistoryTest {
 
     private static List<String> readings(KeptEntries kept) {
         List<String> rows = new ArrayList<>();
-        kept.history().readings(ALL, (run, step, reading) -> rows.add(run.id() + " " + step + " " + reading));
+        kept.history().readings(Sought.ALL, (run, step, reading) -> rows.add(run.id() + " " + step + " " + reading));
         return rows;
     }
 }

@@ -14,6 +14,7 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.words.Word;
 
 /** The plainest history there can be: every question reads every entry. What is kept in tables must answer alike. */
 public final class ReadFromEntries implements History {
@@ -205,7 +206,7 @@ public final class ReadFromEntries implements History {
     }
 
     @Override
-    public void readings(ReadingQuery query, HistoryRow each) {
+    public void readings(Sought sought, HistoryRow each) {
         all().forEach(digest -> digest.steps().forEach(step -> {
             if (step.readings().isEmpty() && step.step().found().isPresent()) {
                 each.take(digest.run(), step.step(), Optional.empty());
@@ -215,23 +216,24 @@ public final class ReadFromEntries implements History {
     }
 
     @Override
-    public List<RunFacts> runs(PointQuery query) {
+    public List<RunFacts> runs(Sought sought) {
         return all().filter(digest -> digest.steps().stream()
-                        .anyMatch(step -> step.step().found().isPresent() && isLookedFor(query, digest.run(), step)))
+                        .anyMatch(step -> step.step().found().isPresent() && isLookedFor(sought, digest.run(), step)))
                 .map(RunDigest::run)
                 .toList();
     }
 
-    private static boolean isLookedFor(PointQuery query, RunFacts run, RunDigest.OfStep step) {
+    private static boolean isLookedFor(Sought sought, RunFacts run, RunDigest.OfStep step) {
         StepSummary found = step.step();
         String day = found.found().map(of -> of.at().toLocalDate().toString()).orElse("");
-        return isSame(query.part(), run.part())
-                && isSame(query.serial(), run.serial())
-                && isSame(query.lot(), run.lot())
-                && isSame(query.machine(), run.machine())
+        return isSame(sought.of(SoughtBy.PART_NUMBER), run.part())
+                && isSame(sought.of(SoughtBy.SERIAL), run.serial())
+                && isSame(sought.of(SoughtBy.LOT), run.lot())
+                && isSame(sought.of(SoughtBy.MACHINE), run.machine())
                 && isSame(
-                        query.person(), found.found().map(StepSummary.Found::by).orElse(""))
-                && query.gauge()
+                        sought.of(SoughtBy.PERSON),
+                        found.found().map(StepSummary.Found::by).orElse(""))
+                && sought.of(SoughtBy.GAUGE)
                         .map(mark -> Stream.concat(
                                         found.found().flatMap(StepSummary.Found::gauge).stream(),
                                         step.readings().stream()
@@ -240,20 +242,24 @@ public final class ReadFromEntries implements History {
                                                 .flatMap(reading -> reading.gauge().stream()))
                                 .anyMatch(gauge -> gauge.mark().equals(mark)))
                         .orElse(true)
-                && query.from().map(from -> day.compareTo(from.toString()) >= 0).orElse(true)
-                && query.to()
-                        .map(to -> !day.isEmpty() && day.compareTo(to.toString()) <= 0)
+                && sought.of(SoughtBy.FROM)
+                        .map(from -> day.compareTo(from) >= 0)
                         .orElse(true)
-                && query.verdict()
-                        .map(verdict -> verdict == found.verdict().standing())
+                && sought.of(SoughtBy.TO)
+                        .map(to -> !day.isEmpty() && day.compareTo(to) <= 0)
                         .orElse(true)
-                && query.characteristic()
+                && sought.of(SoughtBy.VERDICT)
+                        .map(verdict -> verdict.equals(Word.of(found.verdict().standing())))
+                        .orElse(true)
+                && sought.of(SoughtBy.CHARACTERISTIC)
                         .map(which ->
                                 which.equals(String.valueOf(found.number())) || which.equalsIgnoreCase(found.name()))
                         .orElse(true)
-                && query.kind().map(kind -> kind == run.kind().purpose()).orElse(true)
-                && isSame(query.balloon(), found.balloon().orElse(""))
-                && isSame(query.designator(), found.designator().orElse(""));
+                && sought.of(SoughtBy.KIND)
+                        .map(kind -> kind.equals(Word.of(run.kind().purpose())))
+                        .orElse(true)
+                && isSame(sought.of(SoughtBy.BALLOON), found.balloon().orElse(""))
+                && isSame(sought.of(SoughtBy.DESIGNATOR), found.designator().orElse(""));
     }
 
     private static boolean isSame(Optional<String> wanted, String there) {
@@ -266,9 +272,9 @@ public final class ReadFromEntries implements History {
     }
 
     @Override
-    public void points(PointQuery query, PointRow each) {
+    public void points(Sought sought, PointRow each) {
         all().forEach(digest -> digest.steps().stream()
-                .filter(step -> isLookedFor(query, digest.run(), step))
+                .filter(step -> isLookedFor(sought, digest.run(), step))
                 .forEach(step -> step.size().ifPresent(size -> each.take(digest.run(), step.step(), size))));
     }
 

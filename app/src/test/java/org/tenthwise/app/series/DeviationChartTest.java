@@ -16,7 +16,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.InventedPlans;
-import org.tenthwise.app.history.PointQuery;
+import org.tenthwise.app.history.Sought;
+import org.tenthwise.app.history.SoughtBy;
 import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.model.compute.statistics.ChartConstants;
 import org.tenthwise.model.compute.statistics.Summary;
@@ -70,7 +71,8 @@ class DeviationChartTest {
     }
 
     private DeviationChart chart() {
-        return DeviationChart.of(new Followed(shop.ledger.history()).of(PointQuery.ALL.at("7")), SizeOf.AS_CUT);
+        return DeviationChart.of(
+                new Followed(shop.ledger.history()).of(Sought.ALL.with(SoughtBy.BALLOON, "7")), SizeOf.AS_CUT);
     }
 
     @Test

@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.InventedPlans;
-import org.tenthwise.app.history.PointQuery;
 import org.tenthwise.app.history.ReadFromEntries;
+import org.tenthwise.app.history.Sought;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.sqlite.SqliteStores;
@@ -186,8 +186,8 @@ public final class MadeParts implements AutoCloseable {
     }
 
     List<Series> all() {
-        List<Series> drawn = new Followed(ledger.history()).of(PointQuery.ofPart("T-1"));
-        List<Series> told = new Followed(new ReadFromEntries(ledger)).of(PointQuery.ofPart("T-1"));
+        List<Series> drawn = new Followed(ledger.history()).of(Sought.ofPart("T-1"));
+        List<Series> told = new Followed(new ReadFromEntries(ledger)).of(Sought.ofPart("T-1"));
         if (!drawn.equals(told)) {
             throw new AssertionError(told + "\nbut was\n" + drawn);
         }
@@ -198,7 +198,7 @@ public final class MadeParts implements AutoCloseable {
     /** Looked for alone, a characteristic is what it is among all. */
     private void readByItself(Series series) {
         List<Series> alone = new Followed(ledger.history())
-                .of(series.characteristic().in(PointQuery.ALL)).stream()
+                .of(series.characteristic().in(Sought.ALL)).stream()
                         .filter(some -> some.characteristic().equals(series.characteristic()))
                         .toList();
         if (!alone.equals(List.of(series))) {

@@ -19,7 +19,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.app.InventedPlans;
-import org.tenthwise.app.history.PointQuery;
+import org.tenthwise.app.history.Sought;
+import org.tenthwise.app.history.SoughtBy;
 import org.tenthwise.app.series.Break.Reason;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.quantity.Unit;
@@ -80,12 +81,13 @@ class SeriesTest {
     /** So that a screen of one does not read all there is. */
     @Test
     void aCharacteristicIsLookedForNoWiderThanItStands() {
-        PointQuery all = PointQuery.ofPart("T-1");
+        Sought all = Sought.ofPart("T-1");
         Characteristic seven = new Characteristic("T-1", Optional.of("7"), 1, "Journal", Optional.empty());
-        assertEquals(all.at("7"), seven.in(all));
+        assertEquals(all.with(SoughtBy.BALLOON, "7"), seven.in(all));
         Characteristic first = new Characteristic("T-1", Optional.empty(), 1, "Journal", Optional.empty());
-        assertEquals(all.atStep(1), first.in(all));
-        assertEquals(Optional.of("1"), first.in(all).characteristic());
+        assertEquals(all.with(SoughtBy.CHARACTERISTIC, "1"), first.in(all));
+        Sought journals = all.with(SoughtBy.CHARACTERISTIC, "Journal");
+        assertEquals(journals, first.in(journals));
         Characteristic umlaut = new Characteristic("T-1", Optional.of("\u00c47"), 1, "Journal", Optional.empty());
         assertEquals(all, umlaut.in(all));
     }

@@ -5,12 +5,12 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import org.tenthwise.app.history.Sought;
+import org.tenthwise.app.history.SoughtBy;
 import org.tenthwise.app.series.Characteristic;
 import org.tenthwise.app.series.Followed;
 import org.tenthwise.app.series.Series;
 import org.tenthwise.app.series.SeriesSums;
-import org.tenthwise.app.series.Sought;
-import org.tenthwise.app.series.SoughtBy;
 import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.ui.form.FormView;
 import org.tenthwise.app.ui.history.CharacteristicsView;
@@ -43,10 +43,7 @@ class HistoryScreenTest extends ScreenTest {
     }
 
     private Characteristic characteristic(int place) {
-        return new Followed(workshop.shop.history())
-                .of(OF_PART.query())
-                .get(place)
-                .characteristic();
+        return new Followed(workshop.shop.history()).of(OF_PART).get(place).characteristic();
     }
 
     private Screen course(Window window, Sought sought, Characteristic characteristic) {
@@ -202,7 +199,7 @@ class HistoryScreenTest extends ScreenTest {
     @Test
     void whatPartsAreFoundByIsChosenEverywhere() {
         parts().bores(PartsMade.plan(), "Setter 2", 12, 25);
-        List<Series> known = new Followed(workshop.shop.history()).of(OF_PART.query());
+        List<Series> known = new Followed(workshop.shop.history()).of(OF_PART);
         seen(
                 "history",
                 "find",

@@ -16,6 +16,7 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.tenthwise.app.export.SeriesView;
 import org.tenthwise.app.export.SeriesViewFormat;
 import org.tenthwise.app.history.History;
+import org.tenthwise.app.history.Sought;
 import org.tenthwise.app.picture.Drawing;
 import org.tenthwise.app.picture.TextMetrics;
 import org.tenthwise.app.picture.chart.CourseSheet;
@@ -25,7 +26,6 @@ import org.tenthwise.app.series.Characteristic;
 import org.tenthwise.app.series.Followed;
 import org.tenthwise.app.series.Series;
 import org.tenthwise.app.series.SeriesSums;
-import org.tenthwise.app.series.Sought;
 import org.tenthwise.app.text.SeriesSentences;
 import org.tenthwise.model.words.Words;
 
@@ -69,7 +69,7 @@ public final class SeriesViewPdf implements SeriesViewFormat {
             }
             case DEVIATIONS -> {
                 DeviationSheets sheets = new DeviationSheets(sums, words);
-                List<Series> found = new Followed(history).of(view.sought().query());
+                List<Series> found = new Followed(history).of(view.sought());
                 course(
                         words.say("history.deviations"),
                         view,
@@ -80,7 +80,7 @@ public final class SeriesViewPdf implements SeriesViewFormat {
     }
 
     private void shares(History history, Sought sought, OutputStream out) throws IOException {
-        List<Series> all = new Followed(history).of(sought.query());
+        List<Series> all = new Followed(history).of(sought);
         String title = words.say("history.shares.title", said(sought));
         write(title, seed("shares", all), pages().shares(title, parts(all), all), out);
     }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.tenthwise.app.history.History;
+import org.tenthwise.app.history.Sought;
 import org.tenthwise.app.series.Break;
 import org.tenthwise.app.series.Characteristic;
 import org.tenthwise.app.series.Followed;
@@ -16,7 +17,6 @@ import org.tenthwise.app.series.SegmentSums;
 import org.tenthwise.app.series.Series;
 import org.tenthwise.app.series.SeriesSums;
 import org.tenthwise.app.series.SizeOf;
-import org.tenthwise.app.series.Sought;
 import org.tenthwise.app.text.SeriesSentences;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.words.Words;
@@ -39,7 +39,7 @@ public final class CourseSheets {
     /** What is found of it now; without a part where there is none. */
     public static Series series(History history, Sought sought, Characteristic characteristic) {
         return new Followed(history)
-                .of(characteristic.in(sought.query())).stream()
+                .of(characteristic.in(sought)).stream()
                         .filter(some -> some.characteristic().part().equals(characteristic.part())
                                 && some.characteristic().number().equals(characteristic.number())
                                 && some.characteristic().name().equals(characteristic.name()))
@@ -59,7 +59,7 @@ public final class CourseSheets {
                 count == 0 ? OptionalInt.empty() : OptionalInt.of(Math.min(at.orElse(count - 1), count - 1));
         int from = count == 0 ? 0 : from(series, place.orElse(0));
         int to = count == 0 ? 0 : to(series, place.orElse(0));
-        Optional<SegmentSums> shown = place.isPresent() && !sought.query().picksByResult()
+        Optional<SegmentSums> shown = place.isPresent() && !sought.picksByResult()
                 ? Optional.of(sums.of(segment(series, over, place.getAsInt()), which, SeriesSums.USUAL_INDEX))
                 : Optional.empty();
         boolean ahead =

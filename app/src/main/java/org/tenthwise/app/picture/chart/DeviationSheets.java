@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.tenthwise.app.history.Sought;
 import org.tenthwise.app.series.Break;
 import org.tenthwise.app.series.Characteristic;
 import org.tenthwise.app.series.ControlLimits;
@@ -16,7 +17,6 @@ import org.tenthwise.app.series.DeviationChart.OffTarget;
 import org.tenthwise.app.series.Series;
 import org.tenthwise.app.series.SeriesSums;
 import org.tenthwise.app.series.SizeOf;
-import org.tenthwise.app.series.Sought;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.SeriesSentences;
 import org.tenthwise.model.compute.statistics.Individuals.LimitsStanding;
@@ -64,7 +64,7 @@ public final class DeviationSheets {
         int from = Math.max(0, to - SeriesCharts.WINDOW);
         Set<Break.Reason> reasons = over ? EnumSet.allOf(Break.Reason.class) : EnumSet.noneOf(Break.Reason.class);
         List<OffTarget> since = chart.sinceTheLastBreak(reasons);
-        boolean picked = sought.query().picksByResult();
+        boolean picked = sought.picksByResult();
         Optional<ControlLimits> limits =
                 picked || since.isEmpty() ? Optional.empty() : sums.of(since, chart.spreadsDiffer());
         return new CourseSheet(

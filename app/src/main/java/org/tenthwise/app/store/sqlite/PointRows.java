@@ -6,9 +6,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.tenthwise.app.history.PointQuery;
 import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.history.SizeSummary;
+import org.tenthwise.app.history.Sought;
 import org.tenthwise.app.history.StepSummary;
 import org.tenthwise.app.history.ToolChange;
 
@@ -27,52 +27,23 @@ final class PointRows {
     record PointPage(long last, List<PointOfRun> rows) {}
 
     private final Statements statements;
-    private final StringBuilder ofRuns = new StringBuilder();
-    private final List<Object> runValues = new ArrayList<>();
-    private final StringBuilder ofSteps = new StringBuilder();
-    private final List<Object> stepValues = new ArrayList<>();
+    private final Narrowing ofRuns;
+    private final Narrowing ofSteps;
 
-    PointRows(Statements statements, PointQuery query) {
+    PointRows(Statements statements, Sought sought) {
         this.statements = statements;
-        query.part().ifPresent(part -> narrowRuns("r.part = ?", part));
-        query.serial().ifPresent(serial -> narrowRuns("r.serial = ? COLLATE NOCASE", serial));
-        query.lot().ifPresent(lot -> narrowRuns("r.lot = ? COLLATE NOCASE", lot));
-        query.machine().ifPresent(machine -> narrowRuns("r.machine = ? COLLATE NOCASE", machine));
-        query.kind().ifPresent(kind -> narrowRuns("r.purpose = ?", kind));
-        query.person().ifPresent(person -> narrow("c.\"by\" = ? COLLATE NOCASE", person));
-        query.gauge()
-                .ifPresent(mark -> narrow(
-                        "(c.gauge = ? OR EXISTS (SELECT 1 FROM drawn_reading d WHERE d.run = c.run AND d.step = c.step"
-                                + " AND d.gauge = ? AND d.struck IS NULL))",
-                        mark,
-                        mark));
-        query.from().ifPresent(day -> narrow("substr(c.at, 1, 10) >= ?", day));
-        query.to().ifPresent(day -> narrow("substr(c.at, 1, 10) <= ?", day));
-        query.verdict().ifPresent(verdict -> narrow("c.verdict = ?", verdict));
-        query.characteristic()
-                .ifPresent(which -> narrow("(c.step || '' = ? OR c.name = ? COLLATE NOCASE)", which, which));
-        query.balloon().ifPresent(balloon -> narrow("c.balloon = ? COLLATE NOCASE", balloon));
-        query.designator().ifPresent(designator -> narrow("c.designator = ? COLLATE NOCASE", designator));
-    }
-
-    private void narrowRuns(String condition, Object value) {
-        ofRuns.append("AND ").append(condition).append(' ');
-        runValues.add(value);
-    }
-
-    private void narrow(String condition, Object... values) {
-        ofSteps.append("AND ").append(condition).append(' ');
-        stepValues.addAll(List.of(values));
+        ofRuns = Narrowing.ofRuns(sought);
+        ofSteps = Narrowing.ofCharacteristics(sought);
     }
 
     List<RunFacts> runs() throws SQLException {
-        List<Object> values = new ArrayList<>(runValues);
-        values.addAll(stepValues);
+        List<Object> values = new ArrayList<>(ofRuns.values());
+        values.addAll(ofSteps.values());
         return statements.all(
-                DrawnRows.RUN + "FROM drawn_run r WHERE TRUE " + ofRuns
+                DrawnRows.RUN + "FROM drawn_run r WHERE TRUE " + ofRuns.sql()
                         + "AND EXISTS (SELECT 1 FROM drawn_characteristic c WHERE c.run = r.begun "
                         + "AND c.\"by\" IS NOT NULL "
-                        + ofSteps + ") ORDER BY r.begun",
+                        + ofSteps.sql() + ") ORDER BY r.begun",
                 values,
                 DrawnRows::run);
     }
@@ -80,11 +51,11 @@ final class PointRows {
     /** @return absent where there are no more runs behind that entry of the ledger */
     Optional<PointPage> behind(long begun) throws SQLException {
         Map<Long, RunFacts> runs = new HashMap<>();
-        List<Object> values = new ArrayList<>(runValues);
+        List<Object> values = new ArrayList<>(ofRuns.values());
         values.add(begun);
         List<RunFacts> page = statements.all(
-                DrawnRows.RUN + "FROM drawn_run r WHERE TRUE " + ofRuns + "AND r.begun > ? ORDER BY r.begun LIMIT "
-                        + RUNS,
+                DrawnRows.RUN + "FROM drawn_run r WHERE TRUE " + ofRuns.sql()
+                        + "AND r.begun > ? ORDER BY r.begun LIMIT " + RUNS,
                 values,
                 DrawnRows::run);
         if (page.isEmpty()) {
@@ -93,14 +64,14 @@ final class PointRows {
         page.forEach(run -> runs.put(run.begun(), run));
         PointReader reader = new PointReader();
         long last = page.get(page.size() - 1).begun();
-        values.addAll(List.of(last));
-        values.addAll(stepValues);
+        values.add(last);
+        values.addAll(ofSteps.values());
         return Optional.of(new PointPage(
                 last,
                 statements.all(
                         "SELECT r.begun, " + PointReader.COLUMNS + FOUND
-                                + "JOIN drawn_size s ON s.run = c.run AND s.step = c.step WHERE TRUE " + ofRuns
-                                + "AND r.begun > ? AND r.begun <= ? " + ofSteps + "ORDER BY r.begun, c.place",
+                                + "JOIN drawn_size s ON s.run = c.run AND s.step = c.step WHERE TRUE " + ofRuns.sql()
+                                + "AND r.begun > ? AND r.begun <= ? " + ofSteps.sql() + "ORDER BY r.begun, c.place",
                         values,
                         row -> {
                             PointReader.StepAndSize found = reader.read(row, 1);

@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.history.History;
-import org.tenthwise.app.history.ReadingQuery;
 import org.tenthwise.app.history.ReadingSummary;
 import org.tenthwise.app.history.RunFacts;
+import org.tenthwise.app.history.Sought;
 import org.tenthwise.app.history.StepSummary;
 
 /**
@@ -33,26 +33,11 @@ final class ReadingRows {
     record ReadingRow(RunFacts run, StepSummary step, Optional<ReadingSummary> reading) {}
 
     private final Statements statements;
-    private final StringBuilder sql = new StringBuilder();
-    private final List<Object> values = new ArrayList<>();
+    private final Narrowing narrowed;
 
-    ReadingRows(Statements statements, ReadingQuery query) {
+    ReadingRows(Statements statements, Sought sought) {
         this.statements = statements;
-        sql.append(DrawnRows.RUN_AND_STEP).append(DrawnRows.AND_READING).append(FROM);
-        query.part().ifPresent(part -> narrow("r.part = ?", part));
-        query.serial().ifPresent(serial -> narrow("r.serial = ?", serial));
-        query.gauge().ifPresent(gauge -> narrow("iif(d.seq IS NULL, c.gauge, d.gauge) = ?", gauge));
-        query.person().ifPresent(person -> narrow("coalesce(d.\"by\", c.\"by\") = ?", person));
-        query.from().ifPresent(day -> narrow("substr(coalesce(d.at, c.at), 1, 10) >= ?", day));
-        query.to().ifPresent(day -> narrow("substr(coalesce(d.at, c.at), 1, 10) <= ?", day));
-        query.characteristic().ifPresent(which -> narrow("? IN (c.step || '', c.name)", which));
-        query.balloon().ifPresent(balloon -> narrow("c.balloon = ? COLLATE NOCASE", balloon));
-        query.designator().ifPresent(designator -> narrow("c.designator = ? COLLATE NOCASE", designator));
-    }
-
-    private void narrow(String condition, Object value) {
-        sql.append("AND ").append(condition).append(' ');
-        values.add(value);
+        narrowed = Narrowing.ofReadings(sought);
     }
 
     /** @return the runs begun behind that entry of the ledger; absent where there are no more */
@@ -65,12 +50,16 @@ final class ReadingRows {
             return Optional.empty();
         }
         long last = runs.get(runs.size() - 1);
-        narrow("r.begun > ?", begun);
-        narrow("r.begun <= ?", last);
+        List<Object> values = new ArrayList<>(narrowed.values());
+        values.addAll(List.of(begun, last));
         return Optional.of(new ReadingPage(
                 last,
                 statements.all(
-                        sql.append("ORDER BY r.begun, c.place, d.seq").toString(),
+                        DrawnRows.RUN_AND_STEP
+                                + DrawnRows.AND_READING
+                                + FROM
+                                + narrowed.sql()
+                                + "AND r.begun > ? AND r.begun <= ? ORDER BY r.begun, c.place, d.seq",
                         values,
                         row -> new ReadingRow(DrawnRows.run(row), DrawnRows.step(row), reading(row)))));
     }

@@ -12,11 +12,10 @@ import org.tenthwise.app.history.LastPart;
 import org.tenthwise.app.history.LastPartQuery;
 import org.tenthwise.app.history.NameUse;
 import org.tenthwise.app.history.Plans;
-import org.tenthwise.app.history.PointQuery;
-import org.tenthwise.app.history.ReadingQuery;
 import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.history.RunQuery;
 import org.tenthwise.app.history.RunSummary;
+import org.tenthwise.app.history.Sought;
 import org.tenthwise.app.history.ToolChange;
 import org.tenthwise.app.store.EntryText;
 import org.tenthwise.app.store.KeptEntries;
@@ -213,17 +212,17 @@ final class SqliteHistory implements History {
     }
 
     @Override
-    public void readings(ReadingQuery query, HistoryRow each) {
-        Optional<ReadingRows.ReadingPage> page = readings(query, 0);
+    public void readings(Sought sought, HistoryRow each) {
+        Optional<ReadingRows.ReadingPage> page = readings(sought, 0);
         while (page.isPresent()) {
             page.get().rows().forEach(row -> each.take(row.run(), row.step(), row.reading()));
-            page = readings(query, page.get().last());
+            page = readings(sought, page.get().last());
         }
     }
 
     @Override
-    public List<RunFacts> runs(PointQuery query) {
-        return ask(statements -> new PointRows(statements, query).runs());
+    public List<RunFacts> runs(Sought sought) {
+        return ask(statements -> new PointRows(statements, sought).runs());
     }
 
     @Override
@@ -232,16 +231,16 @@ final class SqliteHistory implements History {
     }
 
     @Override
-    public void points(PointQuery query, PointRow each) {
-        Optional<PointRows.PointPage> page = points(query, 0);
+    public void points(Sought sought, PointRow each) {
+        Optional<PointRows.PointPage> page = points(sought, 0);
         while (page.isPresent()) {
             page.get().rows().forEach(row -> each.take(row.run(), row.step(), row.size()));
-            page = points(query, page.get().last());
+            page = points(sought, page.get().last());
         }
     }
 
-    private Optional<PointRows.PointPage> points(PointQuery query, long behind) {
-        return ask(statements -> new PointRows(statements, query).behind(behind));
+    private Optional<PointRows.PointPage> points(Sought sought, long behind) {
+        return ask(statements -> new PointRows(statements, sought).behind(behind));
     }
 
     @Override
@@ -265,8 +264,8 @@ final class SqliteHistory implements History {
         return List.copyOf(unjudged);
     }
 
-    private Optional<ReadingRows.ReadingPage> readings(ReadingQuery query, long behind) {
-        return ask(statements -> new ReadingRows(statements, query).behind(behind));
+    private Optional<ReadingRows.ReadingPage> readings(Sought sought, long behind) {
+        return ask(statements -> new ReadingRows(statements, sought).behind(behind));
     }
 
     @Override

@@ -8,14 +8,14 @@ import org.tenthwise.app.export.SeriesView;
 import org.tenthwise.app.export.SeriesViewFormat;
 import org.tenthwise.app.handout.ViewHandout;
 import org.tenthwise.app.history.History;
+import org.tenthwise.app.history.Sought;
+import org.tenthwise.app.history.SoughtBy;
 import org.tenthwise.app.picture.chart.SeriesCharts;
 import org.tenthwise.app.picture.chart.ShareHead;
 import org.tenthwise.app.picture.chart.SharePicture;
 import org.tenthwise.app.series.Followed;
 import org.tenthwise.app.series.Series;
 import org.tenthwise.app.series.SizeOf;
-import org.tenthwise.app.series.Sought;
-import org.tenthwise.app.series.SoughtBy;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.text.SeriesSentences;
 import org.tenthwise.app.ui.shell.LedgerTasks;
@@ -90,7 +90,7 @@ public final class CharacteristicsViewModel {
         List<String> parts = followed.parts();
         Sought sought = asked.orElseGet(
                 () -> parts.isEmpty() ? Sought.ALL : Sought.ALL.with(SoughtBy.PART_NUMBER, parts.get(0)));
-        List<Series> series = parts.isEmpty() ? List.of() : followed.of(sought.query());
+        List<Series> series = parts.isEmpty() ? List.of() : followed.of(sought);
         return new Found(Reading.DONE, sought, parts, series);
     }
 

@@ -9,6 +9,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.tenthwise.app.export.SeriesView;
 import org.tenthwise.app.export.SeriesViewFormat;
 import org.tenthwise.app.handout.ViewHandout;
+import org.tenthwise.app.history.Sought;
 import org.tenthwise.app.picture.Frame;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.Pictures;
@@ -21,7 +22,6 @@ import org.tenthwise.app.series.Followed;
 import org.tenthwise.app.series.PartPoint;
 import org.tenthwise.app.series.SeriesSums;
 import org.tenthwise.app.series.SizeOf;
-import org.tenthwise.app.series.Sought;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.text.PointSentences;
 import org.tenthwise.app.text.SeriesSentences;
@@ -97,8 +97,7 @@ public final class CourseViewModel {
         return characteristic
                 .map(one -> sheets.of(
                         shop.history(), sought, CourseSheets.series(shop.history(), sought, one), which, over, at))
-                .orElseGet(
-                        () -> deviations.of(new Followed(shop.history()).of(sought.query()), sought, which, over, at));
+                .orElseGet(() -> deviations.of(new Followed(shop.history()).of(sought), sought, which, over, at));
     }
 
     ReadOnlyObjectProperty<Optional<CourseSheet>> stateProperty() {

@@ -17,12 +17,12 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.export.SeriesView;
 import org.tenthwise.app.export.SeriesView.Kind;
 import org.tenthwise.app.history.History;
+import org.tenthwise.app.history.Sought;
+import org.tenthwise.app.history.SoughtBy;
 import org.tenthwise.app.series.Characteristic;
 import org.tenthwise.app.series.Followed;
 import org.tenthwise.app.series.SeriesSums;
 import org.tenthwise.app.series.SizeOf;
-import org.tenthwise.app.series.Sought;
-import org.tenthwise.app.series.SoughtBy;
 import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.history.PartsMade;
@@ -45,8 +45,7 @@ class SeriesViewPdfTest {
     }
 
     private byte[] course(Words words) throws IOException {
-        Characteristic journal =
-                new Followed(history()).of(OF_PART.query()).get(0).characteristic();
+        Characteristic journal = new Followed(history()).of(OF_PART).get(0).characteristic();
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         pdf(words)
                 .write(history(), new SeriesView(Kind.COURSE, OF_PART, Optional.of(journal), SizeOf.FINAL, false), out);

@@ -19,11 +19,11 @@ import org.tenthwise.app.history.History;
 import org.tenthwise.app.history.LastPartQuery;
 import org.tenthwise.app.history.NameUse;
 import org.tenthwise.app.history.ReadFromEntries;
-import org.tenthwise.app.history.ReadingQuery;
 import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.history.RunQuery;
 import org.tenthwise.app.history.RunShelf;
 import org.tenthwise.app.history.RunSummary;
+import org.tenthwise.app.history.Sought;
 import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.KeptEntries;
@@ -40,16 +40,6 @@ class DrawnFromRandomRunsTest {
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T06:31:00Z"), ZoneOffset.ofHours(1));
     private static final int RUNS = 12;
     private static final int DEEDS = 700;
-    private static final ReadingQuery EVERYTHING = new ReadingQuery(
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty());
 
     @TempDir
     private Path dir;
@@ -163,7 +153,7 @@ class DrawnFromRandomRunsTest {
 
     private static String readings(History history) {
         StringBuilder all = new StringBuilder();
-        history.readings(EVERYTHING, (run, step, reading) -> all.append(run.id())
+        history.readings(Sought.ALL, (run, step, reading) -> all.append(run.id())
                 .append(' ')
                 .append(step)
                 .append(' ')

@@ -8,14 +8,14 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import org.tenthwise.app.history.Sought;
+import org.tenthwise.app.history.SoughtBy;
 import org.tenthwise.app.picture.Frame;
 import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.chart.CourseSheet;
 import org.tenthwise.app.series.Characteristic;
 import org.tenthwise.app.series.Followed;
 import org.tenthwise.app.series.SeriesSums;
-import org.tenthwise.app.series.Sought;
-import org.tenthwise.app.series.SoughtBy;
 import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.ui.Workshop;
 
@@ -30,7 +30,7 @@ class CourseViewModelTest {
 
     private CourseViewModel model(Sought sought) {
         Characteristic journal =
-                new Followed(workshop.shop.history()).of(OF_PART.query()).get(0).characteristic();
+                new Followed(workshop.shop.history()).of(OF_PART).get(0).characteristic();
         CourseViewModel model = new CourseViewModel(
                 sought,
                 Optional.of(journal),
