@@ -210,6 +210,11 @@ final class Replay {
         }
 
         @Override
+        public Deed calibrationKnown(Event.CalibrationKnown known) {
+            return () -> taken(session.gauge().calibrated(known.what(), known.calibration(), known.putsRight()));
+        }
+
+        @Override
         public Deed machineKnown(Event.MachineKnown known) {
             return () -> taken(session.machine(
                     known.register(),

@@ -77,6 +77,11 @@ final class Presses implements Event.Cases<Presses.Press> {
     }
 
     @Override
+    public Press calibrationKnown(Event.CalibrationKnown event) {
+        return () -> {};
+    }
+
+    @Override
     public Press machineKnown(Event.MachineKnown event) {
         return () -> {};
     }

@@ -7,7 +7,7 @@ import java.time.OffsetDateTime;
  *
  * @param check number of the step it is about; 0 for what is of the whole run or of a gauge
  * @param about name of that step, or mark of the gauge; empty for what is of the whole run
- * @param number of the document that goes with it; empty where there is none
+ * @param number of the document that goes with it; of a gauge past its due day, that day; empty where there is none
  * @param by who signed, who has the run in hand, or who found the gauge wrong
  * @param since when it came to be so, as far as the entries tell
  */

@@ -20,6 +20,8 @@ public enum MatterKind {
     DOCUMENT_TO_COME,
     /** What a gauge counts was found wrong, and nobody has told it since. */
     GAUGE_IN_DOUBT,
+    /** What counts was read with a gauge, or under a setting on a master, past its due day. */
+    GAUGE_PAST_DUE,
     /** A run is closed, and nobody accepted or refused it, or who did signed before something changed. */
     SIGNATURE_MISSING;
 

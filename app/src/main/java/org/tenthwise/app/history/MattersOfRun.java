@@ -1,8 +1,12 @@
 package org.tenthwise.app.history;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.tenthwise.model.record.GaugesUsed;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.record.Sheet;
@@ -33,6 +37,7 @@ final class MattersOfRun {
                 lapsed(line).ifPresent(all::add);
             }
         }
+        all.addAll(pastDue());
         boolean closed = sheet.run().closed().isPresent();
         if (!closed || sheet.outcome() == Outcome.NOT_COMPLETE) {
             all.add(ofTheRun(MatterKind.RUN_NOT_COMPLETE));
@@ -41,6 +46,24 @@ final class MattersOfRun {
             all.add(ofTheRun(MatterKind.SIGNATURE_MISSING));
         }
         return all;
+    }
+
+    /** One a gauge: of one with two certificates that were both past their days, the later. */
+    private Collection<Matter> pastDue() {
+        Map<String, Matter> ofGauge = new LinkedHashMap<>();
+        for (GaugesUsed.Used used : GaugesUsed.pastDue(sheet)) {
+            Entry first = used.pastDue().orElseThrow();
+            ofGauge.put(
+                    used.what().mark(),
+                    new Matter(
+                            MatterKind.GAUGE_PAST_DUE,
+                            0,
+                            used.what().mark(),
+                            used.calibration().due().orElseThrow().toString(),
+                            first.by(),
+                            first.at()));
+        }
+        return ofGauge.values();
     }
 
     private Optional<Matter> of(Line line) {

@@ -34,6 +34,9 @@ public record OpenMatter(Optional<RunFacts> run, Matter matter, Optional<Entry> 
         if (run.isPresent() && matter.kind() == MatterKind.GAUGE_IN_DOUBT) {
             return matter.check() + " " + matter.about();
         }
+        if (matter.kind() == MatterKind.GAUGE_PAST_DUE) {
+            return matter.about();
+        }
         return run.isEmpty() ? matter.about() : matter.check() == 0 ? "" : String.valueOf(matter.check());
     }
 }

@@ -5,10 +5,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.tenthwise.app.store.CouldNotSave;
+import org.tenthwise.model.gauge.Calibration;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.GaugeOrMaster;
 import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
@@ -34,12 +37,14 @@ final class GaugeAtHand {
     private final RunBook book;
     private final GaugeRack rack;
     private final CertifiedSizes sizes;
+    private final CalibrationAtHand calibration;
     private final Map<Integer, HalfSet> halfSet = new HashMap<>();
 
     GaugeAtHand(RunBook book, GaugeRack rack) {
         this.book = book;
         this.rack = rack;
         this.sizes = new CertifiedSizes(book);
+        this.calibration = new CalibrationAtHand(book);
     }
 
     /** @param reference mark of its master or wires; absent where they go by their nominal size */
@@ -144,12 +149,44 @@ final class GaugeAtHand {
                 book.run().gauges().mark(step).orElseThrow(), means(step).kind(), Optional.empty())));
     }
 
-    /** A reading or an answer, with the setting it brings with it before it. */
+    /** A reading or an answer, with the setting it brings with it before it, and what the shop knows of its gauge. */
     List<Event> withItsSetting(Step step, Event event) {
-        return Stream.concat(
-                        settingToMake(step).stream().map(setting -> new StepEvent.GaugeSet(step.number(), setting)),
+        Optional<Setting> toMake = settingToMake(step);
+        return Stream.<Stream<? extends Event>>of(
+                        toMake.or(() -> book.run().gauges().setting(step.number())).stream()
+                                .map(setting -> GaugeOrMaster.of(setting.gauge()))
+                                .flatMap(calibration::comesWith),
+                        toMake.stream().map(setting -> new StepEvent.GaugeSet(step.number(), setting)),
                         Stream.of(event))
+                .<Event>flatMap(Function.identity())
                 .toList();
+    }
+
+    /** By what certificates the gauge of a step, and what it is set on, will be calibrated at its next reading. */
+    List<CalibratedHere> calibrated(Step step) {
+        Optional<String> mark = book.run().gauges().mark(step);
+        if (step.check().means().isEmpty() || mark.isEmpty()) {
+            return List.of();
+        }
+        GaugeOrMaster gauge = GaugeOrMaster.gauge(mark.get(), means(step).kind());
+        Stream<CalibratedHere> under = means(step).kind().reference() == GaugeKind.Reference.NONE
+                ? Stream.empty()
+                : Stream.of(book.run()
+                        .gauges()
+                        .setting(step.number())
+                        .flatMap(GaugeOrMaster::under)
+                        .map(set -> new CalibratedHere(set, calibration.now(set)))
+                        .orElseGet(() -> {
+                            GaugeOrMaster master = GaugeOrMaster.master(reference(means(step), step));
+                            return new CalibratedHere(master, calibration.next(master));
+                        }));
+        return Stream.concat(Stream.of(new CalibratedHere(gauge, calibration.next(gauge))), under)
+                .toList();
+    }
+
+    /** By what certificate one of them is calibrated, from now on and for the shop. */
+    void calibrated(GaugeOrMaster what, Calibration as, boolean putsRight) throws CouldNotSave {
+        calibration.tell(what, as, putsRight);
     }
 
     /** What was typed and not kept is forgotten, in every step. */
@@ -187,8 +224,7 @@ final class GaugeAtHand {
         Setting setting = onMaster(step, half(step).zero().orElseThrow());
         boolean known = rack.find(setting.gauge().id(), setting.gauge().kind()).equals(Optional.of(setting.gauge()));
         List<Event> told = known ? List.of() : List.of(new Event.GaugeKnown(setting.gauge()));
-        List<Event> set = List.of(new StepEvent.GaugeSet(step.number(), setting));
-        book.add(Stream.of(book.told(told), book.happening(set))
+        book.add(Stream.of(book.told(told), book.happening(whole(step, setting)))
                 .flatMap(List::stream)
                 .toList());
         halfSet.remove(step.number());
@@ -201,8 +237,14 @@ final class GaugeAtHand {
     }
 
     private void set(Step step, Setting setting) throws CouldNotSave {
-        book.add(new StepEvent.GaugeSet(step.number(), setting));
+        book.add(book.happening(whole(step, setting)));
         halfSet.remove(step.number());
+    }
+
+    /** A setting, with what the shop knows of its gauge and of what it was set on. */
+    private List<Event> whole(Step step, Setting setting) {
+        return Stream.concat(calibration.comesWith(setting), Stream.of(new StepEvent.GaugeSet(step.number(), setting)))
+                .toList();
     }
 
     private Setting onMaster(Step step, Written zero) {

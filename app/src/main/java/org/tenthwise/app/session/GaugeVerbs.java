@@ -3,6 +3,8 @@ package org.tenthwise.app.session;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.store.CouldNotSave;
+import org.tenthwise.model.gauge.Calibration;
+import org.tenthwise.model.gauge.GaugeOrMaster;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Entry;
@@ -111,6 +113,20 @@ public final class GaugeVerbs {
             gauge.confirm(step());
         } else if (against.isEmpty()) {
             gauge.turnRound(step());
+        }
+        return session.replied(against);
+    }
+
+    /**
+     * Says by what certificate the gauge of the step in hand, or what it is set on, is calibrated: for this run and for
+     * the shop. Runs of before keep what they say.
+     *
+     * @param putsRight whether it holds in place of what was said of it last in this run
+     */
+    public Reply calibrated(GaugeOrMaster what, Calibration calibration, boolean putsRight) throws CouldNotSave {
+        Optional<Objection> against = session.closed();
+        if (against.isEmpty()) {
+            gauge.calibrated(what, calibration, putsRight);
         }
         return session.replied(against);
     }

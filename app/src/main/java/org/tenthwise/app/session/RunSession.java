@@ -74,6 +74,7 @@ public final class RunSession {
                 Progress.next(sheet(), inHand),
                 holds.opened(sheet()),
                 lastParts.at(inHand),
+                gauge.calibrated(inHand),
                 book.now());
     }
 

@@ -32,6 +32,8 @@ import org.tenthwise.model.run.StepEvent;
  * @param opened the hold points that are open, by their step
  * @param lastPart what the step in hand came to on the part before, which is no reading of this one; absent where it
  *     was not measured there
+ * @param calibrated by what certificates the gauge of the step in hand, and what it is set on, will be calibrated at
+ *     the next reading, stated or not; empty for a step without a gauge, or while nobody knows which
  * @param at when it stood so
  */
 public record State(
@@ -43,9 +45,11 @@ public record State(
         Optional<Step> next,
         Map<Integer, HoldOpened> opened,
         Optional<LastPart> lastPart,
+        List<CalibratedHere> calibrated,
         OffsetDateTime at) {
 
     public State {
+        calibrated = List.copyOf(calibrated);
         opened = Map.copyOf(opened);
     }
 
@@ -155,6 +159,13 @@ public record State(
         List<Entry> entries = sheet.run().entries();
         return Optional.of(entries.get(entries.size() - 1))
                 .filter(last -> last.event().as(StepEvent.Answered.class).isPresent());
+    }
+
+    /** The gauge of the step in hand, or what it is set on, where the next reading is made past its due day. */
+    public List<CalibratedHere> pastDue() {
+        return asked.isShut()
+                ? List.of()
+                : calibrated.stream().filter(one -> one.isPastAt(at)).toList();
     }
 
     /** Lines of this run that are neither settled nor conceded. */

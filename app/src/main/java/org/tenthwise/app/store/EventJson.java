@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.tenthwise.model.gauge.Calibration;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.ReadingDirection;
@@ -159,6 +160,19 @@ final class EventJson {
     /** One that is not known everywhere is a shop's own: what has a direction is set on a master. */
     private static GaugeKind gaugeKind(String key, Optional<ReadingDirection> sense) {
         return GaugeKind.ofKey(key).orElseGet(() -> new GaugeKind(key, sense.isPresent() ? MASTER : NONE));
+    }
+
+    static void write(Calibration calibration, ObjectNode to) {
+        if (!calibration.certificate().isEmpty()) {
+            to.put("certificate", calibration.certificate());
+        }
+        calibration.due().ifPresent(due -> to.put("due", due.toString()));
+    }
+
+    static Calibration calibration(JsonFields from) throws UnreadableEntry {
+        String certificate = from.textIfAny("certificate").orElse("");
+        Optional<String> due = from.textIfAny("due");
+        return new Calibration(certificate, due.isPresent() ? Optional.of(day(due.get())) : Optional.empty());
     }
 
     static void write(Setting setting, ObjectNode to) {

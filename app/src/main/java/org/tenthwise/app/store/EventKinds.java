@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.tenthwise.model.gauge.GaugeOrMaster;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Event;
@@ -54,6 +55,23 @@ final class EventKinds {
             Event.GaugeKnown.class,
             (known, to) -> EventJson.write(known.gauge(), to.putObject("gauge")),
             from -> new Event.GaugeKnown(EventJson.gauge(from.object("gauge"))));
+
+    private static final EventKind<Event.CalibrationKnown> CALIBRATION_KNOWN = new EventKind<>(
+            "calibration-known",
+            16,
+            Event.CalibrationKnown.class,
+            (known, to) -> {
+                to.put("mark", known.what().mark());
+                known.what().kind().ifPresent(kind -> to.put("kind", kind));
+                EventJson.write(known.calibration(), to);
+                if (known.putsRight()) {
+                    to.put("puts-right", true);
+                }
+            },
+            from -> new Event.CalibrationKnown(
+                    new GaugeOrMaster(from.text("mark"), from.textIfAny("kind")),
+                    EventJson.calibration(from),
+                    from.isSo("puts-right")));
 
     private static final EventKind<Event.MachineKnown> MACHINE_KNOWN = new EventKind<>(
             "machine-known",
@@ -128,6 +146,7 @@ final class EventKinds {
             BEGUN,
             GAUGE_KNOWN,
             MACHINE_KNOWN,
+            CALIBRATION_KNOWN,
             StepEventKinds.CUT_ON_THESE,
             StepEventKinds.GAUGE_CHOSEN,
             StepEventKinds.GAUGE_SET,
@@ -172,6 +191,11 @@ final class EventKinds {
         @Override
         public EventKind<?> gaugeKnown(Event.GaugeKnown event) {
             return GAUGE_KNOWN;
+        }
+
+        @Override
+        public EventKind<?> calibrationKnown(Event.CalibrationKnown event) {
+            return CALIBRATION_KNOWN;
         }
 
         @Override

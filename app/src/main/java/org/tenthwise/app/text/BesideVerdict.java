@@ -54,7 +54,10 @@ public final class BesideVerdict {
      */
     public Split of(Sheet sheet, Line line, boolean closed, Optional<Slot> asked) {
         String distance = sentences.distance(line.finding());
-        List<Weighed> all = said(sheet.run(), line).stream()
+        List<Weighed> all = Stream.concat(
+                        said(sheet.run(), line).stream(),
+                        new CalibrationWords(words)
+                                .pastDue(sheet, line).stream().map(Weighed::stays))
                 .filter(said -> !said.sentence().isEmpty() && !said.sentence().equals(distance))
                 .sorted(Comparator.comparing(Weighed::weight))
                 .toList();

@@ -68,6 +68,14 @@ public final class Course {
         }
 
         @Override
+        public Optional<String> calibrationKnown(Event.CalibrationKnown known) {
+            return Optional.of(words.say(
+                    known.putsRight() ? "record.course.calibration-put-right" : "record.course.calibration",
+                    new CalibrationWords(words).named(known.what()),
+                    new CalibrationWords(words).of(known.calibration())));
+        }
+
+        @Override
         public Optional<String> machineKnown(Event.MachineKnown known) {
             return Optional.of(words.say(
                     "record.course.machine",

@@ -19,6 +19,7 @@ import org.tenthwise.app.ui.begin.BeginView;
 import org.tenthwise.app.ui.begin.BeginViewModel;
 import org.tenthwise.app.ui.bench.BenchView;
 import org.tenthwise.app.ui.bench.BenchViewModel;
+import org.tenthwise.app.ui.deed.CalibrationForm;
 import org.tenthwise.app.ui.deed.GaugeForm;
 import org.tenthwise.app.ui.deed.StepForms;
 import org.tenthwise.app.ui.deed.WordsForm;
@@ -57,6 +58,7 @@ import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.sign.SignView;
 import org.tenthwise.app.ui.sign.SignViewModel;
+import org.tenthwise.model.gauge.GaugeOrMaster;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Entry;
 
@@ -258,12 +260,17 @@ public final class Screens extends RecordScreens {
     @Override
     public void gauge(RunSession session) {
         tasks.run(session::state, state -> {
-            if (state.settingsHere().isEmpty()) {
+            if (state.settingsHere().isEmpty() && state.calibrated().isEmpty()) {
                 form(Deed.OTHER_GAUGE, session);
             } else {
                 show(new GaugeForm(inHand(session), words, this));
             }
         });
+    }
+
+    @Override
+    public void calibration(RunSession session, GaugeOrMaster what) {
+        show(new CalibrationForm(inHand(session), what, words, this));
     }
 
     @Override

@@ -6,8 +6,10 @@ import static org.tenthwise.model.quantity.TemperatureScale.FAHRENHEIT;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.model.gauge.Calibration;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.GaugeOrMaster;
 import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Aim;
@@ -116,6 +118,25 @@ record Example(String kind, Event event, String json) {
                         new Event.GaugeKnown(DEPTH_GAUGE),
                         """
                         {"gauge":{"id":"DG-01","kind":"depth-gauge"}}"""),
+                new Example(
+                        "calibration-known",
+                        new Event.CalibrationKnown(
+                                GaugeOrMaster.of(BORE_GAUGE),
+                                new Calibration("K-2211", Optional.of(LocalDate.parse("2027-03-31"))),
+                                false),
+                        """
+                        {"mark":"BG-04","kind":"bore-gauge","certificate":"K-2211","due":"2027-03-31"}"""),
+                new Example(
+                        "calibration-known",
+                        new Event.CalibrationKnown(
+                                GaugeOrMaster.master("R-35"), new Calibration("K-77", Optional.empty()), true),
+                        """
+                        {"mark":"R-35","certificate":"K-77","puts-right":true}"""),
+                new Example(
+                        "calibration-known",
+                        new Event.CalibrationKnown(GaugeOrMaster.master("R-35"), Calibration.NOT_STATED, true),
+                        """
+                        {"mark":"R-35","puts-right":true}"""),
                 new Example(
                         "machine-known",
                         new Event.MachineKnown("Lathe 3", Register.RADIUS, Aim.ByLimits.THIRD),

@@ -60,6 +60,7 @@ public class SameToldEverywhereTest {
                 Optional.empty(),
                 Map.of(),
                 Optional.empty(),
+                List.of(),
                 now);
     }
 

@@ -109,6 +109,10 @@ class LettingGoTest extends ScreenTest {
                         "wrong setting",
                         (client, session) -> client.wrongSetting(
                                 session, session.state().settingsHere().get(0), SettingFault.values()[0])),
+                way(
+                        "calibration",
+                        (client, session) -> client.calibration(
+                                session, session.state().calibrated().get(0).what())),
                 way("cut on these", form(Deed.CUT_ON_THESE)),
                 way("machine", form(Deed.MACHINE)),
                 way("balloons", (client, session) -> client.balloons("LG-2207", onDrawing(), 0)),

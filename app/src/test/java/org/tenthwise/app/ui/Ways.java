@@ -24,6 +24,7 @@ import org.tenthwise.checklists.editing.PartialCheck;
 import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.TableText;
 import org.tenthwise.checklists.editing.Template;
+import org.tenthwise.model.gauge.GaugeOrMaster;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Entry;
 
@@ -325,6 +326,11 @@ public class Ways implements Navigator {
     @Override
     public void gauge(RunSession session) {
         asked.add("gauge " + session.id());
+    }
+
+    @Override
+    public void calibration(RunSession session, GaugeOrMaster what) {
+        asked.add("calibration " + what.mark() + " " + session.id());
     }
 
     @Override

@@ -9,8 +9,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.tenthwise.checklists.format.RawTable;
+import org.tenthwise.model.gauge.Calibration;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.GaugeOrMaster;
 import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
@@ -27,10 +29,14 @@ final class SampleGauges {
     private static final String SENSE = "sense";
     private static final String MASTER = "master";
     private static final String WIRES = "wires";
+    private static final String MARK = "mark";
     /** Says of a figure that it is meant although far off. */
     static final String KEEP = "keep";
 
     private final Map<String, Gauge> gauges;
+    private final Map<GaugeOrMaster, Calibration> calibrations = new LinkedHashMap<>();
+    /** The tables of masters and wires whose mark nothing was set on yet. */
+    private final Map<String, TableKeys> notSetOn = new LinkedHashMap<>();
 
     /**
      * A gauge as it was set for a step.
@@ -52,19 +58,46 @@ final class SampleGauges {
                                 .map(Check.Means::kind))
                 .distinct()
                 .toList();
-        Map<String, Gauge> gauges = new LinkedHashMap<>();
+        SampleGauges read = new SampleGauges(new LinkedHashMap<>());
         Set<String> marks = new HashSet<>();
-        List<RawTable> tables = sample.has(GAUGE) ? sample.tables(GAUGE) : List.of();
-        sample.ifAny(GAUGE, key -> Optional.empty());
-        for (RawTable table : tables) {
+        for (RawTable table : tables(sample, GAUGE)) {
             TableKeys unnamed = sample.inside(GAUGE, table);
             Optional<String> id = unnamed.text("id");
             TableKeys keys = id.map(mark -> unnamed.about(Message.of("readings.in.gauge", mark)))
                     .orElse(unnamed);
             id.filter(mark -> !marks.add(mark)).ifPresent(mark -> keys.problem("id", "readings.gauge.twice"));
-            gauge(keys, kinds, id).ifPresent(gauge -> gauges.putIfAbsent(gauge.id(), gauge));
+            Calibration calibration = SampleCalibration.read(keys);
+            gauge(keys, kinds, id).ifPresent(gauge -> {
+                read.gauges.putIfAbsent(gauge.id(), gauge);
+                read.calibrations.putIfAbsent(GaugeOrMaster.of(gauge), calibration);
+            });
         }
-        return new SampleGauges(gauges);
+        tables(sample, MASTER).forEach(table -> read.master(sample.inside(MASTER, table)));
+        return read;
+    }
+
+    private static List<RawTable> tables(TableKeys sample, String key) {
+        List<RawTable> tables = sample.has(key) ? sample.tables(key) : List.of();
+        sample.ifAny(key, any -> Optional.empty());
+        return tables;
+    }
+
+    /** A ring, a block or wires with a certificate. */
+    private void master(TableKeys keys) {
+        Optional<String> mark = keys.text(MARK);
+        Calibration calibration = SampleCalibration.read(keys);
+        keys.finish();
+        mark.ifPresent(id -> {
+            if (notSetOn.putIfAbsent(id, keys) != null) {
+                keys.problem(MARK, "readings.master.twice", id);
+            }
+            calibrations.putIfAbsent(GaugeOrMaster.master(id), calibration);
+        });
+    }
+
+    /** Names the masters and wires that nothing was set on: a slip in a mark, most likely. */
+    void finish() {
+        notSetOn.forEach((mark, keys) -> keys.problem(MARK, "readings.master.not-used", mark));
     }
 
     private static Optional<Gauge> gauge(TableKeys keys, List<GaugeKind> kinds, Optional<String> id) {
@@ -90,6 +123,11 @@ final class SampleGauges {
     List<Event> known() {
         List<Event> known = new ArrayList<>();
         gauges.values().forEach(gauge -> known.add(new Event.GaugeKnown(gauge)));
+        calibrations.forEach((what, calibration) -> {
+            if (calibration.isStated()) {
+                known.add(new Event.CalibrationKnown(what, calibration, false));
+            }
+        });
         return known;
     }
 
@@ -116,10 +154,11 @@ final class SampleGauges {
         };
     }
 
-    private static Optional<Setting> onMaster(TableKeys step, Optional<Gauge> gauge, Unit unit) {
+    private Optional<Setting> onMaster(TableKeys step, Optional<Gauge> gauge, Unit unit) {
         return step.table(MASTER).flatMap(table -> {
             TableKeys keys = step.inside(MASTER, table);
-            Optional<String> mark = keys.text("mark");
+            Optional<String> mark = keys.text(MARK);
+            mark.ifPresent(notSetOn::remove);
             Unit read = QuotedFigures.unit(keys, unit);
             Optional<Written> certified = certified(keys, read);
             Optional<Written> zero = QuotedFigures.figure(keys, "zero", read);
@@ -129,10 +168,11 @@ final class SampleGauges {
         });
     }
 
-    private static Optional<Laid> overWires(TableKeys step, Optional<Gauge> gauge, Unit unit) {
+    private Optional<Laid> overWires(TableKeys step, Optional<Gauge> gauge, Unit unit) {
         return step.table(WIRES).flatMap(table -> {
             TableKeys keys = step.inside(WIRES, table);
-            Optional<String> mark = keys.text("mark");
+            Optional<String> mark = keys.text(MARK);
+            mark.ifPresent(notSetOn::remove);
             Optional<Written> certified = certified(keys, QuotedFigures.unit(keys, unit));
             boolean meant = keys.ifAny(KEEP, keys::truth).orElse(false);
             keys.finish();

@@ -1,7 +1,9 @@
 package org.tenthwise.model.run;
 
 import java.util.Optional;
+import org.tenthwise.model.gauge.Calibration;
 import org.tenthwise.model.gauge.Gauge;
+import org.tenthwise.model.gauge.GaugeOrMaster;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.PlanSource;
@@ -17,6 +19,7 @@ import org.tenthwise.model.words.Refused;
 public sealed interface Event
         permits Event.Begun,
                 Event.GaugeKnown,
+                Event.CalibrationKnown,
                 Event.MachineKnown,
                 Event.StruckOut,
                 Event.HandedOver,
@@ -70,6 +73,8 @@ public sealed interface Event
         R begun(Begun event);
 
         R gaugeKnown(GaugeKnown event);
+
+        R calibrationKnown(CalibrationKnown event);
 
         R machineKnown(MachineKnown event);
 
@@ -179,6 +184,20 @@ public sealed interface Event
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.gaugeKnown(this);
+        }
+    }
+
+    /**
+     * By what certificate a gauge, or what it is set on, was calibrated and until when: kept in the run it is used in,
+     * and for the shop, so that the next run need not ask.
+     *
+     * @param putsRight whether what was said of it last was wrong, or missing, and this holds in its place from where
+     *     that began to hold; otherwise it holds for what is read from now on
+     */
+    record CalibrationKnown(GaugeOrMaster what, Calibration calibration, boolean putsRight) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.calibrationKnown(this);
         }
     }
 

@@ -197,6 +197,17 @@ public final class Run {
         return new RunGauges(this);
     }
 
+    /** By what certificates they were calibrated, and until when. */
+    public RunCalibrations calibrations() {
+        return new RunCalibrations(this);
+    }
+
+    List<Entry> calibrationsKnown() {
+        return ofNoStep().stream()
+                .filter(entry -> entry.event() instanceof Event.CalibrationKnown)
+                .toList();
+    }
+
     /** Every disposition that was ever signed for a step, in force or lapsed. */
     public List<Disposing> dispositions(Step step) {
         return Disposing.of(step, this, around(step));

@@ -105,6 +105,7 @@ public record Signature(
                 || event instanceof Event.HandedOver
                 || event instanceof Event.Begun
                 || event instanceof Event.GaugeKnown
+                || event instanceof Event.CalibrationKnown known && !known.putsRight()
                 || event instanceof Event.MachineKnown
                 || event instanceof ReportEvent.ReportDrawnUp
                 || event instanceof ReportEvent.ReportSigned

@@ -12,8 +12,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.tenthwise.model.gauge.Calibration;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.GaugeOrMaster;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
@@ -64,6 +66,10 @@ class ChangesTest {
         return List.of(
                 new Event.Begun(new PartId("X-1", "A"), "1", "", "", new PlanSource("", "")),
                 new Event.GaugeKnown(MICROMETER),
+                new Event.CalibrationKnown(
+                        GaugeOrMaster.of(MICROMETER),
+                        new Calibration("K-1", Optional.of(LocalDate.parse("2027-03-31"))),
+                        true),
                 new StepEvent.GaugeChosen(7, "MC-2", Optional.empty()),
                 SET.event(),
                 new Event.MachineKnown("Lathe 3", Register.RADIUS, Aim.ByLimits.THIRD),

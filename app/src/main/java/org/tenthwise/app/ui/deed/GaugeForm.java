@@ -1,7 +1,9 @@
 package org.tenthwise.app.ui.deed;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.tenthwise.app.session.State;
+import org.tenthwise.app.text.CalibrationWords;
 import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.Field;
@@ -29,7 +31,17 @@ public final class GaugeForm extends StepForm {
 
     @Override
     protected List<String> notes(State state) {
-        return List.of(new GaugeWords(words).line(state.sheet().run(), state.inHand()), words.say("gauge.card.kept"));
+        CalibrationWords calibrations = new CalibrationWords(words);
+        List<String> notes = new ArrayList<>();
+        notes.add(new GaugeWords(words).line(state.sheet().run(), state.inHand()));
+        state.calibrated().stream()
+                .filter(here -> here.calibration().isStated())
+                .map(here -> words.say(
+                        "calibration.of", calibrations.named(here.what()), calibrations.of(here.calibration())))
+                .forEach(notes::add);
+        state.pastDue().forEach(here -> notes.add(calibrations.pastDue(here.what(), here.calibration())));
+        notes.add(words.say("gauge.card.kept"));
+        return notes;
     }
 
     @Override
@@ -42,6 +54,8 @@ public final class GaugeForm extends StepForm {
         navigator.back();
         if (remedy instanceof Remedy.Wrong wrong) {
             navigator.wrongSetting(inHand.session(), wrong.setting(), wrong.fault());
+        } else if (remedy instanceof Remedy.Certificate certificate) {
+            navigator.calibration(inHand.session(), certificate.of());
         } else if (remedy instanceof Remedy.Machine) {
             navigator.form(Deed.MACHINE, inHand.session());
         } else {

@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.session.State;
+import org.tenthwise.app.text.CalibrationWords;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.GaugeOrMaster;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.StepEvent;
@@ -27,6 +29,9 @@ sealed interface Remedy {
 
     /** How the register of the machine counts is told otherwise. */
     record Machine(String reads) implements Remedy {}
+
+    /** By what certificate the gauge, or what it is set on, was calibrated. */
+    record Certificate(GaugeOrMaster of, String reads) implements Remedy {}
 
     /** A setting was wrong and is struck out. */
     record Wrong(Entry setting, SettingFault fault, String reads) implements Remedy {}
@@ -52,6 +57,12 @@ sealed interface Remedy {
                     .run()
                     .register()
                     .ifPresent(counts -> all.add(new Machine(words.say("gauge.machine", counts))));
+        }
+        if (open) {
+            CalibrationWords said = new CalibrationWords(words);
+            state.calibrated()
+                    .forEach(here -> all.add(
+                            new Certificate(here.what(), words.say("calibration.remedy", said.named(here.what())))));
         }
         state.settingsHere().forEach(entry -> wrong(entry, words, all));
         return all;

@@ -1,5 +1,6 @@
 package org.tenthwise.app.ui.matters;
 
+import java.time.LocalDate;
 import org.tenthwise.app.history.Matter;
 import org.tenthwise.app.history.MatterKind;
 import org.tenthwise.app.matters.OpenMatter;
@@ -32,6 +33,10 @@ record MatterRow(Words words) {
     String where(OpenMatter of) {
         Matter matter = of.matter();
         String since = words.say("matters.since", new Dates(words).day(matter.since()), matter.by());
+        if (matter.kind() == MatterKind.GAUGE_PAST_DUE) {
+            String due = new Dates(words).day(LocalDate.parse(matter.number()));
+            return words.say("matters.line", words.say("matters.read-with", matter.about(), due), since);
+        }
         return matter.check() == 0 ? since : words.say("matters.line", check(matter), since);
     }
 }

@@ -3,12 +3,14 @@ package org.tenthwise.app.ui.run;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.tenthwise.app.picture.Pictures;
 import org.tenthwise.app.session.Prompt;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.story.StepStory;
 import org.tenthwise.app.text.BesideVerdict;
+import org.tenthwise.app.text.CalibrationWords;
 import org.tenthwise.app.text.DrawingWords;
 import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.text.HoldWords;
@@ -22,12 +24,14 @@ import org.tenthwise.app.ui.run.RunScreenState.Heads;
 import org.tenthwise.app.ui.run.RunScreenState.Hold;
 import org.tenthwise.app.ui.run.RunScreenState.InHand;
 import org.tenthwise.app.ui.run.RunScreenState.StepLine;
+import org.tenthwise.model.gauge.GaugeOrMaster;
 import org.tenthwise.model.plan.BalloonNumber;
 import org.tenthwise.model.plan.Instances;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.GaugesUsed;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.tolerance.Limits;
@@ -208,7 +212,9 @@ final class RunPresenter {
                 words.sentence(sentences.standing(line.finding())),
                 distance(state),
                 beside.next(),
-                Stream.concat(beside.shown().stream(), lastPart(state)).toList(),
+                Stream.of(pastDue(state), beside.shown().stream(), lastPart(state))
+                        .flatMap(Function.identity())
+                        .toList(),
                 beside.rest());
     }
 
@@ -218,6 +224,18 @@ final class RunPresenter {
                 .filter(turn -> finding.verdict().standing() == VerdictKind.OPEN)
                 .map(turn -> words.say("distance.missing", turn.missing()))
                 .orElseGet(() -> sentences.distance(finding));
+    }
+
+    /** What is known before the next reading; where what counts was read so already, that is said instead. */
+    private Stream<String> pastDue(State state) {
+        List<GaugeOrMaster> said = GaugesUsed.pastDue(state.sheet(), state.line()).stream()
+                .map(GaugesUsed.Used::what)
+                .toList();
+        return state.asked().isNothing()
+                ? Stream.empty()
+                : state.pastDue().stream()
+                        .filter(here -> !said.contains(here.what()))
+                        .map(here -> new CalibrationWords(words).pastDue(here.what(), here.calibration()));
     }
 
     /** The size of the part before, until something is read of this one; then it is under More. */

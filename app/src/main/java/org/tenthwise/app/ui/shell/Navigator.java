@@ -20,6 +20,7 @@ import org.tenthwise.checklists.editing.PartialCheck;
 import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.TableText;
 import org.tenthwise.checklists.editing.Template;
+import org.tenthwise.model.gauge.GaugeOrMaster;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Entry;
 
@@ -229,8 +230,11 @@ public interface Navigator {
 
     void say(Saying what, RunSession session);
 
-    /** The card of the gauge of the step in hand; where none was set yet, the form to take another. */
+    /** The card of the gauge of the step in hand; where nobody knows which, the form to take one. */
     void gauge(RunSession session);
+
+    /** By what certificate the gauge of the step in hand, or what it is set on, was calibrated. */
+    void calibration(RunSession session, GaugeOrMaster what);
 
     /** Strike out a setting that was wrong. */
     void wrongSetting(RunSession session, Entry setting, SettingFault fault);

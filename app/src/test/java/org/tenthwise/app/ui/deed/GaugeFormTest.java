@@ -43,6 +43,8 @@ class GaugeFormTest {
                         "Set ring and zero again",
                         "Enter direction, ring and zero again",
                         "Use another gauge",
+                        "Certificate and due day of BG-2",
+                        "Certificate and due day of master 30.000",
                         "Wrong direction: BG-2, dial goes up as the bore grows",
                         "Wrong ring: BG-2 on ring 30.000",
                         "Wrong zero: BG-2 with dial at 0"),
@@ -74,7 +76,9 @@ class GaugeFormTest {
         session.goTo(PLUG);
         session.enter("29.990");
         String mark = session.state().setting().orElseThrow().gauge().id();
-        assertEquals(List.of("Use another gauge", "Gauge was off: " + mark), offered(card(session)));
+        assertEquals(
+                List.of("Use another gauge", "Certificate and due day of " + mark, "Gauge was off: " + mark),
+                offered(card(session)));
     }
 
     @Test
@@ -90,7 +94,7 @@ class GaugeFormTest {
         RunSession other = workshop.atTheBore("014", "0.012", "0.014");
         RunSession session = workshop.atTheBore("015", "0.013");
         Entry setting = session.state().settingsHere().get(0);
-        choose(card(session), 3);
+        choose(card(session), 5);
         assertEquals(List.of("back", "wrong SENSE " + setting.seq() + " " + session.id()), workshop.asked);
 
         StepForm model =
