@@ -3,9 +3,6 @@ package org.tenthwise.app.batch;
 import java.io.InputStream;
 import java.io.OutputStream;
 import org.tenthwise.app.sums.CannotAnswer;
-import org.tenthwise.app.sums.Problem;
-import org.tenthwise.app.sums.SumReply;
-import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.app.sums.Sums;
 import org.tenthwise.app.sums.written.NotJson;
 import org.tenthwise.model.words.Explained;
@@ -43,10 +40,10 @@ public final class Batch {
         try {
             question.read(line);
             String calc = question.calc();
-            SumReply reply = sums.ask(calc, question.given());
-            return reply instanceof SumResult answer
-                    ? WrittenReply.answered(question.id(), calc, answer)
-                    : WrittenReply.refused(question.id(), number, ((Problem) reply).why());
+            return sums.ask(calc, question.given())
+                    .match(
+                            answer -> WrittenReply.answered(question.id(), calc, answer),
+                            problem -> WrittenReply.refused(question.id(), number, problem.why()));
         } catch (NotJson | CannotAnswer e) {
             return WrittenReply.refused(question.id(), number, Explained.why(e));
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {

@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.app.sums.Problem;
-import org.tenthwise.app.sums.SumReply;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.app.sums.Sums;
 import org.tenthwise.model.words.Words;
@@ -67,10 +66,8 @@ public final class Bench {
         if (!missing.isEmpty()) {
             return new FormOutcome.Missing(missing);
         }
-        SumReply reply = sums.ask(form.sum(), form.given(filled));
-        return reply instanceof Problem problem
-                ? refused(form, filled, problem)
-                : new FormOutcome.Done((SumResult) reply);
+        return sums.ask(form.sum(), form.given(filled))
+                .match(FormOutcome.Done::new, problem -> refused(form, filled, problem));
     }
 
     private FormOutcome refused(BenchForm form, FormValues filled, Problem problem) {

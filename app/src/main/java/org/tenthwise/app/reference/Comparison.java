@@ -63,12 +63,11 @@ public final class Comparison {
 
     private static ComparedFigure row(PublishedCase one, String key, SumReply reply) {
         String published = one.published().get(key);
-        Optional<String> worked =
-                reply instanceof SumResult answer ? Path.of(key).in(answer) : Optional.empty();
+        Optional<String> worked = reply.match(answer -> Path.of(key).in(answer), problem -> Optional.empty());
         if (worked.isEmpty()) {
-            Message nothing = reply instanceof Problem problem
-                    ? Message.of("reference.refused", problem.why())
-                    : Message.of("reference.nothing", key);
+            Message nothing = reply.match(
+                    answer -> Message.of("reference.nothing", key),
+                    problem -> Message.of("reference.refused", problem.why()));
             return new ComparedFigure(one, key, published, nothing, Agreement.DISAGREES, Optional.empty());
         }
         boolean agrees = agrees(one, key, worked.get());

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.app.sums.SumInput;
-import org.tenthwise.app.sums.SumReply;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.app.sums.SumValue;
 import org.tenthwise.app.sums.Sums;
@@ -21,13 +20,16 @@ public record AskedSum(String calc, SumInput given, SumResult result) {
     /** Absent where the sum has no answer to such figures. */
     static Optional<AskedSum> of(Sums sums, String calc, Map<String, SumValue> keys) {
         SumInput given = new SumInput(Optional.empty(), keys);
-        SumReply reply = sums.ask(calc, given);
-        return reply instanceof SumResult result ? Optional.of(new AskedSum(calc, given, result)) : Optional.empty();
+        return sums.ask(calc, given)
+                .match(result -> Optional.of(new AskedSum(calc, given, result)), problem -> Optional.empty());
     }
 
     /** A value as the batch writes it; empty where the sum did not give it. */
     public String written(String key) {
-        return result.written().values().get(key) instanceof SumValue.Text text ? text.text() : "";
+        return Optional.ofNullable(result.written().values().get(key))
+                .flatMap(SumValue::asText)
+                .map(SumValue.Text::text)
+                .orElse("");
     }
 
     static SumValue figures(List<BigDecimal> figures) {

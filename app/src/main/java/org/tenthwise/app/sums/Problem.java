@@ -1,6 +1,7 @@
 package org.tenthwise.app.sums;
 
 import java.util.Optional;
+import java.util.function.Function;
 import org.tenthwise.model.words.Message;
 
 /**
@@ -9,4 +10,10 @@ import org.tenthwise.model.words.Message;
  * @param key what it is about; absent if it is about the whole
  * @param why one sentence with the key and the value
  */
-public record Problem(Optional<String> key, Message why) implements SumReply {}
+public record Problem(Optional<String> key, Message why) implements SumReply {
+
+    @Override
+    public <T> T match(Function<SumResult, T> answered, Function<Problem, T> refused) {
+        return refused.apply(this);
+    }
+}

@@ -3,6 +3,7 @@ package org.tenthwise.app.sums;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.words.Message;
@@ -19,6 +20,11 @@ public record SumResult(Unit unit, OutputValues values, Message basis, List<Mess
 
     public SumResult {
         notes = List.copyOf(notes);
+    }
+
+    @Override
+    public <T> T match(Function<SumResult, T> answered, Function<Problem, T> refused) {
+        return answered.apply(this);
     }
 
     /** The value of {@code output}; absent if the sum did not give it. */

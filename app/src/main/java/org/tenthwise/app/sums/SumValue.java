@@ -8,6 +8,11 @@ import org.tenthwise.model.quantity.Unit;
 /** Figures and words as they are written down, in lists and under keys: what a sum is given, and what it comes to. */
 public sealed interface SumValue {
 
+    /** Absent for anything but a figure or a word. */
+    default Optional<Text> asText() {
+        return Optional.empty();
+    }
+
     /**
      * A figure or a word, with nothing taken off or added.
      *
@@ -17,6 +22,11 @@ public sealed interface SumValue {
 
         public Text(String text) {
             this(text, Optional.empty());
+        }
+
+        @Override
+        public Optional<Text> asText() {
+            return Optional.of(this);
         }
 
         /** As it stands in a sentence. */

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.tenthwise.app.session.Prompt;
+import org.tenthwise.app.sums.SumReply;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.record.AskedFinding;
 import org.tenthwise.model.record.Finding;
@@ -32,7 +33,8 @@ class ClosedFamiliesTest {
                 arguments(Check.class, Ladders.of(Check.class)),
                 arguments(Finding.class, Ladders.of(Finding.class)),
                 arguments(Prompt.class, Ladders.of(Prompt.class)),
-                arguments(Event.class, Ladders.byInstanceof(Event.class)));
+                arguments(Event.class, Ladders.byInstanceof(Event.class)),
+                arguments(SumReply.class, Ladders.of(SumReply.class)));
     }
 
     @ParameterizedTest
