@@ -67,11 +67,6 @@ public final class ReportShelf {
         return Proposed.of(ledger, part, runs);
     }
 
-    /** What it would come to if it were drawn up now. */
-    public ArticleReport look(ReportAsked asked, List<String> runs) {
-        return desk.look(ledger, asked, runs);
-    }
-
     public ArticleReport drawUp(ReportAsked asked, List<String> runs, String by) throws CouldNotSave {
         return desk.drawUp(ledger, asked, runs, by, clock);
     }

@@ -47,10 +47,6 @@ final class BalloonRow {
         return most;
     }
 
-    boolean fits(List<Integer> sizes, int levels) {
-        return width(sizes, levels) <= right - left;
-    }
-
     private double width(List<Integer> sizes, int levels) {
         double circles = sizes.stream()
                 .mapToDouble(size -> 2 * radius * columns(size, levels))

@@ -7,7 +7,6 @@ import org.tenthwise.model.plan.BalloonGap;
 import org.tenthwise.model.plan.BalloonNumber;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.DrawingInForce;
-import org.tenthwise.model.plan.Instances;
 import org.tenthwise.model.plan.OnDrawing;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.AccountLine;
@@ -43,19 +42,6 @@ public final class DrawingWords {
                 .toList());
     }
 
-    /** Where and how often it stands there: "balloon 12A, sheet 2, zone C4, key, 4×"; empty where nothing is said. */
-    public String where(Step step) {
-        OnDrawing drawing = step.drawing();
-        return words.list(Stream.of(
-                        drawing.balloon().map(this::balloon),
-                        drawing.sheet().map(sheet -> words.say("drawing.sheet", sheet)),
-                        drawing.zone().map(zone -> words.say("drawing.zone", zone)),
-                        drawing.designator(),
-                        count(drawing.instances()))
-                .flatMap(Optional::stream)
-                .toList());
-    }
-
     /** "balloon 12A". */
     public String balloon(BalloonNumber balloon) {
         return words.say("drawing.balloon", balloon);
@@ -64,16 +50,6 @@ public final class DrawingWords {
     /** The balloon of a step of the drawing where it is another than the step's own number. */
     public static Optional<BalloonNumber> apart(Step step) {
         return step.drawing().balloon().filter(balloon -> !balloon.isSame(BalloonNumber.of(step.number())));
-    }
-
-    private Optional<String> count(Instances instances) {
-        if (instances.count() == 1) {
-            return Optional.empty();
-        }
-        return Optional.of(instances
-                .one()
-                .map(number -> words.say("drawing.one-of", List.of(number), instances.count()))
-                .orElseGet(() -> words.say("drawing.all-of", instances.count())));
     }
 
     /** Which of several alike a line tells of: "4×", "3 of 4"; empty where there is one alone. */
@@ -92,28 +68,6 @@ public final class DrawingWords {
         return words.list(Stream.of(drawing.sheet(), drawing.zone())
                 .flatMap(Optional::stream)
                 .toList());
-    }
-
-    /** The words of the drawing, or the limits where the plan has none of them. */
-    public String requirement(AccountLine line) {
-        return line.drawing().requirement().isEmpty()
-                ? line.match(new AccountLine.Cases<String>() {
-                    @Override
-                    public String checked(AccountLine.Checked checked) {
-                        return sentences.limits(checked.line().step());
-                    }
-
-                    @Override
-                    public String unanswered(AccountLine.Unanswered unanswered) {
-                        return "";
-                    }
-
-                    @Override
-                    public String notInThisRun(AccountLine.NotInThisRun left) {
-                        return sentences.limits(left.line().step());
-                    }
-                })
-                : words.readable(line.drawing().requirement());
     }
 
     /**

@@ -74,11 +74,6 @@ public final class Figures {
         return sign(number.toPlainString());
     }
 
-    /** How many places keep a length that is not zero from reading as zero. */
-    static int places(Length length, Unit unit, int places) {
-        return places(List.of(length.zero()), length, unit, places);
-    }
-
     /** How many places a length is shown with beside others, where {@code places} are asked for. */
     static int places(List<Length> neighbours, Length length, Unit unit, int places) {
         BigDecimal exact = length.in(unit);

@@ -3,7 +3,6 @@ package org.tenthwise.app.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.tenthwise.model.plan.WhenAsked;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Occasion;
 import org.tenthwise.model.run.Purpose;
@@ -60,18 +59,5 @@ public final class OccasionWords {
     public String leftOut(Sheet sheet) {
         int left = sheet.leftOut().size();
         return left == 0 ? "" : words.say("occasion.left-out", left);
-    }
-
-    /** For which pieces of a lot a check is asked: "first piece, every 5th, last piece". */
-    public String when(WhenAsked when) {
-        List<String> said = new ArrayList<>();
-        if (when.first()) {
-            said.add(words.say("occasion.when.first"));
-        }
-        when.every().ifPresent(every -> said.add(words.say("occasion.when.every", every)));
-        if (when.last()) {
-            said.add(words.say("occasion.when.last"));
-        }
-        return words.list(said);
     }
 }

@@ -38,11 +38,6 @@ public record ReportLine(List<FoundInRun> results) {
         return results.get(0).checked().map(checked -> checked.line().step());
     }
 
-    /** Its line of the account, for whoever words the requirement. */
-    public AccountLine account() {
-        return line();
-    }
-
     /** What a run found of it; absent where that run stands in another line of the characteristic. */
     public Optional<FoundInRun> of(int column) {
         return results.stream().filter(result -> result.column() == column).findFirst();

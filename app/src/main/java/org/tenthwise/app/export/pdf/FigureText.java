@@ -62,19 +62,6 @@ final class FigureText {
         return said;
     }
 
-    /**
-     * The same for a reading, with what wires make it bigger by: without that a reading over wires and its size do not
-     * add up.
-     */
-    List<String> setOn(Finding finding, Measured measured, Setting setting) {
-        List<String> said = setOn(setting, finding.step());
-        finding.overWires(measured)
-                .map(wires ->
-                        words.say("record.set-on.wires", StepFigures.of(finding).overWires(measured)))
-                .ifPresent(said::add);
-        return said;
-    }
-
     /** The parts of a correction that has two. */
     List<String> parts(Finding finding, Measured measured) {
         if (measured.forTemperature().isEmpty() || measured.forContact().isEmpty()) {

@@ -47,11 +47,6 @@ public record SharePicture(List<ShareRow> rows, String lower, String middle, Str
         rows = List.copyOf(rows);
     }
 
-    /** How many rows a room has, each high enough to be touched. */
-    public static int rowsIn(double height, double textScale) {
-        return Math.max(1, (int) Math.floor((height - LINE * textScale - 4) / Math.max(ROW, 2.3 * LINE * textScale)));
-    }
-
     private static double head(Frame frame) {
         return LINE * frame.textScale() + 4;
     }

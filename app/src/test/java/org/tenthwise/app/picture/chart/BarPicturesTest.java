@@ -85,12 +85,15 @@ class BarPicturesTest {
 
     static Stream<Arguments> everyShare() {
         return Stream.of(0, 1, 3, 6).flatMap(rows -> Courses.frames().entrySet().stream()
-                .filter(frame -> rows
-                                <= SharePicture.rowsIn(
-                                        frame.getValue().height(),
-                                        frame.getValue().textScale())
+                .filter(frame -> rows <= rowsToBeTouched(frame.getValue())
                         || frame.getKey().startsWith("print"))
                 .map(frame -> Arguments.of("shares-" + rows, frame.getKey(), shares(rows), frame.getValue())));
+    }
+
+    /** Each high enough for a finger and for two lines of text, under a head of one. */
+    private static int rowsToBeTouched(Frame frame) {
+        double line = 26 * frame.textScale();
+        return Math.max(1, (int) Math.floor((frame.height() - line - 4) / Math.max(64, 2.3 * line)));
     }
 
     @ParameterizedTest(name = "{0} {1}")

@@ -40,10 +40,6 @@ record Span(double low, double high) {
         return new Span(low + other.low, high + other.high);
     }
 
-    Span minus(Span other) {
-        return new Span(low - other.high, high - other.low);
-    }
-
     Span times(Span other) {
         return between(
                 product(low, other.low), product(low, other.high), product(high, other.low), product(high, other.high));

@@ -2,7 +2,6 @@ package org.tenthwise.model.compute.taper;
 
 import java.math.BigDecimal;
 import org.tenthwise.model.quantity.Length;
-import org.tenthwise.model.quantity.Nanometres;
 import org.tenthwise.model.words.Refused;
 
 /**
@@ -103,10 +102,5 @@ public record Taper(double tangent) {
     /** The length on which the diameter changes by one. */
     public double oneIn() {
         return 1 / perUnit();
-    }
-
-    /** What the diameter changes by over {@code length} along the axis. */
-    public Length over(Length length) {
-        return Nanometres.round(Nanometres.of(length) * perUnit());
     }
 }
