@@ -1,6 +1,5 @@
 package org.tenthwise.app.firstarticle;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -12,7 +11,6 @@ import org.tenthwise.app.history.RunSummary;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.model.plan.BalloonNumber;
-import org.tenthwise.model.plan.IssueOfPlan;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Sheet;
@@ -64,7 +62,7 @@ public record Proposed(ReportAsked asked, List<String> runs) {
                             other.plan().part().number(),
                             part);
                 });
-        return new Proposed(new Proposing(kept, sheets, part).asked(), joined);
+        return new Proposed(new Proposing(kept, joined, sheets, part).asked(), joined);
     }
 
     /** The closed runs of a part number, the one last worked on first. */
@@ -93,11 +91,13 @@ public record Proposed(ReportAsked asked, List<String> runs) {
     private static final class Proposing {
 
         private final KeptEntries kept;
+        private final List<String> joined;
         private final List<Sheet> sheets;
         private final String part;
 
-        Proposing(KeptEntries kept, List<Sheet> sheets, String part) {
+        Proposing(KeptEntries kept, List<String> joined, List<Sheet> sheets, String part) {
             this.kept = kept;
+            this.joined = joined;
             this.sheets = sheets;
             this.part = part;
         }
@@ -106,7 +106,7 @@ public record Proposed(ReportAsked asked, List<String> runs) {
             boolean partial = occasions().anyMatch(of -> of.purpose() == Purpose.FIRST_ARTICLE_PARTIAL);
             List<String> affected = partial ? affected() : List.of();
             String reason = said(Occasion::reason);
-            String baseline = partial ? baseline() : "";
+            String baseline = partial ? new ReportBaseline(kept, joined).said() : "";
             boolean whole = !affected.isEmpty() && !reason.isBlank() && !baseline.isBlank();
             return new ReportAsked(
                     identifier(),
@@ -150,39 +150,19 @@ public record Proposed(ReportAsked asked, List<String> runs) {
             return occasions().flatMap(of -> of.changes().stream()).distinct().toList();
         }
 
-        /** As runs say, by balloon or by name; where none says, as the issue of the plan has it. */
+        /** What partial runs were begun for, by balloon or by name, each once. */
         private List<String> affected() {
-            List<String> named = new ArrayList<>();
-            for (Sheet sheet : sheets) {
-                sheet.run().begun().occasion().affected().forEach(step -> named.add(called(sheet.plan(), step)));
-            }
-            return named.isEmpty()
-                    ? sheets.get(0)
-                            .plan()
-                            .issued()
-                            .flatMap(IssueOfPlan::affected)
-                            .orElse(List.of())
-                    : named.stream().distinct().toList();
+            return sheets.stream()
+                    .filter(sheet -> sheet.run().begun().occasion().purpose() == Purpose.FIRST_ARTICLE_PARTIAL)
+                    .flatMap(sheet ->
+                            sheet.run().begun().occasion().affected().stream().map(step -> called(sheet.plan(), step)))
+                    .distinct()
+                    .toList();
         }
 
         private static String called(Plan plan, int number) {
             Step step = plan.step(number);
             return plan.balloon(step).map(BalloonNumber::text).orElse(step.name());
-        }
-
-        /** Part number, revision and run of the baseline a run stands on. */
-        private String baseline() {
-            return occasions()
-                    .flatMap(of -> of.baseline().stream())
-                    .findFirst()
-                    .map(on -> kept.entries(on.run()).stream()
-                            .findFirst()
-                            .flatMap(entry -> entry.event().as(Event.Begun.class))
-                            .map(begun -> "%s %s, %s"
-                                    .formatted(
-                                            begun.part().number(), begun.part().revision(), on.run()))
-                            .orElse(on.run()))
-                    .orElse("");
         }
     }
 }

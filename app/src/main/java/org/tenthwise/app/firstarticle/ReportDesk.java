@@ -1,17 +1,10 @@
 package org.tenthwise.app.firstarticle;
 
 import java.time.Clock;
-import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
-import org.tenthwise.app.history.RunFacts;
-import org.tenthwise.app.history.RunQuery;
-import org.tenthwise.app.history.RunShelf;
-import org.tenthwise.app.history.RunSummary;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.KeptEntries;
@@ -19,6 +12,8 @@ import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.RunHead;
 import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.model.firstarticle.FirstArticle;
+import org.tenthwise.model.firstarticle.PartBefore;
+import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.JoinedRun;
@@ -48,7 +43,9 @@ public final class ReportDesk {
      * @throws Refused if the runs cannot stand in one report
      */
     public ArticleReport look(KeptEntries kept, ReportAsked asked, List<String> runs) {
-        return new ArticleReport(article(kept, asked, joined(kept, runs)), Optional.empty(), List.of(), version);
+        List<JoinedRun> joined = joined(kept, runs);
+        ReportAsked held = new ReportBaseline(kept, runs).held(asked);
+        return new ArticleReport(article(kept, held, joined), Optional.empty(), List.of(), version);
     }
 
     /**
@@ -57,9 +54,10 @@ public final class ReportDesk {
      *
      * @throws Refused if the runs cannot stand in one report, or the identifier is that of another part
      */
-    public ArticleReport drawUp(Ledger ledger, ReportAsked asked, List<String> runs, String by, Clock clock)
+    public ArticleReport drawUp(Ledger ledger, ReportAsked said, List<String> runs, String by, Clock clock)
             throws CouldNotSave {
         List<JoinedRun> joined = joined(ledger, runs);
+        ReportAsked asked = new ReportBaseline(ledger, runs).held(said);
         FirstArticle article = article(ledger, asked, joined);
         KeptReport.named(asked.identifier(), ledger)
                 .filter(other -> !other.asked().part().equals(asked.part()))
@@ -146,7 +144,10 @@ public final class ReportDesk {
         for (JoinedRun run : joined) {
             sheets.add(Runs.sheet(kept, new Run(entries(kept, run))));
         }
-        return FirstArticle.of(asked, sheets, before(kept, asked, sheets));
+        Optional<Plan> baseline =
+                new ReportBaseline(kept, joined.stream().map(JoinedRun::run).toList()).plan(asked);
+        return FirstArticle.of(
+                asked, sheets, new PartBefore(new LastMade(kept, asked.part().number()).before(sheets), baseline));
     }
 
     /** The entries of a run as they were when it was joined, each of them the very one. */
@@ -161,45 +162,5 @@ public final class ReportDesk {
             throw new Refused("report.refused.changed", joined.run());
         }
         return entries.subList(0, (int) joined.entries());
-    }
-
-    /** The day of the last entry on the part in the runs begun before all of these; none that was put away. */
-    private static Optional<LocalDate> before(KeptEntries kept, ReportAsked asked, List<Sheet> sheets) {
-        long first = sheets.stream()
-                .mapToLong(sheet -> sheet.run().entries().get(0).seq())
-                .min()
-                .orElseThrow();
-        return Stream.of(RunShelf.OPEN, RunShelf.CLOSED)
-                .flatMap(shelf -> lastBefore(kept, shelf, asked.part().number(), first).stream())
-                .max(Comparator.comparing(Entry::seq))
-                .map(entry -> entry.at().toLocalDate());
-    }
-
-    /** Of the runs on one shelf, which come the one last worked on first: those that go on later end before as well. */
-    private static Optional<Entry> lastBefore(KeptEntries kept, RunShelf shelf, String part, long first) {
-        Optional<Entry> last = Optional.empty();
-        Optional<RunFacts> after = Optional.empty();
-        while (true) {
-            List<RunFacts> page = kept.history().runs(new RunQuery(shelf, Optional.empty(), part, after, PAGE)).stream()
-                    .map(RunSummary::run)
-                    .toList();
-            for (RunFacts run : page) {
-                if (run.begun() < first && run.part().equals(part)) {
-                    last = Stream.concat(last.stream(), lastBefore(kept.entries(run.id()), first))
-                            .max(Comparator.comparing(Entry::seq));
-                    if (run.last() < first) {
-                        return last;
-                    }
-                }
-            }
-            if (page.size() < PAGE) {
-                return last;
-            }
-            after = Optional.of(page.get(page.size() - 1));
-        }
-    }
-
-    private static Stream<Entry> lastBefore(List<Entry> entries, long first) {
-        return entries.stream().filter(entry -> entry.seq() < first).reduce((earlier, later) -> later).stream();
     }
 }

@@ -43,6 +43,7 @@ public final class ReportWords {
             case LAPSE ->
                 words.say(
                         "report.note.lapse", note.values().get(0), note.values().get(1));
+            case NOT_SAID -> words.say("report.note.not-said", note.values());
             case SEVERAL_ISSUES -> words.say("report.note.issues", note.values());
         };
     }

@@ -27,6 +27,11 @@ public record RunName(String run, Optional<String> origin) {
         return run + FROM + sign;
     }
 
+    /** What a run goes by that another of the same station names. */
+    public String beside(String other) {
+        return origin.map(sign -> imported(other, sign)).orElse(other);
+    }
+
     /** Whether it was made elsewhere: nothing is added to it here. */
     public boolean isImported() {
         return origin.isPresent();

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.tenthwise.app.export.Records;
 import org.tenthwise.checklists.catalogue.ExamplePart;
 import org.tenthwise.model.firstarticle.FirstArticle;
+import org.tenthwise.model.firstarticle.PartBefore;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
@@ -45,7 +46,8 @@ public final class Reports {
                 .map(event -> new Entry(402, Entry.SHOP, AT.plusHours(1), event.signedBy(), event))
                 .toList();
         return new ArticleReport(
-                FirstArticle.of(asked, sheets, Optional.of(LocalDate.parse("2023-06-01"))),
+                FirstArticle.of(
+                        asked, sheets, new PartBefore(Optional.of(LocalDate.parse("2023-06-01")), Optional.empty())),
                 Optional.of(new KeptReport(new Entry(400, Entry.SHOP, AT, "Planner 1", drawn), signed)),
                 List.of(),
                 "0.1.0");

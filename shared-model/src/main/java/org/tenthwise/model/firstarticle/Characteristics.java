@@ -39,21 +39,15 @@ final class Characteristics {
             int run = column;
             DrawingAccount.of(runs.get(run)).lines().stream()
                     .filter(wanted)
-                    .filter(line -> !FoundInRun.isLeftOut(line) || !isFoundElsewhere(runs, run, line))
+                    .filter(line -> FoundInRun.leftOut(line)
+                            .filter(left -> SamePart.asks(runs, run, left))
+                            .isEmpty())
                     .flatMap(line -> results(run, line).stream())
                     .forEach(all::add);
         }
         return all.byRequirement.values().stream()
                 .flatMap(lines -> inOrder(lines).stream())
                 .toList();
-    }
-
-    /** Whether another run of the same part asks for what a run leaves out. */
-    private static boolean isFoundElsewhere(List<Sheet> runs, int run, AccountLine left) {
-        return runs.stream()
-                .filter(other -> FirstArticle.isOfOnePart(other, runs.get(run)))
-                .flatMap(other -> DrawingAccount.of(other).lines().stream())
-                .anyMatch(line -> !FoundInRun.isLeftOut(line) && called(line).equals(called(left)));
     }
 
     /** By instance where each has a line; of one instance what conforms first. */

@@ -1,15 +1,12 @@
 package org.tenthwise.model.firstarticle;
 
-import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.AccountLine;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
-import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.ReportAsked;
 import org.tenthwise.model.words.Refused;
 
@@ -49,11 +46,10 @@ public record FirstArticle(
      * The report on runs.
      *
      * @param runs in the order of their columns
-     * @param before the day of the last entry on the part before the first of them was begun; absent where there is
-     *     none
+     * @param before what is known of the part from before them
      * @throws Refused if runs cannot stand in one report, or nothing of the plan is called as what is affected
      */
-    public static FirstArticle of(ReportAsked asked, List<Sheet> runs, Optional<LocalDate> before) {
+    public static FirstArticle of(ReportAsked asked, List<Sheet> runs, PartBefore before) {
         if (runs.isEmpty()) {
             throw new Refused("model.report.no-runs");
         }
@@ -65,31 +61,17 @@ public record FirstArticle(
                 .flatMap(column -> runs.get(column).lines().stream()
                         .filter(line -> isOfProduct(line)
                                 && affected.takesIn(runs.get(column).plan(), line.step()))
-                        .filter(line -> line.asked() || !isAskedElsewhere(runs, column, line))
+                        .filter(line -> line.asked() || !SamePart.asks(runs, column, line))
                         .map(line -> new Product(column, line)))
                 .toList();
-        Lacks open = new Lacks(asked, runs, characteristics, products, affected::takesIn);
+        Stated stated = new Stated(asked, runs, before.baseline(), affected::takesIn);
         return new FirstArticle(
-                asked, runs, characteristics, products, open.all(), new ReportNotes(runs, before).all());
-    }
-
-    /** Whether another run of the same part asks for it. */
-    private static boolean isAskedElsewhere(List<Sheet> runs, int column, Line left) {
-        return runs.stream()
-                .filter(other -> isOfOnePart(other, runs.get(column)))
-                .flatMap(other -> other.lines().stream())
-                .anyMatch(line ->
-                        line.asked() && line.step().name().equals(left.step().name()));
-    }
-
-    /** A part is told by its serial and its lot; without a serial no two runs are known to be of the same. */
-    static boolean isOfOnePart(Sheet one, Sheet other) {
-        Event.Begun here = one.run().begun();
-        Event.Begun there = other.run().begun();
-        return one.run().id().equals(other.run().id())
-                || !here.serial().isBlank()
-                        && here.serial().equals(there.serial())
-                        && here.lot().equals(there.lot());
+                asked,
+                runs,
+                characteristics,
+                products,
+                new Lacks(asked, runs, characteristics, products, affected::takesIn, stated.leftOut()).all(),
+                new ReportNotes(runs, before.lastMade(), stated.unsaid()).all());
     }
 
     private static boolean isOfProduct(Line line) {
@@ -128,7 +110,10 @@ public record FirstArticle(
         long alike = runs.stream()
                 .filter(sheet -> sheet.run().begun().serial().equals(serial))
                 .count();
-        return alike > 1 ? serial + " (" + runs.get(column).run().id() + ")" : serial;
+        String id = runs.get(column).run().id();
+        boolean ofTwoStations =
+                runs.stream().filter(sheet -> sheet.run().id().equals(id)).count() > 1;
+        return alike > 1 ? serial + " (" + id + (ofTwoStations ? ", " + (column + 1) : "") + ")" : serial;
     }
 
     /** The serials it is on, each once, in the order of the columns. */
@@ -157,6 +142,11 @@ public record FirstArticle(
                 .map(Object::toString)
                 .or(() -> one.step().map(Step::name))
                 .orElse("");
+    }
+
+    /** The same of a check of a plan. */
+    static String called(Plan plan, Step step) {
+        return plan.balloon(step).map(Object::toString).orElse(step.name());
     }
 
     /** The characteristics a report is on. */

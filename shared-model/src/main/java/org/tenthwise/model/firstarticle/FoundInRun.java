@@ -25,24 +25,25 @@ public record FoundInRun(
 
     /** Whether the run leaves the characteristic out, so that nothing of it is known there. */
     public boolean isLeftOut() {
-        return isLeftOut(line);
+        return leftOut(line).isPresent();
     }
 
-    static boolean isLeftOut(AccountLine line) {
-        return line.match(new AccountLine.Cases<Boolean>() {
+    /** The check that a run leaves out; absent where it asks for it, or no check of the drawing answers the balloon. */
+    static Optional<Line> leftOut(AccountLine line) {
+        return line.match(new AccountLine.Cases<Optional<Line>>() {
             @Override
-            public Boolean checked(AccountLine.Checked checked) {
-                return false;
+            public Optional<Line> checked(AccountLine.Checked checked) {
+                return Optional.empty();
             }
 
             @Override
-            public Boolean unanswered(AccountLine.Unanswered unanswered) {
-                return false;
+            public Optional<Line> unanswered(AccountLine.Unanswered unanswered) {
+                return Optional.empty();
             }
 
             @Override
-            public Boolean notInThisRun(AccountLine.NotInThisRun left) {
-                return true;
+            public Optional<Line> notInThisRun(AccountLine.NotInThisRun left) {
+                return Optional.of(left.line());
             }
         });
     }

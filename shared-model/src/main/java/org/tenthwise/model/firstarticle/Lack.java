@@ -33,7 +33,10 @@ public record Lack(Why why, List<String> what) {
         PRODUCT_OUT(false),
         /** Numbers missing in the row of the balloons, of which nothing is known. */
         BALLOONS_MISSING(true),
-        /** What the plan says is affected is not in a partial report. */
+        /**
+         * What an issue of the plan since the baseline, or the purpose of a run, has as affected is not in a partial
+         * report.
+         */
         AFFECTED_LEFT_OUT(false),
         /** Nobody named the organization. */
         NO_ORGANIZATION(false),

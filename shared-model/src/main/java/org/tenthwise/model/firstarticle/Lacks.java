@@ -2,12 +2,10 @@ package org.tenthwise.model.firstarticle;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.BiPredicate;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.tenthwise.model.plan.BalloonGap;
-import org.tenthwise.model.plan.IssueOfPlan;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.DrawingAccount;
@@ -24,20 +22,26 @@ final class Lacks {
     private final List<ReportLine> characteristics;
     private final List<FirstArticle.Product> products;
     private final BiPredicate<Plan, Step> takenIn;
+    private final List<String> leftOut;
     private final List<Lack> found = new ArrayList<>();
 
-    /** @param takenIn which steps the report is on */
+    /**
+     * @param takenIn which steps the report is on
+     * @param leftOut what a partial report was to be on as well
+     */
     Lacks(
             ReportAsked asked,
             List<Sheet> runs,
             List<ReportLine> characteristics,
             List<FirstArticle.Product> products,
-            BiPredicate<Plan, Step> takenIn) {
+            BiPredicate<Plan, Step> takenIn,
+            List<String> leftOut) {
         this.asked = asked;
         this.runs = runs;
         this.characteristics = characteristics;
         this.products = products;
         this.takenIn = takenIn;
+        this.leftOut = List.copyOf(leftOut);
     }
 
     List<Lack> all() {
@@ -58,7 +62,7 @@ final class Lacks {
         ofProducts(Lack.Why.PRODUCT_OPEN, line -> line.finding().verdict().standing() == VerdictKind.OPEN);
         ofProducts(Lack.Why.PRODUCT_OUT, Lacks::isOut);
         if (asked.isPartial()) {
-            leftOut();
+            add(Lack.Why.AFFECTED_LEFT_OUT, leftOut.stream());
             outBeside();
         } else {
             gaps();
@@ -133,20 +137,6 @@ final class Lacks {
         return gap.isOne() ? gap.row() + gap.first() : gap.row() + gap.first() + "\u2013" + gap.row() + gap.last();
     }
 
-    /** What the issue of the plan has as affected, or what a run was begun for, and whoever asked has not. */
-    private void leftOut() {
-        Stream<String> byIssue = runs.stream()
-                .map(sheet -> sheet.plan().issued().flatMap(IssueOfPlan::affected))
-                .flatMap(Optional::stream)
-                .flatMap(List::stream)
-                .filter(named -> asked.affected().stream().noneMatch(named::equalsIgnoreCase));
-        Stream<String> byRun = runs.stream().flatMap(sheet -> sheet.run().begun().occasion().affected().stream()
-                .map(sheet.plan()::step)
-                .filter(step -> !takenIn.test(sheet.plan(), step))
-                .map(step -> called(sheet, step)));
-        add(Lack.Why.AFFECTED_LEFT_OUT, Stream.concat(byIssue, byRun));
-    }
-
     /** What a partial report is not on and its runs found out all the same: a part that is scrap proves nothing. */
     private void outBeside() {
         outBeside(Lack.Why.NOT_DECIDED, line -> line.disposed().isEmpty());
@@ -161,6 +151,6 @@ final class Lacks {
     }
 
     private static String called(Sheet sheet, Step step) {
-        return sheet.plan().balloon(step).map(Object::toString).orElse(step.name());
+        return FirstArticle.called(sheet.plan(), step);
     }
 }

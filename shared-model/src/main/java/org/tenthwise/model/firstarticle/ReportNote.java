@@ -14,7 +14,9 @@ public record ReportNote(Of of, List<String> values) {
         /** Two years and more lie between the last entry before and the first run: both days. */
         LAPSE,
         /** The runs were made by several issues of the plan, which ask for the same: the issues. */
-        SEVERAL_ISSUES
+        SEVERAL_ISSUES,
+        /** Nobody said what issues of the plan since the baseline affect: the issues. */
+        NOT_SAID
     }
 
     public ReportNote {

@@ -19,10 +19,13 @@ final class ReportNotes {
 
     private final List<Sheet> runs;
     private final Optional<LocalDate> before;
+    private final List<String> unsaid;
 
-    ReportNotes(List<Sheet> runs, Optional<LocalDate> before) {
+    /** @param unsaid issues of the plan since the baseline of which nobody said what they affect */
+    ReportNotes(List<Sheet> runs, Optional<LocalDate> before, List<String> unsaid) {
         this.runs = runs;
         this.before = before;
+        this.unsaid = List.copyOf(unsaid);
     }
 
     List<ReportNote> all() {
@@ -38,6 +41,9 @@ final class ReportNotes {
                 runs.stream().map(Sheet::plan).map(Plan::issue).distinct().toList();
         if (issues.size() > 1) {
             notes.add(new ReportNote(ReportNote.Of.SEVERAL_ISSUES, issues));
+        }
+        if (!unsaid.isEmpty()) {
+            notes.add(new ReportNote(ReportNote.Of.NOT_SAID, unsaid));
         }
         return notes;
     }

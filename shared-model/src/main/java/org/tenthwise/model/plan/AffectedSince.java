@@ -36,6 +36,16 @@ public final class AffectedSince {
         return new AffectedSince(plan, since, place >= 0 && since.stream().allMatch(issue -> isNamedIn(plan, issue)));
     }
 
+    /** By every issue of a plan, where nobody knows to which of them the earlier part was made. */
+    public static AffectedSince everIn(Plan plan) {
+        return new AffectedSince(plan, plan.issues(), false);
+    }
+
+    /** Issues since of which nobody said what they affect, or that name something the plan does not have. */
+    public List<IssueOfPlan> unsaid() {
+        return since.stream().filter(issue -> !isNamedIn(plan, issue)).toList();
+    }
+
     private static boolean isOf(Plan before, IssueOfPlan issue, Plan plan) {
         return before.part().equals(plan.part())
                 ? issue.number().equals(before.issue())

@@ -65,6 +65,25 @@ public record ReportAsked(
         }
     }
 
+    /** The same report with what it stands on said so. */
+    public ReportAsked standingOn(String what) {
+        return new ReportAsked(
+                identifier,
+                part,
+                edition,
+                extent,
+                reason,
+                what,
+                affected,
+                order,
+                organization,
+                supplierCode,
+                route,
+                changes,
+                assembly,
+                comments);
+    }
+
     public boolean isPartial() {
         return extent == Extent.PARTIAL;
     }

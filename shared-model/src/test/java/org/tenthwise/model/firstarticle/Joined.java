@@ -49,7 +49,7 @@ final class Joined {
 
     private final String serial;
     private final List<Entry> entries = new ArrayList<>();
-    private String issue = "1";
+    private List<IssueOfPlan> issues = issues("1");
     private String greatest = "20.02";
     private String third = "3";
     private OffsetDateTime at = OffsetDateTime.parse("2026-11-25T07:31:00+01:00");
@@ -83,8 +83,20 @@ final class Joined {
         return this;
     }
 
+    /** Of a plan of that one issue, by which the bore is affected. */
     Joined issue(String number) {
-        issue = number;
+        issues = issues(number);
+        return this;
+    }
+
+    private static List<IssueOfPlan> issues(String number) {
+        return List.of(new IssueOfPlan(
+                number, "first", "Planner 1", Optional.empty(), Optional.empty(), Optional.of(List.of("1"))));
+    }
+
+    /** Of a plan of several, the one in force last. */
+    Joined issues(IssueOfPlan... all) {
+        issues = List.of(all);
         return this;
     }
 
@@ -190,11 +202,11 @@ final class Joined {
                                 "",
                                 Optional.empty(),
                                 new Specified("EN 10088-3", "bar", "M-1", "invented mill"))));
+        String issue = issues.get(issues.size() - 1).number();
         Plan plan = new PlanBuilder(PART, Unit.MILLIMETRE, List.of(new Operation(10, "All")), steps)
                 .name("Trial")
                 .issue(issue)
-                .issues(List.of(new IssueOfPlan(
-                        issue, "first", "Planner 1", Optional.empty(), Optional.empty(), Optional.of(List.of("1")))))
+                .issues(issues)
                 .route(Optional.of("R-1"))
                 .source(new PlanSource("issue " + issue + greatest, "ab".repeat(32)))
                 .build();
