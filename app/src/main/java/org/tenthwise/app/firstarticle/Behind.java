@@ -1,6 +1,8 @@
 package org.tenthwise.app.firstarticle;
 
 import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -62,12 +64,12 @@ final class Behind {
         return joined(entries().stream().map(Entry::by));
     }
 
-    /** When the last of it was entered; empty where nothing was. */
+    /** When the last of it was entered, to the second; empty where nothing was. */
     String last() {
         return entries().stream()
                 .map(Entry::at)
                 .max(Comparator.comparing(OffsetDateTime::toInstant))
-                .map(OffsetDateTime::toString)
+                .map(at -> at.truncatedTo(ChronoUnit.SECONDS).format(DateTimeFormatter.ISO_OFFSET_DATE_TIME))
                 .orElse("");
     }
 

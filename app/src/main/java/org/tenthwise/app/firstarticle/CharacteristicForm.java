@@ -11,13 +11,11 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.model.firstarticle.CellStanding;
 import org.tenthwise.model.firstarticle.FirstArticle;
 import org.tenthwise.model.firstarticle.FoundInRun;
 import org.tenthwise.model.firstarticle.ReportLine;
-import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.ReportAsked;
@@ -149,7 +147,7 @@ public final class CharacteristicForm {
         cells.add(one.drawing().designator().orElse(""));
         cells.add(requirement(one));
         columns().mapToObj(column -> one.of(column).map(results::of).orElse("")).forEach(cells::add);
-        cells.add(tooling(one));
+        cells.add(new ToolingText(article, words).of(one));
         cells.add(String.join("; ", one.nonconformances()));
         cells.add(more.of(one));
         return cells;
@@ -179,19 +177,6 @@ public final class CharacteristicForm {
                         ? results.of(found)
                         : words.say("report.more.of", article.column(found.column()), results.of(found)))
                 .toList());
-    }
-
-    /** Of a limit gauge what is marked on it, and only where it gives no figure. */
-    private String tooling(ReportLine one) {
-        boolean attribute = one.results().stream().anyMatch(results::isAttribute);
-        return one.step()
-                .filter(step -> attribute && step.check().questions().stream().anyMatch(Question::byLimitGauge))
-                .map(step -> step.check()
-                        .certifiedEnds()
-                        .map(ends -> words.say(
-                                "report.tooling.ends", Figures.withUnit(ends.go()), Figures.withUnit(ends.notGo())))
-                        .orElseGet(() -> words.say("report.tooling.gauge", requirement(one))))
-                .orElse("");
     }
 
     private List<String> own(ReportLine one) {

@@ -1,5 +1,6 @@
 package org.tenthwise.app.firstarticle;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 
@@ -20,5 +21,32 @@ public record FormTable(List<String> heads, List<List<String>> rows, Set<Integer
 
     FormTable(List<String> heads, List<List<String>> rows) {
         this(heads, rows, Set.of());
+    }
+
+    /**
+     * With more columns, the same in every row: behind the last head of a lower number.
+     *
+     * @param more heads that begin with the number of a field, in their order
+     */
+    FormTable with(List<String> more, List<String> cells) {
+        int place = (int) heads.stream()
+                .takeWhile(head -> number(head) < number(more.get(0)))
+                .count();
+        return new FormTable(
+                inserted(heads, place, more),
+                rows.stream().map(row -> inserted(row, place, cells)).toList(),
+                outstanding);
+    }
+
+    /** Past every field where it has none. */
+    private static int number(String head) {
+        String first = head.split(" ", 2)[0];
+        return first.matches("\\d+") ? Integer.parseInt(first) : Integer.MAX_VALUE;
+    }
+
+    private static List<String> inserted(List<String> into, int place, List<String> more) {
+        List<String> whole = new ArrayList<>(into);
+        whole.addAll(place, more);
+        return whole;
     }
 }

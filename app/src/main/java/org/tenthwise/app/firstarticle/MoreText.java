@@ -1,7 +1,9 @@
 package org.tenthwise.app.firstarticle;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.tenthwise.app.text.DocumentWords;
 import org.tenthwise.app.text.DrawingWords;
@@ -11,11 +13,14 @@ import org.tenthwise.model.firstarticle.CellStanding;
 import org.tenthwise.model.firstarticle.FirstArticle;
 import org.tenthwise.model.firstarticle.FoundInRun;
 import org.tenthwise.model.firstarticle.ReportLine;
+import org.tenthwise.model.plan.BalloonNumber;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.DocumentCheck;
+import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.record.AccountLine;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Words;
 
@@ -24,10 +29,12 @@ final class MoreText {
 
     private final FirstArticle article;
     private final Words words;
+    private final ResultText results;
 
     MoreText(FirstArticle article, Words words) {
         this.article = article;
         this.words = words;
+        this.results = new ResultText(words);
     }
 
     /** The same of all runs once; what differs with the run it is of before it. */
@@ -48,7 +55,7 @@ final class MoreText {
                 .ifPresentOrElse(
                         checked -> {
                             which(result, checked).forEach(said::add);
-                            made(checked.line().finding(), said);
+                            made(result, checked, said);
                             document(checked.line(), said);
                         },
                         () -> said.add(
@@ -72,7 +79,10 @@ final class MoreText {
     }
 
     /** What is no reading by itself says of what it is made; a bonus of size says how far the limit goes. */
-    private void made(Finding finding, List<String> said) {
+    private void made(FoundInRun result, AccountLine.Checked checked, List<String> said) {
+        Finding finding = checked.line().finding();
+        corrected(finding, checked.measured()).ifPresent(said::add);
+        workedOutOf(result, finding).ifPresent(said::add);
         finding.check()
                 .asDimension()
                 .filter(dimension -> dimension.combine() != Combine.EACH
@@ -84,9 +94,42 @@ final class MoreText {
         finding.allowed()
                 .ifPresent(allowed -> said.add(words.say(
                         "report.more.allowed",
+                        StepFigures.of(finding).judged(finding.value().orElseThrow()),
                         Figures.withUnit(
                                 StepFigures.of(finding).size(allowed),
                                 finding.step().limits().orElseThrow().unit()))));
+    }
+
+    /** From which sizes it was brought to the reference temperature, and at which temperatures these were read. */
+    private Optional<String> corrected(Finding finding, List<Measured> measured) {
+        List<String> read = measured.stream()
+                .filter(one ->
+                        one.forTemperature().filter(by -> by.signum() != 0).isPresent())
+                .sorted(Comparator.comparing(Measured::uncorrected))
+                .map(one -> ResultText.shown(finding, one))
+                .toList();
+        return finding.warmth()
+                .filter(any -> !read.isEmpty())
+                .map(warmth -> words.say(
+                        "report.more.corrected",
+                        words.say("record.temperature-in", warmth.climate().scale()),
+                        results.between(read.get(0), read.get(read.size() - 1)),
+                        warmth.part().orElseThrow(),
+                        warmth.gauge().orElseThrow()));
+    }
+
+    /** What nobody read by itself is made of characteristics that somebody did. */
+    private Optional<String> workedOutOf(FoundInRun result, Finding finding) {
+        Plan plan = article.runs().get(result.column()).plan();
+        List<String> parts = finding.step().check().restsOn().stream()
+                .map(plan::step)
+                .map(step -> plan.balloon(step).map(BalloonNumber::text).orElse(step.name()))
+                .distinct()
+                .toList();
+        boolean readByNobody = finding.measured().isEmpty() && finding.value().isPresent();
+        return readByNobody && !parts.isEmpty()
+                ? Optional.of(words.say("report.more.worked-out", parts))
+                : Optional.empty();
     }
 
     /** Which paper proves it, and where. */

@@ -32,8 +32,26 @@ public final class ReportCsv implements ReportFormat {
     public static List<ReportFormat> all() {
         return List.of(
                 new ReportCsv("form-1.csv", report -> new PartForm(report, Words.ENGLISH).table()),
-                new ReportCsv("form-2.csv", report -> new ProductForm(report.article(), Words.ENGLISH).table()),
-                new ReportCsv("form-3.csv", report -> new CharacteristicForm(report.article(), Words.ENGLISH).whole()));
+                new ReportCsv(
+                        "form-2.csv",
+                        report -> signed(report, 2, new ProductForm(report.article(), Words.ENGLISH).table())),
+                new ReportCsv(
+                        "form-3.csv",
+                        report -> signed(report, 3, new CharacteristicForm(report.article(), Words.ENGLISH).whole())));
+    }
+
+    /**
+     * The fields that the earlier edition has at the foot of a form, as columns where their numbers have their place.
+     */
+    private static FormTable signed(ArticleReport report, int form, FormTable table) {
+        List<PartForm.Filled> foot = new PartForm(report, Words.ENGLISH).signedAtFoot(form);
+        return foot.isEmpty()
+                ? table
+                : table.with(
+                        foot.stream()
+                                .map(filled -> filled.field().head(Words.ENGLISH))
+                                .toList(),
+                        foot.stream().map(PartForm.Filled::value).toList());
     }
 
     @Override

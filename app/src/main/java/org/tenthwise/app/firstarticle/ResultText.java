@@ -15,6 +15,7 @@ import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.AskedFinding;
+import org.tenthwise.model.record.AtPoint;
 import org.tenthwise.model.record.CalculatedFinding;
 import org.tenthwise.model.record.DocumentFinding;
 import org.tenthwise.model.record.Finding;
@@ -30,8 +31,9 @@ import org.tenthwise.model.words.Words;
 
 /**
  * What was found, as it stands in the column of results: the figure as it was typed wherever a reading is the size
- * itself, and else as many places as are known; of several the least and the greatest, or each. It conforms or does not
- * only where there is no figure. Nothing stands there before all is found.
+ * itself, and else, as where it was corrected to 20 °C, the size made of it with as many places as are known; of
+ * several the least and the greatest, or each. It conforms or does not only where there is no figure. Nothing stands
+ * there before all is found.
  */
 final class ResultText {
 
@@ -95,9 +97,26 @@ final class ResultText {
             return read(finding);
         }
 
+        /** Of several axes the least to the greatest; where it does not conform, each by what it is called. */
         @Override
         public String position(PositionFinding finding) {
-            return judged(finding);
+            StepFigures figures = StepFigures.of(finding);
+            Comparator<AtPoint> byDeviation =
+                    Comparator.comparing(point -> point.deviation().diameter());
+            List<AtPoint> points = finding.points().stream().sorted(byDeviation).toList();
+            if (points.size() < 2) {
+                return judged(finding);
+            }
+            return result.standing() == CellStanding.CONFORMS
+                    ? between(deviation(figures, points.get(0)), deviation(figures, points.get(points.size() - 1)))
+                    : finding.points().stream()
+                            .map(point -> words.say(
+                                    "report.more.of", words.list(point.point().called()), deviation(figures, point)))
+                            .collect(Collectors.joining("; "));
+        }
+
+        private static String deviation(StepFigures figures, AtPoint point) {
+            return figures.judged(point.deviation().diameter());
         }
 
         @Override
@@ -171,10 +190,11 @@ final class ResultText {
                             finding.value().map(size -> StepFigures.of(finding).judged(size)))
                     .orElseGet(() -> attribute(result));
         }
+    }
 
-        private String between(String least, String greatest) {
-            return least.equals(greatest) ? least : words.say("drawing.between", least, greatest);
-        }
+    /** Two ends, or the one where they are alike. */
+    String between(String least, String greatest) {
+        return least.equals(greatest) ? least : words.say("drawing.between", least, greatest);
     }
 
     /** As typed where that is the size; else worked out. */
@@ -184,6 +204,16 @@ final class ResultText {
         return measured.isAsRead() && typed.unit().equals(unit)
                 ? typed(typed)
                 : StepFigures.of(finding).size(measured);
+    }
+
+    /** The size a reading showed before it was corrected: as typed where it is that. */
+    static String shown(Finding finding, Measured measured) {
+        Written typed = measured.reading().typed();
+        return measured.uncorrected().equals(measured.raw())
+                        && typed.unit()
+                                .equals(finding.step().limits().orElseThrow().unit())
+                ? typed(typed)
+                : StepFigures.of(finding).like(measured).size(measured.uncorrected());
     }
 
     private static String typed(Written written) {

@@ -16,7 +16,7 @@ import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.sqlite.SqliteStores;
 
 /** First articles drawn up at a desk that holds nothing but what stations handed over. */
-class ImportedReportTest extends PartialReports {
+class ImportedReportTest extends ReportsAtHand {
 
     private Path desk;
     private Path mill;

@@ -10,7 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a partial report stands on: the run that its runs were begun on, whatever is typed. */
-class ReportBaselineTest extends PartialReports {
+class ReportBaselineTest extends ReportsAtHand {
 
     @BeforeEach
     void aWasherIsMeasuredWholeAndAgain() throws IOException {

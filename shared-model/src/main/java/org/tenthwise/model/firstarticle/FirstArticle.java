@@ -64,14 +64,14 @@ public record FirstArticle(
                         .filter(line -> line.asked() || !SamePart.asks(runs, column, line))
                         .map(line -> new Product(column, line)))
                 .toList();
-        Stated stated = new Stated(asked, runs, before.baseline(), affected::takesIn);
+        SaidAffected said = new SaidAffected(asked, runs, before.baseline(), affected::takesIn);
         return new FirstArticle(
                 asked,
                 runs,
                 characteristics,
                 products,
-                new Lacks(asked, runs, characteristics, products, affected::takesIn, stated.leftOut()).all(),
-                new ReportNotes(runs, before.lastMade(), stated.unsaid()).all());
+                new Lacks(asked, runs, characteristics, products, affected::takesIn, said.leftOut()).all(),
+                new ReportNotes(runs, before.lastMade(), said.unsaid()).all());
     }
 
     private static boolean isOfProduct(Line line) {

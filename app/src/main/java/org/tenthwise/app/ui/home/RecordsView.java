@@ -28,7 +28,6 @@ public final class RecordsView extends Screen {
                 .end(shelf(RunShelf.CLOSED, words))
                 .end(shelf(RunShelf.PUT_AWAY, words))
                 .end(Key.onward("history", words.say("history.title"), navigator::history))
-                .end(Key.onward("reports", words.say("report.key"), navigator::reports))
                 .end(Key.onward("find", words.say("home.find"), model::ask)));
         setCenter(list);
         setBottom(foot(words, navigator));
@@ -38,7 +37,8 @@ public final class RecordsView extends Screen {
     private static HBox foot(Words words, Navigator navigator) {
         Key takeIn = Key.onward("take-in", words.say("take-in.title"), navigator::takeIn);
         Key matters = Key.onward("matters", words.say("matters.title"), navigator::matters);
-        HBox foot = new HBox(ScreenSizes.GAP, matters.shared(), takeIn.shared());
+        Key reports = Key.onward("reports", words.say("report.reports"), navigator::reports);
+        HBox foot = new HBox(ScreenSizes.GAP, matters.shared(), reports.shared(), takeIn.shared());
         foot.getStyleClass().addAll("on-paper", "lined-above", "home-foot");
         foot.setMinHeight(USE_PREF_SIZE);
         return foot;

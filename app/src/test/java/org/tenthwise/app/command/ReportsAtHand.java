@@ -3,14 +3,18 @@ package org.tenthwise.app.command;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.IOException;
+import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
 
-/** Walks an invented washer whole and in part, and draws reports up of that. */
-abstract class PartialReports extends Walking {
+/** An invented washer, walked whole and in part, and what the reports drawn up of a store say. */
+abstract class ReportsAtHand extends Walking {
 
     private static final String PLAN =
             """
@@ -127,12 +131,29 @@ abstract class PartialReports extends Walking {
                 .toArray());
     }
 
+    static Object[] together(List<Object> first, List<Object> more) {
+        return Stream.concat(first.stream(), more.stream()).toArray();
+    }
+
     final Typed drawnUp(Path of, String identifier, Object... more) {
         List<Object> line = new ArrayList<>(List.of(
                 "--part", "WA-5", "--by", "Planner 1", "--reason", "new tool", "--organization", "Invented works"));
         line.addAll(List.of("--route", "R-1"));
         line.addAll(List.of(more));
         return report(of, identifier, line.toArray());
+    }
+
+    /** The rows of a form, each by the heads of its columns. */
+    final List<Map<String, String>> rows(String identifier, int form) throws IOException {
+        return CSVFormat.RFC4180
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get()
+                .parse(new StringReader(form(identifier, form)))
+                .stream()
+                .map(CSVRecord::toMap)
+                .toList();
     }
 
     /** What a form written last says. */

@@ -17,7 +17,7 @@ import org.tenthwise.model.run.ReportAsked;
  * What is stated to be affected, against what a partial report is on: by every issue of a plan since the baseline, and
  * by what its runs were begun for. A full report is on everything.
  */
-final class Stated {
+final class SaidAffected {
 
     private final List<Sheet> runs;
     private final Optional<Plan> baseline;
@@ -27,7 +27,7 @@ final class Stated {
      * @param baseline the plan the baseline was made to; where that is not known, every issue there is counts as later
      * @param takenIn which steps the report is on
      */
-    Stated(ReportAsked asked, List<Sheet> runs, Optional<Plan> baseline, BiPredicate<Plan, Step> takenIn) {
+    SaidAffected(ReportAsked asked, List<Sheet> runs, Optional<Plan> baseline, BiPredicate<Plan, Step> takenIn) {
         this.runs = asked.isPartial() ? runs : List.of();
         this.baseline = baseline;
         this.takenIn = takenIn;
