@@ -2,6 +2,7 @@ package org.tenthwise.app.session;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.tenthwise.app.history.RunQuery;
 import org.tenthwise.app.history.RunShelf;
 import org.tenthwise.app.history.RunSummary;
@@ -14,6 +15,7 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.AskedSteps;
 import org.tenthwise.model.run.Baseline;
 import org.tenthwise.model.run.Earlier;
 import org.tenthwise.model.run.Event;
@@ -56,6 +58,18 @@ public final class Beginnings {
     /** What the store knows of a part number now. */
     public Earlier earlier(Plan plan) {
         return new EarlierRuns(ledger).of(plan);
+    }
+
+    /**
+     * Numbers of the steps that a run would ask of which this is said; absent while too little is said to tell. Why
+     * there is a first article does not change them.
+     */
+    public Optional<Set<Integer>> asked(Plan plan, OccasionSaid said) {
+        try {
+            return Optional.of(AskedSteps.of(plan, occasion(plan, said.because("-"))));
+        } catch (Refused notYet) {
+            return Optional.empty();
+        }
     }
 
     /**

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.BesideVerdict;
+import org.tenthwise.app.text.OccasionWords;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Run;
@@ -35,7 +36,16 @@ public record StepStory(List<StoryChapter> chapters) {
                 Stream.of(new JudgedChapter(run, line, words).told(beside)),
                 new HoldChapters(state, words).all(),
                 Stream.of(new GaugeChapter(run, line.step(), state.at(), words).told()),
-                Stream.of(new SignedChapter(state.sheet(), line, state.at(), words).told(true))));
+                Stream.of(new SignedChapter(state.sheet(), line, state.at(), words).told(true)),
+                Stream.of(purpose(state.sheet(), words))));
+    }
+
+    /** Of the run, not of the step: what it is for and what stands behind that. */
+    private static StoryChapter purpose(Sheet sheet, Words words) {
+        return new StoryChapter(
+                words.say("story.purpose"),
+                new OccasionWords(words)
+                        .whole(sheet).stream().map(StoryLine::plain).toList());
     }
 
     /**

@@ -27,6 +27,36 @@ public final class OccasionWords {
         return kind(occasion.purpose(), occasion.piece());
     }
 
+    /** "Piece 5", for a heading; empty where nobody said, which claims nothing. */
+    public String inShort(Occasion occasion) {
+        if (occasion.purpose() == Purpose.NOT_STATED) {
+            return "";
+        }
+        return occasion.piece()
+                .map(number -> words.say("occasion.short.piece", number))
+                .orElseGet(() -> kind(occasion));
+    }
+
+    /** All there is to say of a run: its lines, what of the plan it asks, and what it was begun to look at. */
+    public List<String> whole(Sheet sheet) {
+        Occasion occasion = sheet.run().begun().occasion();
+        if (occasion.saysNothing()) {
+            return List.of();
+        }
+        List<String> lines = new ArrayList<>(lines(occasion));
+        if (!occasion.affected().isEmpty()) {
+            lines.add(words.say(
+                    occasion.purpose() == Purpose.MEASURED_AGAIN ? "occasion.again" : "occasion.affected",
+                    occasion.affected().stream()
+                            .map(sheet.plan()::step)
+                            .map(step -> words.say("occasion.check", step.number(), step.name()))
+                            .toList()));
+        }
+        int all = sheet.lines().size();
+        lines.add(words.say("occasion.asks", all - sheet.leftOut().size(), all));
+        return lines;
+    }
+
     /** The kind, what it stands on and why, what order it is made under and what changes are in force, a line each. */
     public List<String> lines(Occasion occasion) {
         List<String> lines = new ArrayList<>();

@@ -28,6 +28,11 @@ public record OccasionSaid(
         changes = List.copyOf(changes);
     }
 
+    /** The same for that reason. */
+    public OccasionSaid because(String why) {
+        return new OccasionSaid(purpose, baseline, why, piece, affected, order, changes);
+    }
+
     /**
      * What the run keeps.
      *

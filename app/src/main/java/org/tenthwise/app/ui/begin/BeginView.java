@@ -50,10 +50,14 @@ public final class BeginView extends FormView {
         pages.setMinHeight(0);
         pages.show(rows);
         VBox.setVgrow(pages, Priority.ALWAYS);
+        Label asked = Texts.label("", "body", "second");
+        asked.setId("asked");
+        asked.textProperty().bind(model.askedProperty());
+        asked.setMinHeight(USE_PREF_SIZE);
         Label notice = Texts.label("", "body", "bold");
         notice.setId("notice");
         notice.textProperty().bind(model.noticeProperty());
-        return new VBox(8, Texts.label(model.part(), "title"), line, pages, notice);
+        return new VBox(8, Texts.label(model.part(), "title"), line, pages, asked, notice);
     }
 
     /** The part as far as its plan knows it. */

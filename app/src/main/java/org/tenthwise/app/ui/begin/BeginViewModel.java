@@ -3,6 +3,7 @@ package org.tenthwise.app.ui.begin;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
@@ -48,6 +49,7 @@ public final class BeginViewModel {
     private final Field<String> person;
     private final PurposeFields purpose;
     private final FormViewModel form;
+    private final ReadOnlyStringWrapper asked = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper notice = new ReadOnlyStringWrapper("");
     private Optional<RunSummary> begunAlready = Optional.empty();
     private String lapsed = "";
@@ -76,6 +78,7 @@ public final class BeginViewModel {
                 .chosenProperty()
                 .subscribe(chosen -> chosen.ifPresent(next -> lotBefore.ifPresent(lot.choice()::choose)));
         form.leadsOn(serial, clock);
+        purpose.onSaid(this::count);
     }
 
     private Field<String> field(String id, boolean required) {
@@ -99,10 +102,8 @@ public final class BeginViewModel {
         return words.say("ask.part-revision", plan.part().number(), plan.part().revision());
     }
 
-    /** Size and kind of the plan, why it was issued and what its first article takes in, a line each. */
+    /** Kind of the plan, why it was issued and what its first article takes in, a line each. */
     public List<String> facts() {
-        long holds =
-                plan.steps().stream().filter(step -> !step.hold().isEmpty()).count();
         return Stream.concat(
                         new IssueWords(words).lines(plan).stream(),
                         Stream.of(
@@ -110,9 +111,35 @@ public final class BeginViewModel {
                                 words.say(
                                         "begin.plan",
                                         plan.issue(),
-                                        plan.drawing().title()),
-                                words.say("home.checks", plan.steps().size(), holds)))
+                                        plan.drawing().title())))
                 .toList();
+    }
+
+    /** How many checks of the plan are in the run, by what it is for. */
+    public ReadOnlyStringProperty askedProperty() {
+        return asked.getReadOnlyProperty();
+    }
+
+    private void count() {
+        OccasionSaid said = purpose.said();
+        tasks.run(() -> shop.beginnings().asked(plan, said), numbers -> {
+            if (said.equals(purpose.said())) {
+                asked.set(counted(numbers));
+            }
+        });
+    }
+
+    private String counted(Optional<Set<Integer>> numbers) {
+        int all = plan.steps().size();
+        return numbers.map(asks -> words.say(
+                        "begin.asked",
+                        asks.size(),
+                        all,
+                        plan.steps().stream()
+                                .filter(step -> asks.contains(step.number())
+                                        && !step.hold().isEmpty())
+                                .count()))
+                .orElseGet(() -> words.say("begin.asked.open", all));
     }
 
     /** Says that the serial is begun already and where it stands; empty where it is not. */
@@ -121,6 +148,7 @@ public final class BeginViewModel {
     }
 
     public void load() {
+        count();
         tasks.run(
                 () -> {
                     History history = shop.history();

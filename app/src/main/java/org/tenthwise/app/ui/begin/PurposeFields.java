@@ -55,6 +55,13 @@ final class PurposeFields {
         return purpose;
     }
 
+    /** @param then done whenever something else is said that which checks are asked hangs on */
+    void onSaid(Runnable then) {
+        purpose.valueProperty().subscribe(then);
+        piece.valueProperty().subscribe(then);
+        baseline.valueProperty().subscribe(then);
+    }
+
     List<Field<?>> all() {
         return List.of(purpose, piece, baseline, reason, order, changes);
     }

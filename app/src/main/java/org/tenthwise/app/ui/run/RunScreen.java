@@ -78,8 +78,10 @@ public final class RunScreen extends Screen {
                         .part()))
                 .cell(words.say("run.head.serial"), model.shownProperty().map(shown -> shown.heads()
                         .serial()))
-                .cell(words.say("run.head.operation"), model.shownProperty().map(shown -> shown.heads()
-                        .operation()))
+                .cell(
+                        words.say("run.head.operation"),
+                        model.shownProperty().map(shown -> shown.heads().operation()),
+                        model.shownProperty().map(shown -> shown.heads().purpose()))
                 .cell(words.say("run.head.by"), model.shownProperty().map(shown -> shown.heads()
                         .by()));
         Heads heads = model.shownProperty().get().heads();

@@ -31,8 +31,13 @@ public record RunScreenState(
         steps = List.copyOf(steps);
     }
 
-    /** Values of the heading's cells; {@code lot} may be empty. */
-    public record Heads(String part, String serial, String lot, String operation, String by, String open) {}
+    /**
+     * Values of the heading's cells; {@code lot} may be empty.
+     *
+     * @param purpose what the run is for, in short; empty where nobody said
+     */
+    public record Heads(
+            String part, String serial, String lot, String operation, String by, String open, String purpose) {}
 
     /**
      * A row of the step list.

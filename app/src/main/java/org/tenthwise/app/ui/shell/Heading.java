@@ -6,11 +6,9 @@ import javafx.beans.value.ObservableValue;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
-import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.theme.Icon;
 import org.tenthwise.app.ui.theme.ScreenSizes;
@@ -23,6 +21,7 @@ import org.tenthwise.model.words.Words;
 public final class Heading extends HBox {
 
     private final List<Region> cells = new ArrayList<>();
+    private final List<HeadingCell> worded = new ArrayList<>();
     private final Region space = new Region();
 
     public Heading() {
@@ -45,15 +44,14 @@ public final class Heading extends HBox {
 
     /** A cell: a small name over a value. The more it matters, the sooner it is added. */
     public Heading cell(String name, ObservableValue<String> value) {
-        Label upper = new Label(name);
-        upper.getStyleClass().addAll("body", "second");
-        Label lower = new Label();
-        lower.getStyleClass().addAll("middling", "bold");
-        lower.textProperty().bind(value);
-        upper.setMinWidth(USE_PREF_SIZE);
-        lower.setMinWidth(USE_PREF_SIZE);
-        VBox cell = new VBox(upper, lower);
-        cell.setAlignment(Pos.CENTER_LEFT);
+        return cell(new HeadingCell(name, value));
+    }
+
+    /** A cell with a quiet word behind its name, which is told where that costs no other cell its place. */
+    public Heading cell(String name, ObservableValue<String> value, ObservableValue<String> word) {
+        HeadingCell cell = new HeadingCell(name, value);
+        cell.beside(word);
+        worded.add(cell);
         return cell(cell);
     }
 
@@ -75,25 +73,32 @@ public final class Heading extends HBox {
 
     @Override
     protected void layoutChildren() {
+        boolean told = fitting(true) == fitting(false);
+        worded.forEach(cell -> cell.tell(told));
+        List<Region> seen = cells.subList(0, fitting(told));
+        cells.forEach(cell -> cell.setVisible(seen.contains(cell)));
+        cells.forEach(cell -> cell.setManaged(seen.contains(cell)));
+        super.layoutChildren();
+        spread(seen);
+    }
+
+    /** How many cells there is room for, with the quiet words told or not. */
+    private int fitting(boolean told) {
         double taken = 0;
         for (Node child : getChildren()) {
             if (!cells.contains(child) && child != space) {
                 taken += Math.max(child.minWidth(-1), child.prefWidth(-1)) + 8;
             }
         }
-        boolean room = true;
-        List<Region> seen = new ArrayList<>();
+        int fitting = 0;
         for (Region cell : cells) {
-            taken += wanted(cell);
-            room &= taken <= getWidth();
-            cell.setVisible(room);
-            cell.setManaged(room);
-            if (room) {
-                seen.add(cell);
+            taken += cell instanceof HeadingCell named ? named.bare() + (told ? named.more() : 0) : wanted(cell);
+            if (taken > getWidth()) {
+                return fitting;
             }
+            fitting++;
         }
-        super.layoutChildren();
-        spread(seen);
+        return fitting;
     }
 
     /** Room to spare is shared among the cells, so that they fill the line. */

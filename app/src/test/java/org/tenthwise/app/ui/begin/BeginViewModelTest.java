@@ -2,27 +2,19 @@ package org.tenthwise.app.ui.begin;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.InventedPlans;
-import org.tenthwise.app.session.Beginnings;
-import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.ui.Watch;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Event;
-import org.tenthwise.model.run.Occasion;
-import org.tenthwise.model.run.OccasionSaid;
-import org.tenthwise.model.run.Purpose;
 import org.tenthwise.model.run.SignedAs;
-import org.tenthwise.model.words.Refused;
 
 class BeginViewModelTest {
 
@@ -237,118 +229,5 @@ class BeginViewModelTest {
         model.form().enter();
         model.form().enter();
         assertEquals(List.of(), workshop.asked);
-    }
-
-    @SuppressWarnings("unchecked")
-    private static <T> Field<T> field(BeginViewModel model, String id) {
-        return (Field<T>) model.form().fields().stream()
-                .filter(field -> field.id().equals(id))
-                .findFirst()
-                .orElseThrow();
-    }
-
-    private static boolean asked(BeginViewModel model, String id) {
-        return field(model, id).askedProperty().get();
-    }
-
-    /** Every check is asked then, so nothing is claimed that was not looked at. */
-    @Test
-    void whereNobodySaysWhatARunIsForItIsNotStatedAndAFirstArticleLeastOfAll() {
-        workshop.begin(DemoPart.WINCH_BARREL_END, "003");
-        BeginViewModel model = model();
-        type(model, "015");
-        model.form().goOn();
-        noLot(model);
-        model.form().goOn();
-        assertTrue(begun("LG-2207-C-015").occasion().saysNothing());
-    }
-
-    @Test
-    void aPurposeAsksWhatBelongsToItAndNothingElse() {
-        BeginViewModel model = model();
-        Field<Purpose> purpose = field(model, "purpose");
-        assertFalse(asked(model, "piece") || asked(model, "baseline") || asked(model, "reason"));
-        purpose.choice().choose(Purpose.IN_PROCESS);
-        assertTrue(asked(model, "piece"));
-        assertFalse(asked(model, "baseline") || asked(model, "reason"));
-        purpose.choice().choose(Purpose.FIRST_ARTICLE_FULL);
-        assertTrue(asked(model, "reason") && asked(model, "order"));
-        assertFalse(asked(model, "piece") || asked(model, "baseline"));
-    }
-
-    /** Nobody comes to a field with nothing to choose in it. */
-    @Test
-    void whatStandsOnAnEarlierRunIsNotOfferedWhereThereIsNone() {
-        Field<Purpose> purpose = field(model(), "purpose");
-        assertEquals(
-                List.of(),
-                purpose.choice().offeredProperty().get().stream()
-                        .filter(Purpose::hasBaseline)
-                        .toList());
-    }
-
-    @Test
-    void aPieceInProcessIsBegunByItsNumber() {
-        workshop.begin(DemoPart.WINCH_BARREL_END, "003");
-        BeginViewModel model = model();
-        type(model, "015");
-        model.form().goOn();
-        noLot(model);
-        BeginViewModelTest.<Purpose>field(model, "purpose").choice().choose(Purpose.IN_PROCESS);
-        model.form().goTo(field(model, "piece"));
-        type(model, "0");
-        model.form().goOn();
-        assertEquals("Pieces are counted from 1.", workshop.told.get(0).words());
-        workshop.reply("Back");
-        type(model, "5");
-        model.form().goOn();
-        assertEquals(Occasion.inProcess(5), begun("LG-2207-C-015").occasion());
-    }
-
-    /** Another run of the part number that is open, or of which something was not read, is no ground to stand on. */
-    @Test
-    void aPartialFirstArticleStandsOnNoRunThatIsNotWhole() {
-        workshop.setUp("014");
-        BeginViewModel model = model();
-        Field<Purpose> purpose = field(model, "purpose");
-        assertFalse(purpose.choice().offeredProperty().get().contains(Purpose.FIRST_ARTICLE_PARTIAL));
-        purpose.choice().choose(Purpose.MEASURED_AGAIN);
-        assertTrue(asked(model, "baseline"));
-        assertEquals(
-                List.of("LG-2207-C-014"),
-                field(model, "baseline").choice().offeredProperty().get());
-        assertThrows(Refused.class, () -> workshop.shop
-                .beginnings()
-                .occasion(
-                        DemoPart.SCREW_CARRIER.plan(),
-                        new OccasionSaid(
-                                Purpose.FIRST_ARTICLE_PARTIAL,
-                                "LG-2207-C-014",
-                                "new tool",
-                                Optional.empty(),
-                                List.of(),
-                                "",
-                                List.of())));
-    }
-
-    /** Another piece that is measured says nothing of this one. */
-    @Test
-    void onlyTheSamePieceIsMeasuredAgain() {
-        workshop.setUp("014");
-        Beginnings beginnings = workshop.shop.beginnings();
-        OccasionSaid again = new OccasionSaid(
-                Purpose.MEASURED_AGAIN, "LG-2207-C-014", "", Optional.empty(), List.of(), "", List.of());
-        assertEquals(
-                "begin.baseline.other-serial",
-                assertThrows(Refused.class, () -> beginnings.begunFor(header("015"), again))
-                        .why()
-                        .key());
-        assertEquals(
-                Purpose.MEASURED_AGAIN,
-                beginnings.begunFor(header("014"), again).occasion().purpose());
-    }
-
-    private static RunHeader header(String serial) {
-        return new RunHeader(DemoPart.SCREW_CARRIER.plan(), serial, "L-1", "Lathe 4", "Setter 1");
     }
 }

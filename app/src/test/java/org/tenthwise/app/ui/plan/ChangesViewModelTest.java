@@ -209,7 +209,7 @@ class ChangesViewModelTest {
                 List.of(
                         "Issue " + issueBefore() + ": First issue",
                         "by Planner 1, 2026-11-30",
-                        "First article in full: no partial one was confirmed"),
+                        "A first article of this issue is a full one: no partial one was confirmed"),
                 issueLines(plan.plan().orElseThrow()));
         assertEquals(List.of(), issueLines(DemoPart.SCREW_CARRIER.plan()));
         answerAll("10");
