@@ -29,12 +29,11 @@ public final class OccasionWords {
 
     /** "Piece 5", for a heading; empty where nobody said, which claims nothing. */
     public String inShort(Occasion occasion) {
-        if (occasion.purpose() == Purpose.NOT_STATED) {
-            return "";
-        }
-        return occasion.piece()
-                .map(number -> words.say("occasion.short.piece", number))
-                .orElseGet(() -> kind(occasion));
+        return occasion.purpose() == Purpose.NOT_STATED
+                ? ""
+                : words.say(
+                        words.key("occasion.short", occasion.purpose()),
+                        occasion.piece().orElse(0));
     }
 
     /** All there is to say of a run: its lines, what of the plan it asks, and what it was begun to look at. */

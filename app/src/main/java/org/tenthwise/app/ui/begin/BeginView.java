@@ -26,7 +26,7 @@ public final class BeginView extends FormView {
     private static final double WIDTH = 400;
     private static final double HEIGHT = 150;
     /** Beside large text. */
-    private static final double LESS = 84;
+    private static final double LESS = 60;
 
     public BeginView(BeginViewModel model, Words words, PictureFrames pictures, Navigator navigator) {
         super(
@@ -57,6 +57,13 @@ public final class BeginView extends FormView {
         Label notice = Texts.label("", "body", "bold");
         notice.setId("notice");
         notice.textProperty().bind(model.noticeProperty());
+        notice.visibleProperty().bind(notice.textProperty().isNotEmpty());
+        notice.managedProperty().bind(notice.visibleProperty());
+        asked.visibleProperty()
+                .bind(notice.visibleProperty()
+                        .not()
+                        .or(pictures.look().largeTextProperty().not()));
+        asked.managedProperty().bind(asked.visibleProperty());
         return new VBox(8, Texts.label(model.part(), "title"), line, pages, asked, notice);
     }
 

@@ -130,7 +130,7 @@ public class FormView extends SidedScreen {
                 .filter(i -> model.fields().get(i).askedProperty().get())
                 .mapToObj(keys::get)
                 .toList();
-        byThePage = inTwoColumns ? asked.size() > IN_TWO_COLUMNS : keys.size() > ON_ONE_PAGE;
+        byThePage = inTwoColumns ? asked.size() + wide(asked) > IN_TWO_COLUMNS : keys.size() > ON_ONE_PAGE;
         side.getChildren().set(side.getChildren().size() - 1, byThePage ? pages : fields);
         if (byThePage) {
             pages.show(asked);
@@ -153,6 +153,12 @@ public class FormView extends SidedScreen {
             fields.add(key, isWhole ? 0 : place % across, row, isWhole ? across : 1, 1);
             place = isWhole ? (row + 1) * across : place + 1;
         }
+    }
+
+    private long wide(List<Key> asked) {
+        return whole.stream()
+                .filter(field -> asked.contains(keys.get(model.fields().indexOf(field))))
+                .count();
     }
 
     private void reveal(Field<?> field) {

@@ -34,7 +34,6 @@ import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.GaugesUsed;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.run.Event;
-import org.tenthwise.model.run.Occasion;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.tolerance.Origin;
 import org.tenthwise.model.verdict.VerdictKind;
@@ -99,12 +98,7 @@ final class RunPresenter {
                 operation(state.sheet().plan(), state.inHand()),
                 state.sheet().run().by(),
                 words.say("run.open", state.open().size()),
-                purpose(begun.occasion()));
-    }
-
-    private String purpose(Occasion occasion) {
-        String said = new OccasionWords(words).inShort(occasion);
-        return said.isEmpty() ? "" : words.say("run.head.purpose", said);
+                new OccasionWords(words).inShort(begun.occasion()));
     }
 
     private String operation(Plan plan, Step step) {

@@ -74,14 +74,14 @@ public final class RunScreen extends Screen {
     private Heading heading(PictureFrames pictures) {
         Heading heading = new Heading()
                 .back(words, model::back)
-                .cell(words.say("run.head.part"), model.shownProperty().map(shown -> shown.heads()
-                        .part()))
+                .cell(
+                        words.say("run.head.part"),
+                        model.shownProperty().map(shown -> shown.heads().part()),
+                        model.shownProperty().map(shown -> shown.heads().purpose()))
                 .cell(words.say("run.head.serial"), model.shownProperty().map(shown -> shown.heads()
                         .serial()))
-                .cell(
-                        words.say("run.head.operation"),
-                        model.shownProperty().map(shown -> shown.heads().operation()),
-                        model.shownProperty().map(shown -> shown.heads().purpose()))
+                .cell(words.say("run.head.operation"), model.shownProperty().map(shown -> shown.heads()
+                        .operation()))
                 .cell(words.say("run.head.by"), model.shownProperty().map(shown -> shown.heads()
                         .by()));
         Heads heads = model.shownProperty().get().heads();

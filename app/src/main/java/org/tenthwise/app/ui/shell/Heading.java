@@ -1,7 +1,9 @@
 package org.tenthwise.app.ui.shell;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
@@ -10,6 +12,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import org.tenthwise.app.ui.keys.Key;
+import org.tenthwise.app.ui.shell.HeadingCell.Told;
 import org.tenthwise.app.ui.theme.Icon;
 import org.tenthwise.app.ui.theme.ScreenSizes;
 import org.tenthwise.model.words.Words;
@@ -21,8 +24,8 @@ import org.tenthwise.model.words.Words;
 public final class Heading extends HBox {
 
     private final List<Region> cells = new ArrayList<>();
-    private final List<HeadingCell> worded = new ArrayList<>();
     private final Region space = new Region();
+    private Optional<HeadingCell> worded = Optional.empty();
 
     public Heading() {
         getStyleClass().addAll("heading-line", "on-paper", "lined-below");
@@ -47,11 +50,13 @@ public final class Heading extends HBox {
         return cell(new HeadingCell(name, value));
     }
 
-    /** A cell with a quiet word behind its name, which is told where that costs no other cell its place. */
+    /**
+     * The one cell with a quiet word behind its name or in the place of that, where it costs no other cell its room.
+     */
     public Heading cell(String name, ObservableValue<String> value, ObservableValue<String> word) {
         HeadingCell cell = new HeadingCell(name, value);
         cell.beside(word);
-        worded.add(cell);
+        worded = Optional.of(cell);
         return cell(cell);
     }
 
@@ -73,17 +78,21 @@ public final class Heading extends HBox {
 
     @Override
     protected void layoutChildren() {
-        boolean told = fitting(true) == fitting(false);
-        worded.forEach(cell -> cell.tell(told));
-        List<Region> seen = cells.subList(0, fitting(told));
+        int most = fitting(Told.NOT);
+        Told told = Arrays.stream(Told.values())
+                .filter(way -> fitting(way) == most)
+                .findFirst()
+                .orElse(Told.NOT);
+        worded.ifPresent(cell -> cell.tell(told));
+        List<Region> seen = cells.subList(0, most);
         cells.forEach(cell -> cell.setVisible(seen.contains(cell)));
         cells.forEach(cell -> cell.setManaged(seen.contains(cell)));
         super.layoutChildren();
         spread(seen);
     }
 
-    /** How many cells there is room for, with the quiet words told or not. */
-    private int fitting(boolean told) {
+    /** How many cells there is room for with the quiet words told so. */
+    private int fitting(Told told) {
         double taken = 0;
         for (Node child : getChildren()) {
             if (!cells.contains(child) && child != space) {
@@ -92,7 +101,7 @@ public final class Heading extends HBox {
         }
         int fitting = 0;
         for (Region cell : cells) {
-            taken += cell instanceof HeadingCell named ? named.bare() + (told ? named.more() : 0) : wanted(cell);
+            taken += wanted(cell, told);
             if (taken > getWidth()) {
                 return fitting;
             }
@@ -112,6 +121,10 @@ public final class Heading extends HBox {
             cell.resizeRelocate(left, cell.getLayoutY(), width, cell.getHeight());
             left += width;
         }
+    }
+
+    private double wanted(Region cell, Told told) {
+        return worded.filter(cell::equals).map(with -> with.wanted(told)).orElseGet(() -> wanted(cell));
     }
 
     private static double wanted(Region cell) {

@@ -5,49 +5,56 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
-import org.tenthwise.app.ui.theme.Texts;
 
-/** A small name over a value, and where there is room for it a quiet word behind the name. */
+/** A small name over a value, and where there is room for it a quiet word behind the name or in its place. */
 final class HeadingCell extends VBox {
 
-    private static final double BETWEEN = 6;
+    /** How the quiet word is told: the first is best. */
+    enum Told {
+        BEHIND_THE_NAME,
+        IN_ITS_PLACE,
+        NOT
+    }
+
+    private static final double BETWEEN = 12;
 
     private final Label name;
-    private final Label value = Texts.label("", "middling", "bold");
-    private final Label beside = Texts.label("", "body", "second");
+    private final Label value = label("", "middling", "bold");
+    private final Label word = label("", "body");
 
     HeadingCell(String name, ObservableValue<String> value) {
-        this.name = Texts.label(name, "body", "second");
+        this.name = label(name, "body", "second");
         this.value.textProperty().bind(value);
-        for (Label label : new Label[] {this.name, this.value, beside}) {
-            label.setMinWidth(USE_PREF_SIZE);
-            label.setWrapText(false);
-        }
-        beside.managedProperty().bind(beside.visibleProperty());
-        beside.setVisible(false);
-        getChildren().addAll(new HBox(BETWEEN, this.name, beside), this.value);
+        getChildren().addAll(new HBox(BETWEEN, this.name, word), this.value);
         setAlignment(Pos.CENTER_LEFT);
+        tell(Told.NOT);
     }
 
-    void beside(ObservableValue<String> word) {
-        beside.textProperty().bind(word);
+    private static Label label(String text, String... styles) {
+        Label label = new Label(text);
+        label.getStyleClass().addAll(styles);
+        label.setMinWidth(USE_PREF_SIZE);
+        label.managedProperty().bind(label.visibleProperty());
+        return label;
     }
 
-    /** By how much the quiet word makes it wider. */
-    double more() {
-        double bare = name.prefWidth(-1);
-        return beside.getText().isEmpty()
-                ? 0
-                : Math.ceil(Math.max(0, bare + BETWEEN + beside.prefWidth(-1) - Math.max(bare, value.prefWidth(-1))));
+    void beside(ObservableValue<String> quiet) {
+        word.textProperty().bind(quiet);
     }
 
-    /** How wide it wants to be with nothing beside the name. */
-    double bare() {
-        double wide = Math.ceil(Math.max(minWidth(-1), prefWidth(-1)));
-        return beside.isVisible() ? wide - more() : wide;
+    /** How wide it wants to be. */
+    double wanted(Told told) {
+        double upper = told == Told.IN_ITS_PLACE && !isSilent() ? word.prefWidth(-1) : name.prefWidth(-1);
+        double behind = told == Told.BEHIND_THE_NAME && !isSilent() ? BETWEEN + word.prefWidth(-1) : 0;
+        return Math.ceil(Math.max(upper + behind, value.prefWidth(-1)) + snappedLeftInset() + snappedRightInset());
     }
 
-    void tell(boolean told) {
-        beside.setVisible(told && !beside.getText().isEmpty());
+    private boolean isSilent() {
+        return word.getText().isEmpty();
+    }
+
+    void tell(Told told) {
+        name.setVisible(told != Told.IN_ITS_PLACE || isSilent());
+        word.setVisible(told != Told.NOT && !isSilent());
     }
 }

@@ -145,7 +145,7 @@ class PurposeFieldsTest {
     void ofAPieceInProcessItIsToldOnceItsNumberIsSaid() {
         BeginViewModel model = model(InventedPlans.inMillimetres(LOOKS));
         PurposeFieldsTest.<Purpose>field(model, "purpose").choice().choose(Purpose.IN_PROCESS);
-        String open = "3 checks in the plan; how many of them are in this run shows once the rest is said.";
+        String open = "Checks in the plan: 3.";
         assertEquals(open, model.askedProperty().get());
         model.form().goTo(field(model, "piece"));
         type(model, "2");
