@@ -13,6 +13,6 @@ class MadeUpPurposeScreenTest extends PurposeScreenTest {
     /** Part, run, people and machine. */
     @Override
     protected String data() {
-        return "LG WB AB Setter Lathe New boring bar, other overhang Change abababababababababababababababababababababababababababababababab";
+        return "LG WB AB Setter Lathe New boring bar, other overhang Change";
     }
 }

@@ -27,7 +27,7 @@ import org.tenthwise.model.run.Purpose;
 /** What a run is for: before it begins, in its heading, and whole under More. */
 class PurposeScreenTest extends ScreenTest {
 
-    private static final Baseline BEFORE = new Baseline("LG-2207-C-013", "ab".repeat(32));
+    private static final Baseline BEFORE = new Baseline("LG-2207-C-013", "47".repeat(32));
 
     @RegisterExtension
     private final Workshop workshop = new Workshop(words);
