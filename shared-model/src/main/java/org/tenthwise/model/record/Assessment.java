@@ -3,15 +3,11 @@ package org.tenthwise.model.record;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.tenthwise.model.plan.AngleCheck;
-import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.AskedCheck;
 import org.tenthwise.model.plan.CalculatedCheck;
 import org.tenthwise.model.plan.Check;
@@ -23,7 +19,6 @@ import org.tenthwise.model.plan.OverWiresCheck;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlugFitCheck;
 import org.tenthwise.model.plan.PositionCheck;
-import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.RunOutCheck;
 import org.tenthwise.model.plan.ScaleCheck;
 import org.tenthwise.model.plan.SizeCheck;
@@ -38,7 +33,6 @@ import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.run.Run;
-import org.tenthwise.model.verdict.Verdict;
 import org.tenthwise.model.verdict.VerdictKind;
 
 /** Works out the findings of a run, one step after the other, each from its own pass and from the steps it leans on. */
@@ -60,7 +54,7 @@ final class Assessment {
     static List<Line> of(Plan plan, Run run) {
         Assessment all = new Assessment(plan, run, Optional.empty());
         Set<Integer> asked = AskedSteps.of(plan, run.begun().occasion());
-        return waiting(plan.steps().stream()
+        return WaitingSteps.in(plan.steps().stream()
                 .map(step -> all.line(step, Optional.empty(), asked.contains(step.number())))
                 .toList());
     }
@@ -90,28 +84,7 @@ final class Assessment {
                 lines.add(line);
             }
         }
-        return waiting(lines);
-    }
-
-    /** The same lines, each with the steps that a hold point before it waits for. */
-    private static List<Line> waiting(List<Line> lines) {
-        Set<Integer> settled = new HashSet<>();
-        Set<Integer> leftOut = lines.stream()
-                .filter(line -> !line.asked())
-                .map(line -> line.step().number())
-                .collect(Collectors.toSet());
-        Set<Integer> waitingFor = new LinkedHashSet<>();
-        List<Line> waiting = new ArrayList<>();
-        for (Line line : lines) {
-            waiting.add(line.waitingFor(line.step().check().isInOrder() ? List.copyOf(waitingFor) : List.of()));
-            if (line.settled()) {
-                settled.add(line.step().number());
-            }
-            line.step().hold().stream()
-                    .filter(number -> !settled.contains(number) && !leftOut.contains(number))
-                    .forEach(waitingFor::add);
-        }
-        return waiting;
+        return WaitingSteps.in(lines);
     }
 
     /**
@@ -215,7 +188,7 @@ final class Assessment {
         return step.check().match(new Check.Cases<Finding>() {
             @Override
             public Finding asked(AskedCheck asked) {
-                return answers(step, asked, pass);
+                return AskedAssessment.of(step, asked, pass);
             }
 
             @Override
@@ -337,19 +310,5 @@ final class Assessment {
                 .filter(finding -> finding.missing() == 0 && !Plausible.spoils(finding))
                 .map(Finding::measured)
                 .orElse(List.of());
-    }
-
-    private static AskedFinding answers(Step step, AskedCheck check, Pass pass) {
-        Map<Question, Answer> answers = new LinkedHashMap<>();
-        boolean wrong = false;
-        for (Question question : check.questions()) {
-            Optional<Answer> answer = pass.answer(question);
-            answer.ifPresent(given -> answers.put(question, given));
-            wrong |= answer.isPresent() && answer.get() != question.answers().get(0);
-        }
-        int missing = check.questions().size() - answers.size();
-        VerdictKind right = check.isProvenByPassing() ? VerdictKind.PASS : VerdictKind.UNPROVEN;
-        VerdictKind standing = wrong ? VerdictKind.FAIL : missing > 0 ? VerdictKind.OPEN : right;
-        return new AskedFinding(step, check, answers, Verdict.plain(standing), missing);
     }
 }
