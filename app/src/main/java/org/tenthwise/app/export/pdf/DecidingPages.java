@@ -9,18 +9,20 @@ import org.tenthwise.app.export.RecordFormat;
 final class DecidingPages {
 
     /** Of the outline. */
-    private static final double[] HEIGHTS = {290, 240, 200, 160};
+    private static final double[] HEIGHTS = {290, 240, 200, 160, 140};
 
     private final RecordContext matter;
     private final Wrapping wrapping;
     private final Margins margins;
     private final List<RecordFormat> enclosed;
+    private final SummaryTable table;
 
     DecidingPages(RecordContext matter, Wrapping wrapping, Margins margins, List<RecordFormat> enclosed) {
         this.matter = matter;
         this.wrapping = wrapping;
         this.margins = margins;
         this.enclosed = enclosed;
+        this.table = new SummaryTable(matter, wrapping);
     }
 
     /** Laid out on as few leaves as it can be, with more to come. */
@@ -35,11 +37,11 @@ final class DecidingPages {
     }
 
     private PageFlow laidOut(double outline) {
-        PageFlow flow = new PageFlow(wrapping, margins.top(), margins.bottom());
+        PageFlow flow = new PageFlow(wrapping, margins.first(), margins.top(), margins.bottom());
         new TitleSection(matter, flow).add();
         new OutcomeSection(matter, flow).add();
         new OutlineSection(matter, flow, outline).add();
-        new SummaryTable(matter, flow).add();
+        table.addTo(flow);
         new OnTheWaySection(matter, flow).add();
         new DispositionSection(matter, flow).add();
         new WhereSection(matter, flow, enclosed).add();

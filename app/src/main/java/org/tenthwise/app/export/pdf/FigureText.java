@@ -29,7 +29,7 @@ final class FigureText {
         this.words = words;
     }
 
-    /** The limits without their unit, the least first; empty where nothing is measured. */
+    /** The limits without their unit, the least first, a scale named once; empty where nothing is measured. */
     String limits(Step step) {
         return step.limits().map(this::limits).orElse("");
     }
@@ -38,7 +38,12 @@ final class FigureText {
         Optional<String> upper = limits.upper().map(Figures::written);
         Optional<String> lower = limits.lower().map(Figures::written);
         if (upper.isPresent() && lower.isPresent()) {
-            return words.say("drawing.between", lower.get(), upper.get());
+            return words.say(
+                    "drawing.between",
+                    limits.unit().isOfScale()
+                            ? Figures.number(limits.lower().get().figure())
+                            : lower.get(),
+                    upper.get());
         }
         return upper.map(most -> words.say("record.at-most", most))
                 .orElseGet(() -> words.say("record.at-least", lower.orElseThrow()));

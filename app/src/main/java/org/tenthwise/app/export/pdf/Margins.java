@@ -1,6 +1,7 @@
 package org.tenthwise.app.export.pdf;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.picture.Anchor;
 import org.tenthwise.app.picture.Drawing;
@@ -24,6 +25,9 @@ final class Margins {
 
     private final List<String> name;
     private final List<String> outcome;
+    /** On the first page, where no name stands beside it. */
+    private final List<String> first;
+
     private final List<String> foot;
     private final boolean unfinished;
     private final RecordContext matter;
@@ -48,23 +52,36 @@ final class Margins {
                         .max()
                         .orElse(0)
                 - APART;
-        this.outcome = wrapping.lines(
-                unfinished ? matter.say("record.open", said) : said, style(), beside - (unfinished ? SHAPE_ROOM : 0));
+        String whole = unfinished ? matter.say("record.open", said) : said;
+        double shape = unfinished ? SHAPE_ROOM : 0;
+        this.outcome = wrapping.lines(whole, style(), beside - shape);
+        this.first = unfinished ? wrapping.lines(whole, style(), PageFlow.WIDTH - shape) : List.of();
         String proof = matter.say(
                 "record.foot",
                 evidence.head().place(),
                 evidence.head().seq(),
                 evidence.head().hash());
         String remark = matter.plan().remark();
-        this.foot = wrapping.lines(
-                remark.isBlank() ? proof : proof + "\n" + remark, Style.SMALL, PageFlow.WIDTH - PAGE_WIDTH);
+        double besideNumber = PageFlow.WIDTH - PAGE_WIDTH;
+        this.foot = remark.isBlank()
+                ? wrapping.lines(proof, Style.SMALL, besideNumber)
+                : Stream.of(
+                                wrapping.lines(proof, Style.SMALL, PageFlow.WIDTH),
+                                wrapping.lines(remark, Style.SMALL, besideNumber))
+                        .flatMap(List::stream)
+                        .toList();
     }
 
     private Style style() {
         return unfinished ? Style.STRONG : Style.SMALL;
     }
 
-    /** Where the room for the record begins. */
+    /** Where the room for the record begins on the first page, which names it in its title. */
+    double first() {
+        return first.isEmpty() ? TOP : TOP + height(first) + GAP;
+    }
+
+    /** Where it begins on the others. */
     double top() {
         return TOP + headHeight() + GAP;
     }
@@ -78,16 +95,19 @@ final class Margins {
         if (page > 1) {
             lines(drawing, name, Style.SMALL, PageFlow.LEFT, TOP, false);
         }
-        if (page > 1 || unfinished) {
-            head(drawing);
+        if (page > 1) {
+            head(drawing, outcome, headHeight());
+        } else if (!first.isEmpty()) {
+            head(drawing, first, height(first));
         }
         double foot = lowest - footHeight();
         PageFlow.rule(drawing, foot - 4, Strokes.THIN, Role.INK);
         lines(drawing, this.foot, Style.SMALL, PageFlow.LEFT, foot, false);
-        lines(drawing, List.of(matter.say("record.page", page, pages)), Style.SMALL_BOLD, PageFlow.RIGHT, foot, true);
+        double last = foot + (this.foot.size() - 1) * Style.SMALL.leading();
+        lines(drawing, List.of(matter.say("record.page", page, pages)), Style.SMALL_BOLD, PageFlow.RIGHT, last, true);
     }
 
-    private void head(Drawing drawing) {
+    private void head(Drawing drawing, List<String> outcome, double height) {
         lines(drawing, outcome, style(), PageFlow.RIGHT, TOP, true);
         if (unfinished) {
             double widest = outcome.stream()
@@ -100,11 +120,15 @@ final class Margins {
                     new Point(PageFlow.RIGHT - widest - 14, TOP + style().leading() / 2),
                     6.5);
         }
-        PageFlow.rule(drawing, TOP + headHeight() + 3, unfinished ? Strokes.THICK : Strokes.THIN, Role.INK);
+        PageFlow.rule(drawing, TOP + height + 3, unfinished ? Strokes.THICK : Strokes.THIN, Role.INK);
     }
 
     private double headHeight() {
-        return Math.max(name.size() * Style.SMALL.leading(), outcome.size() * style().leading());
+        return Math.max(name.size() * Style.SMALL.leading(), height(outcome));
+    }
+
+    private double height(List<String> outcome) {
+        return outcome.size() * style().leading();
     }
 
     private double footHeight() {

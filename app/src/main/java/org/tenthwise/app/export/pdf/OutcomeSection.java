@@ -53,9 +53,10 @@ final class OutcomeSection {
                 width);
         flow.down(3);
         counts(width);
-        signatures(width);
+        double under = top + CODE + 2 + code.quiet(CODE);
+        signatures(leaf, under, width);
         if (flow.leaf() == leaf) {
-            flow.down(Math.max(0, top + CODE + 2 + code.quiet(CODE) - flow.y()));
+            flow.down(Math.max(0, under - flow.y()));
         }
         flow.down(4);
         flow.rule(Strokes.MEDIUM, Role.INK);
@@ -87,12 +88,16 @@ final class OutcomeSection {
         flow.down(COUNT_LEADING + 4);
     }
 
-    private void signatures(double width) {
+    /** @param under the lower edge of the code on its leaf: below it a line is as wide as the page */
+    private void signatures(Page leaf, double under, double width) {
         List<Signature> all = matter.sheet().run().signatures();
         if (all.isEmpty()) {
             flow.text(matter.say("signed.nobody"), Style.BOLD, PageFlow.LEFT, width);
         }
-        all.forEach(signature -> add(signature, signature.standsAgainst(all), width));
+        all.forEach(signature -> add(
+                signature,
+                signature.standsAgainst(all),
+                flow.leaf() == leaf && flow.y() < under ? width : PageFlow.WIDTH));
     }
 
     /** What speaks against the part has the shape of what is out. */

@@ -24,12 +24,21 @@ final class PageFlow {
     private final List<Page> leaves = new ArrayList<>();
     private double y;
 
-    /** Room between {@code top} and {@code bottom} is the flow's; the rest of a leaf is for head and foot. */
-    PageFlow(Wrapping wrapping, double top, double bottom) {
+    /**
+     * Room between {@code top} and {@code bottom} is the flow's; the rest of a leaf is for head and foot.
+     *
+     * @param first where the first leaf begins, which has a head of its own
+     */
+    PageFlow(Wrapping wrapping, double first, double top, double bottom) {
         this.wrapping = wrapping;
         this.top = top;
         this.bottom = bottom;
         turn();
+        this.y = first;
+    }
+
+    PageFlow(Wrapping wrapping, double top, double bottom) {
+        this(wrapping, top, top, bottom);
     }
 
     List<Page> leaves() {

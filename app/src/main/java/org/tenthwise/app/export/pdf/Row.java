@@ -10,7 +10,7 @@ import org.tenthwise.app.picture.Role;
 final class Row {
 
     private static final double LEADING = 12.5;
-    private static final double PADDING = 2;
+    private static final double PADDING = 1.25;
 
     /** Something drawn in a row besides text. */
     interface Ornament {

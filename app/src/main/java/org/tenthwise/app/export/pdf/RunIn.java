@@ -50,6 +50,11 @@ final class RunIn {
         return width;
     }
 
+    /** What a column must have for no word to be broken. */
+    double widestWord() {
+        return words.stream().mapToDouble(this::width).max().orElse(0);
+    }
+
     /** Its lines; a word wider than a line is broken. */
     List<List<Piece>> lines(double width) {
         List<List<Piece>> lines = new ArrayList<>();

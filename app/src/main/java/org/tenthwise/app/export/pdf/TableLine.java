@@ -10,8 +10,8 @@ import org.tenthwise.model.verdict.VerdictKind;
  *
  * @param number on the drawing
  * @param check its number in the order of work; empty where that is the number on the drawing
- * @param place sheet and zone, under them the designator; empty where the plan says none of them
- * @param name what it is called, and behind that what the drawing asks for
+ * @param place sheet and zone; empty where the plan says none of them
+ * @param name what it is called, and behind that what the drawing asks for and its designator
  * @param limits empty where nothing is measured
  * @param result size, or least and greatest, or what was answered
  * @param mark where that lies between its limits; absent for what is not judged by one size
@@ -23,7 +23,7 @@ import org.tenthwise.model.verdict.VerdictKind;
 record TableLine(
         String number,
         String check,
-        List<String> place,
+        String place,
         RunIn name,
         String limits,
         RunIn result,
@@ -34,7 +34,6 @@ record TableLine(
         List<String> signed) {
 
     TableLine {
-        place = List.copyOf(place);
         beside = List.copyOf(beside);
         signed = List.copyOf(signed);
     }

@@ -176,7 +176,7 @@ final class TableLines {
         return new TableLine(
                 number(matter.plan().balloon(line.step()), line),
                 check(line),
-                place(line.step().drawing()),
+                drawing.place(line.step().drawing()),
                 name(line, ""),
                 figure.limits(line.step()),
                 new RunIn(wrapping).add(matter.notInThisRun(), Style.SMALL),
@@ -191,8 +191,10 @@ final class TableLines {
         return new TableLine(
                 line.balloon().map(Object::toString).orElse(""),
                 "",
-                place(line.drawing()),
-                new RunIn(wrapping).add(line.drawing().requirement(), Style.CELL),
+                drawing.place(line.drawing()),
+                new RunIn(wrapping)
+                        .add(line.drawing().requirement(), Style.CELL)
+                        .add(designator(line.drawing()), Style.SMALL_BOLD),
                 "",
                 new RunIn(wrapping).add(matter.say("record.account.unanswered"), Style.SMALL),
                 Optional.empty(),
@@ -208,7 +210,7 @@ final class TableLines {
         return new TableLine(
                 number(checked.balloon(), line),
                 check(line),
-                place(line.step().drawing()),
+                drawing.place(line.step().drawing()),
                 name(line, drawing.which(checked)),
                 figure.limits(line.step()),
                 result(checked),
@@ -230,13 +232,6 @@ final class TableLines {
         return matter.plan().isBallooned() ? String.valueOf(line.step().number()) : "";
     }
 
-    private List<String> place(OnDrawing on) {
-        return Stream.of(Optional.of(drawing.place(on)), on.designator())
-                .flatMap(Optional::stream)
-                .filter(part -> !part.isEmpty())
-                .toList();
-    }
-
     /** Its name, the words of the drawing unless the name has them, how often it is there, and how it is judged. */
     private RunIn name(Line line, String which) {
         String name = line.step().name();
@@ -245,9 +240,14 @@ final class TableLines {
         if (!name.contains(asked)) {
             said.add(asked, Style.SMALL);
         }
-        return said.add(product(line), Style.SMALL)
+        return said.add(designator(line.step().drawing()), Style.SMALL_BOLD)
+                .add(product(line), Style.SMALL)
                 .add(which, Style.SMALL_BOLD)
                 .add(together(line.finding()), Style.SMALL);
+    }
+
+    private String designator(OnDrawing on) {
+        return on.designator().map(key -> matter.say("record.designator", key)).orElse("");
     }
 
     private String product(Line line) {
@@ -255,7 +255,7 @@ final class TableLines {
                 .check()
                 .asDocument()
                 .filter(document -> document.proof().isOfProduct())
-                .map(document -> matter.words().say("record.product", document.proof()) + " "
+                .map(document -> matter.words().sentence(matter.words().say("record.product", document.proof())) + " "
                         + new DocumentWords(matter.words()).specified(document.specified()))
                 .orElse("");
     }

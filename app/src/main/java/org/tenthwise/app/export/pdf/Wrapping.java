@@ -2,13 +2,19 @@ package org.tenthwise.app.export.pdf;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.tenthwise.app.picture.TextMetrics;
 
 /** Breaks text into lines that fit: at blanks, and inside a word only where it is wider than a line. */
 final class Wrapping {
 
+    private record Lettered(String text, Style style) {}
+
     private final TextMetrics lettering;
+    /** A table tries the same words in many widths. */
+    private final Map<Lettered, Double> measured = new HashMap<>();
 
     Wrapping(TextMetrics lettering) {
         this.lettering = lettering;
@@ -24,7 +30,8 @@ final class Wrapping {
     }
 
     double width(String text, Style style) {
-        return lettering.width(text, style.face(), style.size());
+        return measured.computeIfAbsent(
+                new Lettered(text, style), as -> lettering.width(as.text(), style.face(), style.size()));
     }
 
     /** What a column must have for no word of {@code text} to be broken. */

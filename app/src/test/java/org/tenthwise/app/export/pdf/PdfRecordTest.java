@@ -87,7 +87,7 @@ class PdfRecordTest {
                         .evidence())
                 .replaceAll("\\s+", " ");
         assertTrue(
-                text.contains(": Drawing changed by Planner 1, approved by Planner 2 With an accepted first article"
+                text.contains(": Drawing changed, by Planner 1, approved by Planner 2. With an accepted first article"
                         + " of the issue before, check again: 10, 13. Without one: in full"),
                 text);
     }
