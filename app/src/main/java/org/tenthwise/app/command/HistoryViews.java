@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.tenthwise.app.command.HistoryFilters.Choices;
 import org.tenthwise.app.export.CouldNotExport;
 import org.tenthwise.app.export.DeviationTable;
@@ -26,7 +25,6 @@ import org.tenthwise.app.export.ToleranceTable;
 import org.tenthwise.app.history.History;
 import org.tenthwise.app.history.Sought;
 import org.tenthwise.app.series.Break;
-import org.tenthwise.app.series.DeviationChart;
 import org.tenthwise.app.series.Followed;
 import org.tenthwise.app.series.Segment;
 import org.tenthwise.app.series.Series;
@@ -91,8 +89,7 @@ final class HistoryViews {
             case SERIES -> new SeriesTable(out).write(followed.of(sought));
             case TOLERANCE -> new ToleranceTable(out, which).write(followed.of(sought));
             case DEVIATION ->
-                new DeviationTable(out, new SeriesSums(sums), lookedAcross)
-                        .write(DeviationChart.of(followed.of(sought), which));
+                new DeviationTable(out, new SeriesSums(sums), which, lookedAcross).write(followed.of(sought));
             case SUMS -> sums(new SumsTable(out), followed.of(sought), new SeriesSums(sums), which, lookedAcross);
         }
     }
@@ -126,7 +123,7 @@ final class HistoryViews {
         if (required.compareTo(SeriesSums.USUAL_INDEX) != 0) {
             throw new CouldNotRun(Message.of("command.history.file-index", SeriesSums.USUAL_INDEX.toPlainString()));
         }
-        boolean over = isAcrossAll();
+        Set<Break.Reason> over = across();
         Sought sought = filters.sought();
         List<SeriesView> views =
                 switch (wanted) {
@@ -144,25 +141,12 @@ final class HistoryViews {
         return files;
     }
 
-    private static List<SeriesView> courses(History history, Sought sought, SizeOf which, boolean over) {
+    private static List<SeriesView> courses(History history, Sought sought, SizeOf which, Set<Break.Reason> over) {
         return new Followed(history)
                 .of(sought).stream()
                         .map(series ->
                                 new SeriesView(Kind.COURSE, sought, Optional.of(series.characteristic()), which, over))
                         .toList();
-    }
-
-    /** A file looks across all that can be looked across, or across nothing. */
-    private boolean isAcrossAll() throws CouldNotRun {
-        Set<Break.Reason> reasons = across();
-        List<Break.Reason> all = Stream.of(Break.Reason.values())
-                .filter(reason -> !reason.isStop())
-                .toList();
-        if (!reasons.isEmpty() && !reasons.containsAll(all)) {
-            throw new CouldNotRun(Message.of(
-                    "command.history.file-across", all.stream().map(Word::of).toList()));
-        }
-        return !reasons.isEmpty();
     }
 
     private Set<Break.Reason> across() throws CouldNotRun {

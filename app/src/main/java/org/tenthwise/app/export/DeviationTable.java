@@ -1,6 +1,7 @@
 package org.tenthwise.app.export;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,12 +14,15 @@ import org.tenthwise.app.series.ControlLimits;
 import org.tenthwise.app.series.DeviationChart;
 import org.tenthwise.app.series.DeviationChart.OffTarget;
 import org.tenthwise.app.series.PartPoint;
+import org.tenthwise.app.series.Series;
 import org.tenthwise.app.series.SeriesSums;
+import org.tenthwise.app.series.SizeOf;
 
 /**
  * Parts of several sizes by their deviation from target, as a table for a spreadsheet: RFC 4180, a row for each part in
- * the order made. The limits of the chart stand beside the parts since the last break that is not looked across; there
- * are none below ten parts, nor of deviations where spreads differ.
+ * the order made. Standardised figures have four places, half the tolerance being 1. The limits of the chart stand
+ * beside the parts since the last break that is not looked across; there are none below ten parts, nor of deviations
+ * where spreads differ.
  */
 public final class DeviationTable {
 
@@ -33,6 +37,7 @@ public final class DeviationTable {
             "run",
             "place",
             "time",
+            "size",
             "unit",
             "target",
             "deviation",
@@ -50,17 +55,20 @@ public final class DeviationTable {
 
     private final CSVPrinter printer;
     private final SeriesSums sums;
+    private final SizeOf which;
     private final Set<Break.Reason> across;
 
     /** Writes the names of the columns. */
-    public DeviationTable(Appendable out, SeriesSums sums, Set<Break.Reason> across) throws IOException {
+    public DeviationTable(Appendable out, SeriesSums sums, SizeOf which, Set<Break.Reason> across) throws IOException {
         this.printer = new CSVPrinter(out, CSVFormat.RFC4180);
         this.sums = sums;
+        this.which = which;
         this.across = Set.copyOf(across);
         printer.printRecord(HEAD);
     }
 
-    public void write(DeviationChart chart) throws IOException {
+    public void write(List<Series> all) throws IOException {
+        DeviationChart chart = DeviationChart.of(all, which);
         List<OffTarget> last = chart.sinceTheLastBreak(across);
         Optional<ControlLimits> plain = chart.spreadsDiffer() ? Optional.empty() : sums.of(last, false);
         Optional<ControlLimits> standardised = sums.of(last, true);
@@ -75,10 +83,11 @@ public final class DeviationTable {
                     .run(point.run())
                     .plain(i + 1)
                     .time(point.at())
+                    .word(which)
                     .plain(point.unit().symbol())
                     .size(point.limits().middle(), point.unit(), point.limits().places())
                     .figure(Optional.of(entry.deviation()))
-                    .figure(Optional.of(entry.standardised()))
+                    .plain(ShareFigures.rounded(entry.standardised(), BigDecimal.ONE, ShareFigures.PLACES_OF_A_SHARE))
                     .plain(chart.spreadsDiffer() ? "yes" : "")
                     .plain(breaks.getOrDefault(i, ""));
             if (i >= from) {

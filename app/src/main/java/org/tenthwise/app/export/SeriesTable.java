@@ -126,7 +126,7 @@ public final class SeriesTable {
 
     static String percent(PartPoint point, SizeOf which) {
         return point.place(which)
-                .map(place -> place.percent().stripTrailingZeros().toPlainString())
+                .map(place -> ShareFigures.percent(place.percent()))
                 .orElse("");
     }
 

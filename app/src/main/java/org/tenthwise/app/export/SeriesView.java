@@ -1,8 +1,10 @@
 package org.tenthwise.app.export;
 
 import java.util.Optional;
+import java.util.Set;
 import org.tenthwise.app.history.Sought;
 import org.tenthwise.app.history.SoughtBy;
+import org.tenthwise.app.series.Break;
 import org.tenthwise.app.series.Characteristic;
 import org.tenthwise.app.series.Series;
 import org.tenthwise.app.series.SizeOf;
@@ -12,9 +14,13 @@ import org.tenthwise.model.words.Word;
  * A view over parts that is handed out.
  *
  * @param one the characteristic it is of; absent where it is of all that is looked for
- * @param across whether what is told runs up to other limits, not only up to the last break
+ * @param across breaks that what is told runs across; none where it is of the parts since the last break
  */
-public record SeriesView(Kind kind, Sought sought, Optional<Characteristic> one, SizeOf of, boolean across) {
+public record SeriesView(Kind kind, Sought sought, Optional<Characteristic> one, SizeOf of, Set<Break.Reason> across) {
+
+    public SeriesView {
+        across = Break.Reason.ordered(across);
+    }
 
     /** What is drawn. */
     public enum Kind {

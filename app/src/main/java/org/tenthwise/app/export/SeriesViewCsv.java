@@ -5,13 +5,8 @@ import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.tenthwise.app.history.History;
-import org.tenthwise.app.series.Break;
-import org.tenthwise.app.series.DeviationChart;
 import org.tenthwise.app.series.Followed;
 import org.tenthwise.app.series.Series;
 import org.tenthwise.app.series.SeriesSums;
@@ -38,16 +33,8 @@ public final class SeriesViewCsv implements SeriesViewFormat {
             case SHARES -> new ToleranceTable(text, view.of()).write(all);
             case COURSE ->
                 new SeriesTable(text).write(all.stream().filter(view::isOf).toList());
-            case DEVIATIONS -> new DeviationTable(text, sums, across(view)).write(DeviationChart.of(all, view.of()));
+            case DEVIATIONS -> new DeviationTable(text, sums, view.of(), view.across()).write(all);
         }
         text.flush();
-    }
-
-    private static Set<Break.Reason> across(SeriesView view) {
-        return view.across()
-                ? Arrays.stream(Break.Reason.values())
-                        .filter(reason -> !reason.isStop())
-                        .collect(Collectors.toSet())
-                : Set.of();
     }
 }

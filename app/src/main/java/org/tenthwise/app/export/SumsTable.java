@@ -66,7 +66,7 @@ public final class SumsTable {
             "tolerance_used");
 
     /** Rounded up: what may have been missed is never said to be less. */
-    private static final int PLACES_OF_A_SHARE = 3;
+    private static final int PLACES_OF_A_CHANCE = 3;
 
     private final CSVPrinter printer;
 
@@ -119,7 +119,7 @@ public final class SumsTable {
         List.of("slope", "slope_low", "slope_high").forEach(key -> row.plain(written(drift.asked(), key)));
         row.plain(drift.missed()
                         .map(share -> new BigDecimal(share)
-                                .setScale(PLACES_OF_A_SHARE, RoundingMode.CEILING)
+                                .setScale(PLACES_OF_A_CHANCE, RoundingMode.CEILING)
                                 .toPlainString())
                         .orElse(""))
                 .plain(drift.measureBefore().map(String::valueOf).orElse(""));
@@ -128,7 +128,9 @@ public final class SumsTable {
     private static void capability(ViewRow row, CapabilityShown shown) {
         row.plain(Word.of(shown.standing())).figure(Optional.of(shown.required()));
         List.of("cpk", "cpk_low", "cpk_high").forEach(key -> row.plain(written(shown.asked(), key)));
-        row.figure(shown.used());
+        row.plain(shown.furthest()
+                .map(furthest -> ShareFigures.rounded(furthest.used(), BigDecimal.ONE, ShareFigures.PLACES_OF_A_SHARE))
+                .orElse(""));
     }
 
     private static String written(Optional<AskedSum> asked, String key) {

@@ -19,8 +19,9 @@ import org.tenthwise.model.words.Word;
 /**
  * All characteristics in per cent of their tolerance, as a table for a spreadsheet: RFC 4180, a row for each
  * characteristic, a column for each part in the order the parts were begun. −100 is the lower limit, 0 the middle, +100
- * the upper; of one limit with zero below it, 0 is zero and 100 the limit; {@code percent_of} says which. A
- * characteristic that has no such place is there with empty cells. Where its limits changed the row says so.
+ * the upper; of one limit with zero below it, 0 is zero and 100 the limit; {@code percent_of} says which, {@code size}
+ * whether of sizes as cut or final ones. Two places; what is rounded never comes to lie on a limit. A characteristic
+ * that has no such place is there with empty cells. Where its limits changed the row says so.
  */
 public final class ToleranceTable {
 
@@ -33,6 +34,7 @@ public final class ToleranceTable {
             "lower_limit",
             "upper_limit",
             "limits_changed",
+            "size",
             "percent_of",
             "parts");
 
@@ -87,6 +89,7 @@ public final class ToleranceTable {
                                         .anyMatch(reason -> reason.isStop()))
                                 ? "yes"
                                 : "")
+                .word(which)
                 .plain(last.place(which).map(place -> Word.of(place.scale())).orElse(""))
                 .plain(series.points().size());
         Map<String, String> percents = new HashMap<>();

@@ -3,6 +3,8 @@ package org.tenthwise.app.series;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Where a series is broken: something else changed between two parts.
@@ -36,6 +38,21 @@ public record Break(int before, Set<Reason> reasons) {
          */
         ORDER;
 
+        private static final Set<Reason> LOOSE =
+                ordered(Stream.of(values()).filter(reason -> !reason.isStop()).collect(Collectors.toSet()));
+
+        /** The same, always in one order; none may be there. */
+        public static Set<Reason> ordered(Set<Reason> reasons) {
+            Set<Reason> all = EnumSet.noneOf(Reason.class);
+            all.addAll(reasons);
+            return Collections.unmodifiableSet(all);
+        }
+
+        /** Everything that somebody may ask to look across. */
+        public static Set<Reason> loose() {
+            return LOOSE;
+        }
+
         /** Whether what lies on either side is not the same dimension to the same limits. */
         public boolean isStop() {
             return this == LIMITS || this == KIND;
@@ -43,7 +60,7 @@ public record Break(int before, Set<Reason> reasons) {
     }
 
     public Break {
-        reasons = Collections.unmodifiableSet(EnumSet.copyOf(reasons));
+        reasons = Reason.ordered(reasons);
     }
 
     /** Whether it still stands for whoever looks across some reasons. */

@@ -1,8 +1,11 @@
 package org.tenthwise.app.series;
 
 import java.math.BigDecimal;
+import java.util.Collections;
+import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.compute.statistics.Interval;
+import org.tenthwise.model.compute.statistics.ToleranceUsed;
 
 /**
  * What so many parts show of an index of capability.
@@ -10,8 +13,7 @@ import org.tenthwise.model.compute.statistics.Interval;
  * @param index observed Cpk, or that to the one limit; absent but where there is an interval
  * @param interval at 95 %; absent below ten parts, and where an index says nothing
  * @param required what it is held against
- * @param used how much of the way from the middle to a limit the part furthest out takes, 1 on the limit; absent with
- *     one limit
+ * @param furthest the part nearest to a limit, or furthest beyond it; absent with one limit
  * @param asked absent where there is no index
  */
 public record CapabilityShown(
@@ -20,8 +22,28 @@ public record CapabilityShown(
         Optional<Double> index,
         Optional<Interval> interval,
         BigDecimal required,
-        Optional<BigDecimal> used,
+        Optional<Furthest> furthest,
         Optional<AskedSum> asked) {
+
+    /**
+     * The figure that takes most of the way from the middle to a limit.
+     *
+     * @param used of that way, 1 on the limit
+     * @param upper whether it goes to the upper limit
+     * @param beyond how far it lies outside, in the unit of the limits; zero or less where it does not
+     */
+    public record Furthest(BigDecimal used, boolean upper, BigDecimal beyond) {
+
+        static Furthest of(List<BigDecimal> figures, BigDecimal lower, BigDecimal upper) {
+            BigDecimal least = Collections.min(figures);
+            BigDecimal greatest = Collections.max(figures);
+            boolean up = greatest.subtract(upper).compareTo(lower.subtract(least)) >= 0;
+            return new Furthest(
+                    ToleranceUsed.byFurthest(figures, lower, upper),
+                    up,
+                    up ? greatest.subtract(upper) : lower.subtract(least));
+        }
+    }
 
     /** What it says. */
     public enum Standing {
@@ -41,7 +63,8 @@ public record CapabilityShown(
         TOO_FEW
     }
 
-    static CapabilityShown none(Standing standing, int n, BigDecimal required, Optional<BigDecimal> used) {
-        return new CapabilityShown(standing, n, Optional.empty(), Optional.empty(), required, used, Optional.empty());
+    static CapabilityShown none(Standing standing, int n, BigDecimal required, Optional<Furthest> furthest) {
+        return new CapabilityShown(
+                standing, n, Optional.empty(), Optional.empty(), required, furthest, Optional.empty());
     }
 }

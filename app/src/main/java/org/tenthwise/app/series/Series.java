@@ -10,9 +10,14 @@ import java.util.Set;
  * @param points a part each
  * @param breaks in their order; none before the first point
  * @param leftOut what was found of it and is no point
+ * @param toolSince whether another tool was told of behind the last point
  */
 public record Series(
-        Characteristic characteristic, List<PartPoint> points, List<Break> breaks, List<NotInSeries> leftOut) {
+        Characteristic characteristic,
+        List<PartPoint> points,
+        List<Break> breaks,
+        List<NotInSeries> leftOut,
+        boolean toolSince) {
 
     public Series {
         points = List.copyOf(points);

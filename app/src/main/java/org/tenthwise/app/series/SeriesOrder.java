@@ -42,7 +42,15 @@ final class SeriesOrder {
         List<PartPoint> points = new ArrayList<>();
         byPart.values().forEach(runs -> points.add(runs.size() == 1 ? point(runs.get(0)) : point(runs, leftOut)));
         points.sort(AS_MADE);
-        return new Series(characteristic(found), points, Breaks.of(points, tools), leftOut);
+        return new Series(characteristic(found), points, Breaks.of(points, tools), leftOut, toolSince(points, tools));
+    }
+
+    private static boolean toolSince(List<PartPoint> points, ToolsOfParts tools) {
+        return points.stream()
+                .reduce((before, last) -> last)
+                .filter(last -> tools.changedBetween(
+                        last.entry(), Long.MAX_VALUE, last.found().operation()))
+                .isPresent();
     }
 
     private static Optional<Why> whyNot(OfRun one) {

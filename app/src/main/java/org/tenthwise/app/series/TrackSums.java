@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.tenthwise.app.series.CapabilityShown.Furthest;
 import org.tenthwise.app.series.CapabilityShown.Standing;
 import org.tenthwise.app.series.Drift.Shown;
 import org.tenthwise.app.sums.SumResult;
@@ -19,7 +20,6 @@ import org.tenthwise.model.compute.statistics.Individuals.LimitsStanding;
 import org.tenthwise.model.compute.statistics.Interval;
 import org.tenthwise.model.compute.statistics.Steadiness;
 import org.tenthwise.model.compute.statistics.Summary;
-import org.tenthwise.model.compute.statistics.ToleranceUsed;
 
 /** Asks the sums what one figure of each part shows, and keeps to itself what means nothing of so few parts. */
 final class TrackSums {
@@ -102,15 +102,15 @@ final class TrackSums {
 
     private CapabilityShown capability(TrackAsked track, Drift drift, boolean noSpread) {
         int n = track.n();
-        Optional<BigDecimal> used = used(track);
+        Optional<Furthest> furthest = furthest(track);
         if (!track.canHaveAnIndex()) {
-            return CapabilityShown.none(Standing.NOT_FOR_THIS, n, track.required(), used);
+            return CapabilityShown.none(Standing.NOT_FOR_THIS, n, track.required(), furthest);
         }
         if (n < FEWEST_FOR_AN_INDEX) {
-            return CapabilityShown.none(Standing.NO_INDEX_YET, n, track.required(), used);
+            return CapabilityShown.none(Standing.NO_INDEX_YET, n, track.required(), furthest);
         }
         if (noSpread) {
-            return CapabilityShown.none(Standing.COARSE, n, track.required(), used);
+            return CapabilityShown.none(Standing.COARSE, n, track.required(), furthest);
         }
         Map<String, SumValue> keys = values(track.figures());
         track.lowerFigure().ifPresent(limit -> keys.put(CapabilitySum.LOWER.key(), AskedSum.figure(limit)));
@@ -118,12 +118,12 @@ final class TrackSums {
         keys.put(CapabilitySum.REQUIRED.key(), AskedSum.figure(track.required()));
         boolean drifting = drift.shown() == Shown.SHOWN || Steadiness.unsteady(track.figures());
         return AskedSum.of(sums, "capability", keys)
-                .map(asked -> shown(track, drifting, used, asked))
-                .orElseGet(() -> CapabilityShown.none(Standing.NOT_FOR_THIS, n, track.required(), used));
+                .map(asked -> shown(track, drifting, furthest, asked))
+                .orElseGet(() -> CapabilityShown.none(Standing.NOT_FOR_THIS, n, track.required(), furthest));
     }
 
     private static CapabilityShown shown(
-            TrackAsked track, boolean drifting, Optional<BigDecimal> used, AskedSum asked) {
+            TrackAsked track, boolean drifting, Optional<Furthest> furthest, AskedSum asked) {
         SumResult found = asked.result();
         Standing said =
                 switch (found.find(CapabilitySum.VERDICT).orElse(CapabilityVerdict.TOO_FEW)) {
@@ -139,14 +139,14 @@ final class TrackSums {
                         found.find(CapabilitySum.CPK_LOW).orElseThrow(),
                         found.find(CapabilitySum.CPK_HIGH).orElseThrow())),
                 track.required(),
-                used,
+                furthest,
                 Optional.of(asked));
     }
 
-    private static Optional<BigDecimal> used(TrackAsked track) {
+    private static Optional<Furthest> furthest(TrackAsked track) {
         return track.lowerFigure().flatMap(lower -> track.upperFigure()
                 .filter(upper -> lower.compareTo(upper) < 0)
-                .map(upper -> ToleranceUsed.byFurthest(track.figures(), lower, upper)));
+                .map(upper -> Furthest.of(track.figures(), lower, upper)));
     }
 
     private static Map<String, SumValue> values(List<BigDecimal> figures) {

@@ -1,6 +1,5 @@
 package org.tenthwise.app.text;
 
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -57,11 +56,7 @@ public final class PointSentences {
                     words.key("history.point", other),
                     figure(point, point.size(other).judged())));
         }
-        point.place(of)
-                .map(place -> words.say(
-                        words.key("history.point", place.scale()),
-                        Figures.number(place.percent().setScale(0, RoundingMode.HALF_EVEN))))
-                .ifPresent(lines::add);
+        point.place(of).map(place -> new PlaceWords(words).of(point, of, place)).ifPresent(lines::add);
         if (!point.gauges().isEmpty()) {
             lines.add(words.list(point.gauges().stream().map(this::gauge).toList()));
         }

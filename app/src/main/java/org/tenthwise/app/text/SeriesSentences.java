@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.tenthwise.app.history.Sought;
 import org.tenthwise.app.history.SoughtBy;
 import org.tenthwise.app.series.Break;
@@ -12,11 +13,13 @@ import org.tenthwise.app.series.CapabilityShown;
 import org.tenthwise.app.series.ControlLimits;
 import org.tenthwise.app.series.Drift;
 import org.tenthwise.app.series.Mean;
+import org.tenthwise.app.series.MeasureAgain;
 import org.tenthwise.app.series.NotInSeries;
 import org.tenthwise.app.series.PartPoint;
 import org.tenthwise.app.series.Rejects;
 import org.tenthwise.app.series.SegmentSums;
 import org.tenthwise.app.series.Series;
+import org.tenthwise.app.series.SizeOf;
 import org.tenthwise.app.series.Track;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.run.Purpose;
@@ -36,53 +39,95 @@ public final class SeriesSentences {
     private static final int INDEX_PLACES = 2;
     private static final int MOST_FINER = 4;
 
+    /** Of fewer parts most of those to come could be out, and that says nothing. */
+    private static final int FEWEST_FOR_A_RATE = 10;
+
     private final Words words;
 
     public SeriesSentences(Words words) {
         this.words = words;
     }
 
-    /**
-     * What is said under one head.
-     *
-     * @param weighty whether somebody should do something about it
-     */
-    public record Told(String head, String sentence, boolean weighty) {}
+    /** What is told of. */
+    public enum About {
+        DRIFT,
+        CAPABILITY,
+        LIMITS,
+        PARTS_OUT
+    }
+
+    /** How much somebody has to see it. */
+    public enum Weight {
+        PLAIN,
+        /** Somebody should do something about it. */
+        STRONG,
+        /** It speaks against the parts. */
+        AGAINST
+    }
+
+    /** What is said under one head. */
+    public record Told(About about, String head, String sentence, Weight weight) {}
 
     /**
      * What the parts of a segment show.
      *
-     * @param ahead whether anything may be said of parts to come: none was made since, and none is left out of sight
+     * @param again what is said of the parts to come; absent where nothing may be
      */
-    public List<Told> of(SegmentSums sums, int places, boolean ahead) {
+    public List<Told> of(SegmentSums sums, int places, Optional<MeasureAgain> again) {
         List<Told> all = new ArrayList<>();
         for (Track track : sums.tracks()) {
-            String which = sums.tracks().size() > 1 ? words.say("history.side", track.side()) + " " : "";
-            Drift drift = track.drift();
-            int first = sums.segment().from() + 1;
-            boolean shown = drift.shown() == Drift.Shown.SHOWN;
-            all.add(new Told(
-                    words.say("history.drift"), which + drift(drift, first, sums.unit(), places, ahead), shown));
-            all.add(new Told(words.say("history.capability"), which + capability(track.capability()), false));
-            all.add(new Told(words.say("history.process"), which + process(track, sums.unit(), places), false));
+            all.add(told(
+                    About.DRIFT,
+                    sums.of(),
+                    which(sums, track) + drift(track.drift(), sums, places),
+                    track.drift().shown() == Drift.Shown.SHOWN ? Weight.STRONG : Weight.PLAIN));
         }
-        all.add(new Told(
-                words.say("history.rejects"),
+        again.map(said -> told(About.DRIFT, sums.of(), new MeasureAgainWords(words).say(said), Weight.STRONG))
+                .ifPresent(all::add);
+        for (Track track : sums.tracks()) {
+            CapabilityShown shown = track.capability();
+            all.add(told(
+                    About.CAPABILITY,
+                    sums.of(),
+                    which(sums, track) + capability(shown, sums.unit(), places),
+                    shown.standing() == CapabilityShown.Standing.CONTRADICTS ? Weight.AGAINST : Weight.PLAIN));
+        }
+        for (Track track : sums.tracks()) {
+            all.add(told(
+                    About.LIMITS, sums.of(), which(sums, track) + process(track, sums.unit(), places), Weight.PLAIN));
+        }
+        all.add(told(
+                About.PARTS_OUT,
+                sums.of(),
                 rejects(sums.rejects()),
-                sums.rejects().rejects() > 0));
+                sums.rejects().rejects() > 0 ? Weight.AGAINST : Weight.PLAIN));
         return all;
+    }
+
+    private String which(SegmentSums sums, Track track) {
+        return sums.tracks().size() > 1 ? words.say("history.side", track.side()) + " " : "";
+    }
+
+    /** @param of the sizes it is told of */
+    public Told told(About about, SizeOf of, String sentence, Weight weight) {
+        return new Told(
+                about, words.say(words.key("history.told", about), words.say("history.size", of)), sentence, weight);
     }
 
     /**
      * Which parts something is said of.
      *
-     * @param first number of the first; so {@code last}
-     * @param count how many there are
+     * @param from place of the first; so {@code to}, behind the last
      */
-    public String since(int first, int last, int count) {
-        return first == 1 && last == count
-                ? words.say("history.since.all", count)
-                : first == last ? words.say("history.since.one", first) : words.say("history.since", first, last);
+    public String since(Series series, int from, int to) {
+        int count = series.points().size();
+        int parts = to - from;
+        if (parts == count) {
+            return words.say("history.since.all", count);
+        }
+        String first = series.points().get(from).run().serial();
+        String last = series.points().get(to - 1).run().serial();
+        return words.say(to == count ? "history.since" : "history.since.between", parts, first, last);
     }
 
     /** The same where a part has several sizes among them. */
@@ -92,38 +137,27 @@ public final class SeriesSentences {
                 : words.say("history.sizes", first, last);
     }
 
-    private String drift(Drift drift, int first, Unit unit, int places, boolean ahead) {
-        String n = String.valueOf(drift.n());
-        String said = drift.line()
+    private String drift(Drift drift, SegmentSums sums, int places) {
+        Unit unit = sums.unit();
+        List<String> all = new ArrayList<>();
+        all.add(drift.line()
                 .map(line -> words.say(
                         words.key("history.drift", drift.shown()),
-                        n,
+                        drift.n(),
                         fine(line.slope(), unit, places),
                         fine(BigDecimal.valueOf(line.low()), unit, places),
                         fine(BigDecimal.valueOf(line.high()), unit, places)))
-                .orElseGet(() -> words.say(words.key("history.drift", drift.shown()), n));
-        List<String> all = new ArrayList<>(List.of(said));
+                .orElseGet(() -> words.say(words.key("history.drift", drift.shown()), drift.n())));
         drift.missed()
                 .map(missed -> words.say("history.drift.missed", percent(missed, RoundingMode.CEILING)))
-                .ifPresent(all::add);
-        drift.measureBefore()
-                .filter(part -> ahead)
-                .map(part -> again(first + part - 1))
                 .ifPresent(all::add);
         if (drift.uncertain()) {
             all.add(words.say("history.drift.uncertain"));
         }
+        if (drift.line().isPresent() && sums.of() == SizeOf.FINAL) {
+            all.add(words.say("history.drift.of-final"));
+        }
         return String.join(" ", all);
-    }
-
-    /** @param part by its number in the order made */
-    public String again(int part) {
-        return words.say("history.drift.again", part);
-    }
-
-    /** The same at a line of a picture. */
-    public String againAtTheLine(int part) {
-        return words.say("history.drift.flag", part);
     }
 
     /** What the line of a drift is. */
@@ -131,26 +165,26 @@ public final class SeriesSentences {
         Drift.SlopeLine line = drift.line().orElseThrow();
         return words.say(
                 "history.drift.line",
-                String.valueOf(drift.n()),
+                drift.n(),
                 fine(line.slope(), unit, places),
                 fine(BigDecimal.valueOf(line.low()), unit, places),
                 fine(BigDecimal.valueOf(line.high()), unit, places));
     }
 
     /** What an index of capability says of so many parts. */
-    public String capability(CapabilityShown shown) {
-        String n = String.valueOf(shown.n());
+    public String capability(CapabilityShown shown, Unit unit, int places) {
         String said = shown.interval()
                 .map(interval -> words.say(
                         words.key("history.capability", shown.standing()),
-                        n,
+                        shown.n(),
                         index(BigDecimal.valueOf(shown.index().orElseThrow())),
                         index(BigDecimal.valueOf(interval.low())),
                         index(BigDecimal.valueOf(interval.high())),
                         Figures.number(shown.required())))
-                .orElseGet(() -> words.say(words.key("history.capability", shown.standing()), n));
-        return shown.used()
-                .map(used -> said + " " + words.say("history.used", percent(used.doubleValue(), RoundingMode.CEILING)))
+                .orElseGet(() -> words.say(words.key("history.capability", shown.standing()), shown.n()));
+        return shown.furthest()
+                .map(furthest ->
+                        said + " " + words.say("history.furthest", new PlaceWords(words).of(furthest, unit, places)))
                 .orElse(said);
     }
 
@@ -160,39 +194,50 @@ public final class SeriesSentences {
     }
 
     private String process(Track track, Unit unit, int places) {
-        String limits = track.limits()
-                .map(found -> limits(found, unit, places))
-                .orElseGet(() -> words.say("history.process.none", String.valueOf(track.n())));
-        return track.mean().map(mean -> limits + " " + mean(mean, unit, places)).orElse(limits);
+        return track.limits()
+                .map(found -> track.mean()
+                        .flatMap(Mean::sd)
+                        .map(sd -> limits(found, unit, places)
+                                + " "
+                                + words.say("history.sd", track.n(), withUnit(sd, unit, places)))
+                        .orElseGet(() -> limits(found, unit, places)))
+                .orElseGet(() -> noLimits(track.n(), track.coarse() || track.level())
+                        + track.mean()
+                                .map(mean -> " " + mean(mean, unit, places))
+                                .orElse(""));
+    }
+
+    /** Why there are no limits of so many. */
+    public String noLimits(int n, boolean coarse) {
+        return words.say(coarse ? "history.process.coarse" : "history.process.none", n);
     }
 
     /** The limits of the process, with the parts they rest on. */
     public String limits(ControlLimits found, Unit unit, int places) {
         return words.say(
                 words.key("history.process", found.standing()),
-                String.valueOf(found.n()),
+                found.n(),
                 size(found.lower(), unit, places),
-                size(found.upper(), unit, places),
-                size(found.centre(), unit, places));
+                withUnit(found.upper(), unit, places),
+                withUnit(found.centre(), unit, places));
     }
 
     private String mean(Mean mean, Unit unit, int places) {
-        String n = String.valueOf(mean.n());
-        String size = size(mean.mean(), unit, places);
+        String size = withUnit(mean.mean(), unit, places);
         return mean.sd()
-                .map(sd -> words.say("history.mean.sd", n, size, size(sd, unit, places)))
-                .orElseGet(() -> words.say("history.mean", n, size));
+                .map(sd -> words.say("history.mean.sd", mean.n(), size, withUnit(sd, unit, places)))
+                .orElseGet(() -> words.say("history.mean", mean.n(), size));
     }
 
     private String rejects(Rejects rejects) {
         List<String> all = new ArrayList<>();
-        rejects.rate()
-                .map(rate -> words.say(
-                        "history.rejects.of",
-                        String.valueOf(rejects.n()),
-                        String.valueOf(rejects.rejects()),
-                        percent(rate.upper(), RoundingMode.CEILING)))
-                .ifPresent(all::add);
+        rejects.rate().ifPresent(rate -> {
+            all.add(words.say("history.rejects.of", rejects.n(), rejects.rejects()));
+            all.add(
+                    rejects.n() < FEWEST_FOR_A_RATE
+                            ? words.say("history.rejects.too-few")
+                            : words.say("history.rejects.rate", percent(rate.upper(), RoundingMode.CEILING)));
+        });
         if (rejects.unproven() > 0) {
             all.add(words.say("history.rejects.unproven", rejects.unproven()));
         }
@@ -259,6 +304,10 @@ public final class SeriesSentences {
     /** A figure that was worked out of sizes, one place finer than they are. */
     private static String size(BigDecimal figure, Unit unit, int places) {
         return Figures.number(figure.setScale(places + FINER, RoundingMode.HALF_EVEN), unit);
+    }
+
+    private static String withUnit(BigDecimal figure, Unit unit, int places) {
+        return Figures.withUnit(size(figure, unit, places), unit);
     }
 
     /** Two figures of it at least, with its sign and its unit. */

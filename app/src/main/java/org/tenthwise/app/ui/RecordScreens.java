@@ -79,8 +79,20 @@ abstract class RecordScreens extends PlanScreens {
 
     @Override
     public void history() {
+        history(Optional.empty());
+    }
+
+    @Override
+    public void historyOf(String part) {
+        history(Optional.of(Sought.ofPart(part)));
+    }
+
+    private void history(Optional<Sought> sought) {
         shell.show(new CharacteristicsView(
-                new CharacteristicsViewModel(shop, with.views().get(), tasks, words, this), words, pictures, this));
+                new CharacteristicsViewModel(sought, shop, with.views().get(), tasks, words, this),
+                words,
+                pictures,
+                this));
     }
 
     @Override

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -38,7 +39,7 @@ class SeriesViewCsvTest {
     private List<String> lines(SeriesView.Kind kind, Optional<Characteristic> one) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         new SeriesViewCsv(new SeriesSums(Handbook.sums()))
-                .write(history(), new SeriesView(kind, OF_PART, one, SizeOf.FINAL, false), out);
+                .write(history(), new SeriesView(kind, OF_PART, one, SizeOf.FINAL, Set.of()), out);
         return out.toString(StandardCharsets.UTF_8).lines().toList();
     }
 
@@ -73,10 +74,10 @@ class SeriesViewCsvTest {
                                 Optional.of(
                                         new Characteristic("T/1", Optional.of("13"), 1, "Journal", Optional.empty())),
                                 SizeOf.FINAL,
-                                false)
+                                Set.of())
                         .name());
         assertEquals(
                 "history-shares",
-                new SeriesView(SeriesView.Kind.SHARES, Sought.ALL, Optional.empty(), SizeOf.FINAL, false).name());
+                new SeriesView(SeriesView.Kind.SHARES, Sought.ALL, Optional.empty(), SizeOf.FINAL, Set.of()).name());
     }
 }

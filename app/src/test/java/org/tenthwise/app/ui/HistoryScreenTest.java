@@ -36,7 +36,8 @@ class HistoryScreenTest extends ScreenTest {
 
     private Screen history(Window window) {
         return new CharacteristicsView(
-                new CharacteristicsViewModel(workshop.shop, Workshop.views(), workshop.tasks, words, workshop),
+                new CharacteristicsViewModel(
+                        Optional.empty(), workshop.shop, Workshop.views(), workshop.tasks, words, workshop),
                 words,
                 window.pictures(),
                 workshop);
@@ -148,6 +149,12 @@ class HistoryScreenTest extends ScreenTest {
                         20,
                         8);
         seenCourse("contradicts", 0);
+    }
+
+    @Test
+    void finalSizesHoldEverywhere() {
+        parts().bores(PartsMade.plan(), "Setter 2", 10, 14, 6, 12, 8, 15);
+        seenCourse("final", 0, window -> press(window.scene(), "size"));
     }
 
     @Test

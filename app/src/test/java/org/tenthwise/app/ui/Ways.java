@@ -344,6 +344,11 @@ public class Ways implements Navigator {
     }
 
     @Override
+    public void historyOf(String part) {
+        asked.add("history of " + part);
+    }
+
+    @Override
     public void course(Sought sought, Characteristic characteristic) {
         asked.add("course " + characteristic.number() + " " + sought.by());
     }

@@ -8,13 +8,14 @@ import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.TextMetrics;
-import org.tenthwise.app.picture.chart.CapabilityPicture;
+import org.tenthwise.app.picture.VerdictShape;
 import org.tenthwise.app.picture.chart.CourseSheet;
 import org.tenthwise.app.picture.chart.SeriesCharts;
 import org.tenthwise.app.picture.chart.SharePicture;
 import org.tenthwise.app.series.Series;
 import org.tenthwise.app.series.SizeOf;
 import org.tenthwise.app.text.SeriesSentences;
+import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Words;
 
 /** The pages of a view over parts: the picture, what it shows in sentences, and a line for every part. */
@@ -25,6 +26,7 @@ final class SeriesPages {
     private static final double CHART = 340;
     private static final double BAR = 70;
     private static final double ROW = 44;
+    private static final double MARK = 10;
     private static final int ROWS = 20;
 
     private final Words words;
@@ -58,12 +60,12 @@ final class SeriesPages {
     }
 
     /** All characteristics of what is looked for. */
-    List<Page> shares(String title, String sought, List<Series> all) {
+    List<Page> shares(String title, String sought, List<Series> all, SizeOf of) {
         head(title, sought);
         SeriesCharts charts = new SeriesCharts(words);
         for (int from = 0; from < Math.max(1, all.size()); from += ROWS) {
             List<Series> some = all.subList(from, Math.min(all.size(), from + ROWS));
-            SharePicture picture = charts.shares(some, SizeOf.FINAL);
+            SharePicture picture = charts.shares(some, of);
             picture(picture, ROW * Math.max(1, some.size()) + ROW / 2);
         }
         return foot(title);
@@ -100,12 +102,12 @@ final class SeriesPages {
                 flow.text(told.head(), Style.SMALL, PageFlow.LEFT, PageFlow.WIDTH);
                 before = told.head();
             }
-            flow.text(told.sentence(), told.weighty() ? Style.BOLD : Style.TEXT, PageFlow.LEFT, PageFlow.WIDTH);
-            boolean indexed = told.head().equals(words.say("history.capability"));
-            if (indexed && drawn < sheet.capability().size()) {
-                CapabilityPicture bar = sheet.capability().get(drawn++);
-                flow.down(2);
-                picture(bar, BAR);
+            sentence(told);
+            if (told.about() == SeriesSentences.About.CAPABILITY) {
+                sheet.capability().get(drawn++).ifPresent(bar -> {
+                    flow.down(2);
+                    picture(bar, BAR);
+                });
             }
         }
         if (!sheet.leftOut().isEmpty()) {
@@ -114,6 +116,20 @@ final class SeriesPages {
             sheet.leftOut().forEach(out -> flow.text(out, Style.TEXT, PageFlow.LEFT, PageFlow.WIDTH));
         }
         flow.down(10);
+    }
+
+    /** What speaks against the parts has the mark of it, and is printed bold. */
+    private void sentence(SeriesSentences.Told told) {
+        if (told.weight() == SeriesSentences.Weight.AGAINST) {
+            double at = flow.y() + Style.BOLD.leading() / 2;
+            flow.leaf()
+                    .add(drawing -> VerdictShape.draw(
+                            drawing, VerdictKind.FAIL, new Point(PageFlow.LEFT + MARK / 2, at), MARK / 2));
+            flow.text(told.sentence(), Style.BOLD, PageFlow.LEFT + 1.5 * MARK, PageFlow.WIDTH - 1.5 * MARK);
+        } else {
+            Style style = told.weight() == SeriesSentences.Weight.STRONG ? Style.BOLD : Style.TEXT;
+            flow.text(told.sentence(), style, PageFlow.LEFT, PageFlow.WIDTH);
+        }
     }
 
     /** Which view it is and what it does not say, on every leaf. */

@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -56,10 +57,10 @@ public final class SeriesViewPdf implements SeriesViewFormat {
     @Override
     public void write(History history, SeriesView view, OutputStream out) throws IOException {
         switch (view.kind()) {
-            case SHARES -> shares(history, view.sought(), out);
+            case SHARES -> shares(history, view, out);
             case COURSE -> {
                 Characteristic one = view.one().orElseThrow();
-                CourseSheets sheets = new CourseSheets(sums, words);
+                CourseSheets sheets = new CourseSheets(sums, words, Optional::empty);
                 Series series = CourseSheets.series(history, view.sought(), one);
                 course(
                         words.say("history.course.title", one.number(), one.name()),
@@ -79,10 +80,11 @@ public final class SeriesViewPdf implements SeriesViewFormat {
         }
     }
 
-    private void shares(History history, Sought sought, OutputStream out) throws IOException {
-        List<Series> all = new Followed(history).of(sought);
-        String title = words.say("history.shares.title", said(sought));
-        write(title, seed("shares", all), pages().shares(title, parts(all), all), out);
+    private void shares(History history, SeriesView view, OutputStream out) throws IOException {
+        List<Series> all = new Followed(history).of(view.sought());
+        String title = words.say("history.shares.title", said(view.sought()));
+        String about = words.say("history.state", parts(all), words.say("history.size", view.of()));
+        write(title, seed(view.toString(), all), pages().shares(title, about, all, view.of()), out);
     }
 
     /** @param sheets with the part at a place in the picture; with the last one where absent */
@@ -99,10 +101,18 @@ public final class SeriesViewPdf implements SeriesViewFormat {
                 said(view.sought()),
                 count,
                 words.say("history.size", view.of()));
+        String across = view.across().isEmpty()
+                ? ""
+                : " "
+                        + words.say(
+                                "history.across.about",
+                                words.list(view.across().stream()
+                                        .map(reason -> words.say("history.reason", reason))
+                                        .toList()));
         write(
                 title,
                 seed(view.toString(), List.of(last.series())),
-                pages().course(title, about, windows, view.one().isEmpty()),
+                pages().course(title, about + across, windows, view.one().isEmpty()),
                 out);
     }
 

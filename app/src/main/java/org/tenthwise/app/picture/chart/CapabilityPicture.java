@@ -53,15 +53,25 @@ public record CapabilityPicture(
         double right = scale.x(to.at());
         double middle = scale.x(observed.at());
         Box bar = new Box(left, top, right, bottom);
-        drawing.area(bar.corners(), shown == Shown.TOO_FEW ? Role.PRESSED : Role.ZONE);
-        if (shown == Shown.CONTRADICTS) {
-            drawing.guardBand(bar.corners());
-        }
+        drawing.area(bar.corners(), ground());
         box(drawing, bar);
         drawing.down(middle, top - 3, bottom + 3, Stroke.OUTLINE, Role.INK);
+        if (shown == Shown.CONTRADICTS) {
+            drawing.down(
+                    middle, top + 2, bottom - 2, Stroke.OUTLINE, drawing.frame().ground());
+        }
         double line = scale.x(asked.at());
         drawing.down(line, text + 1, axis, Stroke.OUTLINE, Role.ACCENT);
         heads(drawing, scale, line, text / 2);
+    }
+
+    /** What speaks against the parts is filled as the mark of a failure is, and strikes the eye first. */
+    private Role ground() {
+        return switch (shown) {
+            case SUPPORTS -> Role.ZONE;
+            case CONTRADICTS -> Role.FAIL;
+            case TOO_FEW -> Role.PRESSED;
+        };
     }
 
     private static void box(Drawing drawing, Box bar) {

@@ -75,6 +75,11 @@ public record CoursePicture(
                         .anyMatch(now -> now.lower().isEmpty() || now.upper().isEmpty());
     }
 
+    /** Zero, where nothing lies below it: no size is allowed there, and none is shown. */
+    Optional<ChartFigure> floor() {
+        return aim.filter(zero -> allowed.stream().allMatch(now -> now.lower().isEmpty()));
+    }
+
     /** Places the picture has room for: the parts there are, and those a drift looks ahead to. */
     int columns() {
         return drift.map(line -> Math.max(line.lastPlace() + 1, spots.size())).orElse(spots.size());

@@ -84,10 +84,17 @@ record CourseScale(CoursePicture course, Box plot, SizeScale scale) {
         if (course.places() < 0) {
             return;
         }
+        double foot = course.floor().map(zero -> scale.y(zero.at()) + 1).orElse(plot.bottom());
         for (SizeScale.Tick tick : scale.ticks(Math.max(8, apart / 3), course.places())) {
+            if (tick.y() > foot) {
+                continue;
+            }
             drawing.across(tick.y(), plot.left() - 5, plot.left(), Stroke.THIN, Role.INK2);
         }
         for (SizeScale.Tick tick : scale.ticks(1.3 * apart, course.places())) {
+            if (tick.y() > foot) {
+                continue;
+            }
             drawing.across(tick.y(), plot.left() - 10, plot.left(), Stroke.THIN, Role.INK2);
             Label label = Label.of(tick.text(), SMALL, Role.INK2);
             boolean free = taken.stream().allMatch(y -> Math.abs(y - tick.y()) >= apart)

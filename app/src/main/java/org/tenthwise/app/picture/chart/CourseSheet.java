@@ -1,6 +1,7 @@
 package org.tenthwise.app.picture.chart;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.tenthwise.app.series.Series;
 import org.tenthwise.app.text.SeriesSentences;
@@ -12,7 +13,7 @@ import org.tenthwise.app.text.SeriesSentences;
  * @param inHand place in the series of the part that is looked at; absent where there is none
  * @param since which parts the sentences are about, or why there are none; empty where there is no part
  * @param told what those parts show
- * @param capability of each figure that has an index
+ * @param capability with each thing told of it; absent where there is no index
  * @param leftOut what was found and is no part of the series
  */
 public record CourseSheet(
@@ -22,7 +23,7 @@ public record CourseSheet(
         CoursePicture picture,
         String since,
         List<SeriesSentences.Told> told,
-        List<CapabilityPicture> capability,
+        List<Optional<CapabilityPicture>> capability,
         List<String> leftOut) {
 
     public CourseSheet {

@@ -1,16 +1,19 @@
 package org.tenthwise.app.picture.chart;
 
 import java.math.BigDecimal;
-import java.util.EnumSet;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.tenthwise.app.history.History;
 import org.tenthwise.app.history.Sought;
+import org.tenthwise.app.series.BegunSince;
 import org.tenthwise.app.series.Break;
 import org.tenthwise.app.series.Characteristic;
 import org.tenthwise.app.series.Followed;
+import org.tenthwise.app.series.MeasureAgain;
 import org.tenthwise.app.series.PartPoint;
 import org.tenthwise.app.series.Segment;
 import org.tenthwise.app.series.SegmentSums;
@@ -28,9 +31,12 @@ public final class CourseSheets {
     private final Words words;
     private final SeriesCharts charts;
     private final SeriesSentences sentences;
+    private final Supplier<Optional<OffsetDateTime>> now;
 
-    public CourseSheets(SeriesSums sums, Words words) {
+    /** @param now when it is read; absent where nobody knows, as on paper */
+    public CourseSheets(SeriesSums sums, Words words, Supplier<Optional<OffsetDateTime>> now) {
         this.sums = sums;
+        this.now = now;
         this.words = words;
         this.charts = new SeriesCharts(words);
         this.sentences = new SeriesSentences(words);
@@ -44,40 +50,43 @@ public final class CourseSheets {
                                 && some.characteristic().number().equals(characteristic.number())
                                 && some.characteristic().name().equals(characteristic.name()))
                         .findFirst()
-                        .orElseGet(() -> new Series(characteristic, List.of(), List.of(), List.of()));
+                        .orElseGet(() -> new Series(characteristic, List.of(), List.of(), List.of(), false));
     }
 
     /**
-     * @param history for the plans of the runs
+     * @param history for the plans of the runs, and for what was begun since
      * @param series what was found of one characteristic
-     * @param over whether the sums run up to other limits, not only up to the last break
+     * @param across breaks that the sums run across
      * @param at place of the part that is looked at; the last one where absent
      */
-    public CourseSheet of(History history, Sought sought, Series series, SizeOf which, boolean over, OptionalInt at) {
+    public CourseSheet of(
+            History history, Sought sought, Series series, SizeOf which, Set<Break.Reason> across, OptionalInt at) {
         int count = series.points().size();
         OptionalInt place =
                 count == 0 ? OptionalInt.empty() : OptionalInt.of(Math.min(at.orElse(count - 1), count - 1));
         int from = count == 0 ? 0 : from(series, place.orElse(0));
         int to = count == 0 ? 0 : to(series, place.orElse(0));
         Optional<SegmentSums> shown = place.isPresent() && !sought.picksByResult()
-                ? Optional.of(sums.of(segment(series, over, place.getAsInt()), which, SeriesSums.USUAL_INDEX))
+                ? Optional.of(sums.of(segment(series, across, place.getAsInt()), which, SeriesSums.USUAL_INDEX))
                 : Optional.empty();
-        boolean ahead =
-                sought.isWhole() && shown.filter(some -> end(some) == count).isPresent();
+        Optional<MeasureAgain> again =
+                shown.filter(some -> sought.isWhole()).flatMap(some -> again(history, series, some));
         SeriesCharts.Part part =
-                new SeriesCharts.Part(series, which, from, to, place, point -> band(history, point), ahead, shown);
+                new SeriesCharts.Part(series, which, from, to, place, point -> band(history, point), again, shown);
         return new CourseSheet(
                 series,
                 from,
                 place,
                 charts.course(part),
-                shown.map(some -> since(some, count)).orElseGet(() -> count == 0 ? "" : words.say("history.picked")),
+                shown.map(some -> sentences.since(series, some.segment().from(), end(some)))
+                        .orElseGet(() -> count == 0 ? "" : words.say("history.picked")),
                 shown.map(some -> sentences.of(
-                                some, series.points().get(count - 1).places(), ahead))
+                                some, series.points().get(count - 1).places(), again))
                         .orElse(List.of()),
                 shown.stream()
                         .flatMap(some -> some.tracks().stream())
-                        .flatMap(track -> charts.capability(track.capability()).stream())
+                        .map(track -> charts.capability(
+                                track.capability(), series.points().get(count - 1)))
                         .toList(),
                 sentences.leftOut(series));
     }
@@ -108,9 +117,18 @@ public final class CourseSheets {
                 .orElse(last);
     }
 
-    private static Segment segment(Series series, boolean over, int place) {
-        Set<Break.Reason> reasons = over ? EnumSet.allOf(Break.Reason.class) : EnumSet.noneOf(Break.Reason.class);
-        return series.segments(reasons).stream()
+    /** Asked only where a drift is shown: what was begun since is looked for in all runs. */
+    private Optional<MeasureAgain> again(History history, Series series, SegmentSums shown) {
+        if (shown.tracks().stream()
+                .allMatch(track -> track.drift().measureBefore().isEmpty())) {
+            return Optional.empty();
+        }
+        PartPoint last = series.points().get(series.points().size() - 1);
+        return MeasureAgain.of(series, shown, BegunSince.of(history, last), now.get());
+    }
+
+    private static Segment segment(Series series, Set<Break.Reason> across, int place) {
+        return series.segments(across).stream()
                 .filter(some -> place < some.from() + some.points().size())
                 .findFirst()
                 .orElseThrow();
@@ -126,10 +144,5 @@ public final class CourseSheets {
 
     private static int end(SegmentSums shown) {
         return shown.segment().from() + shown.segment().points().size();
-    }
-
-    private String since(SegmentSums shown, int count) {
-        int first = shown.segment().from() + 1;
-        return sentences.since(first, first + shown.segment().points().size() - 1, count);
     }
 }

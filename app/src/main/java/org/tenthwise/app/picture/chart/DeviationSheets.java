@@ -3,7 +3,6 @@ package org.tenthwise.app.picture.chart;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -14,12 +13,18 @@ import org.tenthwise.app.series.Characteristic;
 import org.tenthwise.app.series.ControlLimits;
 import org.tenthwise.app.series.DeviationChart;
 import org.tenthwise.app.series.DeviationChart.OffTarget;
+import org.tenthwise.app.series.PartPoint;
 import org.tenthwise.app.series.Series;
 import org.tenthwise.app.series.SeriesSums;
 import org.tenthwise.app.series.SizeOf;
 import org.tenthwise.app.text.Figures;
+import org.tenthwise.app.text.PlaceWords;
 import org.tenthwise.app.text.SeriesSentences;
+import org.tenthwise.app.text.SeriesSentences.About;
+import org.tenthwise.app.text.SeriesSentences.Told;
+import org.tenthwise.app.text.SeriesSentences.Weight;
 import org.tenthwise.model.compute.statistics.Individuals.LimitsStanding;
+import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.words.Words;
@@ -31,6 +36,10 @@ import org.tenthwise.model.words.Words;
 public final class DeviationSheets {
 
     private static final int PERCENT = 2;
+    private static final int FEWEST_FOR_LIMITS = 10;
+
+    /** In half tolerances: beyond it a per cent says nothing that anybody can picture. */
+    private static final BigDecimal FAR = BigDecimal.valueOf(2);
 
     private final SeriesSums sums;
     private final Words words;
@@ -46,24 +55,25 @@ public final class DeviationSheets {
 
     /**
      * @param found the characteristics that are looked for
+     * @param across breaks that the limits run across
      * @param at place of the entry that is looked at; the last one where absent
      */
-    public CourseSheet of(List<Series> found, Sought sought, SizeOf which, boolean over, OptionalInt at) {
+    public CourseSheet of(List<Series> found, Sought sought, SizeOf which, Set<Break.Reason> across, OptionalInt at) {
         DeviationChart chart = DeviationChart.of(found, which);
         List<OffTarget> all = chart.entries();
         Series shown = new Series(
                 new Characteristic("", Optional.empty(), 0, words.say("history.deviations"), Optional.empty()),
                 all.stream().map(OffTarget::point).toList(),
                 chart.breaks(),
-                List.of());
+                List.of(),
+                false);
         OptionalInt place = all.isEmpty()
                 ? OptionalInt.empty()
                 : OptionalInt.of(Math.min(at.orElse(all.size() - 1), all.size() - 1));
         int back = place.isPresent() ? (all.size() - 1 - place.getAsInt()) / SeriesCharts.WINDOW : 0;
         int to = all.size() - back * SeriesCharts.WINDOW;
         int from = Math.max(0, to - SeriesCharts.WINDOW);
-        Set<Break.Reason> reasons = over ? EnumSet.allOf(Break.Reason.class) : EnumSet.noneOf(Break.Reason.class);
-        List<OffTarget> since = chart.sinceTheLastBreak(reasons);
+        List<OffTarget> since = chart.sinceTheLastBreak(across);
         boolean picked = sought.picksByResult();
         Optional<ControlLimits> limits =
                 picked || since.isEmpty() ? Optional.empty() : sums.of(since, chart.spreadsDiffer());
@@ -77,35 +87,34 @@ public final class DeviationSheets {
                         : picked
                                 ? words.say("history.picked")
                                 : sentences.sinceOfSizes(all.size() - since.size() + 1, all.size(), all.size()),
-                all.isEmpty() || picked ? List.of() : told(chart, since, limits),
+                all.isEmpty() || picked ? List.of() : told(chart, which, since, limits),
                 List.of(),
                 chart.leftOut().stream()
                         .map(one -> words.say("history.deviations.left-out", one.number(), one.name()))
                         .toList());
     }
 
-    private List<SeriesSentences.Told> told(
-            DeviationChart chart, List<OffTarget> since, Optional<ControlLimits> limits) {
-        List<SeriesSentences.Told> told = new ArrayList<>();
-        if (chart.spreadsDiffer()) {
-            told.add(new SeriesSentences.Told(
-                    words.say("history.deviations"), words.say("history.deviations.standardised"), false));
-        }
-        told.add(new SeriesSentences.Told(
-                words.say("history.process"),
-                limits.map(found -> limits(chart, found))
-                        .orElseGet(() -> words.say("history.process.none", String.valueOf(since.size()))),
-                false));
-        return told;
+    private List<Told> told(DeviationChart chart, SizeOf which, List<OffTarget> since, Optional<ControlLimits> limits) {
+        String said = limits.map(found -> limits(chart, found))
+                .orElseGet(() -> sentences.noLimits(since.size(), since.size() >= FEWEST_FOR_LIMITS));
+        String scale = chart.spreadsDiffer() ? words.say("history.deviations.standardised") + " " : "";
+        return List.of(sentences.told(About.LIMITS, which, scale + said, Weight.PLAIN));
     }
 
     private String limits(DeviationChart chart, ControlLimits found) {
         return words.say(
                 words.key("history.process", found.standing()),
-                String.valueOf(found.n()),
+                found.n(),
                 figure(chart, found.lower(), places(chart) + 1),
-                figure(chart, found.upper(), places(chart) + 1),
-                figure(chart, found.centre(), places(chart) + 1));
+                withUnit(chart, figure(chart, found.upper(), places(chart) + 1)),
+                withUnit(chart, figure(chart, found.centre(), places(chart) + 1)));
+    }
+
+    /** A per cent has its sign already. */
+    private static String withUnit(DeviationChart chart, String figure) {
+        return chart.spreadsDiffer()
+                ? figure
+                : Figures.withUnit(figure, chart.unit().orElseThrow());
     }
 
     private static int places(DeviationChart chart) {
@@ -145,7 +154,7 @@ public final class DeviationSheets {
             spots.add(new MadePart(
                     String.valueOf(from + i + 1),
                     Optional.empty(),
-                    Optional.of(new ChartFigure(value(chart, off), figure(chart, off, places(chart)))),
+                    Optional.of(new ChartFigure(value(chart, off), text(chart, entry, off))),
                     Optional.empty(),
                     entry.point().verdict()));
         }
@@ -164,6 +173,18 @@ public final class DeviationSheets {
                 places(chart),
                 charts.courseWords(words.say("history.entry")),
                 words.say("history.course.spoken", words.say("history.deviations"), entries.size()));
+    }
+
+    /** Far out it is said by how far. */
+    private String text(DeviationChart chart, OffTarget entry, BigDecimal off) {
+        if (!chart.spreadsDiffer() || off.abs().compareTo(FAR) <= 0) {
+            return figure(chart, off, places(chart));
+        }
+        PartPoint point = entry.point();
+        Limits limits = point.limits();
+        Length half = limits.upper().orElseThrow().length().minus(limits.middle());
+        Length beyond = Length.of(entry.deviation().abs(), point.unit()).minus(half);
+        return new PlaceWords(words).out(beyond, point.unit(), point.places());
     }
 
     private ProcessLimits process(DeviationChart chart, ControlLimits found, int from, int to) {

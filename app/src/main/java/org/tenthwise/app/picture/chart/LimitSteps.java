@@ -45,7 +45,10 @@ final class LimitSteps {
                     from(i),
                     now.upper().map(limit -> scale.y(limit.at())).orElse(plot.top()),
                     to(i),
-                    now.lower().map(limit -> scale.y(limit.at())).orElse(plot.bottom()));
+                    now.lower()
+                            .or(course::floor)
+                            .map(limit -> scale.y(limit.at()))
+                            .orElse(plot.bottom()));
             if (now.lower().isPresent() || now.upper().isPresent()) {
                 drawing.area(box.corners(), Role.ZONE);
             }

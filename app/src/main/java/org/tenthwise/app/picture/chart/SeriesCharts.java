@@ -1,7 +1,6 @@
 package org.tenthwise.app.picture.chart;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +10,7 @@ import org.tenthwise.app.history.PartSize;
 import org.tenthwise.app.series.CapabilityShown;
 import org.tenthwise.app.series.ControlLimits;
 import org.tenthwise.app.series.Drift;
+import org.tenthwise.app.series.MeasureAgain;
 import org.tenthwise.app.series.PartPoint;
 import org.tenthwise.app.series.SegmentSums;
 import org.tenthwise.app.series.Series;
@@ -18,6 +18,9 @@ import org.tenthwise.app.series.SizeOf;
 import org.tenthwise.app.series.TolerancePlace;
 import org.tenthwise.app.series.Track;
 import org.tenthwise.app.text.Figures;
+import org.tenthwise.app.text.MeasureAgainWords;
+import org.tenthwise.app.text.PlaceWords;
+import org.tenthwise.app.text.PointSentences;
 import org.tenthwise.app.text.SeriesSentences;
 import org.tenthwise.model.compute.statistics.Individuals.LimitsStanding;
 import org.tenthwise.model.compute.statistics.Trend;
@@ -49,7 +52,7 @@ public final class SeriesCharts {
      * @param to place behind the last
      * @param inHand place in the series of the part that is looked at
      * @param band guard band the plan of a part names; zero where it names none
-     * @param ahead whether anything may be said of parts to come: none was made since, and none is left out of sight
+     * @param again what is said of the parts to come; absent where nothing may be
      * @param sums of the segment the last part drawn is in; absent where none are shown
      */
     public record Part(
@@ -59,7 +62,7 @@ public final class SeriesCharts {
             int to,
             OptionalInt inHand,
             Function<PartPoint, Length> band,
-            boolean ahead,
+            Optional<MeasureAgain> again,
             Optional<SegmentSums> sums) {
 
         List<PartPoint> points() {
@@ -212,7 +215,7 @@ public final class SeriesCharts {
                 sentences.limits(limits, sums.unit(), part.places()));
     }
 
-    /** The line of a drift that was shown, as far ahead as a part is named for. */
+    /** The line of a drift that was shown, and as far ahead as parts may be passed over. */
     private Optional<DrawnDrift> drift(Part part) {
         return only(part)
                 .filter(track -> track.drift().shown() == Drift.Shown.SHOWN)
@@ -224,7 +227,8 @@ public final class SeriesCharts {
         Trend trend = Trend.of(track.places().stream().map(BigDecimal::valueOf).toList(), track.figures());
         int first = sums.segment().from() - part.from();
         int last = track.places().get(track.n() - 1);
-        Optional<Integer> before = track.drift().measureBefore().filter(number -> part.ahead());
+        Optional<MeasureAgain> leave = part.again().filter(again -> again.counsel() == MeasureAgain.Counsel.AFTER);
+        Optional<Integer> before = leave.flatMap(again -> track.drift().measureBefore());
         int seen = Math.min(last, part.to() - sums.segment().from());
         int ahead = before.map(number -> Math.max(last, number + 1)).orElse(seen);
         List<DrawnDrift.At> at = new ArrayList<>();
@@ -239,24 +243,27 @@ public final class SeriesCharts {
         return new DrawnDrift(
                 at,
                 before.map(number -> OptionalInt.of(first + number - 1)).orElseGet(OptionalInt::empty),
-                before.map(number -> sentences.againAtTheLine(sums.segment().from() + number))
-                        .orElse(""),
+                leave.map(new MeasureAgainWords(words)::atTheLine).orElse(""),
                 sentences.line(track.drift(), sums.unit(), part.places()));
     }
 
-    /** An index as a bar; absent where there is none. */
-    public Optional<CapabilityPicture> capability(CapabilityShown shown) {
+    /**
+     * An index as a bar; absent where there is none.
+     *
+     * @param any of the parts
+     */
+    public Optional<CapabilityPicture> capability(CapabilityShown shown, PartPoint any) {
         Optional<CapabilityPicture.Shown> says = says(shown.standing());
         return shown.interval()
                 .flatMap(interval -> says.map(word -> new CapabilityPicture(
                         figure(BigDecimal.valueOf(interval.low()), sentences::index),
                         figure(
                                 BigDecimal.valueOf(shown.index().orElseThrow()),
-                                index -> words.say("history.index", sentences.index(index), String.valueOf(shown.n()))),
+                                index -> words.say("history.index", sentences.index(index), shown.n())),
                         figure(BigDecimal.valueOf(interval.high()), sentences::index),
                         figure(shown.required(), asked -> words.say("history.asked", Figures.number(asked))),
                         word,
-                        sentences.capability(shown))));
+                        sentences.capability(shown, any.unit(), any.places()))));
     }
 
     private static ChartFigure figure(BigDecimal value, Function<BigDecimal, String> text) {
@@ -302,22 +309,19 @@ public final class SeriesCharts {
             }
         }
         return new SharePicture.ShareRow(
-                series.characteristic().number(), series.characteristic().name(), note(series, of, marks), both, marks);
+                series.characteristic().number(), series.characteristic().name(), note(series, of), both, marks);
     }
 
-    private String note(Series series, SizeOf of, List<SharePicture.ShareMark> marks) {
+    /** How many parts, and where the last one lies; by its size where there is no scale for it. */
+    private String note(Series series, SizeOf of) {
         if (series.points().isEmpty()) {
             return words.say("history.unread");
         }
-        if (marks.isEmpty()) {
-            return words.say("history.no-place", series.points().size());
-        }
-        PartPoint last = series.points().get(series.points().size() - 1);
+        int parts = series.points().size();
+        PartPoint last = series.points().get(parts - 1);
+        PointSentences said = new PointSentences(words);
         return last.place(of)
-                .map(place -> words.say(
-                        "history.last-at",
-                        series.points().size(),
-                        Figures.number(place.percent().setScale(0, RoundingMode.HALF_EVEN))))
-                .orElseGet(() -> words.say("history.parts", series.points().size()));
+                .map(place -> words.say("history.last-at", parts, new PlaceWords(words).of(last, of, place)))
+                .orElseGet(() -> words.say("history.no-place", parts, said.size(last, of), said.limits(last.limits())));
     }
 }

@@ -50,7 +50,11 @@ public final class CharacteristicsView extends Screen {
         rows.setMinHeight(0);
         VBox.setVgrow(rows, Priority.ALWAYS);
         PictureView scale = pictures.framed(model.head(), ScreenSizes.SHARE, HEAD, Role.SHEET);
-        head = new HBox(scale);
+        Label sizes = Texts.label(words.say("history.size", model.of()), "body", "second");
+        sizes.setId("sizes");
+        sizes.setMinWidth(0);
+        HBox.setHgrow(sizes, Priority.ALWAYS);
+        head = new HBox(sizes, scale);
         HBox.setHgrow(scale, Priority.ALWAYS);
         head.setAlignment(Pos.CENTER_RIGHT);
         scale.maxWidthProperty().bind(head.widthProperty().multiply(CharacteristicRow.BAND));
@@ -109,7 +113,8 @@ public final class CharacteristicsView extends Screen {
     }
 
     private Key chip(Chip chip) {
-        Key key = Key.onward("chip-" + Word.of(chip.by()), chip.text(), () -> model.drop(chip.by()));
+        Key key = Key.onward(
+                "chip-" + Word.of(chip.by()), words.say("history.chip.key", chip.text()), () -> model.drop(chip.by()));
         key.speak(chip.spoken());
         return key;
     }

@@ -2,6 +2,7 @@ package org.tenthwise.app.ui.history;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.tenthwise.app.export.SeriesView;
@@ -50,10 +51,17 @@ public final class CharacteristicsViewModel {
     private final SeriesCharts charts;
     private final ReadOnlyObjectWrapper<Found> found =
             new ReadOnlyObjectWrapper<>(new Found(Reading.NOT_YET, Sought.ALL, List.of(), List.of()));
-    private Optional<Sought> wanted = Optional.empty();
+    private Optional<Sought> wanted;
 
+    /** @param wanted what is looked for first; the part number last worked on where absent */
     public CharacteristicsViewModel(
-            Runs shop, ViewHandout handout, LedgerTasks tasks, Words words, Navigator navigator) {
+            Optional<Sought> wanted,
+            Runs shop,
+            ViewHandout handout,
+            LedgerTasks tasks,
+            Words words,
+            Navigator navigator) {
+        this.wanted = wanted;
         this.handout = handout;
         this.shop = shop;
         this.tasks = tasks;
@@ -130,8 +138,13 @@ public final class CharacteristicsViewModel {
         };
     }
 
+    /** Which sizes are shown: where the parts ended up. */
+    SizeOf of() {
+        return SizeOf.FINAL;
+    }
+
     SharePicture.ShareRow row(int place) {
-        return charts.row(found.get().series().get(place), SizeOf.FINAL);
+        return charts.row(found.get().series().get(place), of());
     }
 
     ShareHead head() {
@@ -167,7 +180,7 @@ public final class CharacteristicsViewModel {
     /** Writes all that is found, and says where it lies. */
     void hand(SeriesViewFormat as) {
         SeriesView view =
-                new SeriesView(SeriesView.Kind.SHARES, found.get().sought(), Optional.empty(), SizeOf.FINAL, false);
+                new SeriesView(SeriesView.Kind.SHARES, found.get().sought(), Optional.empty(), of(), Set.of());
         new Handing(handout, tasks, words, navigator).hand(view, as);
     }
 }

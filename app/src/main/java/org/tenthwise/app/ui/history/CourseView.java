@@ -32,6 +32,7 @@ import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.app.ui.theme.ScreenSizes;
 import org.tenthwise.app.ui.theme.Texts;
+import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Words;
 
 /**
@@ -163,10 +164,9 @@ public final class CourseView extends Screen {
     private void show() {
         earlier.setDisable(!model.hasEarlier());
         later.setDisable(!model.hasLater());
-        size.setText(words.say("history.size", model.of()));
-        size.showChosen(model.of() == SizeOf.AS_CUT);
-        across.setText(words.say(model.isAcross() ? "history.across.on" : "history.across.off"));
-        across.showChosen(model.isAcross());
+        size.setText(words.say("history.show", model.of() == SizeOf.AS_CUT ? SizeOf.FINAL : SizeOf.AS_CUT));
+        across.setText(words.say(model.isAcross() ? "history.across.stop" : "history.across.go"));
+        across.setDisable(!model.isAcross() && !model.hasBreaks());
         Optional<CourseSheet> state = model.stateProperty().get();
         if (state.isEmpty()) {
             side.show(List.of(Texts.label(words.say("history.reading"), "middling")));
@@ -186,14 +186,11 @@ public final class CourseView extends Screen {
         String before = "";
         int drawn = 0;
         for (SeriesSentences.Told told : now.told()) {
-            Label sentence = told.weighty()
-                    ? Texts.label(told.sentence(), "middling", "bold")
-                    : Texts.label(told.sentence(), "middling");
+            Region sentence = sentence(told);
             rows.add(told.head().equals(before) ? sentence : new VBox(2, head(told.head()), sentence));
             before = told.head();
-            if (told.head().equals(words.say("history.capability"))
-                    && drawn < now.capability().size()) {
-                rows.add(index(now.capability().get(drawn++)));
+            if (told.about() == SeriesSentences.About.CAPABILITY) {
+                now.capability().get(drawn++).map(this::index).ifPresent(rows::add);
             }
         }
         if (!now.leftOut().isEmpty()) {
@@ -201,6 +198,23 @@ public final class CourseView extends Screen {
             now.leftOut().forEach(out -> rows.add(Texts.label(out, "body")));
         }
         return rows;
+    }
+
+    /** What speaks against the parts has the mark of it, and is said in bold. */
+    private Region sentence(SeriesSentences.Told told) {
+        return switch (told.weight()) {
+            case PLAIN -> Texts.label(told.sentence(), "middling");
+            case STRONG -> Texts.label(told.sentence(), "middling", "bold");
+            case AGAINST -> {
+                Label said = Texts.label(told.sentence(), "middling", "bold");
+                HBox.setHgrow(said, Priority.ALWAYS);
+                Region mark =
+                        pictures.fixed(new VerdictMark(VerdictKind.FAIL, told.sentence()), MARK, MARK, Role.PAPER);
+                HBox line = new HBox(10, mark, said);
+                line.setAlignment(Pos.TOP_LEFT);
+                yield line;
+            }
+        };
     }
 
     private PictureView index(CapabilityPicture capability) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.tenthwise.app.export.SeriesView;
@@ -17,6 +18,7 @@ import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.chart.CourseSheet;
 import org.tenthwise.app.picture.chart.CourseSheets;
 import org.tenthwise.app.picture.chart.DeviationSheets;
+import org.tenthwise.app.series.Break;
 import org.tenthwise.app.series.Characteristic;
 import org.tenthwise.app.series.Followed;
 import org.tenthwise.app.series.PartPoint;
@@ -47,8 +49,8 @@ public final class CourseViewModel {
     private final Navigator navigator;
     private final ReadOnlyObjectWrapper<Optional<CourseSheet>> state = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<PartCard>> card = new ReadOnlyObjectWrapper<>(Optional.empty());
-    private SizeOf of = SizeOf.FINAL;
-    private boolean across;
+    private SizeOf of = SizeOf.AS_CUT;
+    private Set<Break.Reason> across = Set.of();
     private OptionalInt inHand = OptionalInt.empty();
     private int asked;
 
@@ -64,7 +66,7 @@ public final class CourseViewModel {
         this.sought = sought;
         this.characteristic = characteristic;
         this.shop = shop;
-        this.sheets = new CourseSheets(sums, words);
+        this.sheets = new CourseSheets(sums, words, () -> Optional.of(shop.now()));
         this.deviations = new DeviationSheets(sums, words);
         this.handout = handout;
         this.tasks = tasks;
@@ -82,10 +84,13 @@ public final class CourseViewModel {
                 characteristic.map(Characteristic::name).orElseGet(() -> words.say("history.deviations")));
     }
 
-    /** How many there are. */
+    /** How many there are, and which sizes of them. */
     String count() {
         int count = state.get().map(now -> now.series().points().size()).orElse(0);
-        return words.say(characteristic.isPresent() ? "history.parts" : "history.sizes.count", count);
+        return words.say(
+                "history.state",
+                words.say(characteristic.isPresent() ? "history.parts" : "history.sizes.count", count),
+                words.say("history.size", of));
     }
 
     /** What the parts are found by. */
@@ -93,7 +98,7 @@ public final class CourseViewModel {
         return new SeriesSentences(words).sought(sought);
     }
 
-    private CourseSheet look(SizeOf which, boolean over, OptionalInt at) {
+    private CourseSheet look(SizeOf which, Set<Break.Reason> over, OptionalInt at) {
         return characteristic
                 .map(one -> sheets.of(
                         shop.history(), sought, CourseSheets.series(shop.history(), sought, one), which, over, at))
@@ -114,14 +119,22 @@ public final class CourseViewModel {
     }
 
     boolean isAcross() {
-        return across;
+        return !across.isEmpty();
+    }
+
+    /** Whether anything changed between the parts that somebody may look across. */
+    boolean hasBreaks() {
+        return state.get()
+                .filter(now -> now.series().breaks().stream()
+                        .anyMatch(broken -> broken.reasons().stream().noneMatch(Break.Reason::isStop)))
+                .isPresent();
     }
 
     /** Looks it up anew; what was seen before stays until then. */
     public void load() {
         int now = ++asked;
         SizeOf which = of;
-        boolean over = across;
+        Set<Break.Reason> over = across;
         OptionalInt at = inHand;
         tasks.run(() -> look(which, over, at), found -> {
             if (now == asked) {
@@ -174,7 +187,8 @@ public final class CourseViewModel {
                     words.say(
                             characteristic.isPresent() ? "history.point" : "history.deviations.point",
                             inHand.getAsInt() + 1,
-                            point.run().serial()),
+                            point.run().serial(),
+                            now.series().points().size()),
                     said.size(point, of),
                     point.verdict(),
                     words.say("verdict", point.verdict()),
@@ -231,9 +245,9 @@ public final class CourseViewModel {
         load();
     }
 
-    /** The sums up to the last break, or over all that have the same limits. */
+    /** The sums of the parts since something changed, or of all that have the same limits. */
     void changeAcross() {
-        across = !across;
+        across = isAcross() ? Set.of() : Break.Reason.loose();
         load();
     }
 

@@ -47,7 +47,10 @@ public final class MoreView extends SidedScreen {
         documents.visibleProperty().bind(model.shownProperty().map(MoreViewModel::hasDocuments));
         documents.managedProperty().bind(documents.visibleProperty());
         HBox.setHgrow(documents, Priority.ALWAYS);
-        HBox foot = new HBox(ScreenSizes.GAP, documents, drawing, bench, away);
+        Key history = new Key(Key.Kind.PLAIN, words.say("history.title"), model::history);
+        history.setId("history");
+        HBox.setHgrow(history, Priority.ALWAYS);
+        HBox foot = new HBox(ScreenSizes.GAP, documents, drawing, history, bench, away);
         foot.getStyleClass().add("record-foot");
         foot.setMinHeight(USE_PREF_SIZE);
         VBox panel = new VBox(lines, foot);

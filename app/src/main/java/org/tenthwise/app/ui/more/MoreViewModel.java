@@ -76,6 +76,11 @@ public final class MoreViewModel {
         navigator.documents(session);
     }
 
+    /** What was found of this part number over all runs. */
+    public void history() {
+        navigator.historyOf(shown.get().state().sheet().plan().part().number());
+    }
+
     public void putAway() {
         navigator.form(Deed.PUT_AWAY, session);
     }

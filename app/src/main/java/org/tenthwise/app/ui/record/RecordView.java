@@ -215,15 +215,20 @@ public final class RecordView extends SidedScreen {
                         way("hand-over", Key.Kind.PLAIN, words.say("sheet.hand-over"), model::handOver),
                         way("sign", Key.Kind.PLAIN, words.say("sheet.sign"), model::sign),
                         way("go-on", Key.Kind.COMMIT, words.say("home.go-on"), model::goOn));
-            case NOTHING -> List.of();
-            case LOOK -> List.of(way("go-on", Key.Kind.PLAIN, words.say("home.look"), model::goOn));
+            case NOTHING -> List.of(history());
+            case LOOK -> List.of(history(), way("go-on", Key.Kind.PLAIN, words.say("home.look"), model::goOn));
             case DOCUMENTS ->
                 List.of(
+                        history(),
                         way("sign-further", Key.Kind.PLAIN, words.say("sheet.sign-further"), model::sign),
                         documents(Key.Kind.COMMIT));
             case SIGN_AGAIN ->
-                List.of(way("sign-further", Key.Kind.PLAIN, words.say("sheet.sign-further"), model::sign));
+                List.of(history(), way("sign-further", Key.Kind.PLAIN, words.say("sheet.sign-further"), model::sign));
         };
+    }
+
+    private Key history() {
+        return way("history", Key.Kind.PLAIN, words.say("history.title"), model::history);
     }
 
     private Key documents(Key.Kind kind) {

@@ -306,6 +306,11 @@ public final class RecordViewModel {
         open(navigator::sign);
     }
 
+    /** What was found of its part number over all runs. */
+    public void history() {
+        sheet.get().ifPresent(kept -> navigator.historyOf(kept.plan().part().number()));
+    }
+
     /** What documents prove of it. */
     public void documents() {
         open(navigator::documents);

@@ -79,6 +79,9 @@ public interface Navigator {
     /** Every characteristic of the part last worked on, over all runs. */
     void history();
 
+    /** The same of one part number. */
+    void historyOf(String part);
+
     /** One characteristic over the parts that are looked for. */
     void course(Sought sought, Characteristic characteristic);
 

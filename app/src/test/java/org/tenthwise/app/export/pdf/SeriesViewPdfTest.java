@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -48,7 +49,10 @@ class SeriesViewPdfTest {
         Characteristic journal = new Followed(history()).of(OF_PART).get(0).characteristic();
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         pdf(words)
-                .write(history(), new SeriesView(Kind.COURSE, OF_PART, Optional.of(journal), SizeOf.FINAL, false), out);
+                .write(
+                        history(),
+                        new SeriesView(Kind.COURSE, OF_PART, Optional.of(journal), SizeOf.AS_CUT, Set.of()),
+                        out);
         return out.toByteArray();
     }
 
@@ -59,7 +63,7 @@ class SeriesViewPdfTest {
     }
 
     private static SeriesView all(Kind kind) {
-        return new SeriesView(kind, OF_PART, Optional.empty(), SizeOf.FINAL, false);
+        return new SeriesView(kind, OF_PART, Optional.empty(), SizeOf.AS_CUT, Set.of());
     }
 
     private byte[] deviations() throws IOException {
@@ -113,7 +117,7 @@ class SeriesViewPdfTest {
         byte[] course = saved("history-course", course(Words.ENGLISH));
         Archived.check(course);
         String text = text(course);
-        for (String said : new String[] {"012", "30.010", "Measure again before part", "gauge MC-9", "n = 9"}) {
+        for (String said : new String[] {"012", "30.010", "no leave to run on", "gauge MC-9", "9 parts"}) {
             assertTrue(text.contains(said), said + " is not in " + text);
         }
         byte[] shares = saved("history-shares", shares(Words.ENGLISH));
@@ -144,7 +148,7 @@ class SeriesViewPdfTest {
         twelve();
         byte[] course = saved("history-course-de", course(Words.of(Locale.GERMAN)));
         Archived.check(course);
-        assertTrue(text(course).contains("Vor Teil"));
+        assertTrue(text(course).contains("gibt nichts zum Weiterfertigen frei"));
     }
 
     @Test

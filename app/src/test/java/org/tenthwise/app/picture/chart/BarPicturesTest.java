@@ -30,7 +30,7 @@ class BarPicturesTest {
             String from, String observed, String to, CapabilityPicture.Shown shown) {
         return new CapabilityPicture(
                 Courses.figure(from),
-                new ChartFigure(Courses.figure(observed).value(), "Cpk " + observed + ", n = 12"),
+                new ChartFigure(Courses.figure(observed).value(), "Cpk " + observed + ", 12 parts"),
                 Courses.figure(to),
                 new ChartFigure(Courses.figure("1.33").value(), "1.33 asked for"),
                 shown,
@@ -127,7 +127,7 @@ class BarPicturesTest {
 
     private static Box bar(String bar) {
         return RecordingPen.of(bars().get(bar), low().get("100")).drawn().stream()
-                .filter(mark -> mark.role() == Role.PRESSED || mark.role() == Role.ZONE)
+                .filter(mark -> List.of(Role.PRESSED, Role.ZONE, Role.FAIL).contains(mark.role()))
                 .findFirst()
                 .orElseThrow()
                 .shape()

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.tenthwise.app.picture.Box;
 import org.tenthwise.app.picture.Frame;
 import org.tenthwise.app.picture.Palette;
 import org.tenthwise.app.picture.Point;
@@ -76,6 +77,16 @@ class CoursePictureTest {
                 .toList();
     }
 
+    /** No run-out lies below zero: neither is it allowed there nor has the scale a figure. */
+    @Test
+    void whereZeroIsBestNothingIsShadedBelowIt() {
+        RecordingPen pen = RecordingPen.of(ALL.get("run-out"), SHEET);
+        double none = circles(pen, Role.PASS).get(1).centre().y();
+        Box zone = pen.drawnIn(Role.ZONE).get(0).shape().bounds();
+        assertEquals(none, zone.bottom(), 0.5);
+        assertTrue(pen.texts().stream().noneMatch(text -> text.startsWith("\u2212")), pen.texts()::toString);
+    }
+
     /** Of one stretch behind the other: two limits, then two others. */
     @Test
     void limitsThatChangedAreSteps() {
@@ -96,7 +107,7 @@ class CoursePictureTest {
                     .filter(mark -> mark.dashed() && mark.role() == Role.INK2)
                     .count();
             assertTrue(dashed >= 3, () -> dashed + " lines of the process");
-            assertTrue(String.join(" ", pen.texts()).contains("n = "), pen.texts()::toString);
+            assertTrue(String.join(" ", pen.texts()).contains(" parts: "), pen.texts()::toString);
         }
     }
 
@@ -128,8 +139,8 @@ class CoursePictureTest {
     @MethodSource("everyCourseAndFrame")
     void whenToMeasureAgainIsAlwaysTold(String name, String size, CoursePicture course, Frame frame) {
         if (course.drift().isPresent()) {
-            assertTrue(
-                    String.join(" ", RecordingPen.of(course, frame).texts()).contains("measure again before part 14"));
+            assertTrue(String.join(" ", RecordingPen.of(course, frame).texts())
+                    .contains("measure again after 2 more parts"));
         }
     }
 

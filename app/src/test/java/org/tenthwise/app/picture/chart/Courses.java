@@ -108,6 +108,7 @@ final class Courses {
         all.put("fifty-broken", fiftyBroken());
         all.put("changed", changed());
         all.put("one-sided", oneSided());
+        all.put("run-out", runOut());
         all.put("unread", unread());
         all.put("far-out", course(bores(12, 16, 90, 9, -70), List.of(H7), List.of()));
         all.put("first-and-last", firstAndLast());
@@ -141,8 +142,9 @@ final class Courses {
         DrawnDrift line = new DrawnDrift(
                 at,
                 OptionalInt.of(13),
-                "measure again before part 14",
-                "drift since edge 3, −0.0016 mm a part, 95 % sure between −0.0022 and −0.0008, n = 5");
+                "measure again after 2 more parts",
+                "drift −0.0016 mm a part over 5 parts, −0.0022 mm to −0.0008 mm (95 % confidence);"
+                        + " band: where a single part may lie");
         CoursePicture course = course(
                 bores(16, 15, 12, 17, 16, 13, 12, 14, 12, 12, 9, 8),
                 List.of(H7),
@@ -166,7 +168,7 @@ final class Courses {
                 new BigDecimal("30.0101"),
                 new BigDecimal("30.0161"),
                 false,
-                "limits of the process 30.0041 to 30.0161, mean 30.0101, n = 30");
+                "Control limits of 30 parts: 30.0041 to 30.0161 mm, mean 30.0101 mm.");
         CoursePicture course = course(
                 bores(scattered(50)), List.of(H7), List.of(new BreakMark(20, "tool T4"), new BreakMark(2, "offset X")));
         return with(course, Optional.of(limits), Optional.empty(), Optional.empty());
@@ -189,7 +191,7 @@ final class Courses {
                 new BigDecimal("30.0101"),
                 new BigDecimal("30.0141"),
                 true,
-                "trial limits of the process 30.0061 to 30.0141, mean 30.0101, n = 12");
+                "Trial limits of 12 parts: 30.0061 to 30.0141 mm, mean 30.0101 mm.");
         CoursePicture course = course(
                 bores(scattered(16)),
                 List.of(H7, allowed(4, "30.002", "30.018"), allowed(12, "30.005", "30.026")),
@@ -244,6 +246,21 @@ final class Courses {
         return course(spots, List.of(allowed), List.of());
     }
 
+    /** Zero is best and nothing lies below: one limit, and what is aimed at. */
+    static CoursePicture runOut() {
+        List<MadePart> spots = List.of(
+                spot(1, "0.004", VerdictKind.PASS),
+                spot(2, "0.000", VerdictKind.PASS),
+                spot(3, "0.011", VerdictKind.PASS),
+                spot(4, "0.022", VerdictKind.FAIL));
+        AllowedSizes allowed = new AllowedSizes(0, Optional.empty(), Optional.of(figure("0.020")), BigDecimal.ZERO);
+        return with(
+                course(spots, List.of(allowed), List.of()),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(new ChartFigure(BigDecimal.ZERO, "0")));
+    }
+
     /** Of three bores, each with limits of its own about what it is aimed at. */
     static CoursePicture deviation() {
         String[] off = {"0.002", "−0.003", "0.001", "0.006", "−0.007", "0.004", "0.000", "0.008", "−0.002"};
@@ -261,7 +278,7 @@ final class Courses {
                 new BigDecimal("-0.00025"),
                 new BigDecimal("0.0114"),
                 true,
-                "trial limits of the process −0.0114 to 0.0114, mean −0.00025, n = 9");
+                "Trial limits of 9 parts: −0.0114 to +0.0114 mm, mean −0.0003 mm.");
         return with(
                 course(spots, allowed, List.of()),
                 Optional.of(limits),

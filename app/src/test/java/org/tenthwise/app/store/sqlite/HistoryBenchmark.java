@@ -7,6 +7,7 @@ import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -111,8 +112,8 @@ final class HistoryBenchmark {
         Characteristic one =
                 new Characteristic(PART, Optional.of(ONE), Integer.parseInt(ONE), "Diameter " + ONE, Optional.empty());
         Series series = CourseSheets.series(history, SOUGHT, one);
-        return new CourseSheets(sums, Words.of(Locale.ENGLISH))
-                .of(history, SOUGHT, series, SizeOf.AS_CUT, false, OptionalInt.empty())
+        return new CourseSheets(sums, Words.of(Locale.ENGLISH), () -> Optional.of(OffsetDateTime.now()))
+                .of(history, SOUGHT, series, SizeOf.AS_CUT, Set.of(), OptionalInt.empty())
                 .series()
                 .points()
                 .size();

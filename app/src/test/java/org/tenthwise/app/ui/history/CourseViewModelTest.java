@@ -65,7 +65,7 @@ class CourseViewModelTest {
         parts().bores(PartsMade.plan(), "Setter 2", 12, 16, 23, 9);
         CourseViewModel model = model(OF_PART);
         model.touch(SHEET, new Point(620, 200));
-        assertEquals("Part 3, serial 003", card(model).title());
+        assertEquals("Part 3 of 4, serial 003", card(model).title());
         assertEquals("30.023 mm", card(model).size());
         assertTrue(card(model).about().containsAll(List.of("limits 30.000 to 30.021 mm", "Setter 2", "Lathe 4")));
         assertTrue(card(model).picture().isPresent());
@@ -99,12 +99,14 @@ class CourseViewModelTest {
         parts().bores(PartsMade.plan(), "Setter 2", 16, 15, 12)
                 .bores(PartsMade.plan("1", "30.000", "30.021", "", "MC-9"), "Setter 2", 20, 19, 18, 16, 15, 14);
         CourseViewModel model = model(OF_PART);
-        assertEquals("Since the last break: part 4 to 9", sheet(model).since());
-        assertTrue(told(model).contains("n\u00a0=\u00a06"), told(model));
-        assertFalse(told(model).contains("n\u00a0=\u00a09"), told(model));
+        assertEquals(
+                "Since the last change: 6 parts, serial 004 to 009",
+                sheet(model).since());
+        assertTrue(told(model).contains("over 6 parts"), told(model));
+        assertFalse(told(model).contains("over 9 parts"), told(model));
         model.changeAcross();
         assertEquals("All 9 parts", sheet(model).since());
-        assertTrue(told(model).contains("n\u00a0=\u00a09"), told(model));
+        assertTrue(told(model).contains("over 9 parts"), told(model));
     }
 
     private PartsMade drifting() {
@@ -115,7 +117,11 @@ class CourseViewModelTest {
     void aDriftSaysWhenToMeasureAgain() {
         drifting();
         CourseViewModel model = model(OF_PART);
-        assertTrue(told(model).contains("Measure again before part 1"), told(model));
+        assertTrue(
+                told(model)
+                        .contains("Measure again after 5 more parts at the latest, counted from serial 009;"
+                                + " at once when anything is changed."),
+                told(model));
         assertTrue(sheet(model).picture().drift().orElseThrow().before().isPresent());
     }
 
@@ -151,7 +157,7 @@ class CourseViewModelTest {
             model.earlier();
         }
         assertEquals(0, sheet(model).from());
-        assertEquals("Part 10, serial 010", card(model).title());
+        assertEquals("Part 10 of 60, serial 010", card(model).title());
         assertEquals("10", sheet(model).picture().spots().get(9).number());
         assertTrue(model.hasEarlier());
     }
