@@ -47,8 +47,8 @@ import org.tenthwise.app.export.pdf.RecordLayout;
 import org.tenthwise.app.export.pdf.ReportPdf;
 import org.tenthwise.app.export.pdf.SeriesViewPdf;
 import org.tenthwise.app.export.qif.QifRecord;
+import org.tenthwise.app.firstarticle.ReportBook;
 import org.tenthwise.app.firstarticle.ReportCsv;
-import org.tenthwise.app.firstarticle.ReportDesk;
 import org.tenthwise.app.firstarticle.ReportFiles;
 import org.tenthwise.app.firstarticle.ReportFormat;
 import org.tenthwise.app.firstarticle.ReportShelf;
@@ -59,7 +59,7 @@ import org.tenthwise.app.kept.KeptShop;
 import org.tenthwise.app.kept.KeptSteps;
 import org.tenthwise.app.key.KeyFile;
 import org.tenthwise.app.key.KeyWords;
-import org.tenthwise.app.matters.MatterDesk;
+import org.tenthwise.app.matters.MatterBook;
 import org.tenthwise.app.receiving.Receiving;
 import org.tenthwise.app.receiving.TrustedStations;
 import org.tenthwise.app.seal.SealedStores;
@@ -193,10 +193,10 @@ final class Wiring {
                                 new ReportShelf(
                                         ledger,
                                         clock,
-                                        new ReportDesk(version),
+                                        new ReportBook(version),
                                         new ReportFiles(reports()),
                                         place.records()),
-                                new MatterDesk(ledger, clock),
+                                new MatterBook(ledger, clock),
                                 sums,
                                 () -> about(place),
                                 place.care().map(this::backupBook),

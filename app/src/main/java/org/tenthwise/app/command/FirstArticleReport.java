@@ -8,7 +8,7 @@ import org.tenthwise.app.export.CouldNotExport;
 import org.tenthwise.app.export.Exporter;
 import org.tenthwise.app.firstarticle.ArticleReport;
 import org.tenthwise.app.firstarticle.KeptReport;
-import org.tenthwise.app.firstarticle.ReportDesk;
+import org.tenthwise.app.firstarticle.ReportBook;
 import org.tenthwise.app.firstarticle.ReportFiles;
 import org.tenthwise.app.firstarticle.ReportWords;
 import org.tenthwise.app.store.CouldNotOpen;
@@ -44,7 +44,7 @@ import picocli.CommandLine.Spec;
 final class FirstArticleReport implements Callable<Integer> {
 
     private final Tools with;
-    private final ReportDesk desk;
+    private final ReportBook book;
 
     @Option(names = "--store", paramLabel = "DB", required = true)
     private Path store = Path.of("");
@@ -69,7 +69,7 @@ final class FirstArticleReport implements Callable<Integer> {
 
     FirstArticleReport(Tools with) {
         this.with = with;
-        this.desk = new ReportDesk(with.version());
+        this.book = new ReportBook(with.version());
     }
 
     @Override
@@ -82,7 +82,7 @@ final class FirstArticleReport implements Callable<Integer> {
         if (asked.part().isEmpty() && role.isEmpty()) {
             try (KeptEntries kept = with.stores().openToRead(store)) {
                 whole(kept);
-                return write(files, desk.again(kept, named(kept)));
+                return write(files, book.again(kept, named(kept)));
             } catch (Refused e) {
                 throw new CouldNotRun(e.why(), e);
             }
@@ -92,10 +92,10 @@ final class FirstArticleReport implements Callable<Integer> {
             Optional<ArticleReport> drawn = Optional.empty();
             if (asked.part().isPresent()) {
                 AskedReport of = new AskedReport(asked, ledger);
-                drawn = Optional.of(desk.drawUp(ledger, of.asked(), of.runs(), who, with.clock()));
+                drawn = Optional.of(book.drawUp(ledger, of.asked(), of.runs(), who, with.clock()));
             }
             ArticleReport stands = role.isPresent()
-                    ? desk.sign(ledger, named(ledger), role.get(), who, with.clock())
+                    ? book.sign(ledger, named(ledger), role.get(), who, with.clock())
                     : drawn.orElseThrow();
             return write(files, stands);
         } catch (Refused e) {

@@ -25,15 +25,15 @@ public final class ReportShelf {
 
     private final Ledger ledger;
     private final Clock clock;
-    private final ReportDesk desk;
+    private final ReportBook book;
     private final ReportFiles files;
     private final Path folder;
 
     /** @param folder for the files of reports; made when the first is written */
-    public ReportShelf(Ledger ledger, Clock clock, ReportDesk desk, ReportFiles files, Path folder) {
+    public ReportShelf(Ledger ledger, Clock clock, ReportBook book, ReportFiles files, Path folder) {
         this.ledger = ledger;
         this.clock = clock;
-        this.desk = desk;
+        this.book = book;
         this.files = files;
         this.folder = folder;
     }
@@ -68,12 +68,12 @@ public final class ReportShelf {
     }
 
     public ArticleReport drawUp(ReportAsked asked, List<String> runs, String by) throws CouldNotSave {
-        return desk.drawUp(ledger, asked, runs, by, clock);
+        return book.drawUp(ledger, asked, runs, by, clock);
     }
 
     /** @throws Refused if there is no such report, or it cannot be made again */
     public ArticleReport report(String identifier) {
-        return desk.again(ledger, kept(identifier));
+        return book.again(ledger, kept(identifier));
     }
 
     private KeptReport kept(String identifier) {
@@ -82,7 +82,7 @@ public final class ReportShelf {
     }
 
     public ArticleReport sign(String identifier, ReportRole role, String signedBy) throws CouldNotSave {
-        return desk.sign(ledger, kept(identifier), role, signedBy, clock);
+        return book.sign(ledger, kept(identifier), role, signedBy, clock);
     }
 
     /** What its files can be asked for by. */

@@ -110,7 +110,7 @@ public final class BesideVerdict {
         }
         traces.add(Weighed.stays(sentences.readOtherwise(run, line)));
         traces.add(Weighed.stays(sentences.repaired(line)));
-        traces.add(Weighed.stays(new Course(words).doubt(run, line.step())));
+        traces.add(Weighed.stays(new EventsTold(words).doubt(run, line.step())));
         traces.removeIf(said -> said.sentence().isEmpty());
         long struck = line.passes().stream()
                 .flatMap(Pass::struckOut)

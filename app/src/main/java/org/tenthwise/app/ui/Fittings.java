@@ -10,7 +10,7 @@ import org.tenthwise.app.drawing.DrawingPages;
 import org.tenthwise.app.firstarticle.ReportShelf;
 import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.handout.ViewHandout;
-import org.tenthwise.app.matters.MatterDesk;
+import org.tenthwise.app.matters.MatterBook;
 import org.tenthwise.app.receiving.Receiving;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.Runs;
@@ -55,7 +55,7 @@ public record Fittings(
         Supplier<Handout> handout,
         Supplier<ViewHandout> views,
         ReportShelf articles,
-        MatterDesk matters,
+        MatterBook matters,
         Sums sums,
         Supplier<AboutFacts> facts,
         Optional<BackupBook> backups,

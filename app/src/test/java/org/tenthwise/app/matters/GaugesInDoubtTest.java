@@ -71,12 +71,12 @@ class GaugesInDoubtTest {
         RunSession closed = workshop.atTheBore("014", "0.012");
         closed.close("Inspector 1", SignedAs.NOT_ACCEPTED);
         strikeSense(workshop.atTheBore("015", "0.012"));
-        MatterDesk desk = new MatterDesk(workshop.ledger(), Clock.systemUTC());
+        MatterBook book = new MatterBook(workshop.ledger(), Clock.systemUTC());
         List<OpenMatter> all = matters();
         assertEquals(
                 List.of(true, true, false),
                 all.stream().map(OpenMatter::canBeSettled).toList());
-        desk.settle(all.get(1), "Inspector 1", "measured elsewhere", "M-4");
+        book.settle(all.get(1), "Inspector 1", "measured elsewhere", "M-4");
         assertEquals(
                 List.of(true, false, true),
                 matters().stream().map(OpenMatter::isOpen).toList());

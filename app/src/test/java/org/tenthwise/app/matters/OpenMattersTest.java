@@ -260,11 +260,11 @@ class OpenMattersTest {
     }
 
     private void settle(MatterKind kind, String document) throws Exception {
-        new MatterDesk(ledger, CLOCK).settle(only(kind), "Quality lead", "agreed with the customer", document);
+        new MatterBook(ledger, CLOCK).settle(only(kind), "Quality lead", "agreed with the customer", document);
     }
 
     private String refused(OpenMatter matter, String document) {
-        return assertThrows(Refused.class, () -> new MatterDesk(ledger, CLOCK)
+        return assertThrows(Refused.class, () -> new MatterBook(ledger, CLOCK)
                         .settle(matter, "Quality lead", "agreed", document))
                 .why()
                 .key();

@@ -115,7 +115,7 @@ class CalibrationSessionTest {
         assertEquals(
                 List.of(false), matters().stream().map(OpenMatter::canBeSettled).toList());
         run.close("Inspector 1", SignedAs.NOT_ACCEPTED);
-        workshop.matterDesk().settle(matters().get(0), "Inspector 1", "Calibrated since, within its limits", "");
+        workshop.matterBook().settle(matters().get(0), "Inspector 1", "Calibrated since, within its limits", "");
         assertEquals(List.of(false), matters().stream().map(OpenMatter::isOpen).toList());
     }
 

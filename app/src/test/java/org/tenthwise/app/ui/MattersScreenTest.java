@@ -25,7 +25,7 @@ class MattersScreenTest extends ScreenTest {
 
     private Screen matters(Window window) {
         return new MattersView(
-                new MattersViewModel(workshop.matterDesk(), workshop.tasks, words, workshop), words, workshop);
+                new MattersViewModel(workshop.matterBook(), workshop.tasks, words, workshop), words, workshop);
     }
 
     /** Closed with nothing measured: it is not complete, and nobody accepted it. */
@@ -44,7 +44,7 @@ class MattersScreenTest extends ScreenTest {
             SettleMatterViewModel model = new SettleMatterViewModel(
                     ofKind(MatterKind.SIGNATURE_MISSING),
                     List.of("Inspector 1", "Quality lead"),
-                    workshop.matterDesk(),
+                    workshop.matterBook(),
                     workshop.tasks,
                     words,
                     workshop);
@@ -55,7 +55,7 @@ class MattersScreenTest extends ScreenTest {
     }
 
     private OpenMatter ofKind(MatterKind kind) {
-        return workshop.matterDesk().open().stream()
+        return workshop.matterBook().open().stream()
                 .filter(matter -> matter.matter().kind() == kind)
                 .findFirst()
                 .orElseThrow();
@@ -65,7 +65,7 @@ class MattersScreenTest extends ScreenTest {
     void aTouchLeadsToTheRunOrToTheSignatureAndWhatIsSignedForIsGone() {
         workshop.begin(DemoPart.SCREW_CARRIER, "014");
         closed("015");
-        MattersViewModel model = new MattersViewModel(workshop.matterDesk(), workshop.tasks, words, workshop);
+        MattersViewModel model = new MattersViewModel(workshop.matterBook(), workshop.tasks, words, workshop);
         model.load();
         List<OpenMatter> all = model.openProperty().get().orElseThrow();
         assertEquals(
@@ -76,7 +76,7 @@ class MattersScreenTest extends ScreenTest {
         model.take(all.get(2));
         assertEquals("settle SIGNATURE_MISSING", workshop.asked.get(workshop.asked.size() - 1));
         SettleMatterViewModel form = new SettleMatterViewModel(
-                all.get(2), List.of("Quality lead"), workshop.matterDesk(), workshop.tasks, words, workshop);
+                all.get(2), List.of("Quality lead"), workshop.matterBook(), workshop.tasks, words, workshop);
         form.load();
         form.form().character("held");
         form.form().goTo(form.form().fields().get(2));

@@ -34,14 +34,14 @@ import org.tenthwise.app.export.pdf.RecordLayout;
 import org.tenthwise.app.export.pdf.ReportPdf;
 import org.tenthwise.app.export.pdf.SeriesViewPdf;
 import org.tenthwise.app.export.qif.QifRecord;
+import org.tenthwise.app.firstarticle.ReportBook;
 import org.tenthwise.app.firstarticle.ReportCsv;
-import org.tenthwise.app.firstarticle.ReportDesk;
 import org.tenthwise.app.firstarticle.ReportFiles;
 import org.tenthwise.app.firstarticle.ReportShelf;
 import org.tenthwise.app.firstarticle.ReportWorkbook;
 import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.handout.ViewHandout;
-import org.tenthwise.app.matters.MatterDesk;
+import org.tenthwise.app.matters.MatterBook;
 import org.tenthwise.app.receiving.Receiving;
 import org.tenthwise.app.receiving.TrustedStations;
 import org.tenthwise.app.series.SeriesSums;
@@ -118,7 +118,7 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
                 () -> handout.apply(spoken),
                 Workshop::views,
                 articles(),
-                matterDesk(),
+                matterBook(),
                 Handbook.sums(),
                 () -> new AboutFacts("0.1.0", "here", "there", List::of, List::of),
                 Optional.empty(),
@@ -135,8 +135,8 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
     }
 
     /** What is open over the runs of the shop. */
-    public MatterDesk matterDesk() {
-        return new MatterDesk(ledger, CLOCK);
+    public MatterBook matterBook() {
+        return new MatterBook(ledger, CLOCK);
     }
 
     /** The first-article reports of the shop, with all their forms. */
@@ -144,7 +144,7 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
         return new ReportShelf(
                 ledger,
                 CLOCK,
-                new ReportDesk("0.1.0"),
+                new ReportBook("0.1.0"),
                 new ReportFiles(Stream.concat(
                                 Stream.of(new ReportPdf(words, Paper.A4), new ReportWorkbook(words)),
                                 ReportCsv.all().stream())

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import org.tenthwise.app.matters.MatterDesk;
+import org.tenthwise.app.matters.MatterBook;
 import org.tenthwise.app.matters.OpenMatter;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
@@ -13,7 +13,7 @@ import org.tenthwise.model.words.Words;
 /** What is open over all runs, a row each. A touch leads to where it is worked off. */
 public final class MattersViewModel {
 
-    private final MatterDesk desk;
+    private final MatterBook book;
     private final LedgerTasks tasks;
     private final Words words;
     private final Navigator navigator;
@@ -21,8 +21,8 @@ public final class MattersViewModel {
     private final ReadOnlyObjectWrapper<Optional<List<OpenMatter>>> open =
             new ReadOnlyObjectWrapper<>(Optional.empty());
 
-    public MattersViewModel(MatterDesk desk, LedgerTasks tasks, Words words, Navigator navigator) {
-        this.desk = desk;
+    public MattersViewModel(MatterBook book, LedgerTasks tasks, Words words, Navigator navigator) {
+        this.book = book;
         this.tasks = tasks;
         this.words = words;
         this.navigator = navigator;
@@ -35,7 +35,7 @@ public final class MattersViewModel {
     }
 
     public void load() {
-        tasks.run(desk::open, found -> open.set(Optional.of(found)));
+        tasks.run(book::open, found -> open.set(Optional.of(found)));
     }
 
     /** How many there are, or why there is no row. */

@@ -3,7 +3,7 @@ package org.tenthwise.app.ui.matters;
 import java.util.Arrays;
 import java.util.List;
 import org.tenthwise.app.history.MatterKind;
-import org.tenthwise.app.matters.MatterDesk;
+import org.tenthwise.app.matters.MatterBook;
 import org.tenthwise.app.matters.OpenMatter;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
@@ -28,7 +28,7 @@ public final class SettleMatterViewModel {
     public SettleMatterViewModel(
             OpenMatter matter,
             List<String> people,
-            MatterDesk desk,
+            MatterBook book,
             LedgerTasks tasks,
             Words words,
             Navigator navigator) {
@@ -55,7 +55,7 @@ public final class SettleMatterViewModel {
             form().busy(true);
             tasks.run(
                     () -> {
-                        desk.settle(matter, name, said, document);
+                        book.settle(matter, name, said, document);
                         return true;
                     },
                     done -> navigator.back(),

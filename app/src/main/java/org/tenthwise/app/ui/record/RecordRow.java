@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.Pictures;
-import org.tenthwise.app.text.Course;
 import org.tenthwise.app.text.DrawingWords;
+import org.tenthwise.app.text.EventsTold;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.run.Pass;
@@ -84,7 +84,7 @@ public record RecordRow(
         if (struck > 0) {
             said.add(words.say("sheet.struck", struck));
         }
-        new Course(words).remarks(run, line.step()).forEach(said::add);
+        new EventsTold(words).remarks(run, line.step()).forEach(said::add);
         return String.join(" ", said);
     }
 }

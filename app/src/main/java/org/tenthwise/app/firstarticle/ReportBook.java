@@ -26,14 +26,14 @@ import org.tenthwise.model.words.Message;
 import org.tenthwise.model.words.Refused;
 
 /** Draws reports up, signs them and makes them again as they were, of the runs of one store. */
-public final class ReportDesk {
+public final class ReportBook {
 
     private static final int PAGE = 60;
 
     private final String version;
 
     /** @param version of the tool, as its files name it */
-    public ReportDesk(String version) {
+    public ReportBook(String version) {
         this.version = version;
     }
 

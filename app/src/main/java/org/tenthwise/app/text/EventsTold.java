@@ -17,11 +17,11 @@ import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Words;
 
 /** The course of a run in words: what happened, all but what was read, answered and set, in the order it happened. */
-public final class Course {
+public final class EventsTold {
 
     private final Words words;
 
-    public Course(Words words) {
+    public EventsTold(Words words) {
         this.words = words;
     }
 

@@ -2,12 +2,12 @@ package org.tenthwise.app.export.pdf;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.tenthwise.app.text.Course;
+import org.tenthwise.app.text.EventsTold;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.StepEvent;
 
 /** What happened in the run besides what stands with its checks, in the order it happened. */
-final class CourseSection {
+final class EventsSection {
 
     private static final Column ENTRY = Column.words("record.column.entry", PageFlow.LEFT, 38);
     private static final Column WHAT = Column.words("record.column.what", 90, 394);
@@ -17,7 +17,7 @@ final class CourseSection {
     private final RecordContext matter;
     private final PageFlow flow;
 
-    CourseSection(RecordContext matter, PageFlow flow) {
+    EventsSection(RecordContext matter, PageFlow flow) {
         this.matter = matter;
         this.flow = flow;
     }
@@ -26,8 +26,8 @@ final class CourseSection {
         flow.need(110);
         flow.heading(matter.say("record.course"));
         head();
-        for (Course.Told told :
-                new Course(matter.words()).of(matter.plan(), matter.sheet().run())) {
+        for (EventsTold.Told told :
+                new EventsTold(matter.words()).of(matter.plan(), matter.sheet().run())) {
             Entry entry = told.entry();
             if (isOfACheck(entry)) {
                 continue;

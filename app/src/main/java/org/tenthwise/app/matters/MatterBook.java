@@ -16,12 +16,12 @@ import org.tenthwise.model.words.Refused;
  * Where somebody signs for what becomes of an open matter. Nothing in the run it is of is changed by that. Used from
  * the thread of the ledger.
  */
-public final class MatterDesk {
+public final class MatterBook {
 
     private final Ledger ledger;
     private final Clock clock;
 
-    public MatterDesk(Ledger ledger, Clock clock) {
+    public MatterBook(Ledger ledger, Clock clock) {
         this.ledger = ledger;
         this.clock = clock;
     }
