@@ -86,6 +86,7 @@ public final class BundleFile implements AutoCloseable {
         }
     }
 
+    /** What it says of itself; signed, once the check finds nothing. */
     public Manifest manifest() {
         return manifest;
     }

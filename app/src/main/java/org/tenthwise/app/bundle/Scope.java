@@ -14,6 +14,7 @@ import org.tenthwise.model.run.Event;
  */
 public record Scope(Optional<String> run, Optional<String> part, Optional<LocalDate> from, Optional<LocalDate> to) {
 
+    /** One run, by its name in the ledger. */
     public static Scope ofRun(String run) {
         return new Scope(Optional.of(run), Optional.empty(), Optional.empty(), Optional.empty());
     }

@@ -16,6 +16,7 @@ import org.tenthwise.model.words.Message;
 public record PdfSignature(
         String name, String issuer, String fingerprint, Optional<Instant> claimed, Optional<Message> fault) {
 
+    /** Whether what it covers is as it was signed; whose certificate it is, it does not prove. */
     public boolean isGood() {
         return fault.isEmpty();
     }

@@ -57,10 +57,12 @@ public record KeptReport(Entry drawnUp, List<Entry> signed) {
         return drawnUp.event().as(ReportEvent.ReportDrawnUp.class).orElseThrow();
     }
 
+    /** What was said of it when it was drawn up. */
     public ReportAsked asked() {
         return event().asked();
     }
 
+    /** What it joins, each run as it stood then. */
     public List<JoinedRun> runs() {
         return event().runs();
     }

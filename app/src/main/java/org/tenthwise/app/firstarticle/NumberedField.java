@@ -15,6 +15,7 @@ public record NumberedField(String number, String key) {
         return new NumberedField("", key);
     }
 
+    /** Without its number. */
     public String name(Words words) {
         return words.say("report.field." + key);
     }

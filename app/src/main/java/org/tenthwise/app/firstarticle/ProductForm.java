@@ -41,6 +41,7 @@ public final class ProductForm {
         this.words = words;
     }
 
+    /** Its fields as heads, a row each material, process and test. */
     public FormTable table() {
         List<String> heads = new ArrayList<>();
         for (int place = 0; place < KEYS.size(); place++) {

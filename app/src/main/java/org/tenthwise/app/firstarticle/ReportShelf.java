@@ -67,6 +67,11 @@ public final class ReportShelf {
         return Proposed.of(ledger, part, runs);
     }
 
+    /**
+     * Keeps a report; one of the same identifier on the same part is drawn up anew.
+     *
+     * @throws Refused if the runs cannot stand in one report, or the identifier is that of another part
+     */
     public ArticleReport drawUp(ReportAsked asked, List<String> runs, String by) throws CouldNotSave {
         return book.drawUp(ledger, asked, runs, by, clock);
     }
@@ -81,6 +86,11 @@ public final class ReportShelf {
                 .orElseThrow(() -> new Refused("report.refused.no-report", identifier));
     }
 
+    /**
+     * Signs a report as it was drawn up last.
+     *
+     * @throws Refused if there is no such report, or it cannot be signed so
+     */
     public ArticleReport sign(String identifier, ReportRole role, String signedBy) throws CouldNotSave {
         return book.sign(ledger, kept(identifier), role, signedBy, clock);
     }

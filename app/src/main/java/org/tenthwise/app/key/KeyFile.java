@@ -42,6 +42,7 @@ public final class KeyFile {
         return new KeyFile(whole.resolveSibling(whole.getFileName() + BEHIND));
     }
 
+    /** Where it lies, or would lie. */
     public Path path() {
         return file;
     }

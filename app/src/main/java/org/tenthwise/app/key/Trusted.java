@@ -44,10 +44,12 @@ public final class Trusted {
         return new Trusted(fingerprints);
     }
 
+    /** Whether no key was named. */
     public boolean isNobody() {
         return fingerprints.isEmpty();
     }
 
+    /** @param fingerprint 64 small hex digits */
     public boolean holds(String fingerprint) {
         return fingerprints.contains(fingerprint);
     }

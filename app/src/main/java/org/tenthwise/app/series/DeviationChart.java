@@ -60,6 +60,9 @@ public record DeviationChart(
         leftOut = List.copyOf(leftOut);
     }
 
+    /**
+     * @param which of the sizes of a part; what has no target, or another unit than the first, is left out and named
+     */
     public static DeviationChart of(List<Series> all, SizeOf which) {
         Optional<Unit> unit = all.stream()
                 .flatMap(series -> series.points().stream())

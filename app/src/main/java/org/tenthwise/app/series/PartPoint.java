@@ -45,6 +45,7 @@ public record PartPoint(
         return step.limits().orElseThrow();
     }
 
+    /** Of its limits and sizes. */
     public Unit unit() {
         return limits().unit();
     }
@@ -54,14 +55,17 @@ public record PartPoint(
         return step.places();
     }
 
+    /** As it was cut, or as it was left. */
     public PartSize size(SizeOf which) {
         return which == SizeOf.AS_CUT ? asCut : finish;
     }
 
+    /** In the last run in which it was measured. */
     public VerdictKind verdict() {
         return step.verdict().standing();
     }
 
+    /** What became of it, dispositions counted. */
     public PartStanding standing() {
         return PartStanding.of(run, verdict(), found.conceded());
     }
@@ -76,10 +80,12 @@ public record PartPoint(
         return step.disposed().map(StepSummary.Disposed::disposition);
     }
 
+    /** What it was read with in that run. */
     public List<GaugeMark> gauges() {
         return found.gauges();
     }
 
+    /** Who read it there. */
     public List<String> people() {
         return found.people();
     }

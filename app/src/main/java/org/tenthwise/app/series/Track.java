@@ -45,6 +45,7 @@ public record Track(
         figures = List.copyOf(figures);
     }
 
+    /** How many parts. */
     public int n() {
         return figures.size();
     }
