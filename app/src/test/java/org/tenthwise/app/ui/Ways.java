@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import org.tenthwise.app.history.Sought;
 import org.tenthwise.app.matters.OpenMatter;
@@ -16,22 +15,14 @@ import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.session.ShopNames;
 import org.tenthwise.app.ui.shell.Deed;
-import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Notice;
-import org.tenthwise.checklists.drafting.Drafted;
-import org.tenthwise.checklists.editing.OutlineText;
-import org.tenthwise.checklists.editing.PartialCheck;
-import org.tenthwise.checklists.editing.PlanInHand;
-import org.tenthwise.checklists.editing.TableText;
-import org.tenthwise.checklists.editing.Template;
 import org.tenthwise.model.gauge.GaugeOrMaster;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Entry;
 
 /** A navigator that stays where it is and keeps a list of where it was asked to go. */
-public class Ways implements Navigator {
+public class Ways extends PlanWays {
 
-    public final List<String> asked = new ArrayList<>();
     public final List<Notice> told = new ArrayList<>();
     /** The folder that is chosen wherever one is asked for. */
     public Optional<Path> chosenFolder = Optional.empty();
@@ -121,115 +112,6 @@ public class Ways implements Navigator {
     @Override
     public void signReport(String identifier) {
         asked.add("sign report " + identifier);
-    }
-
-    @Override
-    public void plans() {
-        asked.add("plans");
-    }
-
-    @Override
-    public void chooseList() {
-        asked.add("choose list");
-    }
-
-    @Override
-    public void newPlanOf(String list) {
-        asked.add("new plan of " + list);
-    }
-
-    @Override
-    public void drafted(String name, Drafted drafted) {
-        asked.add("drafted " + name);
-    }
-
-    @Override
-    public void newPlan() {
-        asked.add("new plan");
-    }
-
-    @Override
-    public void plan(String name) {
-        asked.add("plan " + name);
-    }
-
-    @Override
-    public void planHead(String name, PlanInHand plan) {
-        asked.add("head of " + name);
-    }
-
-    @Override
-    public void planBeside(PlanInHand plan, PlanInHand.Beside open) {
-        asked.add("beside " + open);
-    }
-
-    @Override
-    public void outline(String name, PlanInHand plan) {
-        asked.add("outline of " + name);
-    }
-
-    @Override
-    public void outlineElement(PlanInHand plan, OutlineText.Side side, int place, boolean isNew) {
-        asked.add("%s element %d %s".formatted(isNew ? "new" : "old", place, side));
-    }
-
-    @Override
-    public void marks(String name, PlanInHand plan, int place) {
-        asked.add("marks %d of %s".formatted(place, name));
-    }
-
-    @Override
-    public void markByFigures(PlanInHand plan, int place) {
-        asked.add("figures of mark %d".formatted(place));
-    }
-
-    @Override
-    public void planStep(String name, PlanInHand plan, int place) {
-        asked.add("step %d of %s".formatted(place, name));
-    }
-
-    /** The last that is asked for a template. */
-    public Optional<Consumer<Template>> template = Optional.empty();
-
-    @Override
-    public void templates(Consumer<Template> chosen) {
-        asked.add("templates");
-        template = Optional.of(chosen);
-    }
-
-    @Override
-    public void templateSteps(Template template, Consumer<Template> chosen) {
-        asked.add("steps of " + template.name());
-        this.template = Optional.of(chosen);
-    }
-
-    @Override
-    public void keepTemplate(List<TableText> steps, int place) {
-        asked.add("keep %d of %d steps".formatted(place, steps.size()));
-    }
-
-    @Override
-    public void balloons(String name, PlanInHand plan, int place) {
-        asked.add("balloons %d of %s".formatted(place, name));
-    }
-
-    @Override
-    public void changes(String name, PlanInHand plan, PartialCheck partial) {
-        asked.add("changes of " + name);
-    }
-
-    /** The last that is asked for another plan. */
-    public Optional<BiConsumer<String, Optional<String>>> other = Optional.empty();
-
-    @Override
-    public void otherPlan(BiConsumer<String, Optional<String>> chosen) {
-        asked.add("other plan");
-        other = Optional.of(chosen);
-    }
-
-    @Override
-    public void issue(String name, PlanInHand plan, PartialCheck partial) {
-        asked.add("issue " + name);
     }
 
     @Override
