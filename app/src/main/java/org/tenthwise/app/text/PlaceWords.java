@@ -19,6 +19,7 @@ import org.tenthwise.model.words.Words;
 public final class PlaceWords {
 
     private static final int AS_PERCENT = 2;
+    private static final int FINER = 2;
     private static final BigDecimal ON_THE_LIMIT = BigDecimal.valueOf(100);
     private static final BigDecimal NEXT_TO_IT = BigDecimal.valueOf(99);
 
@@ -65,15 +66,19 @@ public final class PlaceWords {
 
     /** How far a size lies outside, with its sign; {@code beyond} is above zero. */
     public String out(Length beyond, Unit unit, int places) {
-        return words.say("history.place.out", Figures.withUnit(Figures.plain(beyond, unit, places), unit));
+        return words.say("history.place.out", distance(beyond, unit, places));
+    }
+
+    /** As many places as the size has, and two more where a limit is written finer. */
+    private static String distance(Length beyond, Unit unit, int places) {
+        int exact = beyond.in(unit).stripTrailingZeros().scale();
+        return Figures.withUnit(Figures.plain(beyond, unit, Math.max(places, Math.min(exact, places + FINER))), unit);
     }
 
     private String said(Towards towards, BigDecimal percent, Length beyond, Unit unit, int places) {
         int side = percent.compareTo(ON_THE_LIMIT);
         if (side > 0) {
-            return words.say(
-                    words.key("history.place.beyond", towards),
-                    Figures.withUnit(Figures.plain(beyond, unit, places), unit));
+            return words.say(words.key("history.place.beyond", towards), distance(beyond, unit, places));
         }
         if (side == 0) {
             return words.say(words.key("history.place.on", towards));

@@ -207,8 +207,7 @@ public final class SeriesSentences {
                                 .orElse(""));
     }
 
-    /** Why there are no limits of so many. */
-    public String noLimits(int n, boolean coarse) {
+    private String noLimits(int n, boolean coarse) {
         return words.say(coarse ? "history.process.coarse" : "history.process.none", n);
     }
 

@@ -96,14 +96,18 @@ public final class DeviationSheets {
 
     private List<Told> told(DeviationChart chart, SizeOf which, List<OffTarget> since, Optional<ControlLimits> limits) {
         String said = limits.map(found -> limits(chart, found))
-                .orElseGet(() -> sentences.noLimits(since.size(), since.size() >= FEWEST_FOR_LIMITS));
+                .orElseGet(() -> words.say(
+                        since.size() < FEWEST_FOR_LIMITS
+                                ? "history.deviations.process.none"
+                                : "history.deviations.process.coarse",
+                        since.size()));
         String scale = chart.spreadsDiffer() ? words.say("history.deviations.standardised") + " " : "";
         return List.of(sentences.told(About.LIMITS, which, scale + said, Weight.PLAIN));
     }
 
     private String limits(DeviationChart chart, ControlLimits found) {
         return words.say(
-                words.key("history.process", found.standing()),
+                words.key("history.deviations.process", found.standing()),
                 found.n(),
                 figure(chart, found.lower(), places(chart) + 1),
                 withUnit(chart, figure(chart, found.upper(), places(chart) + 1)),

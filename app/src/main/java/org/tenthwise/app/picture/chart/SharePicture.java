@@ -40,7 +40,7 @@ public record SharePicture(List<ShareRow> rows, String lower, String middle, Str
     private static final double NAME = 20;
     private static final double TEXT = 18;
     private static final double LINE = 26;
-    private static final double NAMES = 0.36;
+    private static final double NAMES = 0.46;
     private static final double ROW = 64;
 
     public SharePicture {

@@ -53,6 +53,7 @@ public final class CharacteristicsView extends Screen {
         Label sizes = Texts.label(words.say("history.size", model.of()), "body", "second");
         sizes.setId("sizes");
         sizes.setMinWidth(0);
+        sizes.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(sizes, Priority.ALWAYS);
         head = new HBox(sizes, scale);
         HBox.setHgrow(scale, Priority.ALWAYS);

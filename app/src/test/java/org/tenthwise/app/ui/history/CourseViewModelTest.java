@@ -17,6 +17,7 @@ import org.tenthwise.app.series.Characteristic;
 import org.tenthwise.app.series.Followed;
 import org.tenthwise.app.series.SeriesSums;
 import org.tenthwise.app.sums.handbook.Handbook;
+import org.tenthwise.app.text.SeriesSentences;
 import org.tenthwise.app.ui.Workshop;
 
 /** One characteristic over the parts: which part is looked at, and what may be said of them. */
@@ -67,7 +68,10 @@ class CourseViewModelTest {
         model.touch(SHEET, new Point(620, 200));
         assertEquals("Part 3 of 4, serial 003", card(model).title());
         assertEquals("30.023 mm", card(model).size());
-        assertTrue(card(model).about().containsAll(List.of("limits 30.000 to 30.021 mm", "Setter 2", "Lathe 4")));
+        assertTrue(card(model)
+                .about()
+                .containsAll(
+                        List.of("limits 30.000 to 30.021 mm", "0.002 mm over the upper limit", "Setter 2", "Lathe 4")));
         assertTrue(card(model).picture().isPresent());
         model.record();
         assertTrue(
@@ -123,6 +127,45 @@ class CourseViewModelTest {
                                 + " at once when anything is changed."),
                 told(model));
         assertTrue(sheet(model).picture().drift().orElseThrow().before().isPresent());
+    }
+
+    private static List<SeriesSentences.Told> against(CourseViewModel model) {
+        return sheet(model).told().stream()
+                .filter(told -> told.weight() == SeriesSentences.Weight.AGAINST)
+                .toList();
+    }
+
+    /** Never by colour alone: it has the mark of a failure and is in bold. */
+    @Test
+    void whatContradictsStrikesTheEye() {
+        parts().bores(PartsMade.plan(), "Setter 2", 2, 19, 5, 17, 1, 20, 9, 3, 18, 12, 2, 21);
+        CourseViewModel model = model(OF_PART);
+        assertEquals(1, against(model).size());
+        assertTrue(against(model).get(0).sentence().startsWith("Contradicts 1.33: Cpk "), told(model));
+        assertTrue(against(model).get(0).sentence().contains("from 12 parts"), told(model));
+    }
+
+    /** Far out a per cent says nothing, and of one part nothing is said of many. */
+    @Test
+    void farOutIsSaidByHowFarAndOfOnePartNothingOfMany() {
+        parts().part(PartsMade.plan(), "Setter 2", "AB-7731", "31.5");
+        CourseViewModel model = model(OF_PART);
+        assertTrue(told(model).contains("Furthest from the middle: 1.479 mm over the upper limit."), told(model));
+        assertTrue(told(model).contains("1 of 1 out. Too few parts to say more."), told(model));
+        assertFalse(told(model).contains("%"), told(model));
+    }
+
+    /** What was cut is what the tool does; a size that was put right since may hide it. */
+    @Test
+    void aDriftIsFirstSoughtInTheSizesAsTheyWereCut() {
+        drifting();
+        CourseViewModel model = model(OF_PART);
+        assertEquals("9 parts, sizes as cut", model.count());
+        assertEquals("Drift, sizes as cut", sheet(model).told().get(0).head());
+        model.changeSize();
+        assertEquals("9 parts, final sizes", model.count());
+        assertTrue(told(model).contains("Final sizes can hide wear"), told(model));
+        assertFalse(told(model).contains("Measure again"), told(model));
     }
 
     /** The tool or the gauge is another meanwhile: what the parts before it showed is no advice any more. */

@@ -72,6 +72,12 @@ class RecordViewModelTest {
     }
 
     @Test
+    void aRecordLeadsToTheHistoryOfItsPart() {
+        model((run, as) -> folder).history();
+        assertEquals("history of LG-2207", workshop.asked.get(workshop.asked.size() - 1));
+    }
+
+    @Test
     void aRowTellsTheBalloonWhereItIsAnotherNumber() {
         List<RecordRow> plain = model((run, as) -> folder).rowsValue().getValue();
         assertTrue(plain.stream().allMatch(row -> row.balloon().isEmpty()), plain::toString);
