@@ -28,6 +28,12 @@ public interface History {
     /** The open run on a part and serial that was last worked on. */
     Optional<RunSummary> openOf(PartId part, String serial);
 
+    /**
+     * The runs on a part number, whatever the revision, that were closed and accepted, that nobody signed against and
+     * that speak for the part: the one last worked on first, those that came in last.
+     */
+    List<RunFacts> accepted(String part, int most);
+
     /** The open runs on a machine, in the order they were begun. */
     List<RunFacts> openOn(String machine);
 

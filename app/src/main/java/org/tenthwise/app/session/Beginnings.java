@@ -1,8 +1,10 @@
 package org.tenthwise.app.session;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.history.RunQuery;
 import org.tenthwise.app.history.RunShelf;
 import org.tenthwise.app.history.RunSummary;
@@ -31,6 +33,7 @@ public final class Beginnings {
 
     private static final int MOST_OFFERED = 12;
     private static final int LOOKED_AT = 200;
+    private static final int PAGE = 20;
 
     private final Ledger ledger;
 
@@ -43,16 +46,31 @@ public final class Beginnings {
      * partial first article on what is closed and whole, what is measured again on any that was not put away.
      */
     public List<RunSummary> offered(Plan plan, Purpose purpose) {
-        return List.of(RunShelf.CLOSED, RunShelf.OPEN).stream()
-                .filter(shelf -> shelf == RunShelf.CLOSED || purpose == Purpose.MEASURED_AGAIN)
-                .flatMap(shelf -> ledger
-                        .history()
-                        .runs(new RunQuery(shelf, Optional.empty(), plan.part().number(), Optional.empty(), LOOKED_AT))
-                        .stream())
-                .filter(run -> run.run().part().equals(plan.part().number())
-                        && (purpose == Purpose.MEASURED_AGAIN || isWhole(run)))
-                .limit(MOST_OFFERED)
-                .toList();
+        List<RunSummary> offered = new ArrayList<>();
+        for (RunShelf shelf : List.of(RunShelf.CLOSED, RunShelf.OPEN)) {
+            if (shelf == RunShelf.CLOSED || purpose == Purpose.MEASURED_AGAIN) {
+                addTo(offered, plan, purpose, shelf);
+            }
+        }
+        return offered;
+    }
+
+    /** A page at a time, until there are enough. */
+    private void addTo(List<RunSummary> offered, Plan plan, Purpose purpose, RunShelf shelf) {
+        Optional<RunFacts> after = Optional.empty();
+        for (int looked = 0; looked < LOOKED_AT && offered.size() < MOST_OFFERED; looked += PAGE) {
+            List<RunSummary> page = ledger.history()
+                    .runs(new RunQuery(shelf, Optional.empty(), plan.part().number(), after, PAGE));
+            page.stream()
+                    .filter(run -> run.run().part().equals(plan.part().number())
+                            && (purpose == Purpose.MEASURED_AGAIN || isWhole(run)))
+                    .limit(MOST_OFFERED - offered.size())
+                    .forEach(offered::add);
+            if (page.size() < PAGE) {
+                return;
+            }
+            after = Optional.of(page.get(page.size() - 1).run());
+        }
     }
 
     /** What the store knows of a part number now. */

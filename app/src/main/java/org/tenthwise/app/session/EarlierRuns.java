@@ -1,6 +1,7 @@
 package org.tenthwise.app.session;
 
 import java.time.OffsetDateTime;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -25,7 +26,6 @@ import org.tenthwise.model.run.StepEvent;
 /** What a store knows of a part number, whatever the revision, from the runs of it. */
 final class EarlierRuns {
 
-    /** As many runs are looked at in one go; the latest first. */
     private static final int LOOKED_AT = 20;
 
     private final Ledger ledger;
@@ -38,37 +38,11 @@ final class EarlierRuns {
         return new Earlier(accepted(plan), lastMade(plan));
     }
 
-    /** Those on a shelf, the one last worked on first. */
-    private List<RunSummary> runs(Plan plan, RunShelf shelf) {
-        return page(plan, shelf, Optional.empty()).stream()
-                .filter(run -> isOf(plan, run))
-                .toList();
-    }
-
-    private List<RunSummary> page(Plan plan, RunShelf shelf, Optional<RunFacts> after) {
-        return ledger.history()
-                .runs(new RunQuery(shelf, Optional.empty(), plan.part().number(), after, LOOKED_AT));
-    }
-
-    private static boolean isOf(Plan plan, RunSummary run) {
-        return run.run().part().equals(plan.part().number());
-    }
-
-    /** However many pieces in process were closed since. */
+    /** However many runs were closed since that nobody accepted. */
     private Optional<AcceptedBefore> accepted(Plan plan) {
-        Optional<RunFacts> after = Optional.empty();
-        while (true) {
-            List<RunSummary> page = page(plan, RunShelf.CLOSED, after);
-            Optional<AcceptedBefore> found = page.stream()
-                    .filter(run -> isOf(plan, run) && run.plan().isPresent())
-                    .filter(run -> run.run().kind().purpose().canBeLookedBackTo())
-                    .flatMap(run -> accepted(plan, run.id()).stream())
-                    .findFirst();
-            if (found.isPresent() || page.size() < LOOKED_AT) {
-                return found;
-            }
-            after = Optional.of(page.get(page.size() - 1).run());
-        }
+        return ledger.history().accepted(plan.part().number(), LOOKED_AT).stream()
+                .flatMap(run -> accepted(plan, run.id()).stream())
+                .findFirst();
     }
 
     private Optional<AcceptedBefore> accepted(Plan plan, String id) {
@@ -93,7 +67,7 @@ final class EarlierRuns {
     /** What was left out of a last piece, or of one measured again, was not accepted with it. */
     private static boolean isOfThePart(Sheet sheet) {
         Purpose purpose = sheet.run().begun().occasion().purpose();
-        return sheet.leftOut().isEmpty() || purpose == Purpose.FIRST_ARTICLE_FULL || purpose == Purpose.FIRST_PIECE;
+        return sheet.leftOut().isEmpty() || purpose.speaksForThePart();
     }
 
     private static List<String> gauges(Sheet sheet) {
@@ -118,12 +92,35 @@ final class EarlierRuns {
 
     /** A note or a signature that came later makes nothing: only what was made or measured counts. */
     private Optional<OffsetDateTime> lastMade(Plan plan) {
-        return Stream.of(RunShelf.values())
-                .flatMap(shelf -> runs(plan, shelf).stream())
-                .flatMap(run -> ledger.entries(run.id()).stream())
+        Optional<OffsetDateTime> last = Optional.empty();
+        for (RunFacts run : lately(plan)) {
+            if (last.filter(made -> !run.lastAt().isAfter(made)).isPresent()) {
+                break; // nor was anything made later in those behind it
+            }
+            last = Stream.concat(last.stream(), made(run)).max(OffsetDateTime::compareTo);
+        }
+        return last;
+    }
+
+    private Stream<OffsetDateTime> made(RunFacts run) {
+        return ledger.entries(run.id()).stream()
                 .filter(entry -> entry.event().changesTheFinding()
                         || entry.event().as(Event.Begun.class).isPresent())
-                .map(Entry::at)
-                .max(OffsetDateTime::compareTo);
+                .map(Entry::at);
+    }
+
+    /** Those of each shelf that were last worked on, the latest first. */
+    private List<RunFacts> lately(Plan plan) {
+        String part = plan.part().number();
+        return Stream.of(RunShelf.values())
+                .flatMap(
+                        shelf -> ledger
+                                .history()
+                                .runs(new RunQuery(shelf, Optional.empty(), part, Optional.empty(), LOOKED_AT))
+                                .stream())
+                .map(RunSummary::run)
+                .filter(run -> run.part().equals(part))
+                .sorted(Comparator.comparing(RunFacts::lastAt).reversed())
+                .toList();
     }
 }

@@ -12,7 +12,10 @@ import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlanSource;
+import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Purpose;
+import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Word;
 
@@ -121,6 +124,28 @@ public final class ReadFromEntries implements History {
                 .filter(digest -> digest.run().open() && runsOf(part, serial).contains(digest.run()))
                 .map(this::summary)
                 .findFirst();
+    }
+
+    @Override
+    public List<RunFacts> accepted(String part, int most) {
+        return latestFirst()
+                .filter(digest -> digest.run().part().equals(part)
+                        && digest.run().closed()
+                        && !digest.run().putAway())
+                .filter(digest ->
+                        digest.sheet().filter(ReadFromEntries::isAccepted).isPresent())
+                .map(RunDigest::run)
+                .limit(most)
+                .toList();
+    }
+
+    private static boolean isAccepted(Sheet sheet) {
+        Purpose purpose = sheet.run().begun().occasion().purpose();
+        return sheet.against().isEmpty()
+                && sheet.run().signatures().stream()
+                        .anyMatch(signature -> signature.meaning() == SignedAs.ACCEPTED && !signature.lapsed())
+                && purpose.canBeLookedBackTo()
+                && (sheet.leftOut().isEmpty() || purpose.speaksForThePart());
     }
 
     @Override

@@ -10,8 +10,11 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.InventedPlans;
+import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.MemoryLedger;
 import org.tenthwise.app.text.EarlierWords;
 import org.tenthwise.model.plan.Answer;
@@ -39,7 +42,21 @@ class EarlierRunsTest {
     private static final Plan OTHER = InventedPlans.read(
             InventedPlans.text("mm", TEXT.replace("Broken.", "Rounded.")).replace("issue = \"1\"", "issue = \"2\""));
 
-    private final MemoryLedger ledger = new MemoryLedger();
+    private Ledger ledger;
+
+    Ledger opened() throws Exception {
+        return new MemoryLedger();
+    }
+
+    @BeforeEach
+    final void open() throws Exception {
+        ledger = opened();
+    }
+
+    @AfterEach
+    final void close() {
+        ledger.close();
+    }
 
     private Runs shopOn(String day) {
         return new Runs(ledger, Clock.fixed(Instant.parse(day + "T06:31:00Z"), ZoneOffset.UTC));

@@ -34,4 +34,9 @@ public enum Purpose {
     public boolean canBeLookedBackTo() {
         return this != IN_PROCESS && this != FIRST_ARTICLE_PARTIAL;
     }
+
+    /** Whether a run of it speaks for the part even where its plan has checks that it does not ask. */
+    public boolean speaksForThePart() {
+        return this == FIRST_ARTICLE_FULL || this == FIRST_PIECE;
+    }
 }

@@ -4,12 +4,16 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.tenthwise.app.history.History;
 import org.tenthwise.app.history.LastPart;
 import org.tenthwise.app.history.LastPartQuery;
+import org.tenthwise.app.history.MatterKind;
 import org.tenthwise.app.history.NameUse;
 import org.tenthwise.app.history.Plans;
 import org.tenthwise.app.history.RunFacts;
@@ -28,6 +32,7 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Purpose;
 
 /** Reads the drawn tables. */
 final class SqliteHistory implements History {
@@ -129,6 +134,30 @@ final class SqliteHistory implements History {
                     DrawnRows::run);
             return open.isEmpty() ? Optional.empty() : Optional.of(summary(statements, open.get(0)));
         });
+    }
+
+    @Override
+    public List<RunFacts> accepted(String part, int most) {
+        return found(
+                """
+                WHERE part = ? AND closed_by IS NOT NULL AND outcome <> ? AND contested = 0 AND purpose NOT IN (%2$s)
+                    AND NOT EXISTS (SELECT 1 FROM drawn_matter m WHERE m.run = r.begun AND m.kind = ?)
+                    AND (purpose IN (%3$s)
+                        OR NOT EXISTS (SELECT 1 FROM drawn_characteristic c WHERE c.run = r.begun AND NOT c.asked))
+                ORDER BY last %1$s DESC, CASE WHEN last %1$s THEN last ELSE worked END DESC, last DESC LIMIT ?
+                """
+                        .formatted(
+                                OWN,
+                                purposes(purpose -> !purpose.canBeLookedBackTo()),
+                                purposes(Purpose::speaksForThePart)),
+                List.of(part, Outcome.PUT_AWAY.name(), MatterKind.SIGNATURE_MISSING.name(), most));
+    }
+
+    private static String purposes(Predicate<Purpose> which) {
+        return Arrays.stream(Purpose.values())
+                .filter(which)
+                .map(purpose -> "'" + purpose.name() + "'")
+                .collect(Collectors.joining(", "));
     }
 
     @Override
