@@ -67,6 +67,9 @@ public interface History {
     /** What is open in the runs, also in those that came in: run by run in the order they were begun. */
     List<InRun> matters();
 
+    /** How many these are. */
+    int countMatters();
+
     /** A matter, and the run it is open in. */
     record InRun(RunFacts run, Matter matter) {}
 

@@ -34,6 +34,11 @@ public final class MatterBook {
                         .toList();
     }
 
+    /** How many these are. */
+    public int countOpen() {
+        return new OpenMatters(ledger).countOpen();
+    }
+
     /**
      * @param seen the matter as it was looked at
      * @param document number of the document that says so; a nonconformance needs one

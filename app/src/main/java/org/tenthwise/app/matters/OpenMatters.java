@@ -59,6 +59,17 @@ public final class OpenMatters {
                 .toList();
     }
 
+    /** How many are open: as many as {@link #all} lists that are not settled, counted where nothing was signed for. */
+    int countOpen() {
+        return kept.entries(Entry.SHOP).stream()
+                        .noneMatch(
+                                entry -> entry.event().as(MatterSettled.class).isPresent())
+                ? kept.history().countMatters() + (int) gauges().count()
+                : (int) all(Optional.empty(), Optional.empty()).stream()
+                        .filter(OpenMatter::isOpen)
+                        .count();
+    }
+
     /** What a signature for it is given for. */
     MatterSettled.SettledMatter named(OpenMatter matter) {
         return new MatterSettled.SettledMatter(

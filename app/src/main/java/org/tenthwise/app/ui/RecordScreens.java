@@ -25,6 +25,7 @@ import org.tenthwise.app.ui.history.CharacteristicsViewModel;
 import org.tenthwise.app.ui.history.CourseView;
 import org.tenthwise.app.ui.history.CourseViewModel;
 import org.tenthwise.app.ui.history.PartFindViewModel;
+import org.tenthwise.app.ui.home.MattersKeyModel;
 import org.tenthwise.app.ui.home.RecordsView;
 import org.tenthwise.app.ui.home.RunListViewModel;
 import org.tenthwise.app.ui.home.TakeInViewModel;
@@ -57,8 +58,10 @@ abstract class RecordScreens extends PlanScreens {
                 pictures,
                 this);
         if (shell.inHand()
-                .filter(screen ->
-                        screen instanceof RecordsView || screen instanceof CourseView || screen instanceof MattersView)
+                .filter(screen -> screen instanceof RecordsView
+                        || screen instanceof CourseView
+                        || screen instanceof MattersView
+                        || screen instanceof SettleMatterView)
                 .isPresent()) {
             shell.show(record);
         } else {
@@ -74,7 +77,11 @@ abstract class RecordScreens extends PlanScreens {
     @Override
     public void records() {
         shell.show(new RecordsView(
-                new RunListViewModel(RunShelf.CLOSED, shop, tasks, words, this, with.clock()), words, pictures, this));
+                new RunListViewModel(RunShelf.CLOSED, shop, tasks, words, this, with.clock()),
+                new MattersKeyModel(with.matters(), tasks, words, this),
+                words,
+                pictures,
+                this));
     }
 
     @Override
@@ -136,7 +143,7 @@ abstract class RecordScreens extends PlanScreens {
     public void settleMatter(OpenMatter matter) {
         tasks.run(() -> shop.names().people(), people -> {
             SettleMatterViewModel model = new SettleMatterViewModel(matter, people, with.matters(), tasks, words, this);
-            shell.show(SettleMatterView.of(model, words, this));
+            shell.show(new SettleMatterView(model, words, this));
         });
     }
 

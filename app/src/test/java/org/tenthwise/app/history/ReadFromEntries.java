@@ -102,6 +102,11 @@ public final class ReadFromEntries implements History {
     }
 
     @Override
+    public int countMatters() {
+        return matters().size();
+    }
+
+    @Override
     public List<RunFacts> runsOf(PartId part, String serial) {
         return all().map(RunDigest::run)
                 .filter(run -> run.part().equals(part.number())

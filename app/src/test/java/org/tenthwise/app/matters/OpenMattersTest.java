@@ -77,7 +77,9 @@ class OpenMattersTest {
     }
 
     private List<MatterKind> open() {
-        return open(Optional.empty(), Optional.empty());
+        List<MatterKind> open = open(Optional.empty(), Optional.empty());
+        assertEquals(open.size(), new OpenMatters(ledger).countOpen());
+        return open;
     }
 
     private List<MatterKind> open(Optional<String> part, Optional<String> person) {

@@ -16,6 +16,7 @@ import org.tenthwise.app.store.ImportCheck;
 import org.tenthwise.app.store.StationElsewhere;
 import org.tenthwise.app.text.ArrivalWords;
 import org.tenthwise.app.ui.form.FormView;
+import org.tenthwise.app.ui.home.MattersKeyModel;
 import org.tenthwise.app.ui.home.RecordsView;
 import org.tenthwise.app.ui.home.RunListViewModel;
 import org.tenthwise.app.ui.home.TakeInViewModel;
@@ -59,6 +60,7 @@ class DeskScreenTest extends ScreenTest {
                 window -> new RecordsView(
                         new RunListViewModel(
                                 RunShelf.CLOSED, workshop.shop, workshop.tasks, words, workshop, Workshop.CLOCK),
+                        new MattersKeyModel(workshop.matterDesk(), workshop.tasks, words, workshop),
                         words,
                         window.pictures(),
                         workshop));
@@ -108,6 +110,7 @@ class DeskScreenTest extends ScreenTest {
                     window -> new RecordsView(
                             new RunListViewModel(
                                     RunShelf.CLOSED, workshop.shop, workshop.tasks, words, workshop, Workshop.CLOCK),
+                            new MattersKeyModel(workshop.matterDesk(), workshop.tasks, words, workshop),
                             words,
                             window.pictures(),
                             workshop),

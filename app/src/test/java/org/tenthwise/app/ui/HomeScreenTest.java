@@ -12,6 +12,7 @@ import org.tenthwise.app.ui.home.FindHints;
 import org.tenthwise.app.ui.home.FindViewModel;
 import org.tenthwise.app.ui.home.HomeView;
 import org.tenthwise.app.ui.home.HomeViewModel;
+import org.tenthwise.app.ui.home.MattersKeyModel;
 import org.tenthwise.app.ui.home.RecordsView;
 import org.tenthwise.app.ui.home.RunListViewModel;
 import org.tenthwise.app.ui.shell.LedgerTasks;
@@ -99,6 +100,7 @@ class HomeScreenTest extends ScreenTest {
     private Screen records(Window window, RunShelf shelf) {
         return new RecordsView(
                 new RunListViewModel(shelf, workshop.shop, workshop.tasks, words, workshop, Workshop.CLOCK),
+                new MattersKeyModel(workshop.matterDesk(), workshop.tasks, words, workshop),
                 words,
                 window.pictures(),
                 workshop);

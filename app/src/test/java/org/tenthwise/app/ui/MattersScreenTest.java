@@ -10,6 +10,7 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.history.MatterKind;
 import org.tenthwise.app.matters.OpenMatter;
 import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.ui.home.MattersKeyModel;
 import org.tenthwise.app.ui.matters.MattersView;
 import org.tenthwise.app.ui.matters.MattersViewModel;
 import org.tenthwise.app.ui.matters.SettleMatterView;
@@ -48,7 +49,7 @@ class MattersScreenTest extends ScreenTest {
                     workshop.tasks,
                     words,
                     workshop);
-            return SettleMatterView.of(model, words, workshop);
+            return new SettleMatterView(model, words, workshop);
         });
         IntStream.range(100, 124).forEach(serial -> closed(String.valueOf(serial)));
         seen("matters", "fifty", this::matters);
@@ -71,6 +72,10 @@ class MattersScreenTest extends ScreenTest {
         assertEquals(
                 List.of(MatterKind.RUN_NOT_COMPLETE, MatterKind.RUN_NOT_COMPLETE, MatterKind.SIGNATURE_MISSING),
                 all.stream().map(matter -> matter.matter().kind()).toList());
+        MattersKeyModel key = new MattersKeyModel(workshop.matterDesk(), workshop.tasks, words, workshop);
+        assertEquals(words.say("matters.title"), key.textProperty().get());
+        key.load();
+        assertEquals(words.say("matters.key", 3), key.textProperty().get());
         model.take(all.get(0));
         assertTrue(workshop.asked.get(workshop.asked.size() - 1).startsWith("record"), workshop.asked::toString);
         model.take(all.get(2));
@@ -78,6 +83,8 @@ class MattersScreenTest extends ScreenTest {
         SettleMatterViewModel form = new SettleMatterViewModel(
                 all.get(2), List.of("Quality lead"), workshop.matterBook(), workshop.tasks, words, workshop);
         form.load();
+        form.look();
+        assertEquals("record LG-2207-C-015", workshop.asked.get(workshop.asked.size() - 1));
         form.form().character("held");
         form.form().goTo(form.form().fields().get(2));
         form.form().character("Quality lead");
@@ -85,5 +92,7 @@ class MattersScreenTest extends ScreenTest {
         form.form().goOn();
         model.load();
         assertEquals(2, model.openProperty().get().orElseThrow().size());
+        key.load();
+        assertEquals(words.say("matters.key", 2), key.textProperty().get());
     }
 }

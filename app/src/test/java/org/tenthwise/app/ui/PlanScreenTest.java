@@ -2,34 +2,18 @@ package org.tenthwise.app.ui;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.RegisterExtension;
-import org.junit.jupiter.api.io.TempDir;
-import org.tenthwise.app.session.ShopNames;
 import org.tenthwise.app.ui.form.FormView;
-import org.tenthwise.app.ui.plan.ChangesView;
-import org.tenthwise.app.ui.plan.ChangesViewModel;
 import org.tenthwise.app.ui.plan.DraftedView;
-import org.tenthwise.app.ui.plan.ElementView;
-import org.tenthwise.app.ui.plan.ElementViewModel;
-import org.tenthwise.app.ui.plan.IssueViewModel;
 import org.tenthwise.app.ui.plan.KeepTemplateViewModel;
 import org.tenthwise.app.ui.plan.ListChoiceViewModel;
-import org.tenthwise.app.ui.plan.MarksView;
-import org.tenthwise.app.ui.plan.MarksViewModel;
 import org.tenthwise.app.ui.plan.NewPlanViewModel;
-import org.tenthwise.app.ui.plan.OtherPlanViewModel;
-import org.tenthwise.app.ui.plan.OutlineView;
-import org.tenthwise.app.ui.plan.OutlineViewModel;
 import org.tenthwise.app.ui.plan.PlanHeadViewModel;
 import org.tenthwise.app.ui.plan.PlanStepViewModel;
-import org.tenthwise.app.ui.plan.PlanView;
-import org.tenthwise.app.ui.plan.PlanViewModel;
 import org.tenthwise.app.ui.plan.PlansView;
 import org.tenthwise.app.ui.plan.PlansViewModel;
 import org.tenthwise.app.ui.plan.TemplatesView;
@@ -41,8 +25,6 @@ import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.catalogue.PlanDesk;
 import org.tenthwise.checklists.drafting.Drafted;
 import org.tenthwise.checklists.drafting.Drafter;
-import org.tenthwise.checklists.editing.OutlineText.Side;
-import org.tenthwise.checklists.editing.PartialCheck;
 import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.PlanText;
 import org.tenthwise.checklists.editing.Template;
@@ -52,21 +34,7 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.words.Words;
 
 /** Plans made and changed at the tablet, on every display. */
-class PlanScreenTest extends ScreenTest {
-
-    @RegisterExtension
-    private final Workshop workshop = new Workshop(words);
-
-    @TempDir
-    Path folder;
-
-    private PlanDesk desk() {
-        return new PlanDesk(folder);
-    }
-
-    private static PlanText carrier() {
-        return PlanText.of(DemoPart.SCREW_CARRIER.planText()).orElseThrow();
-    }
+class PlanScreenTest extends PlansAtHand {
 
     /** Two steps of it lack what no check is one without. */
     private static PlanInHand half() {
@@ -74,12 +42,6 @@ class PlanScreenTest extends ScreenTest {
         plan.changeStep(6, step -> step.without("gauge_kind").without("places").without("method"));
         plan.changeStep(7, step -> step.without("name"));
         return plan;
-    }
-
-    private Screen plan(PlanInHand plan, int place) {
-        PlanViewModel model = new PlanViewModel("LG-2207-C", plan, desk(), workshop.tasks, words, workshop);
-        model.take(place);
-        return new PlanView(model, words, workshop);
     }
 
     private Screen step(PlanInHand plan, int place) {
@@ -192,94 +154,6 @@ class PlanScreenTest extends ScreenTest {
                         () -> {}));
     }
 
-    /** The plan in force, and a draft with another limit, a step less and another name. */
-    private ChangesViewModel changes() throws IOException {
-        desk().issue(
-                        "LG-2207-C",
-                        carrier(),
-                        new PlanDesk.Why(
-                                "First issue",
-                                "Planner 1",
-                                Optional.empty(),
-                                LocalDate.of(2026, 11, 30),
-                                Optional.empty()));
-        PlanInHand plan = new PlanInHand(desk().open("LG-2207-C").orElseThrow());
-        plan.changeStep(9, step -> step.with("lower", "61.96"));
-        plan.changeStep(12, step -> step.with("cut_again", "\"no\""));
-        plan.changeStep(6, step -> step.with("gauge", "\"CA-2\""));
-        return new ChangesViewModel("LG-2207-C", plan, new PartialCheck(), desk(), workshop.tasks, words, workshop);
-    }
-
-    @Test
-    void whatADraftChangesHoldsEverywhere() throws IOException {
-        ChangesViewModel model = changes();
-        model.load();
-        seen("plan", "changes", window -> new ChangesView(model, words, workshop));
-    }
-
-    @Test
-    void aChangeToBeConfirmedHoldsEverywhere() throws IOException {
-        ChangesViewModel model = changes();
-        model.load();
-        model.take(1);
-        model.answer(true);
-        model.answer(false);
-        seen("plan", "change-confirmed", window -> new ChangesView(model, words, workshop));
-    }
-
-    @Test
-    void whyAPlanWasIssuedHoldsEverywhere() throws IOException {
-        changes();
-        PlanText issued = desk().open("LG-2207-C").orElseThrow();
-        seen("plan", "issued", window -> plan(new PlanInHand(issued), 9));
-    }
-
-    @Test
-    void theChoiceOfAnotherPlanHoldsEverywhere() throws IOException {
-        changes();
-        seen("plan", "other", window -> {
-            OtherPlanViewModel model =
-                    new OtherPlanViewModel(desk(), workshop.tasks, words, workshop, (from, to) -> {});
-            return FormView.titled(words.say("planning.other"), model.form(), words, workshop::back, model::load);
-        });
-    }
-
-    @Test
-    void theOutlineHoldsEverywhere() {
-        seen(
-                "plan",
-                "outline",
-                window -> new OutlineView(
-                        new OutlineViewModel(
-                                "LG-2207-C", new PlanInHand(carrier()), desk(), workshop.tasks, words, workshop),
-                        words,
-                        window.pictures(),
-                        workshop));
-    }
-
-    @Test
-    void anElementOfTheOutlineHoldsEverywhere() {
-        ElementViewModel model =
-                new ElementViewModel(new PlanInHand(carrier()), Side.OUTSIDE, 1, false, words, workshop);
-        seen("plan", "element", window -> new ElementView(model, words, window.pictures(), workshop), window -> {
-            model.form().goTo(model.form().fields().get(2));
-            model.form().character("5,5");
-        });
-    }
-
-    @Test
-    void theSpotsOnTheOutlineHoldEverywhere() {
-        seen(
-                "plan",
-                "marks",
-                window -> new MarksView(
-                        new MarksViewModel(
-                                "LG-2207-C", new PlanInHand(carrier()), 9, desk(), workshop.tasks, words, workshop),
-                        words,
-                        window.pictures(),
-                        workshop));
-    }
-
     @Test
     void theHeadOfAPlanHoldsEverywhere() {
         seen(
@@ -329,23 +203,5 @@ class PlanScreenTest extends ScreenTest {
                                 List.of("3", "(25)"),
                                 List.of("4", "4X Ø6.6 ±0.1 THRU ⌴ Ø11 ±0.2 ↧ 6.4 ±0.2")));
         seen("plan", "drafted", window -> new DraftedView("LG-2207-C", drafted, words, workshop));
-    }
-
-    @Test
-    void anIssueHoldsEverywhere() {
-        workshop.shop.names().add(ShopNames.Kind.PERSON, "Planner 1");
-        seen("plan", "issue", window -> {
-            IssueViewModel model = new IssueViewModel(
-                    "LG-2207-C",
-                    new PlanInHand(carrier()),
-                    new PartialCheck(),
-                    desk(),
-                    workshop.shop,
-                    workshop.tasks,
-                    words,
-                    workshop,
-                    Workshop.CLOCK);
-            return FormView.titled(words.say("planning.issue-it"), model.form(), words, workshop::back, model::load);
-        });
     }
 }

@@ -241,6 +241,13 @@ final class SqliteHistory implements History {
     }
 
     @Override
+    public int countMatters() {
+        return ask(statements -> statements
+                .all("SELECT count(*) FROM drawn_matter", List.of(), row -> row.getInt(1))
+                .get(0));
+    }
+
+    @Override
     public void readings(Sought sought, HistoryRow each) {
         Optional<ReadingRows.ReadingPage> page = readings(sought, 0);
         while (page.isPresent()) {

@@ -18,10 +18,13 @@ import org.tenthwise.model.words.Words;
 public final class RecordsView extends Screen {
 
     private final RunListViewModel model;
+    private final MattersKeyModel matters;
 
-    public RecordsView(RunListViewModel model, Words words, PictureFrames pictures, Navigator navigator) {
+    public RecordsView(
+            RunListViewModel model, MattersKeyModel matters, Words words, PictureFrames pictures, Navigator navigator) {
         super(words.say("records.title"));
         this.model = model;
+        this.matters = matters;
         RunList list =
                 new RunList(words.say("records.runs"), model, new HomeRows(words, pictures), words, Optional.empty());
         setTop(RunHeading.titled(title(), words, navigator::back)
@@ -30,13 +33,14 @@ public final class RecordsView extends Screen {
                 .end(Key.onward("history", words.say("history.title"), navigator::history))
                 .end(Key.onward("find", words.say("home.find"), model::ask)));
         setCenter(list);
-        setBottom(foot(words, navigator));
+        setBottom(foot(matters, words, navigator));
         owns(list::letGo);
     }
 
-    private static HBox foot(Words words, Navigator navigator) {
+    private static HBox foot(MattersKeyModel counted, Words words, Navigator navigator) {
         Key takeIn = Key.onward("take-in", words.say("take-in.title"), navigator::takeIn);
-        Key matters = Key.onward("matters", words.say("matters.title"), navigator::matters);
+        Key matters = Key.onward("matters", "", counted::open);
+        matters.textProperty().bind(counted.textProperty());
         Key reports = Key.onward("reports", words.say("report.reports"), navigator::reports);
         HBox foot = new HBox(ScreenSizes.GAP, matters.shared(), reports.shared(), takeIn.shared());
         foot.getStyleClass().addAll("on-paper", "lined-above", "home-foot");
@@ -56,6 +60,7 @@ public final class RecordsView extends Screen {
     @Override
     public void onShown() {
         model.load();
+        matters.load();
     }
 
     @Override

@@ -18,6 +18,7 @@ public final class SettleMatterViewModel {
 
     private final OpenMatter matter;
     private final MatterRow row;
+    private final Navigator navigator;
     private final FormViewModel form;
     private final Field<String> becomes;
     private final Field<String> who;
@@ -34,6 +35,7 @@ public final class SettleMatterViewModel {
             Navigator navigator) {
         this.matter = matter;
         this.row = new MatterRow(words);
+        this.navigator = navigator;
         this.people = List.copyOf(people);
         ready = Arrays.stream(words.say("matters.becomes.ready", matter.matter().kind())
                         .split("\\|"))
@@ -72,6 +74,16 @@ public final class SettleMatterViewModel {
     /** At which check, and since when. */
     public String line() {
         return row.where(matter);
+    }
+
+    /** Whether there is a run to look at; a gauge has none. */
+    public boolean isOfARun() {
+        return matter.run().isPresent();
+    }
+
+    /** Shows the record of the run; what is filled in here stays. */
+    public void look() {
+        matter.run().ifPresent(run -> navigator.record(run.id()));
     }
 
     public FormViewModel form() {

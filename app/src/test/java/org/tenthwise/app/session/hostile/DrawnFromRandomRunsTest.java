@@ -104,6 +104,7 @@ class DrawnFromRandomRunsTest {
         assertEquals(due.unjudged(), asked.unjudged());
         assertEquals(due.openOn("Lathe 0"), asked.openOn("Lathe 0"));
         RunFacts last = due.last().orElseThrow();
+        assertEquals(due.countMatters(), asked.countMatters());
         assertEquals(due.accepted(last.part(), 50), asked.accepted(last.part(), 50), () -> "seed " + seed);
         for (int serial = 0; serial < 9; serial++) {
             PartId part = new PartId(last.part(), last.revision());
