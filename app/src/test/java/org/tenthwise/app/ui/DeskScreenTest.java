@@ -60,7 +60,7 @@ class DeskScreenTest extends ScreenTest {
                 window -> new RecordsView(
                         new RunListViewModel(
                                 RunShelf.CLOSED, workshop.shop, workshop.tasks, words, workshop, Workshop.CLOCK),
-                        new MattersKeyModel(workshop.matterDesk(), workshop.tasks, words, workshop),
+                        new MattersKeyModel(workshop.matterBook(), workshop.tasks, words, workshop),
                         words,
                         window.pictures(),
                         workshop));
@@ -110,7 +110,7 @@ class DeskScreenTest extends ScreenTest {
                     window -> new RecordsView(
                             new RunListViewModel(
                                     RunShelf.CLOSED, workshop.shop, workshop.tasks, words, workshop, Workshop.CLOCK),
-                            new MattersKeyModel(workshop.matterDesk(), workshop.tasks, words, workshop),
+                            new MattersKeyModel(workshop.matterBook(), workshop.tasks, words, workshop),
                             words,
                             window.pictures(),
                             workshop),

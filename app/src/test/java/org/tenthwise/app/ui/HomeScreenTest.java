@@ -100,7 +100,7 @@ class HomeScreenTest extends ScreenTest {
     private Screen records(Window window, RunShelf shelf) {
         return new RecordsView(
                 new RunListViewModel(shelf, workshop.shop, workshop.tasks, words, workshop, Workshop.CLOCK),
-                new MattersKeyModel(workshop.matterDesk(), workshop.tasks, words, workshop),
+                new MattersKeyModel(workshop.matterBook(), workshop.tasks, words, workshop),
                 words,
                 window.pictures(),
                 workshop);

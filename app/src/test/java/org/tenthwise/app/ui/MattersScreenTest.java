@@ -72,7 +72,7 @@ class MattersScreenTest extends ScreenTest {
         assertEquals(
                 List.of(MatterKind.RUN_NOT_COMPLETE, MatterKind.RUN_NOT_COMPLETE, MatterKind.SIGNATURE_MISSING),
                 all.stream().map(matter -> matter.matter().kind()).toList());
-        MattersKeyModel key = new MattersKeyModel(workshop.matterDesk(), workshop.tasks, words, workshop);
+        MattersKeyModel key = new MattersKeyModel(workshop.matterBook(), workshop.tasks, words, workshop);
         assertEquals(words.say("matters.title"), key.textProperty().get());
         key.load();
         assertEquals(words.say("matters.key", 3), key.textProperty().get());

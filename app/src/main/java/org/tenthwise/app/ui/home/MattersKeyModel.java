@@ -2,7 +2,7 @@ package org.tenthwise.app.ui.home;
 
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import org.tenthwise.app.matters.MatterDesk;
+import org.tenthwise.app.matters.MatterBook;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.model.words.Words;
@@ -10,14 +10,14 @@ import org.tenthwise.model.words.Words;
 /** The key that leads to what is open, with how much that is. */
 public final class MattersKeyModel {
 
-    private final MatterDesk desk;
+    private final MatterBook book;
     private final LedgerTasks tasks;
     private final Words words;
     private final Navigator navigator;
     private final ReadOnlyStringWrapper text;
 
-    public MattersKeyModel(MatterDesk desk, LedgerTasks tasks, Words words, Navigator navigator) {
-        this.desk = desk;
+    public MattersKeyModel(MatterBook book, LedgerTasks tasks, Words words, Navigator navigator) {
+        this.book = book;
         this.tasks = tasks;
         this.words = words;
         this.navigator = navigator;
@@ -32,7 +32,7 @@ public final class MattersKeyModel {
     /** Counts anew; until that is done no number stands there that may be wrong by now. */
     public void load() {
         text.set(words.say("matters.title"));
-        tasks.run(desk::countOpen, open -> text.set(words.say("matters.key", open)));
+        tasks.run(book::countOpen, open -> text.set(words.say("matters.key", open)));
     }
 
     public void open() {
