@@ -16,6 +16,7 @@ import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.Verification;
+import org.tenthwise.model.firstarticle.Lack;
 import org.tenthwise.model.run.ReportRole;
 import org.tenthwise.model.words.Message;
 import org.tenthwise.model.words.Refused;
@@ -140,7 +141,7 @@ final class FirstArticleReport implements Callable<Integer> {
                         "command.first-article.state",
                         report.article().asked().identifier(),
                         said.state(report.article())));
-        said.open(report.article()).forEach(this::say);
+        report.article().open().forEach(lack -> say(withOption(said.open(lack), lack.why())));
         said.notes(report.article()).forEach(this::say);
         if (!report.movedOn().isEmpty()) {
             say(with.words().say("report.moved-on", report.movedOn()));
@@ -148,6 +149,13 @@ final class FirstArticleReport implements Callable<Integer> {
         say(said.noRelease());
         written.forEach(file -> say(file.toString()));
         return report.article().isComplete() && report.movedOn().isEmpty() ? Exit.WELL : Exit.NOT_WELL;
+    }
+
+    /** A sentence about what nobody said, with the option that says it. */
+    private String withOption(String sentence, Lack.Why why) {
+        return ReportOptions.saying(why)
+                .map(option -> with.words().say("command.first-article.say", sentence, option))
+                .orElse(sentence);
     }
 
     private void say(String line) {

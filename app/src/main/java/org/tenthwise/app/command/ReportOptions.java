@@ -3,6 +3,7 @@ package org.tenthwise.app.command;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.model.firstarticle.Lack;
 import picocli.CommandLine.Option;
 
 /** What can be said of a first-article report on the command line; all but the identifier in a file too. */
@@ -88,6 +89,17 @@ final class ReportOptions {
             case "supplier_code" -> supplierCode;
             case "route" -> route;
             case "comments" -> comments;
+            default -> Optional.empty();
+        };
+    }
+
+    /** The option that says what a report lacks; absent where none does. */
+    static Optional<String> saying(Lack.Why why) {
+        return switch (why) {
+            case NO_ORGANIZATION -> Optional.of("--organization");
+            case NO_REASON -> Optional.of("--reason");
+            case NO_ROUTE -> Optional.of("--route");
+            case AFFECTED_LEFT_OUT -> Optional.of("--affected");
             default -> Optional.empty();
         };
     }

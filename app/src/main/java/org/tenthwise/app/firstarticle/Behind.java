@@ -50,7 +50,7 @@ final class Behind {
     }
 
     /** Number of the paper that proves it. */
-    String certificate() {
+    String document() {
         return joined(story.stream()
                 .flatMap(of -> of.documents().stream())
                 .filter(Taken::counts)

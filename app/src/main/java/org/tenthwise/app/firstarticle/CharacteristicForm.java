@@ -54,7 +54,7 @@ public final class CharacteristicForm {
                         "upper",
                         "unit",
                         "gauge",
-                        "certificate",
+                        "document",
                         "uncertainty",
                         "verdict",
                         "serial",
@@ -186,7 +186,7 @@ public final class CharacteristicForm {
                 figure(limits.flatMap(Limits::upper)),
                 limits.map(of -> of.unit().symbol()).orElse(""),
                 each(one, result -> new Behind(article, result).gauges()),
-                each(one, result -> new Behind(article, result).certificate()),
+                each(one, result -> new Behind(article, result).document()),
                 one.results()
                         .get(0)
                         .checked()

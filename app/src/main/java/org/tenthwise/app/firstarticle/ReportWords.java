@@ -29,7 +29,8 @@ public final class ReportWords {
         return article.open().stream().map(this::open).toList();
     }
 
-    private String open(Lack lack) {
+    /** One of them. */
+    public String open(Lack lack) {
         return words.say(Message.ofValue("report.open", lack.why(), lack.what()));
     }
 

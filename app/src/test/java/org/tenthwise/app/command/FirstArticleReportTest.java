@@ -135,7 +135,7 @@ class FirstArticleReportTest extends Walking {
                 assertTrue(!field(row, 9).isEmpty() || row.get("verdict").equals("Open"), () -> "no result: " + row));
         rows.stream()
                 .filter(row ->
-                        !row.get("lower").isEmpty() && row.get("certificate").isEmpty())
+                        !row.get("lower").isEmpty() && row.get("document").isEmpty())
                 .forEach(row -> assertTrue(field(row, 9).matches(".*\\d.*"), () -> "no figure: " + row));
     }
 

@@ -56,6 +56,14 @@ class ReportBaselineTest extends ReportsAtHand {
     }
 
     @Test
+    void whatNobodySaidIsNamedWithTheOptionThatSaysIt() {
+        Typed typed = report(store, "F-1", "--part", "WA-5", "--by", "Planner 1", "--run", "WA-5-A-1");
+        assertTrue(
+                typed.out().contains("Field 9: neither the plan nor the report names the route. Say it with --route."),
+                typed::toString);
+    }
+
+    @Test
     void aRunThatWasBegunOnNothingLeavesWhatIsTyped() throws IOException {
         drawnUp(store, "F-2", "--run", "WA-5-A-1", "--extent", "partial", "--affected", "1", "--baseline", "paper 12");
         assertTrue(form("F-2", 1).contains(",paper 12"), form("F-2", 1));
