@@ -1,19 +1,24 @@
 package org.tenthwise.app.firstarticle;
 
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tenthwise.model.firstarticle.FirstArticle;
 import org.tenthwise.model.firstarticle.FoundInRun;
+import org.tenthwise.model.gauge.Calibration;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.record.AccountLine;
+import org.tenthwise.model.record.GaugesUsed;
 import org.tenthwise.model.record.PassStory;
+import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.record.Taken;
 import org.tenthwise.model.run.Document;
 import org.tenthwise.model.run.Entry;
@@ -23,12 +28,13 @@ final class Behind {
 
     private final Optional<AccountLine.Checked> checked;
     private final Optional<PassStory> story;
+    private final Sheet sheet;
 
     Behind(FirstArticle article, FoundInRun result) {
+        this.sheet = article.runs().get(result.column());
         this.checked = result.checked();
         this.story = checked.flatMap(
-                of -> PassStory.of(article.runs().get(result.column()).run(), of.line()).stream()
-                        .reduce((earlier, later) -> later));
+                of -> PassStory.of(sheet.run(), of.line()).stream().reduce((earlier, later) -> later));
     }
 
     /** Marks of the gauges it was read or tried with. */
@@ -47,6 +53,34 @@ final class Behind {
         return checked.stream()
                 .flatMap(of -> of.measured().stream())
                 .flatMap(measured -> measured.reading().setting().stream());
+    }
+
+    /** Certificates of the gauges and of what they were set on, each behind its mark; those that are known. */
+    String certificates() {
+        return ofGauges(calibration -> calibration.certificate());
+    }
+
+    /** Until when these are calibrated. */
+    String due() {
+        return ofGauges(
+                calibration -> calibration.due().map(LocalDate::toString).orElse(""));
+    }
+
+    /** Those it was read with past their due day. */
+    List<GaugesUsed.Used> pastDue() {
+        return checked.stream()
+                .flatMap(of -> GaugesUsed.behind(sheet, of.line()).stream())
+                .filter(used -> used.pastDue().isPresent())
+                .toList();
+    }
+
+    private String ofGauges(Function<Calibration, String> said) {
+        return checked.stream()
+                .flatMap(of -> GaugesUsed.behind(sheet, of.line()).stream())
+                .filter(used -> !said.apply(used.calibration()).isEmpty())
+                .map(used -> used.what().mark() + ": " + said.apply(used.calibration()))
+                .distinct()
+                .collect(Collectors.joining("; "));
     }
 
     /** Number of the paper that proves it. */

@@ -54,6 +54,8 @@ public final class CharacteristicForm {
                         "upper",
                         "unit",
                         "gauge",
+                        "certificate",
+                        "due",
                         "document",
                         "uncertainty",
                         "verdict",
@@ -186,6 +188,8 @@ public final class CharacteristicForm {
                 figure(limits.flatMap(Limits::upper)),
                 limits.map(of -> of.unit().symbol()).orElse(""),
                 each(one, result -> new Behind(article, result).gauges()),
+                each(one, result -> new Behind(article, result).certificates()),
+                each(one, result -> new Behind(article, result).due()),
                 each(one, result -> new Behind(article, result).document()),
                 one.results()
                         .get(0)

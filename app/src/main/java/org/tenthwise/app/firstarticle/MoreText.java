@@ -56,6 +56,12 @@ final class MoreText {
                         checked -> {
                             which(result, checked).forEach(said::add);
                             made(result, checked, said);
+                            new Behind(article, result)
+                                    .pastDue()
+                                    .forEach(used -> said.add(words.say(
+                                            "report.more.past-due",
+                                            used.what().mark(),
+                                            used.calibration().due().orElseThrow())));
                             document(checked.line(), said);
                         },
                         () -> said.add(

@@ -64,6 +64,28 @@ class FilledFormsTest extends ReportsAtHand {
         assertTrue(form("F-1", 2).lines().findFirst().orElseThrow().endsWith("13 Comments,14 Signature,15 Date"));
     }
 
+    @Test
+    void aGaugeStandsWithItsCertificateAndItsDueDay() throws IOException {
+        walked(store, "1", "");
+        drawnUp(store, "F-1");
+        Map<String, String> first = rows("F-1", 3).get(0);
+        assertEquals("MC-1", first.get("gauge"));
+        assertEquals("MC-1: K-77", first.get("gauge certificate"));
+        assertEquals("MC-1: 2099-01-31", first.get("gauge due"));
+        assertEquals("", first.get("12 Additional data"));
+    }
+
+    @Test
+    void whatWasReadWithAGaugePastItsDueDaySaysSo() throws IOException {
+        ofTheScrewCarrierWith("id = \"CA-1\"", "id = \"CA-1\"\ncertificate = \"K-9\"\ndue = \"2020-01-31\"");
+        assertEquals("CA-1 was past its due day, 2020-01-31", balloon("28").get("12 Additional data"));
+    }
+
+    private void ofTheScrewCarrierWith(String insteadOf, String something) throws IOException {
+        walkWith(insteadOf, something);
+        report(store, "F-1", "--part", "LG-2207", "--by", "Planner 1");
+    }
+
     /** By hand: the fourth lies 0.401 off in X, so 0.80 of 0.25 at the most. */
     @Test
     void ofSeveralHolesEachPositionIsThereWhereOneIsOut() throws IOException {

@@ -73,6 +73,8 @@ abstract class ReportsAtHand extends Walking {
                 [[gauge]]
                 id = "MC-1"
                 kind = "micrometer"
+                certificate = "K-77"
+                due = "2099-01-31"
 
                 [[step]]
                 number = 1

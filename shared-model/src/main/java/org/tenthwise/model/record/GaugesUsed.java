@@ -76,6 +76,13 @@ public final class GaugesUsed {
                 .toList();
     }
 
+    /** Those with which what counts at one check was read, and what they were set on; none of an earlier round. */
+    public static List<Used> behind(Sheet sheet, Line line) {
+        GaugesUsed of = new GaugesUsed(sheet.run());
+        readWith(line.pass()).filter(entry -> counts(line.pass(), entry)).forEach(entry -> of.add(line, entry, true));
+        return List.copyOf(of.used.values());
+    }
+
     private void add(Line line) {
         for (Pass pass : line.passes()) {
             boolean inHand = pass.number() == line.pass().number();

@@ -23,7 +23,7 @@ final class FormPages {
     private static final List<Double> PRODUCTS = List.of(130.0, 130.0, 60.0, 110.0, 90.0, 120.0, 110.0, 90.0, 200.0);
     private static final List<Double> BEFORE_RESULTS = List.of(52.0, 72.0, 96.0, 186.0);
     private static final double RESULT = 96;
-    private static final List<Double> BEHIND_RESULTS = List.of(120.0, 100.0, 150.0, 80.0, 80.0);
+    private static final List<Double> BEHIND_RESULTS = List.of(90.0, 70.0, 230.0, 80.0, 70.0);
     private static final int FIELDS_IN_A_ROW = 4;
 
     private final ArticleReport report;
