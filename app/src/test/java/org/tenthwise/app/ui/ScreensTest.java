@@ -14,9 +14,11 @@ import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.device.AskedViewer;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.handout.Handout;
+import org.tenthwise.app.history.MatterKind;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.store.StationElsewhere;
 import org.tenthwise.checklists.catalogue.Catalogue;
+import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
 
 /** The whole client by its keys: what lies on what. */
@@ -113,6 +115,26 @@ class ScreensTest extends ScreenTest {
             assertEquals("Published cases", title(window));
             press(window.scene(), "back");
             assertEquals("About Tenthwise", title(window));
+        });
+    }
+
+    @Test
+    void theRunIsLookedAtBeforeAnOpenMatterIsSignedForAndBackLeadsToTheForm() {
+        RunSession session = workshop.setUp("014");
+        Workshop.must(() -> session.close("Setter 1", SignedAs.MACHINED_AND_MEASURED));
+        run(() -> {
+            Window window = window(Display.DAY);
+            Screens screens = new Screens(workshop.fittings(window));
+            screens.open();
+            screens.settleMatter(workshop.matterBook().open().stream()
+                    .filter(matter -> matter.matter().kind() == MatterKind.SIGNATURE_MISSING)
+                    .findFirst()
+                    .orElseThrow());
+            assertEquals("What becomes of it", title(window));
+            press(window.scene(), "look");
+            assertTrue(title(window).startsWith("Record"), title(window));
+            press(window.scene(), "back");
+            assertEquals("What becomes of it", title(window));
         });
     }
 
