@@ -6,6 +6,11 @@ public interface Picture {
     /** Lays the picture out in the drawing's frame and draws it. */
     void draw(Drawing drawing);
 
+    /** Whether it shows more than one size between its limits, which a figure says as well. */
+    default boolean isMoreThanOneSize() {
+        return true;
+    }
+
     /** What the picture shows, for those who listen to it. */
     String spoken();
 }

@@ -167,6 +167,17 @@ public record SizePicture(
         }
     }
 
+    @Override
+    public boolean isMoreThanOneSize() {
+        return feature.isPresent()
+                || mate.isPresent()
+                || !(beside instanceof Beside.Nothing)
+                || columns.stream()
+                                .filter(column -> column.kind() != Kind.SPREAD)
+                                .count()
+                        > 1;
+    }
+
     /** Marks the spot of the wall and the strip that magnifies it. */
     static final String DETAIL = "K";
 

@@ -162,7 +162,8 @@ public final class EventsTold {
 
         @Override
         public Optional<String> closed(Event.Closed closed) {
-            return Optional.of(words.say("record.course.closed", closed.signedBy(), closed.meaning()));
+            return Optional.of(words.say(
+                    "record.course.closed", closed.signedBy(), new OutcomeWords(words).meaning(closed.meaning())));
         }
 
         @Override

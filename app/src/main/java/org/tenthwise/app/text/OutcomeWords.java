@@ -92,6 +92,12 @@ public final class OutcomeWords {
                 words.say("signed.holds", signed(SignedAs.of(meaning), closedBy, meaning)));
     }
 
+    /** What a signature means, in words of this language where it is one of the meanings known. */
+    String meaning(String written) {
+        SignedAs as = SignedAs.of(written);
+        return as == SignedAs.OTHER ? written : words.say("signed-as", as);
+    }
+
     private String signed(SignedAs as, String by, String meaning) {
         return as == SignedAs.OTHER ? words.say("signed.other", by, meaning) : words.say(words.key("signed", as), by);
     }

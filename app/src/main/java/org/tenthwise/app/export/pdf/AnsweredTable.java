@@ -1,6 +1,7 @@
 package org.tenthwise.app.export.pdf;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.app.text.DocumentWords;
 import org.tenthwise.model.record.Line;
@@ -11,11 +12,12 @@ import org.tenthwise.model.run.Entry;
 /** What was only asked, or proven by a paper, in one go: a row each. */
 final class AnsweredTable {
 
-    private static final Column NUMBER = Column.words("record.column.number", PageFlow.LEFT, 26);
-    private static final Column WHAT = Column.words("record.fact.asked", PageFlow.LEFT + 32, 308);
-    private static final Column ANSWER = Column.words("record.column.answer", PageFlow.LEFT + 348, 136);
-    private static final Column GAUGE = Column.words("record.column.gauge", PageFlow.LEFT + 490, 48);
-    private static final Column BY = Column.words("record.column.by", PageFlow.LEFT + 544, 154);
+    private static final Column NUMBER = Column.words("record.column.number", PageFlow.LEFT, 24);
+    private static final Column WHAT = Column.words("record.fact.asked", PageFlow.LEFT + 30, 362);
+    private static final Column ANSWER = Column.words("record.column.answer", PageFlow.LEFT + 398, 152);
+    private static final Column GAUGE = Column.words("record.column.gauge", PageFlow.LEFT + 556, 48);
+    private static final Column TIME = Column.words("record.column.time", PageFlow.LEFT + 610, 46);
+    private static final Column ENTRY = Column.words("record.column.entry", PageFlow.LEFT + 660, 38);
     private static final double LEAST = 70;
 
     private final RecordContext matter;
@@ -48,12 +50,29 @@ final class AnsweredTable {
         }
         flow.need(LEAST);
         flow.heading(matter.say("record.answered"));
-        head();
-        lines.forEach(line -> row(line).into(flow, this::head));
+        String above = "";
+        for (Line line : lines) {
+            String by = last(line).map(this::by).orElse(above);
+            if (!by.equals(above) || by.isEmpty() && line == lines.get(0)) {
+                flow.need(LEAST);
+                flow.text(by, Style.SMALL, PageFlow.LEFT, PageFlow.WIDTH);
+                head();
+                above = by;
+            }
+            row(line).into(flow, this::head);
+        }
+    }
+
+    private String by(Entry entry) {
+        return matter.words().sentence(matter.words().list(List.of(entry.by(), RecordContext.day(entry.at()))));
+    }
+
+    private Optional<Entry> last(Line line) {
+        return taken(matter.story(line)).map(Taken::entry).reduce((earlier, later) -> later);
     }
 
     private void head() {
-        flow.head(List.of(NUMBER, WHAT, ANSWER, GAUGE, BY), matter::say, 2, Strokes.THIN);
+        flow.head(List.of(NUMBER, WHAT, ANSWER, GAUGE, TIME, ENTRY), matter::say, 2, Strokes.THIN);
     }
 
     private Row row(Line line) {
@@ -76,11 +95,8 @@ final class AnsweredTable {
                         new RunIn(flow.wrapping())
                                 .add(matter.words().sentence(matter.sentences().standing(line.finding())), style(line))
                                 .add(answers(story), Style.CELL));
-        List<Entry> entries = taken(story).map(Taken::entry).toList();
-        if (!entries.isEmpty()) {
-            Entry last = entries.get(entries.size() - 1);
-            row.text(BY, matter.signed(last.by(), last), Style.SMALL);
-        }
+        last(line).ifPresent(entry -> row.text(TIME, RecordContext.timeOfDay(entry.at()), Style.SMALL)
+                .text(ENTRY, String.valueOf(entry.seq()), Style.SMALL));
         taken(story)
                 .flatMap(taken -> taken.setting().stream())
                 .map(setting -> setting.gauge().id())

@@ -21,6 +21,8 @@ final class DetailSection {
     private static final double PICTURE_HEIGHT = 150;
     private static final double FACTS_WIDTH = PageFlow.WIDTH - PICTURE_WIDTH - 16;
     private static final double LEAST_AT_A_FOOT = 90;
+    /** What is no higher is not parted. */
+    private static final double TOGETHER = 190;
     /** The heading over a picture. */
     private static final double HEADING = 34;
 
@@ -31,21 +33,38 @@ final class DetailSection {
     /** A fact of so many letters is told once. */
     private static final int LONG = 90;
 
-    private final Map<String, Integer> told = new HashMap<>();
+    private final Map<String, Integer> told;
     private final RecordContext matter;
     private final PageFlow flow;
 
     DetailSection(RecordContext matter, PageFlow flow) {
+        this(matter, flow, new HashMap<>());
+    }
+
+    private DetailSection(RecordContext matter, PageFlow flow, Map<String, Integer> told) {
         this.matter = matter;
         this.flow = flow;
+        this.told = told;
     }
 
     void add(Line line) {
-        flow.need(picture(line).isPresent() ? HEADING + PICTURE_HEIGHT : LEAST_AT_A_FOOT);
+        double height = height(line);
+        flow.need(height <= TOGETHER ? height : picture(line).isPresent() ? HEADING + PICTURE_HEIGHT : LEAST_AT_A_FOOT);
+        put(line);
+    }
+
+    private void put(Line line) {
         flow.down(9);
         heading(line);
         Page named = facts(line);
         new PassTable(matter, flow, line, named).add();
+    }
+
+    /** On a leaf without an end. */
+    private double height(Line line) {
+        DetailSection apart = new DetailSection(matter, new PageFlow(flow.wrapping(), 0, Double.MAX_VALUE), told);
+        apart.put(line);
+        return apart.flow.y();
     }
 
     private void heading(Line line) {
@@ -121,6 +140,8 @@ final class DetailSection {
         boolean says = line.finding().asTurn().isPresent()
                 || read > FEW
                 || read > 0 && !line.finding().verdict().passed();
-        return says ? new Pictures(matter.words()).of(matter.sheet(), line) : Optional.empty();
+        return says
+                ? new Pictures(matter.words()).of(matter.sheet(), line).filter(Picture::isMoreThanOneSize)
+                : Optional.empty();
     }
 }

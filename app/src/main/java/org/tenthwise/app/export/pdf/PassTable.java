@@ -31,16 +31,16 @@ final class PassTable {
     /** A line of the round, the head and a row. */
     private static final double LEAST = 64;
 
-    private static final Column ENTRY = Column.words("record.column.entry", PageFlow.LEFT, 32);
+    private static final Column ENTRY = Column.words("record.column.entry", PageFlow.LEFT, 38);
     private static final Column SIZE = Column.figures("record.column.size", PageFlow.LEFT + 292, 49);
     private static final Column TIME = Column.words("record.column.time", PageFlow.LEFT + 297, 47);
     /** Of a turn, where nothing is set on, corrected or a size, the place has the room of all that. */
-    private static final Column PLACE_OF_TURN = Column.words("record.column.place", PageFlow.LEFT + 36, 204);
+    private static final Column PLACE_OF_TURN = Column.words("record.column.place", PageFlow.LEFT + 40, 200);
 
     private static final Column READ_OF_TURN = Column.figures("record.column.read", PageFlow.LEFT + 292, 50);
-    private static final Column SAID = Column.words("record.column.answer", PageFlow.LEFT + 36, 256);
-    private static final Column DOCUMENT = Column.words("record.column.document", PageFlow.LEFT + 36, 256);
-    private static final Column NOTE = Column.words("", PageFlow.LEFT + 36, 308);
+    private static final Column SAID = Column.words("record.column.answer", PageFlow.LEFT + 40, 252);
+    private static final Column DOCUMENT = Column.words("record.column.document", PageFlow.LEFT + 40, 252);
+    private static final Column NOTE = Column.words("", PageFlow.LEFT + 40, 304);
 
     /** What a temperature needs. */
     private static final double DEGREES = 46;
@@ -77,7 +77,7 @@ final class PassTable {
         this.over = new RunIn(flow.wrapping());
         this.correction = figures("record.column.correction", SIZE.left() - 4, 54);
         this.read = figures("record.column.read", correction.left() - 3, 55);
-        this.place = Column.words("record.column.place", PLACE_OF_TURN.left(), read.left() - PLACE_OF_TURN.left() - 4);
+        this.place = Column.words("record.column.place", PLACE_OF_TURN.left(), read.left() - PLACE_OF_TURN.left() - 3);
         this.rows = new ReadingColumns(matter, flow, columns(), this::name);
     }
 

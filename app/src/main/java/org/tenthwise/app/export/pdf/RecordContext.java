@@ -26,7 +26,7 @@ final class RecordContext {
     /** Year first, so that no reader takes the day for the month (ISO 8601). */
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss xxx");
 
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("uuuu-MM-dd xxx");
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("uuuu-MM-dd 'UTC'xxx");
     private static final DateTimeFormatter TIME_OF_DAY = DateTimeFormatter.ofPattern("HH:mm:ss");
 
     private final Evidence evidence;

@@ -37,6 +37,11 @@ class ExampleRecordTest {
                 Archived.check(out.toByteArray());
                 try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
                     String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+                    Words words = Words.of(language);
+                    assertTrue(
+                            text.contains(words.say("record.where", 1, 2))
+                                    || text.contains(words.say("record.where", 2, 3)),
+                            () -> part + ", " + sample + ": two pages to decide on");
                     part.plan().steps().forEach(step -> assertTrue(text.contains(step.name()), step::name));
                 }
             }
