@@ -12,10 +12,10 @@ import org.tenthwise.model.run.Entry;
 /** What was only asked, or proven by a paper, in one go: a row each. */
 final class AnsweredTable {
 
-    private static final Column NUMBER = Column.words("record.column.number", PageFlow.LEFT, 24);
-    private static final Column WHAT = Column.words("record.fact.asked", PageFlow.LEFT + 30, 362);
-    private static final Column ANSWER = Column.words("record.column.answer", PageFlow.LEFT + 398, 152);
-    private static final Column GAUGE = Column.words("record.column.gauge", PageFlow.LEFT + 556, 48);
+    private static final Column NUMBER = Column.words("record.column.number", PageFlow.LEFT, 28);
+    private static final Column WHAT = Column.words("record.fact.asked", PageFlow.LEFT + 33, 349);
+    private static final Column ANSWER = Column.words("record.column.answer", PageFlow.LEFT + 388, 152);
+    private static final Column GAUGE = Column.words("record.column.gauge", PageFlow.LEFT + 546, 58);
     private static final Column TIME = Column.words("record.column.time", PageFlow.LEFT + 610, 46);
     private static final Column ENTRY = Column.words("record.column.entry", PageFlow.LEFT + 660, 38);
     private static final double LEAST = 70;

@@ -40,11 +40,7 @@ final class Archival {
 
     Archival(Evidence evidence, Words words) {
         this(
-                new RecordContext(evidence, words)
-                        .say(
-                                "record.running",
-                                new RecordContext(evidence, words).part(),
-                                evidence.sheet().run().begun().serial()),
+                new RecordContext(evidence, words).running(),
                 evidence.tool(),
                 evidence.head().hash(),
                 words);

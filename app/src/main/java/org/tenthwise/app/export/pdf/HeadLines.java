@@ -33,6 +33,8 @@ final class HeadLines {
 
     private static List<String> occasion(RecordContext matter) {
         Occasion occasion = matter.sheet().run().begun().occasion();
-        return occasion.saysNothing() ? List.of() : new OccasionWords(matter.words()).lines(occasion);
+        return occasion.saysNothing()
+                ? List.of()
+                : List.of(String.join(" ", new OccasionWords(matter.words()).lines(occasion)));
     }
 }

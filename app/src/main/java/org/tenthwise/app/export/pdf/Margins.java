@@ -39,13 +39,7 @@ final class Margins {
         Evidence evidence = matter.evidence();
         this.unfinished = matter.sheet().run().closed().isEmpty();
         String said = matter.sentences().outcome(matter.sheet());
-        this.name = wrapping.lines(
-                matter.say(
-                        "record.running",
-                        matter.part(),
-                        matter.sheet().run().begun().serial()),
-                Style.SMALL,
-                HALF);
+        this.name = wrapping.lines(matter.running(), Style.SMALL, HALF);
         double beside = PageFlow.WIDTH
                 - name.stream()
                         .mapToDouble(line -> wrapping.width(line, Style.SMALL))

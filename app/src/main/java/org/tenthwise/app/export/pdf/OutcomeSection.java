@@ -47,7 +47,10 @@ final class OutcomeSection {
         flow.text(matter.sentences().outcome(matter.sheet()), Style.HEADING, PageFlow.LEFT + indent, width - indent);
         flow.down(2);
         flow.text(
-                matter.say("record.accounted", outcome.counts(matter.sheet())),
+                matter.say(
+                        "record.accounted",
+                        outcome.counts(matter.sheet()),
+                        matter.sheet().leftOut().size()),
                 Style.TEXT.in(Role.INK2),
                 PageFlow.LEFT,
                 width);

@@ -18,6 +18,7 @@ import org.tenthwise.model.record.PassStory;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Purpose;
 import org.tenthwise.model.words.Words;
 
 /** What the sections of a record are written from, and in which words. */
@@ -26,7 +27,7 @@ final class RecordContext {
     /** Year first, so that no reader takes the day for the month (ISO 8601). */
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss xxx");
 
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("uuuu-MM-dd 'UTC'xxx");
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("uuuu-MM-dd (xxx)");
     private static final DateTimeFormatter TIME_OF_DAY = DateTimeFormatter.ofPattern("HH:mm:ss");
 
     private final Evidence evidence;
@@ -66,6 +67,19 @@ final class RecordContext {
     /** The part with its revision, as every page names it. */
     String part() {
         return say("record.part-rev", plan().part().number(), plan().part().revision());
+    }
+
+    /** What the record is called: one of the first part only where the run is no other. */
+    String title() {
+        Purpose purpose = sheet().run().begun().occasion().purpose();
+        boolean later =
+                purpose == Purpose.IN_PROCESS || purpose == Purpose.LAST_PIECE || purpose == Purpose.MEASURED_AGAIN;
+        return say(later ? "record.title.later" : "record.title.first");
+    }
+
+    /** The same with the part and its serial number, as every page names it. */
+    String running() {
+        return say("record.running", title(), part(), sheet().run().begun().serial());
     }
 
     /** A step by its number and name, where a page goes on with it. */

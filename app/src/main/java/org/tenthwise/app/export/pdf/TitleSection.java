@@ -31,7 +31,7 @@ final class TitleSection {
 
     private void title() {
         List<String> part = flow.wrapping().lines(matter.part(), Style.HEADING, PART_WIDTH);
-        flow.write(matter.say("record.title"), Style.TITLE, PageFlow.LEFT, flow.y());
+        flow.write(matter.title(), Style.TITLE, PageFlow.LEFT, flow.y());
         double at = flow.y() + Style.TITLE.leading() - Style.HEADING.leading();
         for (String line : part) {
             flow.writeToRight(line, Style.HEADING, PageFlow.RIGHT, at);

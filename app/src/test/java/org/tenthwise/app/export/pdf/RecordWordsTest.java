@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -17,8 +18,10 @@ import org.tenthwise.app.export.Records;
 import org.tenthwise.app.picture.RecordingPen;
 import org.tenthwise.app.text.TestLanguage;
 import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.checklists.catalogue.ExamplePart;
 import org.tenthwise.checklists.rules.ReadingsFile;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Occasion;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.words.Words;
 
@@ -80,6 +83,26 @@ class RecordWordsTest {
                 .evidence();
         PrintedPages.of(Words.ENGLISH, against)
                 .forEach(pen -> says(PrintedPages.text(pen), "Conforms. Not accepted by Inspector 1."));
+    }
+
+    /** Twelve of its checks are for the first piece, or every fifth. */
+    @Test
+    void aPieceInProcessIsNoFirstPartAndLacksWhatIsNotAskedOfIt() {
+        ExamplePart pin = ExamplePart.GATE_ROLLER_PIN;
+        Event.Begun begun = new Event.Begun(
+                pin.plan().part(),
+                "003",
+                "LT-341",
+                "Lathe 6",
+                pin.plan().source(),
+                false,
+                Occasion.inProcess(3),
+                Optional.empty());
+        Evidence evidence = new Records.Walk(pin.plan(), "Setter 3").add(begun).evidence();
+        String page = PrintedPages.text(PrintedPages.of(Words.ENGLISH, evidence).get(0));
+        says(page, "Inspection record", "The 12 checks of the plan that are not in this run have no result here.");
+        assertFalse(page.contains("Every check of the plan"), page);
+        assertFalse(page.contains("First-part record"), page);
     }
 
     @Test
