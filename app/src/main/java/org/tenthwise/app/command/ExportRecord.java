@@ -14,7 +14,6 @@ import org.tenthwise.app.key.KeyFile;
 import org.tenthwise.app.key.NoKey;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.KeptEntries;
-import org.tenthwise.app.store.Verification;
 import org.tenthwise.model.words.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -83,11 +82,7 @@ final class ExportRecord implements Callable<Integer> {
             if (run.filter(named -> !runs.contains(named)).isPresent()) {
                 throw unknown(runs);
             }
-            Optional<Verification.Fault> fault = kept.verify().fault();
-            if (fault.isPresent()) {
-                throw new CouldNotRun(Message.of(
-                        "command.export.not-whole", store, fault.get().why()));
-            }
+            Intact.forRecords(kept, store);
             Folders.make(out);
             if (!formats.isEmpty()) {
                 records.write(kept, run.orElseThrow(), formats, out)

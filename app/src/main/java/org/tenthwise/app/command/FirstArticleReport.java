@@ -15,7 +15,6 @@ import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.Ledger;
-import org.tenthwise.app.store.Verification;
 import org.tenthwise.model.firstarticle.Lack;
 import org.tenthwise.model.run.ReportRole;
 import org.tenthwise.model.words.Message;
@@ -82,7 +81,7 @@ final class FirstArticleReport implements Callable<Integer> {
         Optional<ReportRole> role = role();
         if (asked.part().isEmpty() && role.isEmpty()) {
             try (KeptEntries kept = with.stores().openToRead(store)) {
-                whole(kept);
+                Intact.forRecords(kept, store);
                 return write(files, book.again(kept, named(kept)));
             } catch (Refused e) {
                 throw new CouldNotRun(e.why(), e);
@@ -110,14 +109,6 @@ final class FirstArticleReport implements Callable<Integer> {
             throw new CouldNotRun(Message.of("command.first-article.role", sign.get()));
         }
         return role;
-    }
-
-    private void whole(KeptEntries kept) throws CouldNotRun {
-        Optional<Verification.Fault> fault = kept.verify().fault();
-        if (fault.isPresent()) {
-            throw new CouldNotRun(
-                    Message.of("command.export.not-whole", store, fault.get().why()));
-        }
     }
 
     private KeptReport named(KeptEntries kept) throws CouldNotRun {

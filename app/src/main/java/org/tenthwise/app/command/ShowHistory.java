@@ -48,6 +48,7 @@ final class ShowHistory implements Callable<Integer> {
         filters.check();
         PrintWriter out = spec.commandLine().getOut();
         try (KeptEntries kept = with.stores().openToRead(store)) {
+            Intact.forLists(kept, store);
             if (views.areFiles()) {
                 views.files(kept.history(), filters, with.views()).forEach(out::println);
             } else {

@@ -42,9 +42,10 @@ final class ShowMatters implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws CouldNotOpen, IOException {
+    public Integer call() throws CouldNotOpen, CouldNotRun, IOException {
         PrintWriter out = spec.commandLine().getOut();
         try (KeptEntries kept = with.stores().openToRead(store)) {
+            Intact.forLists(kept, store);
             MattersTable table = new MattersTable(out);
             for (OpenMatter matter : new OpenMatters(kept).all(part, person)) {
                 if (all || matter.isOpen()) {

@@ -65,9 +65,13 @@ final class DrawnTables implements AutoCloseable {
         }
     }
 
-    /** Makes them anew where they are not up to date. */
-    static void bringUpToDate(Connection connection) throws SQLException {
-        if (!areUpToDate(connection)) {
+    /**
+     * Makes them anew where they are not up to date.
+     *
+     * @param asDrawn whether their rows may be those that were drawn; where not, they are made anew anyhow
+     */
+    static void bringUpToDate(Connection connection, boolean asDrawn) throws SQLException {
+        if (!asDrawn || !areUpToDate(connection)) {
             try (DrawnTables tables = new DrawnTables(connection, new Plans())) {
                 Transaction.in(connection, () -> {
                     tables.makeAnew();

@@ -2,6 +2,7 @@ package org.tenthwise.app.store.sqlite;
 
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -13,6 +14,7 @@ import org.tenthwise.app.store.ChainCheck;
 import org.tenthwise.app.store.EntryText;
 import org.tenthwise.app.store.RunChain;
 import org.tenthwise.app.store.RunHead;
+import org.tenthwise.app.store.Seals;
 import org.tenthwise.app.store.UnreadableEntry;
 import org.tenthwise.app.store.Verification.Fault;
 import org.tenthwise.app.store.sqlite.ImportedTable.Station;
@@ -126,15 +128,24 @@ final class ImportsCheck {
             return at(Message.of("fault.imported.origin", run.origin().orElseThrow()));
         }
         RunChain chain = new RunChain();
+        Seals.Tally seals = new Seals.Tally();
+        List<Fault> unsealed = new ArrayList<>();
         long[] rows = {0};
         table.each(station.get(), run.run(), (stored, body) -> {
             rows[0]++;
             if (said.isPresent() && rows[0] <= said.get().entries()) {
+                RunHead before = chain.head();
                 chain.next(ChainCheck.look(stored, body));
+                if (chain.fault().isEmpty()) {
+                    seals.next(stored, before).ifPresent(unsealed::add);
+                }
             }
         });
         if (chain.fault().isPresent()) {
             return at(Message.of("fault.imported.run", name, chain.fault().get().why()));
+        }
+        if (!unsealed.isEmpty()) {
+            return at(Message.of("fault.imported.run", name, unsealed.get(0).why()));
         }
         RunHead due =
                 said.map(of -> new RunHead(of.entries(), of.last(), of.hash())).orElse(RunHead.OF_NOTHING);

@@ -15,15 +15,22 @@ final class Opening {
 
     private final StoreFile file;
     private final StoreErrors trouble;
+    private final boolean asDrawn;
 
-    private Opening(StoreFile file) {
+    private Opening(StoreFile file, boolean asDrawn) {
         this.file = file;
+        this.asDrawn = asDrawn;
         this.trouble = new StoreErrors(file);
     }
 
     /** @param file a store, or nothing yet, in a folder that is there */
     static SqliteLedger of(StoreFile file) throws CouldNotOpen {
-        return new Opening(file).ledger();
+        return of(file, true);
+    }
+
+    /** @param asDrawn whether what is drawn from the entries may be what they come to; else it is made anew */
+    static SqliteLedger of(StoreFile file, boolean asDrawn) throws CouldNotOpen {
+        return new Opening(file, asDrawn).ledger();
     }
 
     private SqliteLedger ledger() throws CouldNotOpen {
@@ -68,7 +75,7 @@ final class Opening {
         try {
             makeSure(connection);
             Schema.bringUpToDate(connection, OffsetDateTime.now());
-            DrawnTables.bringUpToDate(connection);
+            DrawnTables.bringUpToDate(connection, asDrawn);
             return connection;
         } catch (CouldNotRead e) {
             connection.close();

@@ -139,7 +139,9 @@ final class SqliteLedger implements Ledger {
 
     @Override
     public Verification verify() {
-        return asked(connection -> new Verifying(connection).entries().and(Verifying.aroundTheEntries(connection)));
+        Verification kept =
+                asked(connection -> new Verifying(connection).entries().and(Verifying.aroundTheEntries(connection)));
+        return kept.whole() ? kept.and(asked(connection -> new DrawnCheck(connection).fault())) : kept;
     }
 
     @Override

@@ -155,6 +155,22 @@ final class SqliteReading implements KeptEntries {
 
     @Override
     public Verification verify() {
+        Verification kept = verifyKept();
+        return kept.whole() ? kept.and(drawnFault()) : kept;
+    }
+
+    /** The entries and the tables, without the file around them: no look at them keeps a writer waiting for long. */
+    Verification verifyEntries() {
+        return answer(connection -> new Verifying(connection).entries());
+    }
+
+    /** What is wrong with the tables drawn from the entries, which are whole. */
+    Optional<Verification.Fault> drawnFault() {
+        return answer(connection -> new DrawnCheck(connection).fault());
+    }
+
+    /** The entries, the tables and the file around them, without what is drawn: for a copy, made byte for byte. */
+    Verification verifyKept() {
         CompletableFuture<Optional<Verification.Fault>> around =
                 CompletableFuture.supplyAsync(() -> answer(Verifying::aroundTheEntries));
         Verification found = verifyEntries();
@@ -168,14 +184,9 @@ final class SqliteReading implements KeptEntries {
         }
     }
 
-    /** The entries and the tables, without the file around them: no look at them keeps a writer waiting for long. */
-    Verification verifyEntries() {
-        return answer(connection -> new Verifying(connection).entries());
-    }
-
     /** What stands behind an entry that was found to be well before; all where there is no such entry. */
     Verification verifyBehind(Head checked) {
-        return answer(connection -> new Verifying(connection).behind(checked)).orElseGet(this::verify);
+        return answer(connection -> new Verifying(connection).behind(checked)).orElseGet(this::verifyKept);
     }
 
     @Override

@@ -2,6 +2,7 @@ package org.tenthwise.app.store.sqlite;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.tenthwise.app.store.CouldNotCopy;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.Head;
@@ -38,14 +39,17 @@ public final class SqliteStores implements Stores {
         return openExisting(file(path), Head.OF_NOTHING);
     }
 
+    /** What is drawn from the entries is no evidence: where it was changed, it is drawn anew. */
     private static SqliteLedger openExisting(StoreFile file, Head checked) throws CouldNotOpen {
+        boolean asDrawn;
         try (SqliteReading kept = SqliteReading.open(file)) {
             Verification found = kept.verifyBehind(checked);
             if (found.fault().isPresent()) {
                 throw new StoreErrors(file).notWhole(found.fault().get());
             }
+            asDrawn = !checked.equals(Head.OF_NOTHING) || kept.drawnFault().isEmpty();
         }
-        return Opening.of(file);
+        return Opening.of(file, asDrawn);
     }
 
     @Override
@@ -55,6 +59,10 @@ public final class SqliteStores implements Stores {
             Verification found = kept.verifyEntries();
             if (found.fault().isPresent()) {
                 throw new StoreErrors(file).foundNotWhole(found.fault().get());
+            }
+            Optional<Verification.Fault> drawn = kept.drawnFault();
+            if (drawn.isPresent()) {
+                throw new StoreErrors(file).drawnChanged(drawn.get());
             }
             return found.head();
         }

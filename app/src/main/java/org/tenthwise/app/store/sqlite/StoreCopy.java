@@ -81,7 +81,7 @@ final class StoreCopy {
     /** What cannot be read back, its disk taken away or worn, was not written, whatever the disk said. */
     private Verification readBack(StoreFile half) throws CouldNotCopy {
         try (SqliteReading made = SqliteReading.open(half)) {
-            return made.verify();
+            return made.verifyKept();
         } catch (CouldNotOpen | CouldNotRead e) {
             throw notMade(e);
         }

@@ -96,6 +96,11 @@ final class StoreErrors {
         return new CouldNotOpen(CouldNotOpen.Reason.DAMAGED, Message.of("store.closed-not-whole", name, fault.why()));
     }
 
+    /** Of a store that is open: its entries are whole, what lists are read from is not what they come to. */
+    CouldNotOpen drawnChanged(Verification.Fault fault) {
+        return new CouldNotOpen(CouldNotOpen.Reason.DAMAGED, Message.of("store.closed-drawn", name, fault.why()));
+    }
+
     CouldNotOpen notWholeToCopy(Verification.Fault fault) {
         return new CouldNotOpen(
                 CouldNotOpen.Reason.DAMAGED, Message.of("store.not-copied.not-whole", name, fault.why()));

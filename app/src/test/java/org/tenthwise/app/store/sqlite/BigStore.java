@@ -34,7 +34,7 @@ final class BigStore {
                 }
                 return entries;
             });
-            DrawnTables.bringUpToDate(connection);
+            DrawnTables.bringUpToDate(connection, true);
             return made.ledger;
         }
     }
