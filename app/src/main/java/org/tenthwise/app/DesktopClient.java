@@ -235,7 +235,7 @@ final class DesktopClient implements Client {
     /** A name nothing lies under yet, so that no walk gets into the store of another. */
     private static Path free(Path folder) {
         return IntStream.iterate(1, i -> i + 1)
-                .mapToObj(i -> folder.resolve(i == 1 ? "demo.db" : "demo-%d.db".formatted(i)))
+                .mapToObj(i -> folder.resolve(i == 1 ? "demo.db" : "demo-%s.db".formatted(i)))
                 .filter(path -> Files.notExists(path))
                 .findFirst()
                 .orElseThrow();

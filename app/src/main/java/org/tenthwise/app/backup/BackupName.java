@@ -43,7 +43,7 @@ record BackupName(String store, String at, long entries, String signs) {
     }
 
     String file() {
-        return "%s-%s-%d-%s.db".formatted(store, at, entries, signs);
+        return "%s-%s-%s-%s.db".formatted(store, at, entries, signs);
     }
 
     /** Whether the ledger is, or once was, what this backup holds. */

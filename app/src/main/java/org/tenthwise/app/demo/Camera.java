@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import javafx.beans.property.BooleanProperty;
 import javafx.scene.Scene;
@@ -34,7 +35,7 @@ final class Camera {
     }
 
     void take(String name) throws IOException {
-        String numbered = "%02d-%s".formatted(taken.size() / 2 + 1, name);
+        String numbered = String.format(Locale.ROOT, "%02d-%s", taken.size() / 2 + 1, name);
         take(numbered + "-day.png", false);
         take(numbered + "-night.png", true);
         look(false);

@@ -31,7 +31,7 @@ public record Evidence(Sheet sheet, List<StoredEntry> entries, String version) {
     public Evidence {
         entries = List.copyOf(entries);
         if (entries.size() != sheet.run().entries().size()) {
-            throw new IllegalArgumentException("The run has %d entries, %d stored ones were given"
+            throw new IllegalArgumentException("The run has %s entries, %s stored ones were given"
                     .formatted(sheet.run().entries().size(), entries.size()));
         }
     }

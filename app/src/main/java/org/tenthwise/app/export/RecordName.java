@@ -36,7 +36,7 @@ public final class RecordName {
      * @param hash over them, 64 hex digits
      */
     public static String of(String of, long entries, String hash) {
-        return "%s-%d-%s".formatted(plain(of), entries, hash.substring(0, DIGITS_OF_HASH));
+        return "%s-%s-%s".formatted(plain(of), entries, hash.substring(0, DIGITS_OF_HASH));
     }
 
     /** A text of which nothing is left that a system does not take in the name of a file. */

@@ -130,7 +130,7 @@ public record Proposed(ReportAsked asked, List<String> runs) {
             long before = KeptReport.in(kept).stream()
                     .filter(report -> report.asked().part().number().equals(part))
                     .count();
-            return "%s-FAIR-%d".formatted(part, before + 1);
+            return "%s-FAIR-%s".formatted(part, before + 1);
         }
 
         private Stream<Occasion> occasions() {

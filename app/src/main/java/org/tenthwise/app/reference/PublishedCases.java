@@ -36,7 +36,7 @@ public final class PublishedCases {
                     throw new IllegalArgumentException("it stands twice");
                 }
             } catch (IllegalArgumentException e) {
-                throw new IllegalStateException("%s line %d: %s".formatted(file, i + 1, e.getMessage()), e);
+                throw new IllegalStateException("%s line %s: %s".formatted(file, i + 1, e.getMessage()), e);
             }
         }
         return List.copyOf(all);

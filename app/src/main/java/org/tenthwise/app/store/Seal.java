@@ -73,7 +73,7 @@ public final class Seal {
     }
 
     private static byte[] said(String run, RunHead head, OffsetDateTime at) {
-        return "%s\n%d %d %s\n%s\n%s"
+        return "%s\n%s %s %s\n%s\n%s"
                 .formatted(
                         FIRST_LINE,
                         head.place(),

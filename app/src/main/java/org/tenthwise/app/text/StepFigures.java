@@ -97,7 +97,7 @@ public final class StepFigures {
 
     private static Limits limits(Step step) {
         return step.limits()
-                .orElseThrow(() -> new IllegalArgumentException("Step %d measures nothing".formatted(step.number())));
+                .orElseThrow(() -> new IllegalArgumentException("Step %s measures nothing".formatted(step.number())));
     }
 
     /** The same with as many places as the size of one of the readings has. */

@@ -79,7 +79,7 @@ final class LineTables {
         count(first);
         return IntStream.range(0, parts.size())
                 .filter(at -> !NOT_INSPECTED.contains(parts.get(at).kind()))
-                .mapToObj(at -> table(parts.get(at), parts.size() > 1 ? "%s.%d".formatted(number, at + 1) : number))
+                .mapToObj(at -> table(parts.get(at), parts.size() > 1 ? "%s.%s".formatted(number, at + 1) : number))
                 .toList();
     }
 

@@ -12,7 +12,7 @@ final class Depth {
     static final int DEEPEST = 32;
     /** A key or a header as it begins a line, of names with points between them. */
     private static final Pattern DOTTED = Pattern.compile(
-            "(?m)^[ \\t]*\\[{0,2}(?:[ \\t]*[A-Za-z0-9_\"'-]++[ \\t]*+\\.){%d,%d}+".formatted(DEEPEST, DEEPEST));
+            "(?m)^[ \\t]*\\[{0,2}(?:[ \\t]*[A-Za-z0-9_\"'-]++[ \\t]*+\\.){%s,%s}+".formatted(DEEPEST, DEEPEST));
 
     /** A bracket, or a text or remark in which a bracket is none. */
     private static final Pattern BRACKET = Pattern.compile("(?s)\"\"\".*?\"\"\"|'''.*?'''"

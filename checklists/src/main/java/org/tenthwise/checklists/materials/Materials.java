@@ -40,7 +40,7 @@ public final class Materials {
         String[] cells = line.split("\t", -1);
         if (cells.length != COLUMNS) {
             throw new IllegalStateException(
-                    "The table of materials has a line of %d columns: %s".formatted(cells.length, line));
+                    "The table of materials has a line of %s columns: %s".formatted(cells.length, line));
         }
         return new Material(cells[0], cells[1], Expansion.of(cells[2]), cells[3], cells[4]);
     }

@@ -29,6 +29,6 @@ public record PlanProblem(int line, int column, Message what) implements Compara
     /** {@code line:column: what}, in English. */
     @Override
     public String toString() {
-        return "%d:%d: %s".formatted(line, column, what);
+        return "%s:%s: %s".formatted(line, column, what);
     }
 }

@@ -30,7 +30,7 @@ public record Instances(int count, Optional<Integer> one, Report report) {
 
     public Instances {
         if (count < 1 || one.filter(number -> number < 1 || number > count).isPresent()) {
-            throw new IllegalArgumentException("Of %d there is no instance %s".formatted(count, one));
+            throw new IllegalArgumentException("Of %s there is no instance %s".formatted(count, one));
         }
     }
 

@@ -53,7 +53,7 @@ public record Plan(
         Set<Integer> numbers = new HashSet<>();
         for (Step step : steps) {
             if (!numbers.add(step.number())) {
-                throw new IllegalArgumentException("Step %d stands in the plan twice".formatted(step.number()));
+                throw new IllegalArgumentException("Step %s stands in the plan twice".formatted(step.number()));
             }
         }
     }

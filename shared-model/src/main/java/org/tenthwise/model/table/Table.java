@@ -38,7 +38,7 @@ public record Table(List<Map<String, String>> rows) {
             List<String> cells = cells(line);
             if (cells.size() != headings.size()) {
                 throw new IllegalStateException(
-                        "%s has %d figures under %d headings: %s".formatted(name, cells.size(), headings.size(), line));
+                        "%s has %s figures under %s headings: %s".formatted(name, cells.size(), headings.size(), line));
             }
             Map<String, String> row = new LinkedHashMap<>();
             for (int i = 0; i < cells.size(); i++) {

@@ -124,7 +124,7 @@ final class CharacteristicAspects {
                 .addSaid("Description", drawing.requirement())
                 .addSaid(
                         "Name",
-                        which.map(one -> "%s (%d/%d)"
+                        which.map(one -> "%s (%s/%s)"
                                         .formatted(
                                                 name,
                                                 one,

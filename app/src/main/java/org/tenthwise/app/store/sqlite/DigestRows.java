@@ -136,7 +136,7 @@ final class DigestRows {
                 """
                 INSERT INTO drawn_name VALUES (?, ?, ?, ?, ?)
                 ON CONFLICT DO UPDATE SET run = excluded.run, place = excluded.place
-                WHERE run >= %d AND run <= excluded.run
+                WHERE run >= %s AND run <= excluded.run
                 """
                         .formatted(KeptEntries.MOST_ENTRIES),
                 List.of(name.kind(), name.of(), name.name(), run, name.place()));

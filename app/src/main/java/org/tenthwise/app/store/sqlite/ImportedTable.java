@@ -75,7 +75,7 @@ final class ImportedTable {
             }
             int rows = statement.executeUpdate();
             if (rows != 1) {
-                throw new NotKept("What came in made %d rows".formatted(rows));
+                throw new NotKept("What came in made %s rows".formatted(rows));
             }
         }
     }

@@ -17,7 +17,7 @@ final class LastPartRows {
     private static final String FROM =
             """
             , coalesce((SELECT max(d.seq) FROM drawn_reading d WHERE d.run = c.run AND d.step = c.step), r.begun) AS taken
-            FROM (SELECT * FROM drawn_run WHERE part = ? AND begun < ? AND begun %s ORDER BY begun DESC LIMIT %d) r
+            FROM (SELECT * FROM drawn_run WHERE part = ? AND begun < ? AND begun %s ORDER BY begun DESC LIMIT %s) r
                 JOIN drawn_characteristic c ON c.run = r.begun AND c.step = ?
             WHERE r.serial <> ? COLLATE NOCASE AND c.name = ? AND c."by" IS NOT NULL AND c.verdict <> 'OPEN'
                 AND r.outcome IS NOT 'PUT_AWAY'

@@ -42,7 +42,7 @@ final class LedgerEnd {
             added.add(new Entry(stored.seq(), entry.run(), entry.at(), entry.by(), entry.event()));
         }
         if (!table.storedBehind(end).equals(given)) {
-            throw new NotKept("What was added behind entry %d is not what was given".formatted(end));
+            throw new NotKept("What was added behind entry %s is not what was given".formatted(end));
         }
         return List.copyOf(added);
     }

@@ -54,7 +54,7 @@ final class LedgerTable {
             insert.setString(8, entry.hash());
             int rows = insert.executeUpdate();
             if (rows != 1) {
-                throw new NotKept("Entry %d made %d rows".formatted(entry.seq(), rows));
+                throw new NotKept("Entry %s made %s rows".formatted(entry.seq(), rows));
             }
         }
     }

@@ -72,7 +72,7 @@ final class Schema {
             return step == RUNS_ARE_TIED ? TakingOver.everyRun(connection, now) : List.of();
         });
         if (step(connection) != step) {
-            throw new SQLException("Step %d of the store was not taken to its end".formatted(step));
+            throw new SQLException("Step %s of the store was not taken to its end".formatted(step));
         }
     }
 

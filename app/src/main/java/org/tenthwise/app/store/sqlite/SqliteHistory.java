@@ -89,7 +89,7 @@ final class SqliteHistory implements History {
                     .get(0);
             return ((Event.Begun) EntryText.read(begun, body).event()).plan().text();
         } catch (SQLException | UnreadableEntry e) {
-            throw new IllegalStateException("Entry %d was drawn from and cannot be read".formatted(begun), e);
+            throw new IllegalStateException("Entry %s was drawn from and cannot be read".formatted(begun), e);
         }
     }
 

@@ -48,7 +48,12 @@ public final class QifFile {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return new QifFile(out.toString(UTF_8));
+        return of(out.toString(UTF_8));
+    }
+
+    /** A document as it was written. */
+    public static QifFile of(String text) {
+        return new QifFile(text);
     }
 
     String text() {
