@@ -30,11 +30,13 @@ import org.tenthwise.checklists.catalogue.DemoPart;
 
 /**
  * One byte of a bundle or of a record changed, at random: each change is found, or what is read is proven to be the
- * same. 2,000 of a bundle in each build; 10,000 with {@code -Plong}. The figures are left in {@code target}.
+ * same. 2,000 of a bundle of tables in each build, and 400 of one with the printed record and the one by QIF in it;
+ * 10,000 of each with {@code -Plong}. The figures are left in {@code target}.
  */
 class ChangedBytesTest {
 
     private static final int CHANGES = Integer.getInteger("hostile.bytes", 2_000);
+    private static final int IN_WHOLE = Integer.getInteger("hostile.bytes", 400);
     private static final int IN_RECORDS = CHANGES / 10;
     private static final long SEED = 12;
 
@@ -42,8 +44,18 @@ class ChangedBytesTest {
     private Path folder;
 
     @Test
-    void everyChangedByteOfABundleIsFound() throws Exception {
+    void everyChangedByteOfABundleOfTablesIsFound() throws Exception {
+        everyOneIsFound("bundle", Invented.MAKING, CHANGES, List.of("csv", "json"));
+    }
+
+    @Test
+    void everyChangedByteOfABundleWithThePrintedRecordAndTheOneByQifIsFound() throws Exception {
+        everyOneIsFound("whole-bundle", Invented.WHOLE, IN_WHOLE, List.of("pdf", "csv", "json", "qif"));
+    }
+
+    private void everyOneIsFound(String name, Making making, int changes, List<String> inside) throws Exception {
         byte[] good = Invented.bundle(
+                making,
                 Records.whole(DemoPart.SCREW_CARRIER, Records.passing(DemoPart.SCREW_CARRIER)),
                 new KeyFile(folder.resolve("k.p12")).make());
         Path path = Files.write(folder.resolve("b.tenthwise"), good);
@@ -51,11 +63,11 @@ class ChangedBytesTest {
         Map<String, Integer> found = new TreeMap<>();
         List<Integer> survived = new ArrayList<>();
         try (FileChannel file = FileChannel.open(path, StandardOpenOption.WRITE)) {
-            for (int i = 0; i < CHANGES; i++) {
+            for (int i = 0; i < changes; i++) {
                 int at = random.nextInt(good.length);
                 put(file, at, (byte) (good[at] ^ 1 + random.nextInt(255)));
                 try (BundleFile bundle = BundleFile.open(path)) {
-                    new BundleCheck(Invented.MAKING)
+                    new BundleCheck(making)
                             .check(bundle)
                             .fault()
                             .ifPresentOrElse(why -> found.merge(why.key(), 1, Integer::sum), () -> survived.add(at));
@@ -66,14 +78,23 @@ class ChangedBytesTest {
             }
         }
         say(
-                "bundle",
+                name,
                 "%d bytes of a bundle of %d changed, one at a time: %s found, %d not"
-                        .formatted(CHANGES, good.length, found, survived.size()));
+                        .formatted(changes, good.length, found, survived.size()));
         assertEquals(List.of(), survived);
         assertEquals(
-                CHANGES, found.values().stream().mapToInt(Integer::intValue).sum());
+                changes, found.values().stream().mapToInt(Integer::intValue).sum());
         try (BundleFile bundle = BundleFile.open(path)) {
-            assertTrue(new BundleCheck(Invented.MAKING).check(bundle).fault().isEmpty(), "as it was, it is whole");
+            Manifest.OfRun run = bundle.manifest().runs().get(0);
+            String stem = run.file(Manifest.RECORD);
+            assertEquals(
+                    inside,
+                    bundle.manifest().files().stream()
+                            .map(Manifest.OfFile::name)
+                            .filter(file -> file.startsWith(stem))
+                            .map(file -> file.substring(stem.length()))
+                            .toList());
+            assertTrue(new BundleCheck(making).check(bundle).fault().isEmpty(), "as it was, it is whole");
         }
     }
 

@@ -9,10 +9,16 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.export.JsonRecord;
+import org.tenthwise.app.export.Records;
+import org.tenthwise.app.export.pdf.Paper;
+import org.tenthwise.app.export.pdf.PdfRecord;
+import org.tenthwise.app.export.pdf.RecordLayout;
+import org.tenthwise.model.words.Words;
 import org.tenthwise.app.key.StationKey;
 
 /** Bundles of invented runs, and files laid out like bundles that are none. */
@@ -23,10 +29,23 @@ final class Invented {
 
     private Invented() {}
 
+    /** As a station makes them: with the printed record and the one by QIF. */
+    static final Making WHOLE = new Making(
+            place -> Stream.concat(
+                            Stream.of(new PdfRecord(new RecordLayout(Words.ENGLISH, Paper.A4, Records.DATA))),
+                            Records.DATA.stream())
+                    .toList(),
+            Locale.ENGLISH,
+            "0.1.0");
+
     static byte[] bundle(Evidence evidence, StationKey key) throws IOException {
+        return bundle(MAKING, evidence, key);
+    }
+
+    static byte[] bundle(Making making, Evidence evidence, StationKey key) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         String run = evidence.sheet().run().id();
-        new BundleMaker(MAKING, key, evidence.first().hash())
+        new BundleMaker(making, key, evidence.first().hash())
                 .write(Scope.ofRun(run), List.of(run), id -> evidence, out);
         return out.toByteArray();
     }
