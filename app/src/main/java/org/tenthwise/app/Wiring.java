@@ -19,6 +19,7 @@ import org.tenthwise.app.backup.StoreCare;
 import org.tenthwise.app.bundle.BundleCheck;
 import org.tenthwise.app.bundle.BundleFile;
 import org.tenthwise.app.bundle.Making;
+import org.tenthwise.app.bundle.StationBundles;
 import org.tenthwise.app.command.Client;
 import org.tenthwise.app.command.Records;
 import org.tenthwise.app.command.Streams;
@@ -262,6 +263,8 @@ final class Wiring {
                 formats,
                 (run, as) ->
                         records.write(ledger, run, List.of(as), place.records()).get(0),
+                scope -> new StationBundles(making(), ledger, KeyFile.beside(place.store()))
+                        .write(scope, place.records()),
                 run -> layout.pages(records.evidence(ledger, run)),
                 viewer);
     }
@@ -331,6 +334,7 @@ final class Wiring {
                         .map(folder -> folder.toAbsolutePath().toString())
                         .orElse(spoken.words().say("demo.no-plans")),
                 () -> new KeyWords(spoken.words()).say(KeyFile.beside(place.store())),
+                () -> KeyFile.beside(place.store()).renew(),
                 () -> place.care()
                         .map(folder -> new BackupWords(spoken.words(), clock.getZone()).say(backups(place, folder)))
                         .orElse(List.of()));

@@ -57,11 +57,8 @@ final class ShowKey implements Callable<Integer> {
         boolean before = file.isThere();
         Ledger held = with.stores().open(store); // makes one itself where none was ever needed
         try {
-            if (before) {
-                to.println(with.words().say("command.key.put-aside", file.putAside()));
-            }
-            if (!file.isThere()) {
-                file.make();
+            if (before || !file.isThere()) {
+                file.renew().ifPresent(aside -> to.println(with.words().say("command.key.put-aside", aside)));
             }
             to.println(with.words().say("command.key.made"));
         } finally {

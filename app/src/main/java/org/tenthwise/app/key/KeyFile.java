@@ -12,6 +12,7 @@ import java.security.KeyPair;
 import java.security.KeyStore;
 import java.security.PrivateKey;
 import java.security.cert.Certificate;
+import java.util.Optional;
 import org.tenthwise.model.words.Message;
 
 /**
@@ -112,11 +113,22 @@ public final class KeyFile {
     }
 
     /**
+     * Makes another key in it; the one that is there, if any, is put aside.
+     *
+     * @return where that lies now
+     */
+    public Optional<Path> renew() throws NoKey {
+        Optional<Path> aside = isThere() ? Optional.of(putAside()) : Optional.empty();
+        make();
+        return aside;
+    }
+
+    /**
      * Puts the key that is there aside, under a name of its own, so that another can be made.
      *
      * @return where it lies now
      */
-    public Path putAside() throws NoKey {
+    Path putAside() throws NoKey {
         Path aside = file.resolveSibling(file.getFileName() + ".old");
         for (int i = 2; Files.exists(aside, LinkOption.NOFOLLOW_LINKS); i++) {
             aside = file.resolveSibling(file.getFileName() + ".old-" + i);

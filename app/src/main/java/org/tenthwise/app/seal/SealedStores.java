@@ -54,9 +54,9 @@ public final class SealedStores implements Stores {
         KeyFile file = KeyFile.beside(store);
         try {
             StationKey key = file.isThere() || ledger.isSealed() ? file.open() : file.make();
-            return new SealingLedger(ledger, key);
+            return new SealingLedger(ledger, file, Optional.of(key));
         } catch (NoKey e) {
-            return ledger;
+            return new SealingLedger(ledger, file, Optional.empty());
         }
     }
 

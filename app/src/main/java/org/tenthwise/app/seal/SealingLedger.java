@@ -5,6 +5,9 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.tenthwise.app.key.KeyFile;
+import org.tenthwise.app.key.NoKey;
 import org.tenthwise.app.key.StationKey;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.Head;
@@ -21,16 +24,31 @@ import org.tenthwise.model.run.Event;
  * A ledger in which the station's key signs each run when it is closed, and again whatever is added to it then. What
  * closes a run and the seal behind it are added together or not at all, so no run can be left between the two. What
  * comes in from elsewhere has the seal of its own station, which stands.
+ *
+ * <p>The key is the one in the file when something is sealed, so that another one counts at once. Where there is none
+ * any more, the one read last goes on; where there never was one, nothing is sealed.
  */
 final class SealingLedger extends LaidOverLedger {
 
-    private final StationKey key;
+    private final KeyFile file;
+    private Optional<StationKey> last;
     /** Whether a run is closed, of those something was added to. Once closed, a run stays so. */
     private final Map<String, Boolean> closed = new HashMap<>();
 
-    SealingLedger(Ledger ledger, StationKey key) {
+    /** @param last the key as it was read when the ledger was opened */
+    SealingLedger(Ledger ledger, KeyFile file, Optional<StationKey> last) {
         super(ledger);
-        this.key = key;
+        this.file = file;
+        this.last = last;
+    }
+
+    private Optional<StationKey> key() {
+        try {
+            last = Optional.of(file.open());
+        } catch (NoKey e) {
+            // said when the store was opened; the one read last goes on
+        }
+        return last;
     }
 
     @Override
@@ -44,15 +62,16 @@ final class SealingLedger extends LaidOverLedger {
                 lastOfClosed.put(entry.run(), entry);
             }
         }
-        List<Entry> added = lastOfClosed.isEmpty()
+        Optional<StationKey> key = lastOfClosed.isEmpty() ? Optional.empty() : key();
+        List<Entry> added = key.isEmpty()
                 ? ledger.append(entries)
-                : ledger.append(sealed(entries, lastOfClosed)).subList(0, entries.size());
+                : ledger.append(sealed(key.get(), entries, lastOfClosed)).subList(0, entries.size());
         closed.putAll(closedWith);
         return added;
     }
 
     /** The entries, and behind them a seal for each run that is closed with them or was before. */
-    private List<NewEntry> sealed(List<NewEntry> entries, Map<String, NewEntry> lastOfClosed) {
+    private List<NewEntry> sealed(StationKey key, List<NewEntry> entries, Map<String, NewEntry> lastOfClosed) {
         Head end = ledger.head();
         Map<String, RunHead> heads = new HashMap<>();
         for (NewEntry entry : entries) {

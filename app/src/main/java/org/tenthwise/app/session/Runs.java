@@ -110,6 +110,11 @@ public final class Runs {
         return CameFrom.of(ledger, run);
     }
 
+    /** Whether the entries of a run are as they were written, and sealed. */
+    public RunProof proof(String run) {
+        return RunProof.of(ledger, run);
+    }
+
     /** Whether this is a desk at which runs of other stations are looked at, and none of its own is open. */
     public boolean isDesk() {
         return !ledger.origins().isEmpty()

@@ -26,6 +26,7 @@ import org.tenthwise.app.ui.history.CourseView;
 import org.tenthwise.app.ui.history.CourseViewModel;
 import org.tenthwise.app.ui.history.PartFindViewModel;
 import org.tenthwise.app.ui.home.MattersKeyModel;
+import org.tenthwise.app.ui.home.HandOverViewModel;
 import org.tenthwise.app.ui.home.RecordsView;
 import org.tenthwise.app.ui.home.RunListViewModel;
 import org.tenthwise.app.ui.home.TakeInViewModel;
@@ -196,5 +197,11 @@ abstract class RecordScreens extends PlanScreens {
     public void takeIn() {
         TakeInViewModel model = new TakeInViewModel(with.receiving(), with.bundles(), shop, tasks, words, this);
         shell.show(FormView.titled(words.say("take-in.title"), model.form(), words, this::back, model::load));
+    }
+
+    @Override
+    public void handOver() {
+        HandOverViewModel model = new HandOverViewModel(shop, with.handout().get(), tasks, words, this, with.clock());
+        shell.show(FormView.titled(words.say("hand-bundle.title"), model.form(), words, this::back, model::load));
     }
 }

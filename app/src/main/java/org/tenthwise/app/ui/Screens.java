@@ -238,7 +238,8 @@ public final class Screens extends RecordScreens {
 
     @Override
     public void about() {
-        shell.show(new AboutView(new AboutViewModel(with.facts().get(), with.plans(), tasks, words), words, this));
+        shell.show(
+                new AboutView(new AboutViewModel(with.facts().get(), with.plans(), tasks, words, this), words, this));
     }
 
     @Override

@@ -83,6 +83,29 @@ class SealingLedgerTest {
     }
 
     @Test
+    void anotherKeyCountsFromTheNextRunThatIsClosed() throws Exception {
+        try (Ledger ledger = stores.open(store)) {
+            add(ledger, "A", CLOSED);
+            String before = key();
+            KeyFile.beside(store).renew();
+            add(ledger, "B", CLOSED);
+            assertEquals(
+                    new Seals(Map.of(before, List.of("A"), key(), List.of("B")), List.of(), Set.of(before, key())),
+                    verified().seals());
+        }
+    }
+
+    @Test
+    void aKeyThatIsTakenAwayMeanwhileGoesOnUntilTheStoreIsShut() throws Exception {
+        try (Ledger ledger = stores.open(store)) {
+            String before = key();
+            Files.delete(KeyFile.beside(store).path());
+            add(ledger, "A", CLOSED);
+            assertEquals(Map.of(before, List.of("A")), verified().seals().runs());
+        }
+    }
+
+    @Test
     void whoAddsAnEntryGetsThatOneBackAndNoSeal() throws Exception {
         try (Ledger ledger = stores.open(store)) {
             assertEquals(CLOSED, add(ledger, "A", CLOSED).event());

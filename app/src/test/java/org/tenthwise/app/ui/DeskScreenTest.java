@@ -17,9 +17,11 @@ import org.tenthwise.app.store.StationElsewhere;
 import org.tenthwise.app.text.ArrivalWords;
 import org.tenthwise.app.ui.form.FormView;
 import org.tenthwise.app.ui.home.MattersKeyModel;
+import org.tenthwise.app.ui.home.HandOverViewModel;
 import org.tenthwise.app.ui.home.RecordsView;
 import org.tenthwise.app.ui.home.RunListViewModel;
 import org.tenthwise.app.ui.home.TakeInViewModel;
+import org.tenthwise.app.ui.record.Caution;
 import org.tenthwise.app.ui.record.RecordView;
 import org.tenthwise.app.ui.record.RecordViewModel;
 import org.tenthwise.app.ui.shell.Notice;
@@ -72,12 +74,25 @@ class DeskScreenTest extends ScreenTest {
         RecordViewModel model = record();
         model.load();
         assertEquals(RecordViewModel.RecordWays.NOTHING, model.onwardsValue().getValue());
+        assertEquals(
+                List.of(words.say("sheet.caution.station"), words.say("sheet.caution.unsealed")),
+                model.cautions().stream().map(Caution::head).toList());
         seen("desk", "record", window -> new RecordView(record(), words, window.pictures(), workshop));
     }
 
     private RecordViewModel record() {
         return new RecordViewModel(
                 RUN + "@3f9c0a1b", workshop.shop, Workshop.handout(), workshop.tasks, words, workshop, Workshop.CLOCK);
+    }
+
+    @Test
+    void ofWhichRunsABundleIsMadeIsAskedEverywhere() {
+        takeIn();
+        seen("desk", "hand-over", window -> {
+            HandOverViewModel model = new HandOverViewModel(
+                    workshop.shop, Workshop.handout(), workshop.tasks, words, workshop, Workshop.CLOCK);
+            return FormView.titled(words.say("hand-bundle.title"), model.form(), words, workshop::back, model::load);
+        });
     }
 
     @Test

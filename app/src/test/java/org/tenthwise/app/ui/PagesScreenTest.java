@@ -2,6 +2,7 @@ package org.tenthwise.app.ui;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.device.AskedViewer;
@@ -31,6 +32,7 @@ class PagesScreenTest extends ScreenTest {
                 new Handout(
                         List.of(new CsvRecord()),
                         (run, as) -> Path.of(run),
+                        scope -> Optional.empty(),
                         run -> new RecordLayout(words, Paper.A4, Records.DATA).pages(Scene.FAILED.evidence()),
                         AskedViewer.none()),
                 workshop.tasks,

@@ -2,6 +2,7 @@ package org.tenthwise.app.ui;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.SixtyBalloons;
@@ -46,6 +47,7 @@ class RecordScreenTest extends ScreenTest {
                 new Handout(
                         List.of(new CsvRecord()),
                         (run, as) -> Path.of("/D-1/LG-2207/" + run + "-4F2A.csv"),
+                        scope -> Optional.of(Path.of("/D-1/LG-2207/LG-2207-C-014-75-4F2A.tenthwise")),
                         run -> List.of(),
                         AskedViewer.there()));
         model.load();

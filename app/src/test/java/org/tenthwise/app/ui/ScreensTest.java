@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
@@ -38,6 +39,7 @@ class ScreensTest extends ScreenTest {
                         spoken -> new Handout(
                                 List.of(new CsvRecord()),
                                 (run, as) -> folder.resolve(run),
+                                scope -> Optional.empty(),
                                 run -> List.of(),
                                 AskedViewer.none()),
                         Workshop.CLOCK))

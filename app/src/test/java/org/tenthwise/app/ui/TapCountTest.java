@@ -101,6 +101,7 @@ class TapCountTest extends ScreenTest {
                             spoken -> new Handout(
                                     List.of(new CsvRecord()),
                                     (run, as) -> folder.resolve(run),
+                                    scope -> Optional.empty(),
                                     run -> List.of(),
                                     AskedViewer.none()),
                             new Watch()))

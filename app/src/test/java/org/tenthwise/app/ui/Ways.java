@@ -65,6 +65,11 @@ public class Ways extends PlanWays {
     }
 
     @Override
+    public void handOver() {
+        // nothing comes of it here
+    }
+
+    @Override
     public void figures(RunSession session, Path file, FiguresReport report) {
         asked.add("figures " + file.getFileName() + " " + report);
     }

@@ -120,7 +120,7 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
                 articles(),
                 matterBook(),
                 Handbook.sums(),
-                () -> new AboutFacts("0.1.0", "here", "there", List::of, List::of),
+                () -> new AboutFacts("0.1.0", "here", "there", List::of, Optional::empty, List::of),
                 Optional.empty(),
                 spoken,
                 clock);
@@ -180,6 +180,7 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
                         new AccountTable(),
                         new QifRecord()),
                 (run, as) -> Path.of(run),
+                scope -> Optional.of(Path.of("bundle")),
                 run -> List.of(),
                 AskedViewer.none());
     }

@@ -20,10 +20,12 @@ public final class AboutView extends SidedScreen {
     private static final double GAP = 12;
 
     private final AboutViewModel model;
+    private final Words words;
 
     public AboutView(AboutViewModel model, Words words, Navigator navigator) {
         super(words.say("about.title"));
         this.model = model;
+        this.words = words;
         PagedRows first = new PagedRows(words, GAP);
         first.show(rows(model.cautions()));
         VBox cautions = paged(first);
@@ -56,10 +58,15 @@ public final class AboutView extends SidedScreen {
         return new VBox(pages);
     }
 
-    private static List<Region> rows(AboutViewModel.AboutSection section) {
+    private List<Region> rows(AboutViewModel.AboutSection section) {
         List<Region> rows = new ArrayList<>();
         rows.add(Texts.label(section.heading(), "heading"));
         section.paragraphs().forEach(paragraph -> rows.add(Texts.label(paragraph, "body")));
+        if (model.leadsToNewKey(section)) {
+            Key key = new Key(Key.Kind.PLAIN, words.say("about.new-key"), model::newKey);
+            key.setId("new-key");
+            rows.add(key);
+        }
         return rows;
     }
 }

@@ -7,6 +7,9 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.tenthwise.app.ui.form.Suggestions;
 import org.tenthwise.app.ui.shell.LedgerTasks;
+import org.tenthwise.app.ui.shell.Navigator;
+import org.tenthwise.app.ui.shell.Notice;
+import org.tenthwise.app.ui.shell.Notice.NoticeKey;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.checklists.rules.PlanProblem;
 import org.tenthwise.model.words.Words;
@@ -25,14 +28,17 @@ public final class AboutViewModel {
     private final Callable<Catalogue> plans;
     private final LedgerTasks tasks;
     private final Words words;
+    private final Navigator navigator;
     private final ReadOnlyObjectWrapper<List<AboutSection>> sections;
 
     /** @param plans looks up the plans there are, away from the screen */
-    public AboutViewModel(AboutFacts facts, Callable<Catalogue> plans, LedgerTasks tasks, Words words) {
+    public AboutViewModel(
+            AboutFacts facts, Callable<Catalogue> plans, LedgerTasks tasks, Words words, Navigator navigator) {
         this.facts = facts;
         this.plans = plans;
         this.tasks = tasks;
         this.words = words;
+        this.navigator = navigator;
         this.sections = new ReadOnlyObjectWrapper<>(sections(List.of(), List.of(), List.of()));
     }
 
@@ -53,6 +59,33 @@ public final class AboutViewModel {
                         facts.key().call(),
                         facts.backups().call()),
                 sections::set);
+    }
+
+    /** Whether a key can be made under a section: the one that tells of the key there is. */
+    boolean leadsToNewKey(AboutSection section) {
+        return section.heading().equals(words.say("about.key"));
+    }
+
+    /** What another key leads to is said first, and asked. */
+    void newKey() {
+        navigator.tell(new Notice(
+                words.say("about.new-key.title"),
+                words.say("about.new-key.leads-to"),
+                List.of(
+                        new NoticeKey(words.say("about.new-key.make"), this::makeKey),
+                        new NoticeKey(words.say("about.new-key.leave"), () -> {}))));
+    }
+
+    private void makeKey() {
+        tasks.run(facts.newKey(), aside -> {
+            load();
+            navigator.tell(Notice.plain(
+                    words.say("about.new-key.done"),
+                    aside.map(path -> words.say("command.key.put-aside", path) + " ")
+                                    .orElse("")
+                            + words.say("command.key.made"),
+                    words.say("shell.understood")));
+        });
     }
 
     private List<AboutSection> sections(List<Catalogue.RefusedFile> refused, List<String> key, List<String> backups) {

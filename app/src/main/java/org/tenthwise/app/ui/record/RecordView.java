@@ -127,17 +127,29 @@ public final class RecordView extends SidedScreen {
 
     private void tell(Sheet sheet) {
         List<Region> said = new ArrayList<>();
+        for (Caution caution : model.cautions()) {
+            Label head = Texts.label(caution.head(), "strong", "unproven");
+            head.setId("caution");
+            said.add(head);
+            said.add(Texts.label(caution.why(), "body"));
+        }
         Label outcome = Texts.label(model.outcomeValue().getValue(), "strong");
         outcome.setId("outcome");
         HBox heading = new HBox(12, outcome);
         heading.setAlignment(Pos.TOP_LEFT);
-        OutcomeWords.shape(sheet).ifPresent(shape -> {
+        OutcomeWords.shape(sheet).filter(shape -> model.cautions().isEmpty()).ifPresent(shape -> {
             String spoken = outcome.getText() + " " + model.signedValue().getValue();
             Region mark = pictures.fixed(new VerdictMark(shape, spoken), MARK, MARK, Role.PAPER);
             HBox.setMargin(mark, new Insets(large ? BESIDE_LARGE : BESIDE_USUAL, 0, 0, 0));
             heading.getChildren().add(0, mark);
         });
         said.add(heading);
+        if (!model.writtenProperty().get().isEmpty()) {
+            said.add(Texts.label(model.writtenProperty().get(), "body", "bold"));
+        }
+        if (model.opensFile()) {
+            said.add(openKey());
+        }
         said.add(Texts.label(model.signedValue().getValue(), "body", "bold"));
         for (RecordViewModel.Count count : model.countsValue().getValue()) {
             HBox line = new HBox(
@@ -162,12 +174,6 @@ public final class RecordView extends SidedScreen {
             }
         });
         model.factsValue().getValue().forEach(fact -> said.add(Texts.label(fact, "body", "second")));
-        if (!model.writtenProperty().get().isEmpty()) {
-            said.add(1, Texts.label(model.writtenProperty().get(), "body", "bold"));
-        }
-        if (model.opensFile()) {
-            said.add(2, openKey());
-        }
         side.show(said);
     }
 
@@ -220,15 +226,25 @@ public final class RecordView extends SidedScreen {
             case DOCUMENTS ->
                 List.of(
                         history(),
+                        bundle(),
                         way("sign-further", Key.Kind.PLAIN, words.say("sheet.sign-further"), model::sign),
                         documents(Key.Kind.COMMIT));
             case SIGN_AGAIN ->
-                List.of(history(), way("sign-further", Key.Kind.PLAIN, words.say("sheet.sign-further"), model::sign));
+                List.of(
+                        history(),
+                        bundle(),
+                        way("sign-further", Key.Kind.PLAIN, words.say("sheet.sign-further"), model::sign));
         };
     }
 
     private Key history() {
         return way("history", Key.Kind.PLAIN, words.say("history.title"), model::history);
+    }
+
+    private Key bundle() {
+        Key key = way("hand-bundle", Key.Kind.PLAIN, words.say("hand-bundle.key"), model::bundle);
+        key.speak(words.say("hand-bundle.spoken"));
+        return key;
     }
 
     private Key documents(Key.Kind kind) {

@@ -13,10 +13,12 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableValue;
+import org.tenthwise.app.bundle.Scope;
 import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.handout.Handout;
 import org.tenthwise.app.history.RunName;
 import org.tenthwise.app.session.CameFrom;
+import org.tenthwise.app.session.RunProof;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.story.StepStory;
@@ -24,6 +26,7 @@ import org.tenthwise.app.story.StoryChapter;
 import org.tenthwise.app.text.Dates;
 import org.tenthwise.app.text.OutcomeWords;
 import org.tenthwise.app.text.Sentences;
+import org.tenthwise.app.ui.form.BundleWords;
 import org.tenthwise.app.ui.keys.Settling;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
@@ -48,6 +51,7 @@ public final class RecordViewModel {
     private final ReadOnlyObjectWrapper<Optional<Sheet>> sheet = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper written = new ReadOnlyStringWrapper("");
     private Optional<CameFrom> from = Optional.empty();
+    private List<Caution> cautions = List.of();
     private Optional<Path> file = Optional.empty();
     private final Settling again;
     private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper(false);
@@ -78,6 +82,11 @@ public final class RecordViewModel {
     /** Who signed for it, or that nobody did. */
     public ObservableValue<String> signedValue() {
         return sheet.map(kept -> kept.map(new OutcomeWords(words)::signed).orElse(""));
+    }
+
+    /** What must be known before what the record says; none in the usual case. */
+    public List<Caution> cautions() {
+        return cautions;
     }
 
     /** What can be done with the run. */
@@ -138,11 +147,7 @@ public final class RecordViewModel {
         Event.Begun begun = kept.run().begun();
         Dates dates = new Dates(words);
         List<String> facts = new ArrayList<>();
-        from.ifPresent(came -> facts.add(words.say(
-                came.signerKnown() ? "sheet.came" : "sheet.came-unknown",
-                came.sign(),
-                dates.dayAndHour(came.at()),
-                came.by())));
+        from.ifPresent(came -> facts.add(words.say("sheet.came", came.sign(), dates.dayAndHour(came.at()), came.by())));
         facts.add(words.say(
                 "sheet.begun",
                 dates.dayAndHour(kept.run().entries().get(0).at()),
@@ -207,13 +212,14 @@ public final class RecordViewModel {
     }
 
     public void load() {
-        tasks.run(() -> new Loaded(shop.sheet(run), shop.cameFrom(run)), this::loaded);
+        tasks.run(() -> new Loaded(shop.sheet(run), shop.cameFrom(run), shop.proof(run)), this::loaded);
     }
 
-    private record Loaded(Sheet sheet, Optional<CameFrom> from) {}
+    private record Loaded(Sheet sheet, Optional<CameFrom> from, RunProof proof) {}
 
     private void loaded(Loaded now) {
         from = now.from();
+        cautions = Caution.of(now.proof(), from, words);
         loaded(now.sheet());
     }
 
@@ -246,6 +252,22 @@ public final class RecordViewModel {
             written.set(words.say("sheet.writing"));
             tasks.run(() -> handout.writing().write(run, as), this::written, this::done);
         }
+    }
+
+    /** Writes all there is of the run, for a desk that takes it in. */
+    public void bundle() {
+        if (!busy.get()) {
+            busy.set(true);
+            file = Optional.empty();
+            written.set(words.say("sheet.writing"));
+            tasks.run(() -> handout.bundling().write(Scope.ofRun(run)).orElseThrow(), this::bundled, this::done);
+        }
+    }
+
+    private void bundled(Path as) {
+        written.set(BundleWords.written(words, as));
+        navigator.tell(
+                Notice.plain(words.say("hand-bundle.written.title"), written.get(), words.say("shell.understood")));
     }
 
     /** Nothing is being written any more, whether it was or could not be. */

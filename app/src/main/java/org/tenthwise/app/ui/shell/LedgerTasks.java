@@ -3,6 +3,7 @@ package org.tenthwise.app.ui.shell;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import org.tenthwise.app.export.CouldNotExport;
+import org.tenthwise.app.key.NoKey;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.session.State;
@@ -81,6 +82,9 @@ public final class LedgerTasks {
         }
         if (failure instanceof NotImported why) {
             return told("errand.not-imported", words.say(why.why()));
+        }
+        if (failure instanceof NoKey why) {
+            return told("key.none", words.say(why.why()));
         }
         if (failure instanceof Refused why) {
             return told("errand.refused", words.say(why.why()));

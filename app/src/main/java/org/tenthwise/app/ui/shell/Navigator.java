@@ -125,6 +125,9 @@ public interface Navigator {
     /** Which bundle of another station is taken in. */
     void takeIn();
 
+    /** Of which runs a bundle is made. */
+    void handOver();
+
     /** The plans there are, to be made and changed. */
     void plans();
 

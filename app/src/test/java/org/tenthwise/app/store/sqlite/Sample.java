@@ -29,7 +29,7 @@ public final class Sample {
 
     private Sample() {}
 
-    static Entry begin(Ledger ledger, String run) throws CouldNotSave {
+    public static Entry begin(Ledger ledger, String run) throws CouldNotSave {
         return ledger.append(
                 run,
                 AT,

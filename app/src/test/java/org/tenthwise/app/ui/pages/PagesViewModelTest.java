@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.device.AskedViewer;
@@ -32,7 +33,12 @@ class PagesViewModelTest {
     private PagesViewModel model() {
         PagesViewModel model = new PagesViewModel(
                 "LG-2207-C-014",
-                new Handout(List.of(new CsvRecord()), (run, as) -> Path.of(run), run -> pages, AskedViewer.none()),
+                new Handout(
+                        List.of(new CsvRecord()),
+                        (run, as) -> Path.of(run),
+                        scope -> Optional.empty(),
+                        run -> pages,
+                        AskedViewer.none()),
                 workshop.tasks,
                 Words.ENGLISH);
         model.room(1256, 600);

@@ -12,10 +12,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.bundle.Scope;
 import org.tenthwise.app.device.AskedViewer;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.handout.Handout;
+import org.tenthwise.app.key.NoKey;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.ui.Watch;
@@ -35,6 +37,7 @@ class RecordFileTest {
 
     private static final List<RecordFormat> FORMATS = List.of(new CsvRecord());
 
+    private Handout.Bundling bundled = scope -> Optional.empty();
     private AskedViewer viewer = AskedViewer.there();
     private final Watch watch = new Watch();
     private RunSession session;
@@ -48,7 +51,7 @@ class RecordFileTest {
         RecordViewModel model = new RecordViewModel(
                 session.id(),
                 workshop.shop,
-                new Handout(FORMATS, writing, run -> List.of(), viewer),
+                new Handout(FORMATS, writing, scope -> bundled.write(scope), run -> List.of(), viewer),
                 workshop.tasks,
                 workshop.words,
                 workshop,
@@ -84,6 +87,36 @@ class RecordFileTest {
         model[0].hand(FORMATS.get(0));
         assertEquals(List.of("The record is being written."), said);
         assertEquals(1, written.size());
+    }
+
+    @Test
+    void aBundleIsOfThisRunAndSaidWithItsPlaceAndNothingOpensIt() {
+        List<Scope> scopes = new ArrayList<>();
+        bundled = scope -> {
+            scopes.add(scope);
+            return Optional.of(Path.of("b.tenthwise"));
+        };
+        RecordViewModel model = saved();
+        model.bundle();
+        assertEquals(List.of(Scope.ofRun("LG-2207-C-014")), scopes);
+        Notice told = workshop.told.get(1);
+        assertEquals("Bundle saved", told.title());
+        assertTrue(told.words().contains("File: b.tenthwise."), told::words);
+        assertEquals(1, told.replies().size());
+        assertFalse(model.opensFile());
+        assertFalse(model.busyProperty().get());
+    }
+
+    @Test
+    void whyNoBundleIsMadeIsSaid() {
+        bundled = scope -> {
+            throw new NoKey(Message.of("key.missing", "shop.db-station-key.p12"));
+        };
+        RecordViewModel model = model((run, as) -> folder);
+        model.bundle();
+        assertTrue(workshop.told.get(0).words().contains("shop.db-station-key.p12"), workshop.told::toString);
+        assertEquals("", model.writtenProperty().get());
+        assertFalse(model.busyProperty().get());
     }
 
     /** The keys under the message that says where the file is. */

@@ -51,7 +51,7 @@ class RecordViewModelTest {
         RecordViewModel model = new RecordViewModel(
                 session.id(),
                 workshop.shop,
-                new Handout(FORMATS, writing, run -> List.of(), viewer),
+                new Handout(FORMATS, writing, scope -> Optional.empty(), run -> List.of(), viewer),
                 workshop.tasks,
                 workshop.words,
                 workshop,
