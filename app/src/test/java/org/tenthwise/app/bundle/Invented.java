@@ -18,8 +18,8 @@ import org.tenthwise.app.export.Records;
 import org.tenthwise.app.export.pdf.Paper;
 import org.tenthwise.app.export.pdf.PdfRecord;
 import org.tenthwise.app.export.pdf.RecordLayout;
-import org.tenthwise.model.words.Words;
 import org.tenthwise.app.key.StationKey;
+import org.tenthwise.model.words.Words;
 
 /** Bundles of invented runs, and files laid out like bundles that are none. */
 final class Invented {

@@ -157,7 +157,7 @@ class ImportBundleTest extends Walking {
     @Test
     void aSignerIsToldAsNotKnownUnlessItIsNamed() throws Exception {
         Path bundle = bundle(store, "--run", RUN);
-        assertTrue(take(bundle).out().get(0).contains("signer not known here"));
+        assertTrue(take(bundle).out().get(0).contains("which is not known here"));
         assertTrue(take(bundle, "--trust", KeyFile.beside(store).open().shown().fingerprint())
                 .out()
                 .get(0)
@@ -175,7 +175,7 @@ class ImportBundleTest extends Walking {
         Typed refused = take(bundle, "--trust", now);
 
         assertEquals(1, refused.exit());
-        assertTrue(refused.out().get(0).contains("sealed by another station"), refused::toString);
+        assertTrue(refused.out().get(0).contains("a run in it is sealed by another"), refused::toString);
         assertTrue(refused.out().get(0).contains(before), refused::toString);
         assertEquals(0, take(bundle, "--trust", now, "--trust", before).exit());
     }

@@ -8,6 +8,8 @@ import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictShape;
 import org.tenthwise.app.store.RunHead;
 import org.tenthwise.app.text.OutcomeWords;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Signature;
 import org.tenthwise.model.verdict.VerdictKind;
 
@@ -41,6 +43,10 @@ final class OutcomeSection {
                 .add(drawing ->
                         code.draw(drawing, new Box(PageFlow.RIGHT - CODE, top + 2, PageFlow.RIGHT, top + 2 + CODE)));
         Page leaf = flow.leaf();
+        if (isClosedAndNotSealed()) {
+            flow.text(matter.say("record.caution.unsealed"), Style.BOLD, PageFlow.LEFT, width);
+            flow.down(2);
+        }
         Optional<VerdictKind> shape = OutcomeWords.shape(matter.sheet());
         double indent = shape.isPresent() ? SHAPE_ROOM : 0;
         shape.ifPresent(standing -> flow.shape(standing, 9, Style.HEADING, 8));
@@ -63,6 +69,16 @@ final class OutcomeSection {
         }
         flow.down(4);
         flow.rule(Strokes.MEDIUM, Role.INK);
+    }
+
+    /** What nobody sealed is said before what it says. */
+    private boolean isClosedAndNotSealed() {
+        List<Entry> entries = matter.sheet().run().entries();
+        return matter.sheet().run().closed().isPresent()
+                && entries.get(entries.size() - 1)
+                        .event()
+                        .as(Event.Sealed.class)
+                        .isEmpty();
     }
 
     /** Run and head in words, as far as a code holds them. */

@@ -43,8 +43,7 @@ public final class RecordsView extends Screen {
         matters.textProperty().bind(counted.textProperty());
         Key reports = Key.onward("reports", words.say("report.reports"), navigator::reports);
         Key handOver = Key.onward("hand-over", words.say("hand-bundle.title"), navigator::handOver);
-        HBox foot =
-                new HBox(ScreenSizes.GAP, matters.shared(), reports.shared(), takeIn.shared(), handOver.shared());
+        HBox foot = new HBox(ScreenSizes.GAP, matters.shared(), reports.shared(), takeIn.shared(), handOver.shared());
         foot.getStyleClass().addAll("on-paper", "lined-above", "home-foot");
         foot.setMinHeight(USE_PREF_SIZE);
         return foot;

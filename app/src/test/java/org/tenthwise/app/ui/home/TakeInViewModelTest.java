@@ -87,7 +87,7 @@ class TakeInViewModelTest {
         look();
         Notice would = told.get(0);
         assertEquals("What would come in", would.title());
-        assertTrue(would.words().contains("signer not known here"), would::words);
+        assertTrue(would.words().contains("which is not known here"), would::words);
         assertTrue(would.words().contains("Run LG-2207-C-013: new, "), would::words);
         assertEquals(List.of(), workshop.ledger().runs());
 
