@@ -11,7 +11,7 @@ import org.tenthwise.model.words.Words;
  * What must be known of a record before what it says.
  *
  * @param head in a few words
- * @param why and what to do
+ * @param why and what to do; empty where that stands among the facts below, so that the verdict is seen at once
  */
 public record Caution(String head, String why) {
 
@@ -25,7 +25,7 @@ public record Caution(String head, String why) {
                 .ifPresent(came -> cautions.add(new Caution(
                         words.say("sheet.caution.station"), words.say("sheet.caution.station.why", came.sign()))));
         if (proof.isUnsealed()) {
-            cautions.add(new Caution(words.say("sheet.caution.unsealed"), words.say("sheet.caution.unsealed.why")));
+            cautions.add(new Caution(words.say("sheet.caution.unsealed"), ""));
         }
         return List.copyOf(cautions);
     }

@@ -131,7 +131,9 @@ public final class RecordView extends SidedScreen {
             Label head = Texts.label(caution.head(), "strong", "unproven");
             head.setId("caution");
             said.add(head);
-            said.add(Texts.label(caution.why(), "body"));
+            if (!caution.why().isEmpty()) {
+                said.add(Texts.label(caution.why(), "body"));
+            }
         }
         Label outcome = Texts.label(model.outcomeValue().getValue(), "strong");
         outcome.setId("outcome");

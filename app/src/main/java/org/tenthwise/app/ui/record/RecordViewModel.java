@@ -52,6 +52,7 @@ public final class RecordViewModel {
     private final ReadOnlyStringWrapper written = new ReadOnlyStringWrapper("");
     private Optional<CameFrom> from = Optional.empty();
     private List<Caution> cautions = List.of();
+    private boolean unsealed;
     private Optional<Path> file = Optional.empty();
     private final Settling again;
     private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper(false);
@@ -147,6 +148,9 @@ public final class RecordViewModel {
         Event.Begun begun = kept.run().begun();
         Dates dates = new Dates(words);
         List<String> facts = new ArrayList<>();
+        if (unsealed) {
+            facts.add(words.say("sheet.caution.unsealed.why"));
+        }
         from.ifPresent(came -> facts.add(words.say("sheet.came", came.sign(), dates.dayAndHour(came.at()), came.by())));
         facts.add(words.say(
                 "sheet.begun",
@@ -220,6 +224,7 @@ public final class RecordViewModel {
     private void loaded(Loaded now) {
         from = now.from();
         cautions = Caution.of(now.proof(), from, words);
+        unsealed = now.proof().isUnsealed();
         loaded(now.sheet());
     }
 
