@@ -23,9 +23,7 @@ import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.story.StepStory;
 import org.tenthwise.app.story.StoryChapter;
-import org.tenthwise.app.text.Dates;
 import org.tenthwise.app.text.OutcomeWords;
-import org.tenthwise.app.text.Sentences;
 import org.tenthwise.app.ui.form.BundleWords;
 import org.tenthwise.app.ui.keys.Settling;
 import org.tenthwise.app.ui.shell.LedgerTasks;
@@ -33,8 +31,6 @@ import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.app.ui.shell.Notice.NoticeKey;
 import org.tenthwise.model.record.Sheet;
-import org.tenthwise.model.run.Entry;
-import org.tenthwise.model.run.Event;
 import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Message;
 import org.tenthwise.model.words.Words;
@@ -141,43 +137,8 @@ public final class RecordViewModel {
 
     /** Who made it, where, when, and who signed it, a line each. */
     public ObservableValue<List<String>> factsValue() {
-        return sheet.map(kept -> kept.map(this::facts).orElse(List.of()));
-    }
-
-    private List<String> facts(Sheet kept) {
-        Event.Begun begun = kept.run().begun();
-        Dates dates = new Dates(words);
-        List<String> facts = new ArrayList<>();
-        if (unsealed) {
-            facts.add(words.say("sheet.caution.unsealed.why"));
-        }
-        from.ifPresent(came -> facts.add(words.say("sheet.came", came.sign(), dates.dayAndHour(came.at()), came.by())));
-        facts.add(words.say(
-                "sheet.begun",
-                dates.dayAndHour(kept.run().entries().get(0).at()),
-                kept.run().entries().get(0).by()));
-        if (!begun.machine().isEmpty()) {
-            facts.add(words.say("sheet.machine", begun.machine()));
-        }
-        String lot = new Sentences(words).lot(begun);
-        if (!lot.isEmpty()) {
-            facts.add(words.say("sheet.lot", lot));
-        }
-        for (Entry entry : kept.run().entries()) {
-            entry.event()
-                    .as(Event.HandedOver.class)
-                    .ifPresent(
-                            over -> facts.add(words.say("sheet.handed-over", over.to(), dates.dayAndHour(entry.at()))));
-        }
-        OutcomeWords said = new OutcomeWords(words);
-        kept.run()
-                .signatures()
-                .forEach(signature -> facts.add(words.say(
-                        "sheet.signed",
-                        said.signature(signature, kept),
-                        words.say(signature.closed() ? "sheet.closed-with-it" : "sheet.signed-then"),
-                        dates.dayAndHour(signature.entry().at()))));
-        return facts;
+        return sheet.map(
+                kept -> kept.map(new RecordFacts(from, unsealed, words)::of).orElse(List.of()));
     }
 
     public ObservableValue<List<RecordRow>> rowsValue() {
