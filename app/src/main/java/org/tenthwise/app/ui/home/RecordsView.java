@@ -44,6 +44,7 @@ public final class RecordsView extends Screen {
         Key reports = Key.onward("reports", words.say("report.reports"), navigator::reports);
         Key handOver = Key.onward("hand-over", words.say("hand-bundle.title"), navigator::handOver);
         HBox foot = new HBox(ScreenSizes.GAP, matters.shared(), reports.shared(), takeIn.shared(), handOver.shared());
+        reports.setStyle("-fx-pref-width: 10em"); // one word in German, which cannot be broken: more of the room
         foot.getStyleClass().addAll("on-paper", "lined-above", "home-foot");
         foot.setMinHeight(USE_PREF_SIZE);
         return foot;
