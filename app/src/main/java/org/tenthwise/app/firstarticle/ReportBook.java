@@ -38,17 +38,6 @@ public final class ReportBook {
     }
 
     /**
-     * A report as it would be drawn up now; nothing is kept.
-     *
-     * @throws Refused if the runs cannot stand in one report
-     */
-    public ArticleReport look(KeptEntries kept, ReportAsked asked, List<String> runs) {
-        List<JoinedRun> joined = joined(kept, runs);
-        ReportAsked held = new ReportBaseline(kept, runs).held(asked);
-        return new ArticleReport(article(kept, held, joined), Optional.empty(), List.of(), version);
-    }
-
-    /**
      * Keeps a report. One of the same identifier on the same part is drawn up anew, and what was signed of it holds no
      * more.
      *

@@ -12,7 +12,6 @@ import org.tenthwise.app.history.SizeSummary.Bounds;
 import org.tenthwise.app.history.StepSummary;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
-import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.VerdictKind;
 
@@ -73,11 +72,6 @@ public record PartPoint(
     /** Whether it counts against the parts, now or when it was measured before. */
     public boolean isReject() {
         return outBefore || standing().isReject();
-    }
-
-    /** The disposition in force. */
-    public Optional<Disposition> disposition() {
-        return step.disposed().map(StepSummary.Disposed::disposition);
     }
 
     /** What it was read with in that run. */

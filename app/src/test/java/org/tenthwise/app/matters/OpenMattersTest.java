@@ -38,7 +38,7 @@ import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Document;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
-import org.tenthwise.model.run.Occasion;
+import org.tenthwise.model.run.Occasions;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Refused;
@@ -226,7 +226,7 @@ class OpenMattersTest {
         Plan plan = InventedPlans.inMillimetres(
                 LOOK + LOOK.replace("number = 1", "number = 2").replace("Edges", "Mark") + "when = [\"first\"]\n");
         RunSession session =
-                shop.begin(new RunHeader(plan, "2", "L-1", "Lathe 4", "Setter 1").begunFor(Occasion.inProcess(2)));
+                shop.begin(new RunHeader(plan, "2", "L-1", "Lathe 4", "Setter 1").begunFor(Occasions.inProcess(2)));
         session.answer(Answer.YES);
         session.close("Inspector 1", SignedAs.ACCEPTED);
         assertEquals(List.of(), open());

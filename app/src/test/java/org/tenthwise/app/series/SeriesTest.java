@@ -21,6 +21,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.history.Sought;
 import org.tenthwise.app.history.SoughtBy;
+import org.tenthwise.app.history.StepSummary;
 import org.tenthwise.app.series.Break.Reason;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.quantity.Unit;
@@ -206,7 +207,8 @@ class SeriesTest {
                         JOURNAL, Disposition.USE_AS_IS, "agreed", "Engineer 1", Optional.of("C-7")));
         PartPoint point = shop.series(JOURNAL).points().get(0);
         assertEquals(PartStanding.CONCEDED, point.standing());
-        assertEquals(Optional.of(Disposition.USE_AS_IS), point.disposition());
+        assertEquals(
+                Optional.of(Disposition.USE_AS_IS), point.step().disposed().map(StepSummary.Disposed::disposition));
     }
 
     @Test

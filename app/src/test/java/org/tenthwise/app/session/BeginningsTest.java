@@ -21,6 +21,7 @@ import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.run.Occasion;
 import org.tenthwise.model.run.OccasionSaid;
+import org.tenthwise.model.run.Occasions;
 import org.tenthwise.model.run.Purpose;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.words.Refused;
@@ -81,7 +82,7 @@ class BeginningsTest {
 
     @BeforeEach
     void aWholeRunToStandOn() throws Exception {
-        done(FIRST, "1", Occasion.fullFirstArticle("new part"));
+        done(FIRST, "1", Occasions.fullFirstArticle("new part"));
     }
 
     private static OccasionSaid said(Purpose purpose, String baseline, Integer... affected) {
@@ -168,7 +169,7 @@ class BeginningsTest {
     /** Of a check that was not made there is nothing to make again. */
     @Test
     void whatIsMeasuredAgainIsWhatTheEarlierRunHad() throws Exception {
-        done(FIRST, "2", Occasion.inProcess(2));
+        done(FIRST, "2", Occasions.inProcess(2));
         assertEquals(List.of(1, 2, 3, 4), again(FIRST, "T-1-A-1"));
         assertEquals(List.of(1, 4), again(FIRST, "T-1-A-2"));
         assertEquals(List.of(4), again(FIRST, "T-1-A-2", 4));
@@ -177,13 +178,13 @@ class BeginningsTest {
     /** A number may be that of another check there. */
     @Test
     void underAnotherTextOfThePlanEverythingIsMeasuredAgain() throws Exception {
-        done(FIRST, "2", Occasion.inProcess(2));
+        done(FIRST, "2", Occasions.inProcess(2));
         assertEquals(List.of(1, 2, 3, 4), again(plan("A", issued("1", ""), issued("2", "")), "T-1-A-2"));
     }
 
     @Test
     void whatIsMeasuredAgainOfAPieceInProcessDoesNotMakeThePartConform() throws Exception {
-        done(FIRST, "2", Occasion.inProcess(2));
+        done(FIRST, "2", Occasions.inProcess(2));
         Occasion occasion = shop.beginnings().occasion(FIRST, said(Purpose.MEASURED_AGAIN, "T-1-A-2"));
         assertEquals(
                 Outcome.ASKED_CONFORMS,

@@ -17,6 +17,7 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.run.AskedSteps;
 import org.tenthwise.model.run.Occasion;
+import org.tenthwise.model.run.Occasions;
 import org.tenthwise.model.run.Purpose;
 
 /** What the demo parts that are made in lots are asked, piece by piece. */
@@ -42,7 +43,7 @@ class DemoKindsOfRunTest {
     @ParameterizedTest
     @MethodSource("plans")
     void aFirstArticleAndARunOfWhichNobodySaysAnythingAskEverything(Plan plan) {
-        assertEquals(List.of(), leftOut(plan, Occasion.fullFirstArticle("new part")));
+        assertEquals(List.of(), leftOut(plan, Occasions.fullFirstArticle("new part")));
         assertEquals(List.of(), leftOut(plan, Occasion.NOT_STATED));
         assertEquals(List.of(), leftOut(plan, Occasion.of(Purpose.FIRST_PIECE)));
     }
@@ -57,8 +58,8 @@ class DemoKindsOfRunTest {
                 "Weight",
                 "Journals, cylindricity",
                 "Nickel alloy 718, solution treated and aged");
-        assertEquals(ofTheFirst, leftOut(PIN, Occasion.inProcess(5)));
-        List<String> second = leftOut(PIN, Occasion.inProcess(2));
+        assertEquals(ofTheFirst, leftOut(PIN, Occasions.inProcess(5)));
+        List<String> second = leftOut(PIN, Occasions.inProcess(2));
         assertEquals(12, second.size(), second::toString);
         assertTrue(second.containsAll(ofTheFirst) && second.contains("Journals, Ra"), second::toString);
         assertTrue(leftOut(PIN, Occasion.of(Purpose.LAST_PIECE)).stream().noneMatch("Journals, cylindricity"::equals));
@@ -68,7 +69,7 @@ class DemoKindsOfRunTest {
     @ParameterizedTest
     @EnumSource(names = {"GATE_ROLLER_PIN", "HOIST_SCREW_BUSH"})
     void sizesOfFitsThreadsAndThePenetrantInspectionAreAskedOfEveryPiece(ExamplePart part) {
-        List<String> second = leftOut(part.plan(), Occasion.inProcess(2));
+        List<String> second = leftOut(part.plan(), Occasions.inProcess(2));
         assertTrue(
                 second.stream()
                         .noneMatch(name -> name.contains("g6")
@@ -84,7 +85,7 @@ class DemoKindsOfRunTest {
         Plan barrel = DemoPart.WINCH_BARREL_END.plan();
         assertEquals(
                 List.of("Pocket length", "Pocket from the face", "Length over all 6", "Chamfer 30°, barrel end"),
-                leftOut(barrel, Occasion.inProcess(2)));
+                leftOut(barrel, Occasions.inProcess(2)));
         assertEquals(
                 List.of("Length over all 6", "Chamfer 30°, barrel end"),
                 leftOut(barrel, Occasion.of(Purpose.LAST_PIECE)));

@@ -21,6 +21,7 @@ import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Baseline;
 import org.tenthwise.model.run.Occasion;
+import org.tenthwise.model.run.Occasions;
 import org.tenthwise.model.run.Purpose;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.words.Words;
@@ -65,7 +66,7 @@ class EarlierRunsTest {
     private RunSession begun(String day, Plan plan, String serial, String machine) throws Exception {
         return shopOn(day)
                 .begin(new RunHeader(plan, serial, "L-1", machine, "Setter 1")
-                        .begunFor(Occasion.fullFirstArticle("new part")));
+                        .begunFor(Occasions.fullFirstArticle("new part")));
     }
 
     private void accepted(String day, String serial) throws Exception {
@@ -125,7 +126,7 @@ class EarlierRunsTest {
     void piecesInProcessAreNoneToLookBackToHoweverManyWereAccepted() throws Exception {
         accepted("2026-01-05", "1");
         for (int piece = 2; piece <= 45; piece++) {
-            acceptedFor(Occasion.inProcess(piece), PLAN, String.valueOf(piece));
+            acceptedFor(Occasions.inProcess(piece), PLAN, String.valueOf(piece));
         }
         assertEquals(
                 List.of("Changed since the last accepted record, T-1-A-1: machine Lathe 4 to Lathe 5."),
@@ -136,7 +137,7 @@ class EarlierRunsTest {
     void aPartialFirstArticleIsNoneToLookBackTo() throws Exception {
         accepted("2026-01-05", "1");
         Baseline baseline = new Baseline("T-1-A-1", ledger.runHead("T-1-A-1").hash());
-        acceptedFor(Occasion.partialFirstArticle(baseline, "another machine", List.of(1)), PLAN, "2");
+        acceptedFor(Occasions.partialFirstArticle(baseline, "another machine", List.of(1)), PLAN, "2");
         assertEquals(
                 List.of("Changed since the last accepted record, T-1-A-1: machine Lathe 4 to Lathe 6."),
                 said(begun("2026-01-07", PLAN, "3", "Lathe 6")));

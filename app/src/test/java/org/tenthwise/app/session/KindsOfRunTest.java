@@ -22,6 +22,7 @@ import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Baseline;
 import org.tenthwise.model.run.Occasion;
+import org.tenthwise.model.run.Occasions;
 import org.tenthwise.model.run.Purpose;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.verdict.VerdictKind;
@@ -127,16 +128,16 @@ class KindsOfRunTest {
     void whereNobodySaidWhatItIsForAndInAFullFirstArticleEverythingIsAsked() throws Exception {
         List<Integer> all = List.of(1, 2, 3, 4, 5, 6);
         assertEquals(all, asked(Occasion.NOT_STATED));
-        assertEquals(all, asked(Occasion.fullFirstArticle("new part")));
+        assertEquals(all, asked(Occasions.fullFirstArticle("new part")));
     }
 
     @Test
     void aPieceIsAskedWhatThePlanWantsOfThatPiece() throws Exception {
         assertEquals(List.of(1, 2, 3), asked(Occasion.of(Purpose.FIRST_PIECE)));
-        assertEquals(List.of(1, 2, 3), asked(Occasion.inProcess(1)));
-        assertEquals(List.of(1, 2), asked(Occasion.inProcess(2)));
-        assertEquals(List.of(1, 2, 4), asked(Occasion.inProcess(3)));
-        assertEquals(List.of(1, 2, 4), asked(Occasion.inProcess(6)));
+        assertEquals(List.of(1, 2, 3), asked(Occasions.inProcess(1)));
+        assertEquals(List.of(1, 2), asked(Occasions.inProcess(2)));
+        assertEquals(List.of(1, 2, 4), asked(Occasions.inProcess(3)));
+        assertEquals(List.of(1, 2, 4), asked(Occasions.inProcess(6)));
     }
 
     /** Its number is not known: it may be one of each third. What is worked out of a size asks for that size. */
@@ -148,14 +149,14 @@ class KindsOfRunTest {
     /** 6 rests on 3 and so on 4; the set-up is asked of every part that is made. */
     @Test
     void aPartialFirstArticleAsksWhatIsAffectedAndWhatProtectsTheWork() throws Exception {
-        assertEquals(List.of(1, 2), asked(Occasion.partialFirstArticle(BEFORE, "new tool", List.of(2))));
-        assertEquals(List.of(1, 3, 4, 6), asked(Occasion.partialFirstArticle(BEFORE, "new tool", List.of(3))));
+        assertEquals(List.of(1, 2), asked(Occasions.partialFirstArticle(BEFORE, "new tool", List.of(2))));
+        assertEquals(List.of(1, 3, 4, 6), asked(Occasions.partialFirstArticle(BEFORE, "new tool", List.of(3))));
     }
 
     /** The hold point waits for the jaws, so they are confirmed again too. */
     @Test
     void whatIsMeasuredAgainAreTheCharacteristics() throws Exception {
-        assertEquals(List.of(1, 2, 3, 4, 5, 6), asked(Occasion.measuredAgain(BEFORE)));
+        assertEquals(List.of(1, 2, 3, 4, 5, 6), asked(Occasions.measuredAgain(BEFORE)));
     }
 
     /** The certificate is of the melt; what one melt is proven by does not change from piece to piece. */
@@ -170,13 +171,13 @@ class KindsOfRunTest {
                 where = "coordinate machine"
                 when = ["first"]
                 """);
-        RunSession second = begun(plan, Occasion.inProcess(2));
+        RunSession second = begun(plan, Occasions.inProcess(2));
         answerAll(second);
         assertEquals(List.of(1), asked(second.state().sheet()));
         assertEquals(List.of(), second.state().sheet().documents());
         assertEquals(Outcome.ASKED_CONFORMS, second.state().sheet().outcome());
 
-        for (Occasion whole : List.of(Occasion.NOT_STATED, Occasion.fullFirstArticle("new part"))) {
+        for (Occasion whole : List.of(Occasion.NOT_STATED, Occasions.fullFirstArticle("new part"))) {
             RunSession session = begun(plan, whole);
             answerAll(session);
             assertEquals(List.of(1, 2), asked(session.state().sheet()));
@@ -186,7 +187,7 @@ class KindsOfRunTest {
 
     @Test
     void ofARunThatLeavesSomethingOutItIsNeverSaidThatThePartConforms() throws Exception {
-        RunSession session = begun(Occasion.inProcess(2));
+        RunSession session = begun(Occasions.inProcess(2));
         answerAll(session);
         Sheet sheet = session.state().sheet();
 
@@ -203,7 +204,7 @@ class KindsOfRunTest {
 
     @Test
     void whileSomethingAskedIsOpenItIsNotCompleteAndSaysWhatIsLeftOutToo() throws Exception {
-        RunSession session = begun(Occasion.inProcess(2));
+        RunSession session = begun(Occasions.inProcess(2));
         session.answer(Answer.YES);
 
         assertEquals(Outcome.NOT_COMPLETE, session.state().sheet().outcome());
@@ -215,7 +216,7 @@ class KindsOfRunTest {
 
     @Test
     void nothingIsTakenAtACheckThatIsNotInTheRun() throws Exception {
-        RunSession session = begun(Occasion.inProcess(2));
+        RunSession session = begun(Occasions.inProcess(2));
         answerAll(session);
         session.goTo(3);
 
@@ -234,7 +235,7 @@ class KindsOfRunTest {
     void aRunThatAsksNoCharacteristicIsNotComplete() throws Exception {
         Plan plan = InventedPlans.inMillimetres(look(1, "Edges", "when = [\"first\"]\n"));
         RunSession session = new Runs(ledger, CLOCK)
-                .begin(new RunHeader(plan, "1", "L-1", "Lathe 4", "Setter 1").begunFor(Occasion.inProcess(2)));
+                .begin(new RunHeader(plan, "1", "L-1", "Lathe 4", "Setter 1").begunFor(Occasions.inProcess(2)));
         assertEquals(Outcome.NOT_COMPLETE, session.state().sheet().outcome());
     }
 
@@ -243,7 +244,7 @@ class KindsOfRunTest {
         Plan plan = InventedPlans.inMillimetres(look(1, "Edges", "when = [\"last\"]\n"));
         RunSession session = new Runs(ledger, CLOCK)
                 .begin(new RunHeader(plan, "1", "L-1", "Lathe 4", "Setter 1")
-                        .begunFor(Occasion.fullFirstArticle("new part")));
+                        .begunFor(Occasions.fullFirstArticle("new part")));
         answerAll(session);
         assertEquals(Outcome.CONFORMS, session.state().sheet().outcome());
         assertEquals("First article, full. Conforms.", said(session));

@@ -29,7 +29,7 @@ import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.ImportEvent;
 import org.tenthwise.model.run.JoinedRun;
 import org.tenthwise.model.run.MatterSettled;
-import org.tenthwise.model.run.Occasion;
+import org.tenthwise.model.run.Occasions;
 import org.tenthwise.model.run.ReportAsked;
 import org.tenthwise.model.run.ReportEvent;
 import org.tenthwise.model.run.ReportRole;
@@ -83,11 +83,13 @@ record Example(String kind, Event event, String json) {
                                 "Lathe 3",
                                 new PlanSource("x", "ab".repeat(32)),
                                 false,
-                                Occasion.partialFirstArticle(
+                                Occasions.under(
+                                        "order 118",
+                                        List.of("change 12", "change 14"),
+                                        Occasions.partialFirstArticle(
                                                 new Baseline("LG-2207-B-0001", "cd".repeat(32)),
                                                 "bore 0.02 wider",
-                                                List.of(7, 3))
-                                        .under("order 118", List.of("change 12", "change 14"))),
+                                                List.of(7, 3)))),
                         """
                         {"part":{"number":"LG-2207","revision":"C"},"serial":"0042","lot":"lot 9","machine":"Lathe 3",\
                         "plan":{"text":"x","sha256":"%s"},"occasion":{"purpose":"first-article-partial",\
@@ -103,7 +105,7 @@ record Example(String kind, Event event, String json) {
                                 "Lathe 3",
                                 new PlanSource("x", "ab".repeat(32)),
                                 false,
-                                Occasion.inProcess(5)),
+                                Occasions.inProcess(5)),
                         """
                         {"part":{"number":"LG-2207","revision":"C"},"serial":"0045","lot":"lot 9","machine":"Lathe 3",\
                         "plan":{"text":"x","sha256":"%s"},"occasion":{"purpose":"in-process","piece":5}}"""

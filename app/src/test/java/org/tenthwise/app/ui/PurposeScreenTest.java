@@ -22,6 +22,7 @@ import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.run.Baseline;
 import org.tenthwise.model.run.Occasion;
+import org.tenthwise.model.run.Occasions;
 import org.tenthwise.model.run.Purpose;
 
 /** What a run is for: before it begins, in its heading, and whole under More. */
@@ -45,15 +46,17 @@ class PurposeScreenTest extends ScreenTest {
     }
 
     private static Occasion partial() {
-        return Occasion.partialFirstArticle(BEFORE, "New boring bar, other overhang", List.of(9, 13, 14))
-                .under("4500-118", List.of("Change 12"));
+        return Occasions.under(
+                "4500-118",
+                List.of("Change 12"),
+                Occasions.partialFirstArticle(BEFORE, "New boring bar, other overhang", List.of(9, 13, 14)));
     }
 
     @Test
     void theHeadingOfARunHoldsEverywhere() {
         RunSession first = begun(DemoPart.SCREW_CARRIER, partial());
         seen("purpose", "run-partial", window -> run(window, first));
-        RunSession fifth = begun(DemoPart.WINCH_BARREL_END, Occasion.inProcess(125));
+        RunSession fifth = begun(DemoPart.WINCH_BARREL_END, Occasions.inProcess(125));
         fifth.goTo(10);
         seen("purpose", "run-in-process", window -> run(window, fifth));
     }
@@ -119,7 +122,7 @@ class PurposeScreenTest extends ScreenTest {
     /** On each display the same cells as in a run of which nobody said anything; what is not stated claims nothing. */
     @Test
     void thePurposeIsToldInTheHeadingAndCostsNothingElseThere() {
-        RunSession said = begun(DemoPart.SCREW_CARRIER, Occasion.fullFirstArticle("new part"));
+        RunSession said = begun(DemoPart.SCREW_CARRIER, Occasions.fullFirstArticle("new part"));
         RunSession unsaid = begun(DemoPart.SCREW_CARRIER, Occasion.NOT_STATED);
         String purpose = words.say("occasion.short.first-article-full");
         List<String> told = new ArrayList<>();

@@ -44,43 +44,6 @@ public record Occasion(
         return new Occasion(purpose, Optional.empty(), "", Optional.empty(), List.of(), "", List.of());
     }
 
-    /** A piece on the way. */
-    public static Occasion inProcess(int piece) {
-        return new Occasion(Purpose.IN_PROCESS, Optional.empty(), "", Optional.of(piece), List.of(), "", List.of());
-    }
-
-    public static Occasion fullFirstArticle(String reason) {
-        return new Occasion(
-                Purpose.FIRST_ARTICLE_FULL, Optional.empty(), reason, Optional.empty(), List.of(), "", List.of());
-    }
-
-    /** @param affected numbers of steps, at least one */
-    public static Occasion partialFirstArticle(Baseline baseline, String reason, List<Integer> affected) {
-        return new Occasion(
-                Purpose.FIRST_ARTICLE_PARTIAL,
-                Optional.of(baseline),
-                reason,
-                Optional.empty(),
-                affected,
-                "",
-                List.of());
-    }
-
-    /** All of it. */
-    public static Occasion measuredAgain(Baseline baseline) {
-        return measuredAgain(baseline, List.of());
-    }
-
-    /** @param had numbers of the steps that the earlier run had; empty where it had all */
-    public static Occasion measuredAgain(Baseline baseline, List<Integer> had) {
-        return new Occasion(Purpose.MEASURED_AGAIN, Optional.of(baseline), "", Optional.empty(), had, "", List.of());
-    }
-
-    /** The same under an order, with changes in force. */
-    public Occasion under(String number, List<String> changesInForce) {
-        return new Occasion(purpose, baseline, reason, piece, affected, number, changesInForce);
-    }
-
     /** Whether nothing was said of it at all, as in runs of older releases. */
     public boolean saysNothing() {
         return equals(NOT_STATED);

@@ -15,12 +15,13 @@ import org.junit.jupiter.api.Test;
 import org.tenthwise.model.run.Baseline;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Occasion;
+import org.tenthwise.model.run.Occasions;
 
 /** Which runs stand in one report, and what they find together. */
 class JoinedRunsTest {
 
     private static Joined boreAgain(String serial) {
-        return new Joined(serial, Occasion.partialFirstArticle(new Baseline("r-0", "ab"), "new program", List.of(1)))
+        return new Joined(serial, Occasions.partialFirstArticle(new Baseline("r-0", "ab"), "new program", List.of(1)))
                 .bore("20.015")
                 .closed();
     }
@@ -56,7 +57,7 @@ class JoinedRunsTest {
     /** Serials begin again with each lot, and many parts have none. */
     @Test
     void whatAPartOfAnotherLotOrWithoutASerialFoundIsMissed() {
-        Occasion again = Occasion.partialFirstArticle(new Baseline("r-0", "ab"), "new program", List.of(1));
+        Occasion again = Occasions.partialFirstArticle(new Baseline("r-0", "ab"), "new program", List.of(1));
         Joined ofLotB = new Joined("1", "B", again).bore("20.015").closed().asRun("r-other");
         assertFalse(full(Joined.right("1"), ofLotB).isComplete());
         Joined noSerial = new Joined("", again).bore("20.015").closed().asRun("r-other");

@@ -18,6 +18,7 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Baseline;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Occasion;
+import org.tenthwise.model.run.Occasions;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Refused;
 
@@ -33,7 +34,7 @@ class PartialReportTest {
     }
 
     private static Joined boreAgain(String serial) {
-        return new Joined(serial, Occasion.partialFirstArticle(new Baseline("r-0", "ab"), "new program", List.of(1)))
+        return new Joined(serial, Occasions.partialFirstArticle(new Baseline("r-0", "ab"), "new program", List.of(1)))
                 .bore("20.015")
                 .closed();
     }
@@ -50,7 +51,7 @@ class PartialReportTest {
 
     @Test
     void whatARunWasBegunForIsMissedInAPartialReport() {
-        Occasion both = Occasion.partialFirstArticle(new Baseline("r-0", "ab"), "new program", List.of(1, 2));
+        Occasion both = Occasions.partialFirstArticle(new Baseline("r-0", "ab"), "new program", List.of(1, 2));
         Joined run = new Joined("1", both)
                 .bore("20.015")
                 .holes("8.01", "8.01", "8.01", "8.01")

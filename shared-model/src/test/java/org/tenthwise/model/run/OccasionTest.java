@@ -20,14 +20,14 @@ class OccasionTest {
     @Test
     void aFirstArticleIsNeverBegunWithoutAReason() {
         assertThrows(Refused.class, () -> Occasion.of(Purpose.FIRST_ARTICLE_FULL));
-        assertThrows(Refused.class, () -> Occasion.fullFirstArticle(" "));
-        assertThrows(Refused.class, () -> Occasion.partialFirstArticle(BEFORE, "", List.of(1)));
-        assertTrue(Occasion.fullFirstArticle("new part").purpose().isFirstArticle());
+        assertThrows(Refused.class, () -> Occasions.fullFirstArticle(" "));
+        assertThrows(Refused.class, () -> Occasions.partialFirstArticle(BEFORE, "", List.of(1)));
+        assertTrue(Occasions.fullFirstArticle("new part").purpose().isFirstArticle());
     }
 
     @Test
     void aPartialOneNamesWhatItStandsOnAndWhatIsAffected() {
-        assertThrows(Refused.class, () -> Occasion.partialFirstArticle(BEFORE, "new program", List.of()));
+        assertThrows(Refused.class, () -> Occasions.partialFirstArticle(BEFORE, "new program", List.of()));
         assertThrows(
                 Refused.class,
                 () -> new Occasion(
@@ -41,7 +41,7 @@ class OccasionTest {
         assertThrows(Refused.class, () -> new Baseline("LG-1-A-7", ""));
         assertEquals(
                 List.of(2, 5),
-                Occasion.partialFirstArticle(BEFORE, "why", List.of(5, 2, 5)).affected());
+                Occasions.partialFirstArticle(BEFORE, "why", List.of(5, 2, 5)).affected());
     }
 
     @Test
@@ -55,22 +55,22 @@ class OccasionTest {
                         purpose.name());
             }
         }
-        assertEquals(Optional.of(BEFORE), Occasion.measuredAgain(BEFORE).baseline());
+        assertEquals(Optional.of(BEFORE), Occasions.measuredAgain(BEFORE).baseline());
         assertThrows(Refused.class, () -> Occasion.of(Purpose.MEASURED_AGAIN));
     }
 
     @Test
     void aPieceInProcessIsGivenByItsNumberFromOne() {
         assertThrows(Refused.class, () -> Occasion.of(Purpose.IN_PROCESS));
-        assertThrows(Refused.class, () -> Occasion.inProcess(0));
-        assertEquals(Optional.of(1), Occasion.inProcess(1).piece());
+        assertThrows(Refused.class, () -> Occasions.inProcess(0));
+        assertEquals(Optional.of(1), Occasions.inProcess(1).piece());
     }
 
     @Test
     void anOrderAloneIsSomethingSaid() {
         assertTrue(Occasion.of(Purpose.NOT_STATED).saysNothing());
-        assertFalse(Occasion.NOT_STATED.under("4500", List.of()).saysNothing());
+        assertFalse(Occasions.under("4500", List.of(), Occasion.NOT_STATED).saysNothing());
         assertFalse(Occasion.of(Purpose.FIRST_PIECE).saysNothing());
-        assertThrows(Refused.class, () -> Occasion.NOT_STATED.under("", List.of(" ")));
+        assertThrows(Refused.class, () -> Occasions.under("", List.of(" "), Occasion.NOT_STATED));
     }
 }

@@ -21,7 +21,7 @@ import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.catalogue.ExamplePart;
 import org.tenthwise.checklists.rules.ReadingsFile;
 import org.tenthwise.model.run.Event;
-import org.tenthwise.model.run.Occasion;
+import org.tenthwise.model.run.Occasions;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.words.Words;
 
@@ -96,7 +96,7 @@ class RecordWordsTest {
                 "Lathe 6",
                 pin.plan().source(),
                 false,
-                Occasion.inProcess(3),
+                Occasions.inProcess(3),
                 Optional.empty());
         Evidence evidence = new Records.Walk(pin.plan(), "Setter 3").add(begun).evidence();
         String page = PrintedPages.text(PrintedPages.of(Words.ENGLISH, evidence).get(0));

@@ -26,6 +26,7 @@ import org.tenthwise.model.run.Baseline;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Occasion;
+import org.tenthwise.model.run.Occasions;
 import org.tenthwise.model.run.Purpose;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
@@ -238,14 +239,14 @@ class QifReaderTest {
 
     @Test
     void aFirstArticleSaysSoWithItsOrderAndItsReason() {
-        QifFile full = file(begun(Occasion.fullFirstArticle("new part").under("O-77", List.of("ECN 5"))));
+        QifFile full = file(begun(Occasions.under("O-77", List.of("ECN 5"), Occasions.fullFirstArticle("new part"))));
         assertEquals("FAI_Full", full.at("//InspectionMode"));
         assertEquals("O-77", full.at("//InspectionTraceability/OrderNumber"));
         assertEquals("O-77", full.at("//ManufacturingProcessTraceability/Job"));
         assertEquals("ECN 5", full.at("//ActualComponent/AdditionalChanges"));
         assertEquals(0, full.count("//PartialInspection"));
         Baseline before = new Baseline("WB-1-B-001", "ab12");
-        QifFile partial = file(begun(Occasion.partialFirstArticle(before, "new tool", List.of(1))));
+        QifFile partial = file(begun(Occasions.partialFirstArticle(before, "new tool", List.of(1))));
         assertEquals("FAI_Partial", partial.at("//InspectionMode"));
         assertEquals("WB-1-B-001", partial.at("//PartialInspection/BaselineProductNumber"));
         assertEquals("new tool", partial.at("//PartialInspection/ReasonForPartialInspection"));
@@ -256,7 +257,7 @@ class QifReaderTest {
 
     @Test
     void whatThisKindOfRunLeavesOutIsThereAndNotAnalysed() {
-        QifFile file = file(begun(Occasion.partialFirstArticle(new Baseline("R", "ab"), "new tool", List.of(1)))
+        QifFile file = file(begun(Occasions.partialFirstArticle(new Baseline("R", "ab"), "new tool", List.of(1)))
                 .add(read(1, "1.1", "29.990"))
                 .add(read(1, "2.1", "29.985")));
         assertEquals(2, file.count("//CharacteristicDefinitions/*"));

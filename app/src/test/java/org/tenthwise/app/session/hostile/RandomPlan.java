@@ -18,6 +18,7 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.run.Baseline;
 import org.tenthwise.model.run.Occasion;
+import org.tenthwise.model.run.Occasions;
 import org.tenthwise.model.run.Purpose;
 
 /** A plan of a few steps of any kind, with what the oracle knows of it. */
@@ -93,13 +94,13 @@ record RandomPlan(List<Facts> facts, Plan plan) {
         return switch (random.nextInt(16)) {
             case 0 -> Occasion.of(Purpose.FIRST_PIECE);
             case 1 -> Occasion.of(Purpose.LAST_PIECE);
-            case 2, 3 -> Occasion.inProcess(1 + random.nextInt(6));
+            case 2, 3 -> Occasions.inProcess(1 + random.nextInt(6));
             case 4, 5 ->
-                Occasion.partialFirstArticle(before, "another tool", List.of(1 + random.nextInt(facts.size())));
+                Occasions.partialFirstArticle(before, "another tool", List.of(1 + random.nextInt(facts.size())));
             case 6 ->
-                Occasion.measuredAgain(
+                Occasions.measuredAgain(
                         before, random.nextBoolean() ? List.of() : List.of(1 + random.nextInt(facts.size())));
-            case 7 -> Occasion.fullFirstArticle("first of its kind");
+            case 7 -> Occasions.fullFirstArticle("first of its kind");
             default -> Occasion.NOT_STATED;
         };
     }

@@ -21,6 +21,7 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Occasion;
 import org.tenthwise.model.run.OccasionSaid;
+import org.tenthwise.model.run.Occasions;
 import org.tenthwise.model.run.Purpose;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.words.Refused;
@@ -224,7 +225,7 @@ class PurposeFieldsTest {
         workshop.reply("Back");
         type(model, "5");
         model.form().goOn();
-        assertEquals(Occasion.inProcess(5), begun("LG-2207-C-015").occasion());
+        assertEquals(Occasions.inProcess(5), begun("LG-2207-C-015").occasion());
     }
 
     /** Another run of the part number that is open, or of which something was not read, is no ground to stand on. */
