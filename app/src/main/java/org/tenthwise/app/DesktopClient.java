@@ -2,6 +2,7 @@ package org.tenthwise.app;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -21,6 +22,7 @@ import org.tenthwise.app.device.Storage;
 import org.tenthwise.app.device.Windowing;
 import org.tenthwise.app.export.RecordName;
 import org.tenthwise.app.session.Runs;
+import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.Stores;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.app.text.Spoken;
@@ -35,6 +37,8 @@ import org.tenthwise.checklists.rules.SampleReader;
 import org.tenthwise.checklists.rules.SampleReading;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
 import org.tenthwise.model.words.Words;
 
 /** The client in a window, or, for a walk by itself, in one nobody sees. */
@@ -170,6 +174,17 @@ final class DesktopClient implements Client {
         }
     }
 
+    /** The shop the demo is walked in knows the certificates of its gauges. */
+    private void tellTheShop(ReadingsFile sample, Path store) throws Exception {
+        try (Ledger shop = stores.open(store)) {
+            for (Event event : sample.events()) {
+                if (event.as(Event.CalibrationKnown.class).isPresent()) {
+                    shop.append(Entry.SHOP, OffsetDateTime.now(), sample.by(), event);
+                }
+            }
+        }
+    }
+
     @Override
     public List<String> walkDemo(Path folder, Consumer<String> along) throws Exception {
         withoutDisplay();
@@ -177,6 +192,7 @@ final class DesktopClient implements Client {
         ReadingsFile sample =
                 ((SampleReading.Good) new SampleReader().read(DemoPart.SCREW_CARRIER.passingReadings(), plan)).sample();
         Path store = free(folder);
+        tellTheShop(sample, store);
         Path pictures = Files.createDirectories(folder.resolve("pictures"));
         LedgerThread thread = new LedgerThread();
         Window window = new Window(Display.plain());

@@ -160,6 +160,15 @@ enum CsvColumn {
     GAUGE,
     GAUGE_KIND,
     SENSE,
+    /**
+     * By what certificate the gauge of a reading, and what it was set on, were calibrated, the last day that holds, and
+     * {@code yes} where it was over for either.
+     */
+    GAUGE_CERTIFICATE,
+    GAUGE_DUE,
+    SET_ON_CERTIFICATE,
+    SET_ON_DUE,
+    PAST_DUE,
     PERSON,
     TIME,
     STRUCK_OUT,

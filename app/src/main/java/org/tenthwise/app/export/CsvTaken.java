@@ -1,6 +1,11 @@
 package org.tenthwise.app.export;
 
 import static org.tenthwise.app.export.CsvColumn.*;
+import static org.tenthwise.app.export.CsvColumn.GAUGE_CERTIFICATE;
+import static org.tenthwise.app.export.CsvColumn.GAUGE_DUE;
+import static org.tenthwise.app.export.CsvColumn.PAST_DUE;
+import static org.tenthwise.app.export.CsvColumn.SET_ON_CERTIFICATE;
+import static org.tenthwise.app.export.CsvColumn.SET_ON_DUE;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -111,6 +116,13 @@ final class CsvTaken {
 
     private static CsvRow entry(CsvRow row, Taken<?> taken) {
         taken.setting().ifPresent(setting -> setting(row, setting));
+        taken.calibrated().ifPresent(by -> {
+            row.text(GAUGE_CERTIFICATE, by.gauge().certificate());
+            by.gauge().due().ifPresent(due -> row.text(GAUGE_DUE, due.toString()));
+            row.text(SET_ON_CERTIFICATE, by.master().certificate());
+            by.master().due().ifPresent(due -> row.text(SET_ON_DUE, due.toString()));
+            row.text(PAST_DUE, by.isPast() ? "yes" : "");
+        });
         return entry(row, taken.entry(), taken.struck());
     }
 

@@ -6,6 +6,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.Optional;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.compute.cutting.EvenCut;
+import org.tenthwise.model.gauge.Calibration;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Register;
@@ -62,7 +63,7 @@ final class JsonPass {
             answer.put("question", Word.of(taken.what().question()));
             answer.put("answer", Word.of(taken.what().answer()));
             answer.put("counts", taken.counts());
-            taken.setting().ifPresent(setting -> write(setting, answer.putObject("gauge")));
+            taken.setting().ifPresent(setting -> gauge(setting, taken, answer));
             struck(taken.struck(), answer);
         });
         documents(to);
@@ -259,8 +260,12 @@ final class JsonPass {
         to.put("repeat", story.slot(reading).repeat());
         write("reading", reading.typed(), to);
         taken.setting().ifPresent(setting -> {
-            write(setting, to.putObject("gauge"));
-            setting.reference().ifPresent(mark -> setOn(mark, setting, to.putObject("set-on")));
+            gauge(setting, taken, to);
+            setting.reference().ifPresent(mark -> {
+                ObjectNode on = to.putObject("set-on");
+                setOn(mark, setting, on);
+                taken.calibrated().ifPresent(by -> write(by.master(), by.masterPast(), on));
+            });
         });
         story.measured(reading).ifPresent(measured -> {
             int known = WorkedOut.known(measured, unit);
@@ -273,6 +278,20 @@ final class JsonPass {
         to.put("counts", taken.counts());
         story.standing(reading).ifPresent(standing -> to.put("verdict", Word.of(standing)));
         struck(taken.struck(), to);
+    }
+
+    private static void gauge(Setting setting, Taken<?> taken, ObjectNode to) {
+        ObjectNode gauge = to.putObject("gauge");
+        write(setting, gauge);
+        taken.calibrated().ifPresent(by -> write(by.gauge(), by.gaugePast(), gauge));
+    }
+
+    /** Nothing where nothing is stated. */
+    private static void write(Calibration calibration, boolean past, ObjectNode to) {
+        if (!calibration.certificate().isEmpty()) {
+            to.put("certificate", calibration.certificate());
+        }
+        calibration.due().ifPresent(due -> to.put("due", due.toString()).put("past-due", past));
     }
 
     private static void write(Setting setting, ObjectNode to) {

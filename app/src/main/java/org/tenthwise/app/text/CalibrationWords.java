@@ -1,6 +1,8 @@
 package org.tenthwise.app.text;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.tenthwise.model.gauge.Calibration;
 import org.tenthwise.model.gauge.GaugeOrMaster;
@@ -13,11 +15,21 @@ import org.tenthwise.model.words.Words;
 public final class CalibrationWords {
 
     private final Words words;
-    private final Dates dates;
+    private final Function<LocalDate, String> day;
 
-    public CalibrationWords(Words words) {
+    private CalibrationWords(Words words, Function<LocalDate, String> day) {
         this.words = words;
-        this.dates = new Dates(words);
+        this.day = day;
+    }
+
+    /** For a screen. */
+    public CalibrationWords(Words words) {
+        this(words, new Dates(words)::day);
+    }
+
+    /** For a record: year first, so that no reader takes the day for the month (ISO 8601). */
+    public static CalibrationWords ofRecord(Words words) {
+        return new CalibrationWords(words, LocalDate::toString);
     }
 
     /** What is said of it; that nothing is, where nothing is. */
@@ -27,7 +39,7 @@ public final class CalibrationWords {
                                 Stream.of(calibration.certificate())
                                         .filter(number -> !number.isEmpty())
                                         .map(number -> words.say("calibration.certificate", number)),
-                                calibration.due().stream().map(day -> words.say("calibration.due", dates.day(day))))
+                                calibration.due().stream().map(due -> words.say("calibration.due", day.apply(due))))
                         .toList())
                 : words.say("calibration.not-stated");
     }
@@ -62,6 +74,6 @@ public final class CalibrationWords {
     }
 
     private String due(Calibration calibration) {
-        return dates.day(calibration.due().orElseThrow());
+        return day.apply(calibration.due().orElseThrow());
     }
 }

@@ -67,12 +67,16 @@ public final class EventsTold {
             return Optional.empty();
         }
 
+        /** The others stand in the table of gauges. */
         @Override
         public Optional<String> calibrationKnown(Event.CalibrationKnown known) {
-            return Optional.of(words.say(
-                    known.putsRight() ? "record.course.calibration-put-right" : "record.course.calibration",
-                    new CalibrationWords(words).named(known.what()),
-                    new CalibrationWords(words).of(known.calibration())));
+            CalibrationWords said = CalibrationWords.ofRecord(words);
+            return Optional.of(known)
+                    .filter(Event.CalibrationKnown::putsRight)
+                    .map(any -> words.say(
+                            "record.course.calibration-put-right",
+                            said.named(known.what()),
+                            said.of(known.calibration())));
         }
 
         @Override

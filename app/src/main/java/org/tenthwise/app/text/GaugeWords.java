@@ -30,6 +30,11 @@ public final class GaugeWords {
         return kind.isKnown() ? words.say("gauge-kind." + kind.key()) : kind.key();
     }
 
+    /** The same by its key. */
+    public String kindOf(String key) {
+        return GaugeKind.ofKey(key).map(kind -> kind(words, kind)).orElse(key);
+    }
+
     /** Of a step as it stands; empty for one without a gauge. */
     public String line(Run run, Step step) {
         Optional<Check.Means> means = step.check().means();

@@ -17,6 +17,7 @@ import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.ui.begin.BeginView;
 import org.tenthwise.app.ui.begin.BeginViewModel;
+import org.tenthwise.app.ui.deed.CalibrationForm;
 import org.tenthwise.app.ui.deed.CutOnTheseForm;
 import org.tenthwise.app.ui.deed.DocumentForm;
 import org.tenthwise.app.ui.deed.GaugeForm;
@@ -37,6 +38,9 @@ import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.catalogue.PlanDesk;
 import org.tenthwise.checklists.editing.PlanInHand;
 import org.tenthwise.checklists.editing.PlanText;
+import org.tenthwise.model.gauge.Calibration;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.GaugeOrMaster;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Purpose;
@@ -47,6 +51,9 @@ class FormsScreenTest extends ScreenTest {
     static final String LONG_WORDS =
             "Chip pressed in between the jaw and the seat; taken out, seat wiped, indicator set to zero again, "
                     + "then read anew by Inspector 1";
+
+    private static final GaugeOrMaster BORE_GAUGE = GaugeOrMaster.gauge("BG-2", GaugeKind.BORE_GAUGE);
+    private static final Calibration LAST_YEARS = new Calibration("K-2211", Optional.of(LocalDate.parse("2025-03-31")));
 
     @RegisterExtension
     private final Workshop workshop = new Workshop(words);
@@ -242,6 +249,36 @@ class FormsScreenTest extends ScreenTest {
                 "card",
                 window -> FormView.of(
                         new GaugeForm(workshop.inHand(session), words, workshop), words, window.pictures()));
+    }
+
+    @Test
+    void theCertificateOfAGaugeHoldsEverywhere() throws Exception {
+        RunSession session = workshop.atTheBore("014", "0.013");
+        seen("gauge", "certificate", window -> certificate(window, session));
+        session.gauge().calibrated(BORE_GAUGE, LAST_YEARS, true);
+        seen("gauge", "certificate-past-due", window -> certificate(window, session));
+        seen("gauge", "certificate-counts-for", window -> {
+            StepForm model = new CalibrationForm(workshop.inHand(session), BORE_GAUGE, words, workshop);
+            FormView view = FormView.of(model, words, window.pictures());
+            model.load();
+            model.form().goTo(model.form().fields().get(1));
+            model.form().fields().get(1).type();
+            type(model.form(), "2027-03-31");
+            model.form().goTo(model.form().fields().get(2));
+            return view;
+        });
+        seen(
+                "gauge",
+                "card-past-due",
+                window -> FormView.of(
+                        new GaugeForm(workshop.inHand(session), words, workshop), words, window.pictures()));
+    }
+
+    private Screen certificate(Window window, RunSession session) {
+        StepForm model = new CalibrationForm(workshop.inHand(session), BORE_GAUGE, words, workshop);
+        FormView view = FormView.of(model, words, window.pictures());
+        model.load();
+        return view;
     }
 
     @Test

@@ -50,6 +50,7 @@ public record PassStory(
                                 reading.entry(),
                                 reading,
                                 reading.setting(),
+                                reading.setting().flatMap(set -> Calibrated.of(run, step, reading.entry())),
                                 reading.struck(),
                                 counting(found, reading).isPresent()))
                         .toList(),
@@ -57,6 +58,7 @@ public record PassStory(
                         .map(temperature -> new Taken<>(
                                 temperature.entry(),
                                 temperature,
+                                Optional.empty(),
                                 Optional.empty(),
                                 temperature.struck(),
                                 pass.taking(temperature.of()).equals(Optional.of(temperature))))
@@ -66,6 +68,7 @@ public record PassStory(
                                 answering.entry(),
                                 answering,
                                 run.gauges().settingBefore(answering.entry(), step),
+                                Calibrated.of(run, step, answering.entry()),
                                 answering.struck(),
                                 pass.answering(answering.question().today()).equals(Optional.of(answering))))
                         .toList(),
@@ -73,6 +76,7 @@ public record PassStory(
                         .map(giving -> new Taken<>(
                                 giving.entry(),
                                 giving,
+                                Optional.empty(),
                                 Optional.empty(),
                                 giving.struck(),
                                 pass.giving().equals(Optional.of(giving))))

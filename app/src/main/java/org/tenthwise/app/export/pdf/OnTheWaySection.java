@@ -2,11 +2,15 @@ package org.tenthwise.app.export.pdf;
 
 import java.util.Comparator;
 import java.util.List;
+import org.tenthwise.app.text.CalibrationWords;
 import org.tenthwise.app.text.DrawingWords;
 import org.tenthwise.model.record.DrawingAccount;
 import org.tenthwise.model.record.Line;
 
-/** What stands under the table: numbers the plan does not have, which sizes were corrected, what else passed. */
+/**
+ * What stands under the table: gauges past their due day, missing numbers, which sizes were corrected, what else
+ * passed.
+ */
 final class OnTheWaySection {
 
     private final RecordContext matter;
@@ -19,6 +23,7 @@ final class OnTheWaySection {
 
     void add() {
         flow.down(5);
+        CalibrationWords.ofRecord(matter.words()).pastDue(matter.sheet()).forEach(past -> said(past, Style.BOLD));
         String missing = new DrawingWords(matter.words())
                 .missing(DrawingAccount.of(matter.sheet()).gaps());
         if (!missing.isEmpty()) {

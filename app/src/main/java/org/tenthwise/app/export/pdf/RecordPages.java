@@ -38,6 +38,7 @@ final class RecordPages {
         answered.add(asked.stream().filter(answered::holds).toList());
         DetailSection detail = new DetailSection(matter, flow);
         asked.stream().filter(line -> !answered.holds(line)).forEach(detail::add);
+        new GaugeSection(matter, flow).add();
         new EventsSection(matter, flow).add();
         new ProofSection(matter, flow).add();
         List<Page> leaves = flow.leaves();

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.Calibrated;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.PassStory;
@@ -106,7 +107,7 @@ final class MeasuredItems {
 
     private List<String> gauges(List<Taken<?>> taken) {
         Set<String> marks = new LinkedHashSet<>();
-        taken.stream().flatMap(one -> one.setting().stream()).forEach(setting -> marks.addAll(devices.of(setting)));
+        taken.forEach(one -> marks.addAll(devices.of(one)));
         return List.copyOf(marks);
     }
 
@@ -135,6 +136,7 @@ final class MeasuredItems {
                     .and("size", story.measured(reading).flatMap(measured -> size(measured, figures)))
                     .and("verdict", story.standing(reading).map(Word::of));
             taken.setting().ifPresent(setting -> said.and(set(setting)));
+            taken.calibrated().filter(Calibrated::isPast).ifPresent(any -> said.and("past-due", "yes"));
             facts.and("reading-" + number, said.and(taken.entry()).text());
         }
         return facts;

@@ -33,13 +33,13 @@ public final class GaugeForm extends StepForm {
     protected List<String> notes(State state) {
         CalibrationWords calibrations = new CalibrationWords(words);
         List<String> notes = new ArrayList<>();
+        state.pastDue().forEach(here -> notes.add(calibrations.pastDue(here.what(), here.calibration())));
         notes.add(new GaugeWords(words).line(state.sheet().run(), state.inHand()));
         state.calibrated().stream()
                 .filter(here -> here.calibration().isStated())
                 .map(here -> words.say(
                         "calibration.of", calibrations.named(here.what()), calibrations.of(here.calibration())))
                 .forEach(notes::add);
-        state.pastDue().forEach(here -> notes.add(calibrations.pastDue(here.what(), here.calibration())));
         notes.add(words.say("gauge.card.kept"));
         return notes;
     }

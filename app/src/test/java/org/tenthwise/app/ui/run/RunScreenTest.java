@@ -2,7 +2,9 @@ package org.tenthwise.app.ui.run;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import javafx.css.PseudoClass;
 import javafx.scene.control.Label;
 import org.junit.jupiter.api.Test;
@@ -10,6 +12,7 @@ import org.tenthwise.app.ui.Display;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.app.ui.theme.LookStore.Kept;
+import org.tenthwise.model.gauge.Calibration;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Register;
@@ -200,6 +203,20 @@ class RunScreenTest extends RunAtHand {
     void aBoreThatPassesHoldsEverywhere() throws Exception {
         run.setUpAndGoTo(ARun.BORE).setBoreGauge().enter("0.015", "0.014", "0.011", "0.013");
         seen("bore-pass");
+    }
+
+    @Test
+    void aGaugePastItsDueDayHoldsEverywhere() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).setBoreGauge();
+        run.session
+                .gauge()
+                .calibrated(
+                        run.session.state().calibrated().get(0).what(),
+                        new Calibration("K-2211", Optional.of(LocalDate.parse("2020-03-31"))),
+                        false);
+        seen("bore-past-due-unread");
+        run.enter("0.015", "0.014", "0.011", "0.013");
+        seen("bore-past-due");
     }
 
     @Test
