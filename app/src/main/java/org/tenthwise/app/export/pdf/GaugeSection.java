@@ -62,9 +62,9 @@ final class GaugeSection {
                 .text(
                         CERTIFICATE,
                         certificate.isEmpty() ? matter.say("record.gauges.not-stated") : certificate,
-                        certificate.isEmpty() ? Style.SMALL : Style.CELL)
-                .text(CHECKS, one.steps().stream().map(String::valueOf).collect(Collectors.joining(" ")), Style.SMALL);
+                        certificate.isEmpty() ? Style.SMALL : Style.CELL);
         due.forEach(line -> row.text(DUE, line, one.pastDueAt().isEmpty() ? Style.CELL : Style.SMALL_BOLD));
-        return row;
+        return row.text(
+                CHECKS, one.steps().stream().map(String::valueOf).collect(Collectors.joining(" ")), Style.SMALL);
     }
 }
