@@ -3,7 +3,9 @@ package org.tenthwise.app.ui;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -17,6 +19,7 @@ import org.tenthwise.app.ui.matters.SettleMatterView;
 import org.tenthwise.app.ui.matters.SettleMatterViewModel;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.model.gauge.Calibration;
 import org.tenthwise.model.run.SignedAs;
 
 class MattersScreenTest extends ScreenTest {
@@ -53,6 +56,29 @@ class MattersScreenTest extends ScreenTest {
         });
         IntStream.range(100, 124).forEach(serial -> closed(String.valueOf(serial)));
         seen("matters", "fifty", this::matters);
+    }
+
+    @Test
+    void aGaugePastItsDueDayHoldsEverywhere() throws Exception {
+        RunSession session = workshop.atTheBore("013");
+        session.gauge()
+                .calibrated(
+                        session.state().calibrated().get(0).what(),
+                        new Calibration("K-2211", Optional.of(LocalDate.parse("2025-03-31"))),
+                        false);
+        session.enter("0.012");
+        session.close("Inspector 1", SignedAs.NOT_ACCEPTED);
+        seen("matters", "past-due", this::matters);
+        seen("matters", "settle-past-due", window -> {
+            SettleMatterViewModel model = new SettleMatterViewModel(
+                    ofKind(MatterKind.GAUGE_PAST_DUE),
+                    List.of("Inspector 1", "Quality lead"),
+                    workshop.matterDesk(),
+                    workshop.tasks,
+                    words,
+                    workshop);
+            return SettleMatterView.of(model, words, workshop);
+        });
     }
 
     private OpenMatter ofKind(MatterKind kind) {

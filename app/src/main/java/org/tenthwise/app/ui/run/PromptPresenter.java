@@ -10,8 +10,6 @@ import org.tenthwise.app.ui.run.RunScreenState.OtherWay;
 import org.tenthwise.app.ui.run.RunScreenState.PromptPanel;
 import org.tenthwise.app.ui.run.RunScreenState.Strike;
 import org.tenthwise.app.ui.run.RunScreenState.Undo;
-import org.tenthwise.model.gauge.GaugeKind;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Proposal;
 import org.tenthwise.model.verdict.VerdictKind;
@@ -69,12 +67,7 @@ final class PromptPresenter {
         boolean open = !state.asked().isShut();
         VerdictKind standing = state.line().finding().verdict().standing();
         boolean out = standing != VerdictKind.PASS && standing != VerdictKind.OPEN;
-        boolean gauged = state.inHand()
-                .check()
-                .means()
-                .map(Check.Means::kind)
-                .filter(kind -> !kind.equals(GaugeKind.LIMIT_GAUGE))
-                .isPresent();
+        boolean gauged = state.inHand().check().means().isPresent();
         return new Allowed(
                 state.mayBeginPass(),
                 gauged && (open || !state.settingsHere().isEmpty()),
