@@ -77,7 +77,8 @@ class FilledFormsTest extends ReportsAtHand {
 
     @Test
     void whatWasReadWithAGaugePastItsDueDaySaysSo() throws IOException {
-        ofTheScrewCarrierWith("id = \"CA-1\"", "id = \"CA-1\"\ncertificate = \"K-9\"\ndue = \"2020-01-31\"");
+        ofTheScrewCarrierWith(
+                "certificate = \"K-5797\"\ndue = \"2038-02-28\"", "certificate = \"K-9\"\ndue = \"2020-01-31\"");
         assertEquals("CA-1 was past its due day, 2020-01-31", balloon("28").get("12 Additional data"));
     }
 

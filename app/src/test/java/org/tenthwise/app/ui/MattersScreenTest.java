@@ -73,11 +73,11 @@ class MattersScreenTest extends ScreenTest {
             SettleMatterViewModel model = new SettleMatterViewModel(
                     ofKind(MatterKind.GAUGE_PAST_DUE),
                     List.of("Inspector 1", "Quality lead"),
-                    workshop.matterDesk(),
+                    workshop.matterBook(),
                     workshop.tasks,
                     words,
                     workshop);
-            return SettleMatterView.of(model, words, workshop);
+            return new SettleMatterView(model, words, workshop);
         });
     }
 

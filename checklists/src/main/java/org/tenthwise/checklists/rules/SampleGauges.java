@@ -35,8 +35,6 @@ final class SampleGauges {
 
     private final Map<String, Gauge> gauges;
     private final Map<GaugeOrMaster, Calibration> calibrations = new LinkedHashMap<>();
-    /** The tables of masters and wires whose mark nothing was set on yet. */
-    private final Map<String, TableKeys> notSetOn = new LinkedHashMap<>();
 
     /**
      * A gauge as it was set for a step.
@@ -88,16 +86,10 @@ final class SampleGauges {
         Calibration calibration = SampleCalibration.read(keys);
         keys.finish();
         mark.ifPresent(id -> {
-            if (notSetOn.putIfAbsent(id, keys) != null) {
+            if (calibrations.putIfAbsent(GaugeOrMaster.master(id), calibration) != null) {
                 keys.problem(MARK, "readings.master.twice", id);
             }
-            calibrations.putIfAbsent(GaugeOrMaster.master(id), calibration);
         });
-    }
-
-    /** Names the masters and wires that nothing was set on: a slip in a mark, most likely. */
-    void finish() {
-        notSetOn.forEach((mark, keys) -> keys.problem(MARK, "readings.master.not-used", mark));
     }
 
     private static Optional<Gauge> gauge(TableKeys keys, List<GaugeKind> kinds, Optional<String> id) {
@@ -154,11 +146,10 @@ final class SampleGauges {
         };
     }
 
-    private Optional<Setting> onMaster(TableKeys step, Optional<Gauge> gauge, Unit unit) {
+    private static Optional<Setting> onMaster(TableKeys step, Optional<Gauge> gauge, Unit unit) {
         return step.table(MASTER).flatMap(table -> {
             TableKeys keys = step.inside(MASTER, table);
             Optional<String> mark = keys.text(MARK);
-            mark.ifPresent(notSetOn::remove);
             Unit read = QuotedFigures.unit(keys, unit);
             Optional<Written> certified = certified(keys, read);
             Optional<Written> zero = QuotedFigures.figure(keys, "zero", read);
@@ -168,11 +159,10 @@ final class SampleGauges {
         });
     }
 
-    private Optional<Laid> overWires(TableKeys step, Optional<Gauge> gauge, Unit unit) {
+    private static Optional<Laid> overWires(TableKeys step, Optional<Gauge> gauge, Unit unit) {
         return step.table(WIRES).flatMap(table -> {
             TableKeys keys = step.inside(WIRES, table);
             Optional<String> mark = keys.text(MARK);
-            mark.ifPresent(notSetOn::remove);
             Optional<Written> certified = certified(keys, QuotedFigures.unit(keys, unit));
             boolean meant = keys.ifAny(KEEP, keys::truth).orElse(false);
             keys.finish();

@@ -56,7 +56,6 @@ public final class SampleReader {
         SampleGauges gauges = SampleGauges.read(keys, plan);
         events.addAll(gauges.known());
         steps(keys, plan, gauges, events);
-        gauges.finish();
         SampleSignatures.read(keys, plan, serial).forEach(events::add);
         Expectations expected = Expectations.read(keys, plan);
         keys.finish();
