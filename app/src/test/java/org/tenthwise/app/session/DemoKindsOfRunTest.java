@@ -11,13 +11,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.tenthwise.app.store.Occasions;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.catalogue.ExamplePart;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.run.AskedSteps;
 import org.tenthwise.model.run.Occasion;
-import org.tenthwise.model.run.Occasions;
 import org.tenthwise.model.run.Purpose;
 
 /** What the demo parts that are made in lots are asked, piece by piece. */

@@ -29,7 +29,6 @@ import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.ImportEvent;
 import org.tenthwise.model.run.JoinedRun;
 import org.tenthwise.model.run.MatterSettled;
-import org.tenthwise.model.run.Occasions;
 import org.tenthwise.model.run.ReportAsked;
 import org.tenthwise.model.run.ReportEvent;
 import org.tenthwise.model.run.ReportRole;

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.store.Occasions;
 import org.tenthwise.app.ui.begin.BeginView;
 import org.tenthwise.app.ui.begin.BeginViewModel;
 import org.tenthwise.app.ui.form.Field;
@@ -22,7 +23,6 @@ import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.run.Baseline;
 import org.tenthwise.model.run.Occasion;
-import org.tenthwise.model.run.Occasions;
 import org.tenthwise.model.run.Purpose;
 
 /** What a run is for: before it begins, in its heading, and whole under More. */

@@ -16,12 +16,12 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.export.Records;
 import org.tenthwise.app.picture.RecordingPen;
+import org.tenthwise.app.store.Occasions;
 import org.tenthwise.app.text.TestLanguage;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.catalogue.ExamplePart;
 import org.tenthwise.checklists.rules.ReadingsFile;
 import org.tenthwise.model.run.Event;
-import org.tenthwise.model.run.Occasions;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.words.Words;
 

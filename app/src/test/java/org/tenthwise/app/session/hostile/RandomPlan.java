@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.tenthwise.app.store.Occasions;
 import org.tenthwise.checklists.rules.PlanReader;
 import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.model.plan.Answer;
@@ -18,7 +19,6 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.run.Baseline;
 import org.tenthwise.model.run.Occasion;
-import org.tenthwise.model.run.Occasions;
 import org.tenthwise.model.run.Purpose;
 
 /** A plan of a few steps of any kind, with what the oracle knows of it. */
