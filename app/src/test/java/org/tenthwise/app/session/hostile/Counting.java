@@ -103,6 +103,32 @@ final class Counting {
         return readings;
     }
 
+    /** Whether an entry is a reading, or an answer with a limit gauge, that counts now for a step. */
+    boolean isCounted(Facts step, Entry entry) {
+        Event event = entry.event();
+        boolean read = event instanceof StepEvent.ReadingTaken taken
+                && taken.step() == step.number()
+                && isLastOf(step, entry, taken.slot())
+                && setting(step, entry).isPresent();
+        boolean answered = event instanceof StepEvent.Answered given
+                && given.step() == step.number()
+                && given.question().byLimitGauge()
+                && answers(step).containsKey(given.question())
+                && isLastOf(step, entry, given.question());
+        return counts(entry) && (read || answered) && counting(step).contains(entry);
+    }
+
+    private boolean isLastOf(Facts step, Entry entry, Object what) {
+        return entries.stream()
+                .filter(later -> later.seq() > entry.seq())
+                .noneMatch(later -> later.event() instanceof StepEvent.ReadingTaken taken
+                                && taken.step() == step.number()
+                                && taken.slot().equals(what)
+                        || later.event() instanceof StepEvent.Answered given
+                                && given.step() == step.number()
+                                && given.question().equals(what));
+    }
+
     /** What a reading was made with; absent where that is struck out, or a gauge was taken after it and not set. */
     private Optional<Setting> setting(Facts step, Entry reading) {
         Optional<Setting> setting = Optional.empty();

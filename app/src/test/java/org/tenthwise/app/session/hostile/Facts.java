@@ -19,11 +19,6 @@ import org.tenthwise.model.plan.Question;
  */
 record Facts(int number, boolean drawing, List<Integer> hold, Set<String> when, What what) {
 
-    /** Asked of every piece. */
-    Facts(int number, boolean drawing, List<Integer> hold, What what) {
-        this(number, drawing, hold, Set.of(), what);
-    }
-
     /** What is read or asked, and what it must come to. */
     sealed interface What {}
 

@@ -6,12 +6,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
+import org.tenthwise.app.session.CalibratedHere;
 import org.tenthwise.app.session.Objection;
 import org.tenthwise.app.session.Prompt;
 import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.CouldNotSave;
+import org.tenthwise.model.gauge.Calibration;
+import org.tenthwise.model.gauge.GaugeOrMaster;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.MeasuredBody;
@@ -64,7 +67,7 @@ final class Hand {
         } else if (dice < 93) {
             dispose();
         } else {
-            somethingElse(random.nextInt(16));
+            somethingElse(random.nextInt(19));
         }
     }
 
@@ -91,12 +94,29 @@ final class Hand {
                 }
             }
             case 14, 15 -> document();
+            case 16, 17, 18 -> calibration();
             default ->
                 session.temperatures()
                         .take(
                                 random.nextBoolean() ? MeasuredBody.PART : MeasuredBody.GAUGE,
                                 figures().degrees());
         }
+    }
+
+    /** Of the gauge at hand or what it is set on, now and then of one that is not; over since yesterday, or not. */
+    void calibration() throws CouldNotSave {
+        List<CalibratedHere> here = session.state().calibrated();
+        GaugeOrMaster what = here.isEmpty() || random.nextInt(6) == 0
+                ? GaugeOrMaster.master("M-" + random.nextInt(2))
+                : here.get(random.nextInt(here.size())).what();
+        session.gauge()
+                .calibrated(
+                        what,
+                        new Calibration(
+                                random.nextInt(4) == 0 ? "" : "K-" + random.nextInt(3),
+                                Optional.of(LocalDate.parse("2026-11-23").plusDays(random.nextInt(5)))
+                                        .filter(any -> random.nextInt(5) > 0)),
+                        random.nextInt(3) == 0);
     }
 
     private void machine() throws CouldNotSave {

@@ -40,6 +40,9 @@ import org.tenthwise.model.run.StepEvent;
 class HostileRunsTest {
 
     private static final int MOST_DEEDS = 70;
+    /** Of so few runs, by chance, none may come to the rarer ends: a concession is one run in fifty. */
+    private static final int TOO_FEW_TO_TELL = 1_000;
+
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T06:31:00Z"), ZoneOffset.ofHours(1));
 
     private final Map<Outcome, Integer> ended = new EnumMap<>(Outcome.class);
@@ -68,6 +71,12 @@ class HostileRunsTest {
                         passedBy,
                         strict,
                         proposals);
+        if (runs >= TOO_FEW_TO_TELL) {
+            allSortsOfEndsAreMet(runs);
+        }
+    }
+
+    private void allSortsOfEndsAreMet(int runs) {
         assertTrue(ended.getOrDefault(Outcome.CONFORMS, 0) > runs / 50, () -> "hardly a run came to its end: " + ended);
         assertTrue(
                 ended.getOrDefault(Outcome.CONFORMS_WITH_CONCESSIONS, 0) > 0,

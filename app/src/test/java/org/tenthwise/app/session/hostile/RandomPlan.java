@@ -57,7 +57,7 @@ record RandomPlan(List<Facts> facts, Plan plan) {
             facts.add(step(number, facts, random));
         }
         for (int elsewhere = random.nextInt(3); elsewhere > 0; elsewhere--) {
-            facts.add(new Facts(facts.size() + 1, true, List.of(), paper(true, random)));
+            facts.add(new Facts(facts.size() + 1, true, List.of(), when(random), paper(true, random)));
         }
         String text = HEAD + facts.stream().map(Facts::toml).collect(Collectors.joining());
         PlanReading reading = new PlanReader().read(text);
@@ -95,14 +95,16 @@ record RandomPlan(List<Facts> facts, Plan plan) {
             case 0 -> Occasion.of(Purpose.FIRST_PIECE);
             case 1 -> Occasion.of(Purpose.LAST_PIECE);
             case 2, 3 -> Occasions.inProcess(1 + random.nextInt(6));
-            case 4, 5 ->
-                Occasions.partialFirstArticle(before, "another tool", List.of(1 + random.nextInt(facts.size())));
-            case 6 ->
-                Occasions.measuredAgain(
-                        before, random.nextBoolean() ? List.of() : List.of(1 + random.nextInt(facts.size())));
+            case 4, 5 -> Occasions.partialFirstArticle(before, "another tool", some(random));
+            case 6 -> Occasions.measuredAgain(before, random.nextBoolean() ? List.of() : some(random));
             case 7 -> Occasions.fullFirstArticle("first of its kind");
             default -> Occasion.NOT_STATED;
         };
+    }
+
+    /** One to three of the checks, whatever they are. */
+    private List<Integer> some(Random random) {
+        return random.ints(1 + random.nextInt(3), 1, facts.size() + 1).boxed().toList();
     }
 
     private static Facts.What what(List<Facts> before, Random random) {
