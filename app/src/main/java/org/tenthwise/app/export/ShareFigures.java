@@ -4,8 +4,8 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 
 /**
- * ShareFigures of a tolerance in a table: rounded, but never so that one seems to lie on a limit, or beyond it, that
- * does not.
+ * Shares of a tolerance in a table: rounded, but never so that one seems to lie on a limit, or beyond it, that does
+ * not.
  */
 final class ShareFigures {
 

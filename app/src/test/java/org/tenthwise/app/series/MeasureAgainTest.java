@@ -128,6 +128,25 @@ class MeasureAgainTest {
         assertEquals(Optional.of(Counsel.BEGUN_SINCE), when());
     }
 
+    /** Nothing is found of it yet, and it is on the machine all the same. */
+    @Test
+    void anotherPartThatNobodyReadYetEndsItHoweverItsMachineIsWritten() {
+        twelve();
+        shop.part(MadeParts.changed("T-1", "X-9"), "001", "L-1", "lathe 4 ");
+        assertEquals(Optional.of(Counsel.BEGUN_SINCE), when());
+    }
+
+    @Test
+    void anotherPartThatNobodyReadYetEndsItWhereItNamesNoMachine() {
+        twelve();
+        for (int i = 0; i < 25; i++) {
+            shop.part(MadeParts.changed("T-1", "X-9"), "5" + i, "L-1", "Lathe 5");
+        }
+        assertEquals(Optional.of(Counsel.AFTER), when());
+        shop.part(MadeParts.changed("T-1", "Y-9"), "001", "L-1", "");
+        assertEquals(Optional.of(Counsel.BEGUN_SINCE), when());
+    }
+
     /** The next part is on the machine: it is read before anything is said of those behind it. */
     @Test
     void thePartBegunNextIsReadFirst() {

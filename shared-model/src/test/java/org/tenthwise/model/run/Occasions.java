@@ -30,14 +30,9 @@ public final class Occasions {
                 List.of());
     }
 
-    /** All of it. */
     public static Occasion measuredAgain(Baseline baseline) {
-        return measuredAgain(baseline, List.of());
-    }
-
-    /** @param had numbers of the steps that the earlier run had; empty where it had all */
-    public static Occasion measuredAgain(Baseline baseline, List<Integer> had) {
-        return new Occasion(Purpose.MEASURED_AGAIN, Optional.of(baseline), "", Optional.empty(), had, "", List.of());
+        return new Occasion(
+                Purpose.MEASURED_AGAIN, Optional.of(baseline), "", Optional.empty(), List.of(), "", List.of());
     }
 
     /** The same under an order, with changes in force. */
