@@ -39,6 +39,7 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.words.Words;
 
 /** The client in a window, or, for a walk by itself, in one nobody sees. */
@@ -178,7 +179,7 @@ final class DesktopClient implements Client {
     private void tellTheShop(ReadingsFile sample, Path store) throws Exception {
         try (Ledger shop = stores.open(store)) {
             for (Event event : sample.events()) {
-                if (event.as(Event.CalibrationKnown.class).isPresent()) {
+                if (event.as(ShopEvent.CalibrationKnown.class).isPresent()) {
                     shop.append(Entry.SHOP, OffsetDateTime.now(), sample.by(), event);
                 }
             }

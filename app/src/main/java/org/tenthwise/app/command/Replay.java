@@ -15,6 +15,7 @@ import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.ImportEvent;
 import org.tenthwise.model.run.MatterSettled;
 import org.tenthwise.model.run.ReportEvent;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Message;
 import org.tenthwise.model.words.Words;
@@ -109,17 +110,17 @@ final class Replay {
         }
 
         @Override
-        public Deed gaugeKnown(Event.GaugeKnown known) {
+        public Deed gaugeKnown(ShopEvent.GaugeKnown known) {
             return () -> hand.know(known.gauge());
         }
 
         @Override
-        public Deed calibrationKnown(Event.CalibrationKnown known) {
+        public Deed calibrationKnown(ShopEvent.CalibrationKnown known) {
             return () -> hand.taken(session.gauge().calibrated(known.what(), known.calibration(), known.putsRight()));
         }
 
         @Override
-        public Deed machineKnown(Event.MachineKnown known) {
+        public Deed machineKnown(ShopEvent.MachineKnown known) {
             return () -> hand.taken(session.machine(
                     known.register(),
                     meant

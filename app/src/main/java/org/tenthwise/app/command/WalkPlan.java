@@ -25,6 +25,7 @@ import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.words.Message;
 import org.tenthwise.model.words.Refused;
 import picocli.CommandLine.Command;
@@ -148,7 +149,7 @@ final class WalkPlan implements Callable<Integer> {
     private static void agree(Ledger ledger, ReadingsFile sample) throws CouldNotRun {
         GaugeRack rack = new GaugeRack(ledger);
         MachineRack machines = new MachineRack(ledger);
-        Optional<Event.MachineKnown> machine = said(sample, Event.MachineKnown.class)
+        Optional<ShopEvent.MachineKnown> machine = said(sample, ShopEvent.MachineKnown.class)
                 .filter(told -> machines.find(told.machine())
                         .filter(kept -> kept.register() != told.register())
                         .isPresent())
@@ -157,8 +158,8 @@ final class WalkPlan implements Callable<Integer> {
             throw new CouldNotRun(
                     Message.of("command.walk.register-disagrees", machine.get().machine()));
         }
-        Optional<Gauge> gauge = said(sample, Event.GaugeKnown.class)
-                .map(Event.GaugeKnown::gauge)
+        Optional<Gauge> gauge = said(sample, ShopEvent.GaugeKnown.class)
+                .map(ShopEvent.GaugeKnown::gauge)
                 .filter(told -> rack.find(told.id(), told.kind())
                         .filter(kept -> !kept.sense().equals(told.sense()))
                         .isPresent())

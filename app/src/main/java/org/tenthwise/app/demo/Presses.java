@@ -15,6 +15,7 @@ import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.ImportEvent;
 import org.tenthwise.model.run.MatterSettled;
 import org.tenthwise.model.run.ReportEvent;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Word;
@@ -72,17 +73,17 @@ final class Presses implements Event.Cases<Presses.Press> {
     }
 
     @Override
-    public Press gaugeKnown(Event.GaugeKnown event) {
+    public Press gaugeKnown(ShopEvent.GaugeKnown event) {
         return () -> {};
     }
 
     @Override
-    public Press calibrationKnown(Event.CalibrationKnown event) {
+    public Press calibrationKnown(ShopEvent.CalibrationKnown event) {
         return () -> {};
     }
 
     @Override
-    public Press machineKnown(Event.MachineKnown event) {
+    public Press machineKnown(ShopEvent.MachineKnown event) {
         return () -> {};
     }
 
@@ -278,8 +279,8 @@ final class Presses implements Event.Cases<Presses.Press> {
 
     private Register register() {
         return sample.events().stream()
-                .flatMap(event -> event.as(Event.MachineKnown.class).stream())
-                .map(Event.MachineKnown::register)
+                .flatMap(event -> event.as(ShopEvent.MachineKnown.class).stream())
+                .map(ShopEvent.MachineKnown::register)
                 .findFirst()
                 .orElse(Register.DIAMETER);
     }

@@ -9,6 +9,7 @@ import org.tenthwise.model.gauge.Calibration;
 import org.tenthwise.model.gauge.GaugeOrMaster;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ShopEvent;
 
 /**
  * By what certificate the gauge in hand, and what it is set on, is calibrated: said once, it comes by itself to every
@@ -26,7 +27,7 @@ final class CalibrationAtHand {
 
     /** What is said from now on, for this run and for the shop; nothing where it is said already. */
     void tell(GaugeOrMaster what, Calibration calibration, boolean putsRight) throws CouldNotSave {
-        Event known = new Event.CalibrationKnown(what, calibration, putsRight);
+        Event known = new ShopEvent.CalibrationKnown(what, calibration, putsRight);
         boolean saidHere = now(what).equals(calibration);
         boolean saidThere = rack.find(what).equals(calibration);
         List<Event> one = List.of(known);
@@ -50,7 +51,7 @@ final class CalibrationAtHand {
     Stream<Event> comesWith(GaugeOrMaster what) {
         return Stream.of(next(what))
                 .filter(next -> !next.equals(now(what)))
-                .map(next -> new Event.CalibrationKnown(what, next, false));
+                .map(next -> new ShopEvent.CalibrationKnown(what, next, false));
     }
 
     /** What will hold for something that is set or read with next: as the shop knows it, or else as the run has it. */

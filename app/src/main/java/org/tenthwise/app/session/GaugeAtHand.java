@@ -19,6 +19,7 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.run.StepEvent;
 
 /**
@@ -223,7 +224,7 @@ final class GaugeAtHand {
     void confirm(Step step) throws CouldNotSave {
         Setting setting = onMaster(step, half(step).zero().orElseThrow());
         boolean known = rack.find(setting.gauge().id(), setting.gauge().kind()).equals(Optional.of(setting.gauge()));
-        List<Event> told = known ? List.of() : List.of(new Event.GaugeKnown(setting.gauge()));
+        List<Event> told = known ? List.of() : List.of(new ShopEvent.GaugeKnown(setting.gauge()));
         book.add(Stream.of(book.told(told), book.happening(whole(step, setting)))
                 .flatMap(List::stream)
                 .toList());

@@ -10,6 +10,7 @@ import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ShopEvent;
 
 /** The gauges whose sense the shop has been asked, from the ledger. What was told last and not struck out counts. */
 public final class GaugeRack {
@@ -87,7 +88,7 @@ public final class GaugeRack {
 
     private Stream<Entry> known() {
         return kept.entries(Entry.SHOP).stream()
-                .filter(entry -> entry.event().as(Event.GaugeKnown.class).isPresent());
+                .filter(entry -> entry.event().as(ShopEvent.GaugeKnown.class).isPresent());
     }
 
     private Set<Long> struck() {
@@ -98,6 +99,6 @@ public final class GaugeRack {
     }
 
     private static Gauge gauge(Entry known) {
-        return ((Event.GaugeKnown) known.event()).gauge();
+        return ((ShopEvent.GaugeKnown) known.event()).gauge();
     }
 }

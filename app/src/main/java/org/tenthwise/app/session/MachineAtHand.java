@@ -11,6 +11,7 @@ import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.ShopEvent;
 
 /** The machine of a run: how its register counts and what is usually aimed at on it. */
 final class MachineAtHand {
@@ -43,7 +44,8 @@ final class MachineAtHand {
      * counts one way, in the other open runs on the machine too.
      */
     void tell(Register register, Aim.ByLimits usual) throws CouldNotSave {
-        Event.MachineKnown known = new Event.MachineKnown(book.run().begun().machine(), register, usual);
+        ShopEvent.MachineKnown known =
+                new ShopEvent.MachineKnown(book.run().begun().machine(), register, usual);
         List<NewEntry> added = new ArrayList<>();
         if (!book.run().machineKnown().equals(Optional.of(known))) {
             added.add(new NewEntry(book.run().id(), book.now(), book.by(), known));
@@ -66,7 +68,7 @@ final class MachineAtHand {
                 .filter(known -> run.register()
                         .filter(counts -> counts != known.register())
                         .isPresent())
-                .map(known -> new Event.MachineKnown(
+                .map(known -> new ShopEvent.MachineKnown(
                         known.machine(), known.register(), run.usualAim().orElse(known.usual())))
                 .ifPresent(events::add);
         book.add(book.happening(events));

@@ -9,8 +9,8 @@ import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.model.run.Entry;
-import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.ShopEvent;
 
 /** The machines whose register the shop has been asked, from the ledger. What was told last counts. */
 public final class MachineRack {
@@ -22,12 +22,12 @@ public final class MachineRack {
     }
 
     /** Absent as well for a machine without a name: the next run without one may be on another. */
-    public Optional<Event.MachineKnown> find(String machine) {
+    public Optional<ShopEvent.MachineKnown> find(String machine) {
         return machine.isEmpty()
                 ? Optional.empty()
                 : kept.entries(Entry.SHOP).stream()
                         .map(Entry::event)
-                        .flatMap(event -> event.as(Event.MachineKnown.class).stream())
+                        .flatMap(event -> event.as(ShopEvent.MachineKnown.class).stream())
                         .filter(known -> known.machine().equals(machine))
                         .reduce((earlier, later) -> later);
     }
@@ -39,7 +39,7 @@ public final class MachineRack {
      *
      * @param here the run it is told in, if in one
      */
-    List<NewEntry> telling(Event.MachineKnown known, String here, OffsetDateTime at, String by) {
+    List<NewEntry> telling(ShopEvent.MachineKnown known, String here, OffsetDateTime at, String by) {
         List<NewEntry> added = new ArrayList<>();
         if (known.machine().isEmpty()) {
             return added;
@@ -52,14 +52,14 @@ public final class MachineRack {
                         run.id(),
                         at,
                         by,
-                        new Event.MachineKnown(
+                        new ShopEvent.MachineKnown(
                                 known.machine(),
                                 known.register(),
                                 run.usualAim().orElse(known.usual())))));
         return added;
     }
 
-    private Stream<Run> otherRuns(Event.MachineKnown known, String here) {
+    private Stream<Run> otherRuns(ShopEvent.MachineKnown known, String here) {
         return kept.history().openOn(known.machine()).stream()
                 .map(RunFacts::id)
                 .filter(id -> !id.equals(here))

@@ -22,6 +22,7 @@ import org.tenthwise.model.run.Earlier;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.words.Message;
 
 /** The runs of one ledger. Used from the one thread that owns the ledger. */
@@ -59,7 +60,7 @@ public final class Runs {
      *
      * @param by who says so
      */
-    public void tellMachine(Event.MachineKnown known, String by) throws CouldNotSave {
+    public void tellMachine(ShopEvent.MachineKnown known, String by) throws CouldNotSave {
         List<NewEntry> added = new MachineRack(ledger).telling(known, "", OffsetDateTime.now(clock), by);
         if (!added.isEmpty()) {
             ledger.append(added);

@@ -8,7 +8,7 @@ import org.tenthwise.app.history.History;
 import org.tenthwise.app.history.NameUse;
 import org.tenthwise.app.session.ShopBook.Shop;
 import org.tenthwise.app.store.Ledger;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ShopEvent;
 
 /**
  * The machines and the people of a shop: those of its runs, that of the run last worked on first, and those that were
@@ -28,7 +28,7 @@ public final class ShopNames {
      * @param used whether a run has it: then it is offered whatever is on the list
      * @param known what was last said of the register, of a machine
      */
-    public record Name(String name, boolean used, Optional<Event.MachineKnown> known) {}
+    public record Name(String name, boolean used, Optional<ShopEvent.MachineKnown> known) {}
 
     private final Ledger ledger;
     private final ShopBook book;
@@ -66,7 +66,7 @@ public final class ShopNames {
     }
 
     private static List<Name> all(
-            List<String> used, List<String> offered, Function<String, Optional<Event.MachineKnown>> known) {
+            List<String> used, List<String> offered, Function<String, Optional<ShopEvent.MachineKnown>> known) {
         return offered.stream()
                 .map(name -> new Name(name, used.contains(name), known.apply(name)))
                 .toList();

@@ -11,6 +11,7 @@ import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.ImportEvent;
 import org.tenthwise.model.run.MatterSettled;
 import org.tenthwise.model.run.ReportEvent;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Word;
@@ -48,18 +49,18 @@ final class EventKinds {
                     OccasionJson.read(from),
                     EarlierJson.read(from)));
 
-    private static final EventKind<Event.GaugeKnown> GAUGE_KNOWN = new EventKind<>(
+    private static final EventKind<ShopEvent.GaugeKnown> GAUGE_KNOWN = new EventKind<>(
             "gauge-known",
             1,
             known -> EventJson.format(known.gauge()),
-            Event.GaugeKnown.class,
+            ShopEvent.GaugeKnown.class,
             (known, to) -> EventJson.write(known.gauge(), to.putObject("gauge")),
-            from -> new Event.GaugeKnown(EventJson.gauge(from.object("gauge"))));
+            from -> new ShopEvent.GaugeKnown(EventJson.gauge(from.object("gauge"))));
 
-    private static final EventKind<Event.CalibrationKnown> CALIBRATION_KNOWN = new EventKind<>(
+    private static final EventKind<ShopEvent.CalibrationKnown> CALIBRATION_KNOWN = new EventKind<>(
             "calibration-known",
             16,
-            Event.CalibrationKnown.class,
+            ShopEvent.CalibrationKnown.class,
             (known, to) -> {
                 to.put("mark", known.what().mark());
                 known.what().kind().ifPresent(kind -> to.put("kind", kind));
@@ -68,19 +69,19 @@ final class EventKinds {
                     to.put("puts-right", true);
                 }
             },
-            from -> new Event.CalibrationKnown(
+            from -> new ShopEvent.CalibrationKnown(
                     new GaugeOrMaster(from.text("mark"), from.textIfAny("kind")),
                     EventJson.calibration(from),
                     from.isSo("puts-right")));
 
-    private static final EventKind<Event.MachineKnown> MACHINE_KNOWN = new EventKind<>(
+    private static final EventKind<ShopEvent.MachineKnown> MACHINE_KNOWN = new EventKind<>(
             "machine-known",
             3,
-            Event.MachineKnown.class,
+            ShopEvent.MachineKnown.class,
             (known, to) -> to.put("machine", known.machine())
                     .put("register", Word.of(known.register()))
                     .put("usual-aim", Word.of(known.usual())),
-            from -> new Event.MachineKnown(
+            from -> new ShopEvent.MachineKnown(
                     from.text("machine"),
                     from.word("register", Register.class),
                     from.word("usual-aim", Aim.ByLimits.class)));
@@ -189,17 +190,17 @@ final class EventKinds {
         }
 
         @Override
-        public EventKind<?> gaugeKnown(Event.GaugeKnown event) {
+        public EventKind<?> gaugeKnown(ShopEvent.GaugeKnown event) {
             return GAUGE_KNOWN;
         }
 
         @Override
-        public EventKind<?> calibrationKnown(Event.CalibrationKnown event) {
+        public EventKind<?> calibrationKnown(ShopEvent.CalibrationKnown event) {
             return CALIBRATION_KNOWN;
         }
 
         @Override
-        public EventKind<?> machineKnown(Event.MachineKnown event) {
+        public EventKind<?> machineKnown(ShopEvent.MachineKnown event) {
             return MACHINE_KNOWN;
         }
 

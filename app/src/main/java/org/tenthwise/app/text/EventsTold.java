@@ -13,6 +13,7 @@ import org.tenthwise.model.run.MatterSettled;
 import org.tenthwise.model.run.Remark;
 import org.tenthwise.model.run.ReportEvent;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Words;
 
@@ -63,16 +64,16 @@ public final class EventsTold {
         }
 
         @Override
-        public Optional<String> gaugeKnown(Event.GaugeKnown known) {
+        public Optional<String> gaugeKnown(ShopEvent.GaugeKnown known) {
             return Optional.empty();
         }
 
         /** The others stand in the table of gauges. */
         @Override
-        public Optional<String> calibrationKnown(Event.CalibrationKnown known) {
+        public Optional<String> calibrationKnown(ShopEvent.CalibrationKnown known) {
             CalibrationWords said = CalibrationWords.ofRecord(words);
             return Optional.of(known)
-                    .filter(Event.CalibrationKnown::putsRight)
+                    .filter(ShopEvent.CalibrationKnown::putsRight)
                     .map(any -> words.say(
                             "record.course.calibration-put-right",
                             said.named(known.what()),
@@ -80,7 +81,7 @@ public final class EventsTold {
         }
 
         @Override
-        public Optional<String> machineKnown(Event.MachineKnown known) {
+        public Optional<String> machineKnown(ShopEvent.MachineKnown known) {
             return Optional.of(words.say(
                     "record.course.machine",
                     words.say("record.course.machine", known.register()),

@@ -19,7 +19,7 @@ import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Line;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.words.Words;
 
 /**
@@ -180,7 +180,7 @@ class WalkTheNextCutTest extends Walking {
                     Runs.sheet(kept, "T-1-A-2").run().usualAim());
             assertEquals(
                     Optional.of(Aim.ByLimits.THIRD),
-                    new MachineRack(kept).find("Lathe 4").map(Event.MachineKnown::usual));
+                    new MachineRack(kept).find("Lathe 4").map(ShopEvent.MachineKnown::usual));
         }
     }
 }

@@ -20,6 +20,7 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.run.StepEvent;
 
 /** Certificates of gauges in the records for programs. Read on 25 November 2026. */
@@ -72,7 +73,8 @@ public class CalibrationRecordTest {
     }
 
     private static Event known(GaugeOrMaster what, String certificate, String due) {
-        return new Event.CalibrationKnown(what, new Calibration(certificate, Optional.of(LocalDate.parse(due))), false);
+        return new ShopEvent.CalibrationKnown(
+                what, new Calibration(certificate, Optional.of(LocalDate.parse(due))), false);
     }
 
     private static Written mm(String figure) {

@@ -37,6 +37,7 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.run.StepEvent;
 
 /** Walks over every node of a record: whatever is changed, taken out or put in there must be found. */
@@ -128,7 +129,7 @@ class EveryNodeOfARecordTest {
                         2, Disposition.USE_AS_IS, "Agreed.", "Design office", Optional.of("C-1")))
                 .add(new StepEvent.GaugeSet(
                         3, Setting.direct(new Gauge("MC-1", GaugeKind.MICROMETER, Optional.empty()))))
-                .add(new Event.MachineKnown("Lathe 4", Register.RADIUS, Aim.ByLimits.MIDDLE))
+                .add(new ShopEvent.MachineKnown("Lathe 4", Register.RADIUS, Aim.ByLimits.MIDDLE))
                 .add(new StepEvent.ReadingTaken(3, "1.1", mm("30.120")))
                 .add(new StepEvent.ReadingTaken(3, "2.1", mm("30.124")))
                 .add(new StepEvent.PassBegun(3, StepEvent.PassBegun.Why.CUT))

@@ -24,6 +24,7 @@ import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.run.StepEvent;
 
 /**
@@ -164,7 +165,7 @@ class NextCutInRecordsTest {
                 .add(read("1.1", "30.000"))
                 .add(read("2.1", "29.998"))
                 .add(cut)
-                .add(new Event.MachineKnown("Lathe 4", Register.RADIUS, Aim.ByLimits.MIDDLE))
+                .add(new ShopEvent.MachineKnown("Lathe 4", Register.RADIUS, Aim.ByLimits.MIDDLE))
                 .add(read("1.1", "30.010"))
                 .add(read("2.1", "30.008"))
                 .evidence();
@@ -260,7 +261,7 @@ class NextCutInRecordsTest {
         Plan plan = InventedPlans.inMillimetres(STEP.formatted(kind) + says.orElse("") + "\n");
         Records.Walk walk = new Records.Walk(plan, "Setter 1")
                 .add(new Event.Begun(plan.part(), "1", "L-1", "Lathe 4", plan.source()));
-        register.ifPresent(counts -> walk.add(new Event.MachineKnown("Lathe 4", counts, Aim.ByLimits.MIDDLE)));
+        register.ifPresent(counts -> walk.add(new ShopEvent.MachineKnown("Lathe 4", counts, Aim.ByLimits.MIDDLE)));
         return walk.add(new StepEvent.GaugeSet(
                 1, Setting.direct(new Gauge("IM-1", GaugeKind.INSIDE_MICROMETER, Optional.empty()))));
     }

@@ -30,6 +30,7 @@ import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.run.StepEvent;
 
 class RecordCheckTest {
@@ -205,7 +206,7 @@ class RecordCheckTest {
     @Test
     void anEntryMovedToAnotherPlaceInTheLedgerIsFound() {
         Records.Walk walk = Records.walk(PART, Records.passing(PART), 12);
-        walk.add(new Event.GaugeKnown(new Gauge("X-1", GaugeKind.MICROMETER, Optional.empty())));
+        walk.add(new ShopEvent.GaugeKnown(new Gauge("X-1", GaugeKind.MICROMETER, Optional.empty())));
         Evidence whole = walk.add(new StepEvent.NoteMade(0, "one"))
                 .add(new StepEvent.NoteMade(0, "two"))
                 .evidence();

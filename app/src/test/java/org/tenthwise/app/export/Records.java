@@ -19,6 +19,7 @@ import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.ShopEvent;
 
 /** Evidence to write records from: the invented demo parts walked through their samples, and changes to that. */
 public final class Records {
@@ -47,7 +48,7 @@ public final class Records {
 
         /** Adds what happened, forty seconds after what happened before; something of the shop belongs to no run. */
         public Walk add(Event event) {
-            String run = event instanceof Event.GaugeKnown ? Entry.SHOP : name;
+            String run = event instanceof ShopEvent.GaugeKnown ? Entry.SHOP : name;
             NewEntry entry = new NewEntry(run, at, by, event);
             RunHead before = runs.getOrDefault(run, RunHead.OF_NOTHING);
             StoredEntry row = StoredEntry.behind(head, before, entry);

@@ -39,6 +39,7 @@ import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Document;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Refused;
@@ -234,7 +235,7 @@ class OpenMattersTest {
 
     @Test
     void aGaugeFoundWrongIsInDoubtUntilItIsToldOf() throws Exception {
-        Event told = new Event.GaugeKnown(
+        Event told = new ShopEvent.GaugeKnown(
                 new Gauge("BG-4", GaugeKind.BORE_GAUGE, Optional.of(ReadingDirection.FALLS_WITH_SIZE)));
         OffsetDateTime now = OffsetDateTime.now(CLOCK);
         Entry known = ledger.append(Entry.SHOP, now, "Setter 1", List.of(told)).get(0);
@@ -331,7 +332,7 @@ class OpenMattersTest {
 
     @Test
     void aGaugeInDoubtIsSettledForThisDoubtAlone() throws Exception {
-        Event told = new Event.GaugeKnown(
+        Event told = new ShopEvent.GaugeKnown(
                 new Gauge("BG-4", GaugeKind.BORE_GAUGE, Optional.of(ReadingDirection.FALLS_WITH_SIZE)));
         OffsetDateTime now = OffsetDateTime.now(CLOCK);
         Entry known = ledger.append(Entry.SHOP, now, "Setter 1", List.of(told)).get(0);

@@ -22,6 +22,7 @@ import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Proposal;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent.PassBegun.Why;
 
@@ -229,7 +230,7 @@ class CuttingSessionTest {
                 .map(entry -> entry.event())
                 .toList();
         assertEquals(
-                List.of(new Event.MachineKnown(machine, Register.RADIUS, Aim.ByLimits.THIRD)),
+                List.of(new ShopEvent.MachineKnown(machine, Register.RADIUS, Aim.ByLimits.THIRD)),
                 events.subList(1, events.size()));
         assertEquals(
                 Optional.of(Register.RADIUS),
@@ -272,7 +273,7 @@ class CuttingSessionTest {
                 workshop.shop.begin(new RunHeader(session.state().sheet().plan(), "017", "L-1", machine, "Setter 2"));
         next.machine(Register.RADIUS, Aim.ByLimits.MIDDLE);
         assertEquals(
-                Optional.of(new Event.MachineKnown(machine, Register.RADIUS, Aim.ByLimits.THIRD)),
+                Optional.of(new ShopEvent.MachineKnown(machine, Register.RADIUS, Aim.ByLimits.THIRD)),
                 workshop.shop.open(session.id()).state().sheet().run().machineKnown());
         assertEquals(
                 Optional.of(Register.DIAMETER),

@@ -13,6 +13,7 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ShopEvent;
 
 /**
  * A register that was put right while a run lay put away counts in it too once it is taken up: its next cut would be
@@ -64,7 +65,7 @@ class RegisterOfARunPutAwayTest extends RunBegun {
 
     @Test
     void putRightUnderSettingsItCountsThere() throws Exception {
-        shop.tellMachine(new Event.MachineKnown("Lathe 4", Register.DIAMETER, Aim.ByLimits.MIDDLE), "Setter 3");
+        shop.tellMachine(new ShopEvent.MachineKnown("Lathe 4", Register.DIAMETER, Aim.ByLimits.MIDDLE), "Setter 3");
         assertEquals(Optional.of(Register.DIAMETER), takenUp());
         assertEquals(
                 Optional.of(Aim.ByLimits.THIRD),

@@ -12,7 +12,7 @@ import org.tenthwise.app.store.MemoryLedger;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Register;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ShopEvent;
 
 class ShopNamesTest {
 
@@ -60,10 +60,10 @@ class ShopNamesTest {
     void aRegisterToldForTheShopIsPutRightInTheOpenRunsThatHaveItTheOtherWayRound() throws Exception {
         RunSession session = begin("Lathe 4");
         session.machine(Register.DIAMETER, Aim.ByLimits.THIRD);
-        Event.MachineKnown known = new Event.MachineKnown("Lathe 4", Register.RADIUS, Aim.ByLimits.MIDDLE);
+        ShopEvent.MachineKnown known = new ShopEvent.MachineKnown("Lathe 4", Register.RADIUS, Aim.ByLimits.MIDDLE);
         runs.tellMachine(known, "Setter 2");
         assertEquals(
-                Optional.of(new Event.MachineKnown("Lathe 4", Register.RADIUS, Aim.ByLimits.THIRD)),
+                Optional.of(new ShopEvent.MachineKnown("Lathe 4", Register.RADIUS, Aim.ByLimits.THIRD)),
                 runs.sheet(session.id()).run().machineKnown());
         assertEquals(
                 Optional.of(known),

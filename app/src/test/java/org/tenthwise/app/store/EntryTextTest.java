@@ -29,6 +29,7 @@ import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Occasion;
 import org.tenthwise.model.run.Purpose;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.run.StepEvent;
 
 class EntryTextTest {
@@ -72,7 +73,7 @@ class EntryTextTest {
                 new StepEvent.ReadingTaken(3, "1.1", new Written("29°30′", Unit.MINUTE_OF_ARC)),
                 new StepEvent.ReadingTaken(3, "1.1", new Written("29.5", Unit.DEGREE)),
                 new StepEvent.GaugeSet(3, Setting.direct(protractor)),
-                new Event.GaugeKnown(protractor))) {
+                new ShopEvent.GaugeKnown(protractor))) {
             String text = text("run-1", AT, "A. Turner", event);
             assertTrue(text.startsWith("{\"format\":4,"), text);
             assertEquals(event, EntryText.read(7, text.getBytes(UTF_8)).event());

@@ -32,6 +32,7 @@ import org.tenthwise.model.run.MatterSettled;
 import org.tenthwise.model.run.ReportAsked;
 import org.tenthwise.model.run.ReportEvent;
 import org.tenthwise.model.run.ReportRole;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
 
@@ -111,17 +112,17 @@ record Example(String kind, Event event, String json) {
                                 .formatted("ab".repeat(32))),
                 new Example(
                         "gauge-known",
-                        new Event.GaugeKnown(BORE_GAUGE),
+                        new ShopEvent.GaugeKnown(BORE_GAUGE),
                         """
                         {"gauge":{"id":"BG-04","kind":"bore-gauge","sense":"falls-with-size"}}"""),
                 new Example(
                         "gauge-known",
-                        new Event.GaugeKnown(DEPTH_GAUGE),
+                        new ShopEvent.GaugeKnown(DEPTH_GAUGE),
                         """
                         {"gauge":{"id":"DG-01","kind":"depth-gauge"}}"""),
                 new Example(
                         "calibration-known",
-                        new Event.CalibrationKnown(
+                        new ShopEvent.CalibrationKnown(
                                 GaugeOrMaster.of(BORE_GAUGE),
                                 new Calibration("K-2211", Optional.of(LocalDate.parse("2027-03-31"))),
                                 false),
@@ -129,23 +130,23 @@ record Example(String kind, Event event, String json) {
                         {"mark":"BG-04","kind":"bore-gauge","certificate":"K-2211","due":"2027-03-31"}"""),
                 new Example(
                         "calibration-known",
-                        new Event.CalibrationKnown(
+                        new ShopEvent.CalibrationKnown(
                                 GaugeOrMaster.master("R-35"), new Calibration("K-77", Optional.empty()), true),
                         """
                         {"mark":"R-35","certificate":"K-77","puts-right":true}"""),
                 new Example(
                         "calibration-known",
-                        new Event.CalibrationKnown(GaugeOrMaster.master("R-35"), Calibration.NOT_STATED, true),
+                        new ShopEvent.CalibrationKnown(GaugeOrMaster.master("R-35"), Calibration.NOT_STATED, true),
                         """
                         {"mark":"R-35","puts-right":true}"""),
                 new Example(
                         "machine-known",
-                        new Event.MachineKnown("Lathe 3", Register.RADIUS, Aim.ByLimits.THIRD),
+                        new ShopEvent.MachineKnown("Lathe 3", Register.RADIUS, Aim.ByLimits.THIRD),
                         """
                         {"machine":"Lathe 3","register":"radius","usual-aim":"third"}"""),
                 new Example(
                         "machine-known",
-                        new Event.MachineKnown("", Register.DIAMETER, Aim.ByLimits.MIDDLE),
+                        new ShopEvent.MachineKnown("", Register.DIAMETER, Aim.ByLimits.MIDDLE),
                         """
                         {"machine":"","register":"diameter","usual-aim":"middle"}"""),
                 new Example(

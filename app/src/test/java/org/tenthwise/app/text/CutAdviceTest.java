@@ -22,7 +22,7 @@ import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.SizeModifier;
 import org.tenthwise.model.plan.StepBuilder;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
@@ -144,7 +144,7 @@ class CutAdviceTest extends WorkBeingCut {
                 .next(line(root, Optional.empty()))
                 .endsWith("All along, at most 0.109 mm may come off: more scraps a place."));
         events.clear();
-        events.add(new Event.MachineKnown("Lathe 4", Register.DIAMETER, Aim.ByLimits.THIRD));
+        events.add(new ShopEvent.MachineKnown("Lathe 4", Register.DIAMETER, Aim.ByLimits.THIRD));
         read("29.8");
         assertEquals("Change the X offset by +0.266 mm on diameter.", advice("BORE 30.0 30.2 0", 1));
     }

@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Register;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.run.StepEvent;
 
 /** What is said of the last cut before the next. Every figure by hand from the limits and the sizes beside it. */
@@ -68,7 +68,7 @@ class LastCutAdviceTest extends WorkBeingCut {
         """)
     void whereTwiceAsMuchCameOffTheRegisterCountsRadiiAndThatIsSaidOfWorkInSizeToo(
             Register register, String before, String after, String said) {
-        events.add(new Event.MachineKnown("Lathe 4", register, Aim.ByLimits.THIRD));
+        events.add(new ShopEvent.MachineKnown("Lathe 4", register, Aim.ByLimits.THIRD));
         read(before);
         events.add(new StepEvent.PassBegun(1, StepEvent.PassBegun.Why.CUT));
         read(after);

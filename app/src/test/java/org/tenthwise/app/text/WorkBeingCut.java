@@ -30,6 +30,7 @@ import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.words.Words;
@@ -46,7 +47,7 @@ abstract class WorkBeingCut {
 
     void counts(Register register) {
         if (register != null) {
-            events.add(new Event.MachineKnown("Lathe 4", register, Aim.ByLimits.MIDDLE));
+            events.add(new ShopEvent.MachineKnown("Lathe 4", register, Aim.ByLimits.MIDDLE));
         }
     }
 

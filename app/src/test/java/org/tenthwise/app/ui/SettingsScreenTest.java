@@ -21,7 +21,7 @@ import org.tenthwise.app.ui.settings.SettingsViewModel.SettingsTopic;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Register;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ShopEvent;
 
 /** The settings, a topic each, on every display. */
 class SettingsScreenTest extends ScreenTest {
@@ -68,7 +68,7 @@ class SettingsScreenTest extends ScreenTest {
         workshop.shop.names().add(ShopNames.Kind.PERSON, "Inspector 1");
         Workshop.must(() -> {
             workshop.shop.tellMachine(
-                    new Event.MachineKnown("Lathe 4", Register.DIAMETER, Aim.ByLimits.THIRD), "Setter 2");
+                    new ShopEvent.MachineKnown("Lathe 4", Register.DIAMETER, Aim.ByLimits.THIRD), "Setter 2");
             return true;
         });
         seen("settings", "machines", window -> settings(window, SettingsTopic.MACHINES));

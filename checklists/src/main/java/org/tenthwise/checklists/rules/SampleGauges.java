@@ -20,6 +20,7 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.words.Message;
 
 /** The gauges of a readings file, and how one of them is set for a step. */
@@ -114,10 +115,10 @@ final class SampleGauges {
 
     List<Event> known() {
         List<Event> known = new ArrayList<>();
-        gauges.values().forEach(gauge -> known.add(new Event.GaugeKnown(gauge)));
+        gauges.values().forEach(gauge -> known.add(new ShopEvent.GaugeKnown(gauge)));
         calibrations.forEach((what, calibration) -> {
             if (calibration.isStated()) {
-                known.add(new Event.CalibrationKnown(what, calibration, false));
+                known.add(new ShopEvent.CalibrationKnown(what, calibration, false));
             }
         });
         return known;

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Register;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.words.Word;
 
 /** What a readings file says of its machine: how the register counts, and the aim that is usual there. */
@@ -24,7 +24,7 @@ final class SampleMachine {
             keys.problem(USUAL_AIM, "readings.usual-aim");
         }
         if (machine.isPresent() && register.isPresent()) {
-            events.add(new Event.MachineKnown(machine.get(), register.get(), usual.orElse(Aim.ByLimits.MIDDLE)));
+            events.add(new ShopEvent.MachineKnown(machine.get(), register.get(), usual.orElse(Aim.ByLimits.MIDDLE)));
             if (usual.isPresent()) {
                 events.lastIsMeant();
             }

@@ -27,6 +27,7 @@ import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.verdict.VerdictKind;
@@ -100,7 +101,8 @@ class ReadingsFileTest {
                         new StepEvent.TemperatureTaken(13, MeasuredBody.GAUGE, Degrees.of("20.50", CELSIUS)),
                         new StepEvent.ReadingTaken(13, "1.1", mm("+0.010"))),
                 sample.events().stream()
-                        .filter(event -> !(event instanceof Event.GaugeKnown) && !(event instanceof StepEvent.GaugeSet))
+                        .filter(event ->
+                                !(event instanceof ShopEvent.GaugeKnown) && !(event instanceof StepEvent.GaugeSet))
                         .toList());
     }
 
@@ -131,8 +133,8 @@ class ReadingsFileTest {
         Gauge gauge = new Gauge("BG-2", GaugeKind.BORE_GAUGE, Optional.of(ReadingDirection.FALLS_WITH_SIZE));
         assertEquals(
                 List.of(
-                        new Event.GaugeKnown(gauge),
-                        new Event.GaugeKnown(new Gauge("MC-3", GaugeKind.MICROMETER, Optional.empty())),
+                        new ShopEvent.GaugeKnown(gauge),
+                        new ShopEvent.GaugeKnown(new Gauge("MC-3", GaugeKind.MICROMETER, Optional.empty())),
                         new StepEvent.GaugeSet(13, Setting.onMaster(gauge, "MR-30", mm("30.0010"), mm("-0.000"))),
                         new StepEvent.ReadingTaken(13, "1.1", mm("+0.150")),
                         new StepEvent.PassBegun(13, StepEvent.PassBegun.Why.CUT),

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.run.SignedAs;
 
 /** What a readings file says of its run as a whole: its head, its machine, its signatures. */
@@ -30,7 +31,7 @@ class ReadingsOfARunTest {
     void howTheRegisterOfTheMachineCountsIsSaidFirst() {
         String steps = "[[step]]\nnumber = 1\n";
         assertEquals(
-                new Event.MachineKnown("Lathe 4", Register.RADIUS, Aim.ByLimits.THIRD),
+                new ShopEvent.MachineKnown("Lathe 4", Register.RADIUS, Aim.ByLimits.THIRD),
                 ReadingsFileTest.sample(
                                 ReadingsFileTest.HEAD.replace(
                                         "by =", "register = \"radius\"\nusual_aim = \"third\"\nby ="),
@@ -38,7 +39,7 @@ class ReadingsOfARunTest {
                         .events()
                         .get(0));
         assertEquals(
-                new Event.MachineKnown("Lathe 4", Register.DIAMETER, Aim.ByLimits.MIDDLE),
+                new ShopEvent.MachineKnown("Lathe 4", Register.DIAMETER, Aim.ByLimits.MIDDLE),
                 ReadingsFileTest.sample(ReadingsFileTest.HEAD.replace("by =", "register = \"diameter\"\nby ="), steps)
                         .events()
                         .get(0));

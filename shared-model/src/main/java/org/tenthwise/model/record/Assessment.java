@@ -30,9 +30,9 @@ import org.tenthwise.model.run.AskedSteps;
 import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
-import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.verdict.VerdictKind;
 
 /** Works out the findings of a run, one step after the other, each from its own pass and from the steps it leans on. */
@@ -66,7 +66,7 @@ final class Assessment {
     static List<Line> after(Entry entry, Sheet before, Run run) {
         Assessment again = new Assessment(before.plan(), run, Optional.empty());
         Set<Integer> touched = new HashSet<>();
-        boolean everywhere = entry.event().as(Event.MachineKnown.class).isPresent();
+        boolean everywhere = entry.event().as(ShopEvent.MachineKnown.class).isPresent();
         run.step(entry).ifPresent(touched::add);
         List<Line> lines = new ArrayList<>();
         for (Line line : before.lines()) {

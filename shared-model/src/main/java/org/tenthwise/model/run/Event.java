@@ -1,13 +1,8 @@
 package org.tenthwise.model.run;
 
 import java.util.Optional;
-import org.tenthwise.model.gauge.Calibration;
-import org.tenthwise.model.gauge.Gauge;
-import org.tenthwise.model.gauge.GaugeOrMaster;
-import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.PlanSource;
-import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.words.Refused;
 
 /**
@@ -18,9 +13,6 @@ import org.tenthwise.model.words.Refused;
  */
 public sealed interface Event
         permits Event.Begun,
-                Event.GaugeKnown,
-                Event.CalibrationKnown,
-                Event.MachineKnown,
                 Event.StruckOut,
                 Event.HandedOver,
                 Event.Signed,
@@ -33,6 +25,7 @@ public sealed interface Event
                 ImportEvent,
                 MatterSettled,
                 ReportEvent,
+                ShopEvent,
                 StepEvent {
 
     /** The step it happened at; absent for what happened to the whole run or to the shop. */
@@ -72,11 +65,11 @@ public sealed interface Event
 
         R begun(Begun event);
 
-        R gaugeKnown(GaugeKnown event);
+        R gaugeKnown(ShopEvent.GaugeKnown event);
 
-        R calibrationKnown(CalibrationKnown event);
+        R calibrationKnown(ShopEvent.CalibrationKnown event);
 
-        R machineKnown(MachineKnown event);
+        R machineKnown(ShopEvent.MachineKnown event);
 
         R cutOnThese(StepEvent.CutOnThese event);
 
@@ -176,41 +169,6 @@ public sealed interface Event
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.begun(this);
-        }
-    }
-
-    /** A gauge was made known to the shop, its sense asked where the kind has one. */
-    record GaugeKnown(Gauge gauge) implements Event {
-        @Override
-        public <R> R match(Cases<R> cases) {
-            return cases.gaugeKnown(this);
-        }
-    }
-
-    /**
-     * By what certificate a gauge, or what it is set on, was calibrated and until when: kept in the run it is used in,
-     * and for the shop, so that the next run need not ask.
-     *
-     * @param putsRight whether what was said of it last was wrong, or missing, and this holds in its place from where
-     *     that began to hold; otherwise it holds for what is read from now on
-     */
-    record CalibrationKnown(GaugeOrMaster what, Calibration calibration, boolean putsRight) implements Event {
-        @Override
-        public <R> R match(Cases<R> cases) {
-            return cases.calibrationKnown(this);
-        }
-    }
-
-    /**
-     * How the register of a machine counts across the axis, and the aim that is usual on it: kept in a run of that
-     * machine, and for the shop, so that the next run on it need not ask.
-     *
-     * @param machine as the run names it; may be empty in a run that names none
-     */
-    record MachineKnown(String machine, Register register, Aim.ByLimits usual) implements Event {
-        @Override
-        public <R> R match(Cases<R> cases) {
-            return cases.machineKnown(this);
         }
     }
 

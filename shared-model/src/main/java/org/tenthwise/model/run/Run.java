@@ -137,18 +137,18 @@ public final class Run {
 
     /** How the register of its machine counts; absent until somebody says so. */
     public Optional<Register> register() {
-        return machineKnown().map(Event.MachineKnown::register);
+        return machineKnown().map(ShopEvent.MachineKnown::register);
     }
 
     /** The aim that is usual on its machine; absent until somebody says so. */
     public Optional<Aim.ByLimits> usualAim() {
-        return machineKnown().map(Event.MachineKnown::usual);
+        return machineKnown().map(ShopEvent.MachineKnown::usual);
     }
 
     /** What was said last of the machine the run was begun on. */
-    public Optional<Event.MachineKnown> machineKnown() {
+    public Optional<ShopEvent.MachineKnown> machineKnown() {
         return last(event ->
-                event instanceof Event.MachineKnown known && known.machine().equals(begun().machine())
+                event instanceof ShopEvent.MachineKnown known && known.machine().equals(begun().machine())
                         ? Optional.of(known)
                         : Optional.empty());
     }
@@ -204,7 +204,7 @@ public final class Run {
 
     List<Entry> calibrationsKnown() {
         return ofNoStep().stream()
-                .filter(entry -> entry.event() instanceof Event.CalibrationKnown)
+                .filter(entry -> entry.event() instanceof ShopEvent.CalibrationKnown)
                 .toList();
     }
 

@@ -34,7 +34,7 @@ public final class RunCalibrations {
     private TreeMap<Long, Calibration> said(GaugeOrMaster what) {
         TreeMap<Long, Calibration> said = new TreeMap<>();
         run.calibrationsKnown().forEach(entry -> entry.event()
-                .as(Event.CalibrationKnown.class)
+                .as(ShopEvent.CalibrationKnown.class)
                 .filter(known -> known.what().equals(what))
                 .ifPresent(known -> said.put(
                         !known.putsRight()
@@ -47,7 +47,7 @@ public final class RunCalibrations {
     /** Whether a day is said of anything. */
     public boolean areDue() {
         return run.calibrationsKnown().stream()
-                .flatMap(entry -> entry.event().as(Event.CalibrationKnown.class).stream())
+                .flatMap(entry -> entry.event().as(ShopEvent.CalibrationKnown.class).stream())
                 .anyMatch(known -> known.calibration().due().isPresent());
     }
 }

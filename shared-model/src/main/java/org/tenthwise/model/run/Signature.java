@@ -104,9 +104,9 @@ public record Signature(
                 || event instanceof StepEvent.DoubtFlagged
                 || event instanceof Event.HandedOver
                 || event instanceof Event.Begun
-                || event instanceof Event.GaugeKnown
-                || event instanceof Event.CalibrationKnown known && !known.putsRight()
-                || event instanceof Event.MachineKnown
+                || event instanceof ShopEvent.GaugeKnown
+                || event instanceof ShopEvent.CalibrationKnown known && !known.putsRight()
+                || event instanceof ShopEvent.MachineKnown
                 || event instanceof ReportEvent.ReportDrawnUp
                 || event instanceof ReportEvent.ReportSigned
                 || event instanceof MatterSettled

@@ -19,6 +19,7 @@ import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.run.StepEvent;
 
 /** What a cut was to take off, or the most it might. Bore of 30.000 to 30.021. */
@@ -53,7 +54,7 @@ class CutAskedForTest {
     void whatWasAskedIsToldAsItWasOfferedThen() {
         Bench bench = bore(1).read(1, "29.860")
                 .did(CUT)
-                .did(new Event.MachineKnown("", Register.RADIUS, Aim.ByLimits.THIRD))
+                .did(new ShopEvent.MachineKnown("", Register.RADIUS, Aim.ByLimits.THIRD))
                 .read(1, "29.990");
         assertEquals(Optional.of(length("0.150")), cuts(bench).get(0).asked());
     }

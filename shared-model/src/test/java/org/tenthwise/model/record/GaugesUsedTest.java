@@ -15,6 +15,7 @@ import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.run.Signature;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
@@ -34,11 +35,11 @@ class GaugesUsedTest {
             .step(Bench.size(Feature.DIAMETER, "20.000", "20.050", Combine.EACH, 1));
 
     private static Event known(GaugeOrMaster what, String certificate, String due) {
-        return new Event.CalibrationKnown(what, calibration(certificate, due), false);
+        return new ShopEvent.CalibrationKnown(what, calibration(certificate, due), false);
     }
 
     private static Event putRight(GaugeOrMaster what, String certificate, String due) {
-        return new Event.CalibrationKnown(what, calibration(certificate, due), true);
+        return new ShopEvent.CalibrationKnown(what, calibration(certificate, due), true);
     }
 
     private static Calibration calibration(String certificate, String due) {

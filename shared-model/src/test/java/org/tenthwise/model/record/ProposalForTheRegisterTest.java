@@ -25,7 +25,7 @@ import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.tolerance.Limits;
 
@@ -130,7 +130,7 @@ class ProposalForTheRegisterTest {
         Bench bench = new Bench()
                 .did(known(Register.DIAMETER, Aim.ByLimits.MIDDLE))
                 .did(known(Register.RADIUS, Aim.ByLimits.THIRD))
-                .did(new Event.MachineKnown("another", Register.DIAMETER, Aim.ByLimits.MIDDLE))
+                .did(new ShopEvent.MachineKnown("another", Register.DIAMETER, Aim.ByLimits.MIDDLE))
                 .step(bore(1, Combine.EACH, Optional.empty()))
                 .read(1, "29.900");
         Proposal proposal = bench.finding(1).proposal().orElseThrow();

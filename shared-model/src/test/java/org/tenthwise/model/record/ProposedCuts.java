@@ -17,6 +17,7 @@ import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.SizeCheck;
 import org.tenthwise.model.plan.SizeModifier;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.tolerance.Limits;
 
 /** Sizes a cut is proposed for, and what is proposed. */
@@ -31,7 +32,7 @@ final class ProposedCuts {
     }
 
     static Event known(Register register, Aim.ByLimits usual) {
-        return new Event.MachineKnown("", register, usual);
+        return new ShopEvent.MachineKnown("", register, usual);
     }
 
     static SizeCheck bore(int places, Combine combine, Optional<SizeModifier> says) {

@@ -65,14 +65,14 @@ class ChangesTest {
     static List<Event> thoseThatDoNot() {
         return List.of(
                 new Event.Begun(new PartId("X-1", "A"), "1", "", "", new PlanSource("", "")),
-                new Event.GaugeKnown(MICROMETER),
-                new Event.CalibrationKnown(
+                new ShopEvent.GaugeKnown(MICROMETER),
+                new ShopEvent.CalibrationKnown(
                         GaugeOrMaster.of(MICROMETER),
                         new Calibration("K-1", Optional.of(LocalDate.parse("2027-03-31"))),
                         true),
                 new StepEvent.GaugeChosen(7, "MC-2", Optional.empty()),
                 SET.event(),
-                new Event.MachineKnown("Lathe 3", Register.RADIUS, Aim.ByLimits.THIRD),
+                new ShopEvent.MachineKnown("Lathe 3", Register.RADIUS, Aim.ByLimits.THIRD),
                 new StepEvent.CutOnThese(7, "third place is under the clamp"),
                 new StepEvent.DoubtFlagged(7, "chatter"),
                 NOTED.event(),

@@ -8,7 +8,7 @@ import org.tenthwise.app.ui.form.FormViewModel;
 import org.tenthwise.app.ui.form.RegisterFields;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.words.Words;
 
 /**
@@ -53,7 +53,7 @@ public final class RegisterViewModel {
     }
 
     private void keep() {
-        Event.MachineKnown known = new Event.MachineKnown(machine.name(), asked.counts(), asked.usual());
+        ShopEvent.MachineKnown known = new ShopEvent.MachineKnown(machine.name(), asked.counts(), asked.usual());
         form.busy(true);
         tasks.run(
                 () -> {

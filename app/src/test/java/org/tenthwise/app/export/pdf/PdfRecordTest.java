@@ -32,6 +32,7 @@ import org.tenthwise.model.plan.PlanBuilder;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.run.StepEvent;
 import org.tenthwise.model.words.Words;
 
@@ -145,7 +146,7 @@ class PdfRecordTest {
     void whatWasSaidOfTheMachineAndWhoCutOnHalfAPassStandInTheCourse() throws IOException {
         DemoPart carrier = DemoPart.SCREW_CARRIER;
         String text = text(Records.walk(carrier, Records.passing(carrier), 40)
-                        .add(new Event.MachineKnown("Lathe 4", Register.RADIUS, Aim.ByLimits.THIRD))
+                        .add(new ShopEvent.MachineKnown("Lathe 4", Register.RADIUS, Aim.ByLimits.THIRD))
                         .add(new StepEvent.CutOnThese(9, "Tail end is behind the centre."))
                         .evidence())
                 .replaceAll("\\s+", " ");

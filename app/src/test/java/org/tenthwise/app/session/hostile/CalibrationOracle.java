@@ -8,7 +8,7 @@ import java.util.TreeSet;
 import org.tenthwise.model.gauge.Calibration;
 import org.tenthwise.model.gauge.GaugeOrMaster;
 import org.tenthwise.model.run.Entry;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.run.StepEvent;
 
 /**
@@ -63,7 +63,7 @@ final class CalibrationOracle {
     private boolean isPast(GaugeOrMaster what, Entry at) {
         List<Said> said = new ArrayList<>();
         for (Entry entry : entries) {
-            if (entry.event() instanceof Event.CalibrationKnown known
+            if (entry.event() instanceof ShopEvent.CalibrationKnown known
                     && known.what().equals(what)) {
                 long from = entry.seq();
                 if (known.putsRight()) {

@@ -18,8 +18,8 @@ import org.tenthwise.model.record.GaugesUsed;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
-import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.run.Signature;
 import org.tenthwise.model.run.SignedAs;
 
@@ -78,7 +78,7 @@ class CalibrationsOfRandomRunsTest {
             masterPast += due.stream().anyMatch(mark -> mark.startsWith("@")) ? 1 : 0;
         }
         List<Entry> without = before.stream()
-                .filter(entry -> !(entry.event() instanceof Event.CalibrationKnown))
+                .filter(entry -> !(entry.event() instanceof ShopEvent.CalibrationKnown))
                 .toList();
         Sheet unsaid = Sheet.of(plan.plan(), new Run(without));
         assertEquals(
@@ -113,8 +113,8 @@ class CalibrationsOfRandomRunsTest {
             Signature is = now.get(i);
             assertEquals(was.entry(), is.entry(), () -> "Seed " + seed);
             assertTrue(is.lapsed() || !was.lapsed(), () -> "Seed " + seed + ": holds again " + is);
-            boolean putRight =
-                    after.get(after.size() - 1).event() instanceof Event.CalibrationKnown known && known.putsRight();
+            boolean putRight = after.get(after.size() - 1).event() instanceof ShopEvent.CalibrationKnown known
+                    && known.putsRight();
             assertTrue(is.lapsed() || !putRight, () -> "Seed " + seed + ": holds though put right " + is);
             lapsedByIt += putRight && !was.lapsed() ? 1 : 0;
         }

@@ -11,6 +11,7 @@ import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.run.StepEvent;
 
 /**
@@ -255,7 +256,7 @@ final class CutOracle {
 
     private Optional<Register> register() {
         return entries.stream()
-                .flatMap(entry -> entry.event() instanceof Event.MachineKnown known
+                .flatMap(entry -> entry.event() instanceof ShopEvent.MachineKnown known
                         ? Optional.of(known.register()).stream()
                         : Optional.<Register>empty().stream())
                 .reduce((earlier, later) -> later);

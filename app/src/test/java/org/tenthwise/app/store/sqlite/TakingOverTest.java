@@ -23,7 +23,7 @@ import org.tenthwise.app.store.Verification;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.run.Entry;
-import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.words.Message;
 
 class TakingOverTest {
@@ -42,7 +42,7 @@ class TakingOverTest {
                     Entry.SHOP,
                     Sample.AT,
                     "A. Turner",
-                    new Event.GaugeKnown(new Gauge("DG-01", GaugeKind.DEPTH_GAUGE, Optional.empty()))));
+                    new ShopEvent.GaugeKnown(new Gauge("DG-01", GaugeKind.DEPTH_GAUGE, Optional.empty()))));
             before.add("run-2", "35.020");
             before.add("run-1", "35.030");
         }
