@@ -139,6 +139,7 @@ public final class MadeUpLanguage {
                 "JSON",
                 "QIF",
                 "Jan",
+                "Mar",
                 "Nov",
                 "Setter",
                 "Inspector",
