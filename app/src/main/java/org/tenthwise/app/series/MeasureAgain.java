@@ -9,8 +9,8 @@ import org.tenthwise.app.history.RunFacts;
 
 /**
  * Counsel a part has to be measured again where sizes drift to a limit. Leave to pass parts over is given only of sizes
- * as they were cut, while nothing changed, every part since the last break is shown to be in, and the last one was read
- * within these hours. Everything else says that the next part is measured, or says nothing.
+ * as they were cut, while nothing changed, every part since the last break is shown to be in, all were read with gauges
+ * in date, and the last one within these hours. Everything else says that the next part is measured, or says nothing.
  *
  * @param parts how many may be made unmeasured at {@link Counsel#AFTER}; how many parts behind the last one a limit may
  *     be met at {@link Counsel#ON_PAPER}; otherwise 0
@@ -32,6 +32,8 @@ public record MeasureAgain(Counsel counsel, int parts, PartPoint last) {
         BEGUN_SINCE,
         /** The last part was read too long ago. */
         LONG_AGO,
+        /** One of the parts was read with a gauge, or a gauge on a master, that was past its due day. */
+        GAUGE_PAST_DUE,
         /** Read at another station, of which nobody here knows how far it is by now. */
         ELSEWHERE,
         /** Nobody knows when it is read: it says where the line meets the limit and gives no leave. */
@@ -46,17 +48,18 @@ public record MeasureAgain(Counsel counsel, int parts, PartPoint last) {
      * those since the last break.
      *
      * @param begunSince runs on the part or its machine that were begun behind the last reading
+     * @param pastDue whether one of the parts was read with a gauge past its due day
      * @param now absent on paper
      */
     public static Optional<MeasureAgain> of(
-            Series series, SegmentSums sums, List<RunFacts> begunSince, Optional<OffsetDateTime> now) {
+            Series series, SegmentSums sums, List<RunFacts> begunSince, boolean pastDue, Optional<OffsetDateTime> now) {
         OptionalInt before = before(sums);
         if (before.isEmpty() || sums.of() != SizeOf.AS_CUT || !isSinceTheLastBreak(series, sums.segment())) {
             return Optional.empty();
         }
         PartPoint last = series.points().get(series.points().size() - 1);
         int more = before.getAsInt() - 1 - sums.segment().points().size();
-        Counsel counsel = now.map(time -> counsel(series, sums.segment(), last, begunSince, more, time))
+        Counsel counsel = now.map(time -> counsel(series, sums.segment(), last, begunSince, pastDue, more, time))
                 .orElse(Counsel.ON_PAPER);
         return Optional.of(
                 switch (counsel) {
@@ -82,7 +85,13 @@ public record MeasureAgain(Counsel counsel, int parts, PartPoint last) {
     }
 
     private static Counsel counsel(
-            Series series, Segment segment, PartPoint last, List<RunFacts> begunSince, int more, OffsetDateTime now) {
+            Series series,
+            Segment segment,
+            PartPoint last,
+            List<RunFacts> begunSince,
+            boolean pastDue,
+            int more,
+            OffsetDateTime now) {
         if (last.run().isImported()) {
             return Counsel.ELSEWHERE;
         }
@@ -92,11 +101,14 @@ public record MeasureAgain(Counsel counsel, int parts, PartPoint last) {
         if (!begunSince.isEmpty()) {
             return Counsel.BEGUN_SINCE;
         }
+        if (more < 1) {
+            return Counsel.NEXT_MAY_BE_OUT;
+        }
         if (segment.points().stream().anyMatch(point -> point.standing() != PartStanding.IN || point.isReject())) {
             return Counsel.NOT_ALL_IN;
         }
-        if (more < 1) {
-            return Counsel.NEXT_MAY_BE_OUT;
+        if (pastDue) {
+            return Counsel.GAUGE_PAST_DUE;
         }
         Duration age = Duration.between(last.at(), now);
         return age.isNegative() || age.compareTo(OF_A_SHIFT) > 0 ? Counsel.LONG_AGO : Counsel.AFTER;

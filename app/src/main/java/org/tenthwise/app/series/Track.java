@@ -49,4 +49,9 @@ public record Track(
     public int n() {
         return figures.size();
     }
+
+    /** Whether they drift or jump, so that parts to come are not like these. */
+    public boolean drifts() {
+        return drift.shown() == Drift.Shown.SHOWN || capability.standing() == CapabilityShown.Standing.DRIFTING;
+    }
 }

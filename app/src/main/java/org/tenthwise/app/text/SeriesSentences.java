@@ -93,13 +93,19 @@ public final class SeriesSentences {
                     shown.standing() == CapabilityShown.Standing.CONTRADICTS ? Weight.AGAINST : Weight.PLAIN));
         }
         for (Track track : sums.tracks()) {
+            String limits = which(sums, track) + process(track, sums.unit(), places);
             all.add(told(
-                    About.LIMITS, sums.of(), which(sums, track) + process(track, sums.unit(), places), Weight.PLAIN));
+                    About.LIMITS,
+                    sums.of(),
+                    track.limits().isPresent() && track.drifts()
+                            ? limits + " " + words.say("history.process.drifting")
+                            : limits,
+                    Weight.PLAIN));
         }
         all.add(told(
                 About.PARTS_OUT,
                 sums.of(),
-                rejects(sums.rejects()),
+                rejects(sums),
                 sums.rejects().rejects() > 0 ? Weight.AGAINST : Weight.PLAIN));
         return all;
     }
@@ -228,14 +234,18 @@ public final class SeriesSentences {
                 .orElseGet(() -> words.say("history.mean", mean.n(), size));
     }
 
-    private String rejects(Rejects rejects) {
+    private String rejects(SegmentSums sums) {
+        Rejects rejects = sums.rejects();
         List<String> all = new ArrayList<>();
         rejects.rate().ifPresent(rate -> {
             all.add(words.say("history.rejects.of", rejects.n(), rejects.rejects()));
-            all.add(
-                    rejects.n() < FEWEST_FOR_A_RATE
-                            ? words.say("history.rejects.too-few")
-                            : words.say("history.rejects.rate", percent(rate.upper(), RoundingMode.CEILING)));
+            if (rejects.n() < FEWEST_FOR_A_RATE) {
+                all.add(words.say("history.rejects.too-few"));
+            } else if (sums.tracks().stream().anyMatch(Track::drifts)) {
+                all.add(words.say("history.rejects.drifting"));
+            } else {
+                all.add(words.say("history.rejects.rate", percent(rate.upper(), RoundingMode.CEILING)));
+            }
         });
         if (rejects.unproven() > 0) {
             all.add(words.say("history.rejects.unproven", rejects.unproven()));

@@ -1,9 +1,12 @@
 package org.tenthwise.app.series;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.tenthwise.app.series.MadeParts.JOURNAL;
+import static org.tenthwise.app.series.MadeParts.SEAT;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -11,12 +14,20 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.history.MatterKind;
 import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.history.RunName;
 import org.tenthwise.app.series.MeasureAgain.Counsel;
 import org.tenthwise.app.sums.handbook.Handbook;
+import org.tenthwise.app.text.SeriesSentences;
+import org.tenthwise.model.gauge.Calibration;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.GaugeOrMaster;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.run.StepEvent;
+import org.tenthwise.model.words.Words;
 
 /** Nobody is told to run on where anything might be otherwise than the figures know. */
 class MeasureAgainTest {
@@ -56,10 +67,18 @@ class MeasureAgainTest {
 
     private static Optional<MeasureAgain> again(
             Series series, SizeOf of, List<RunFacts> since, Optional<OffsetDateTime> now) {
+        return again(series, of, since, false, now);
+    }
+
+    private static Optional<MeasureAgain> again(
+            Series series, SizeOf of, List<RunFacts> since, boolean pastDue, Optional<OffsetDateTime> now) {
+        SegmentSums sums = new SeriesSums(Handbook.sums()).of(sinceTheLastBreak(series), of, SeriesSums.USUAL_INDEX);
+        return MeasureAgain.of(series, sums, since, pastDue, now);
+    }
+
+    private static Segment sinceTheLastBreak(Series series) {
         List<Segment> segments = series.segments();
-        SegmentSums sums =
-                new SeriesSums(Handbook.sums()).of(segments.get(segments.size() - 1), of, SeriesSums.USUAL_INDEX);
-        return MeasureAgain.of(series, sums, since, now);
+        return segments.get(segments.size() - 1);
     }
 
     private static PartPoint last(Series series) {
@@ -73,6 +92,7 @@ class MeasureAgainTest {
                 series,
                 SizeOf.AS_CUT,
                 BegunSince.of(shop.ledger.history(), last(series)),
+                PastDue.isAnyOf(shop.ledger.history(), sinceTheLastBreak(series)),
                 Optional.of(last(series).at().plusMinutes(minutes)));
     }
 
@@ -98,11 +118,13 @@ class MeasureAgainTest {
         assertEquals(Counsel.LONG_AGO, said(-1).orElseThrow().counsel());
     }
 
+    /** It is cut by the same offset, and to measure it afterwards brings no metal back. */
     @Test
-    void whereThePartReadLastIsOutThereIsNoLeave() {
+    void behindAPartThatADriftBroughtOutTheNextOneIsCorrectedForFirst() {
         twelve();
         part("013").reads(JOURNAL, "30.026").closed();
-        assertEquals(Optional.of(Counsel.NOT_ALL_IN), when());
+        assertEquals(PartStanding.OUT, last(shop.series(JOURNAL)).standing());
+        assertEquals(Optional.of(Counsel.NEXT_MAY_BE_OUT), when());
     }
 
     @Test
@@ -164,6 +186,81 @@ class MeasureAgainTest {
         assertEquals(Optional.of(Counsel.NEXT_MAY_BE_OUT), when());
     }
 
+    private static Event dueOn(String mark, String day) {
+        return new ShopEvent.CalibrationKnown(
+                GaugeOrMaster.gauge(mark, GaugeKind.MICROMETER),
+                new Calibration("K-1", Optional.of(LocalDate.parse(day))),
+                false);
+    }
+
+    /** Its zero may have gone the way the sizes seem to go. */
+    @Test
+    void whereAGaugeWasPastItsDueDayThereIsNoLeave() {
+        twelve();
+        part("013")
+                .with(JOURNAL, "MC-1")
+                .did(dueOn("MC-1", "2026-03-01"))
+                .reads(JOURNAL, "30.015")
+                .closed();
+        assertEquals(Optional.of(Counsel.GAUGE_PAST_DUE), when());
+    }
+
+    /** Only the gauge a size was read with speaks against that size. */
+    @Test
+    void onItsDueDayAGaugeGivesLeaveAndSoDoesOneOfAnotherCheckThatIsPastIts() {
+        twelve();
+        part("013")
+                .with(JOURNAL, "MC-1")
+                .with(SEAT, "MC-2")
+                .did(dueOn("MC-1", "2026-03-02"))
+                .did(dueOn("MC-2", "2026-03-01"))
+                .reads(SEAT, "39.990", "39.991")
+                .reads(JOURNAL, "30.015")
+                .closed();
+        assertEquals(
+                1,
+                shop.ledger.history().matters().stream()
+                        .filter(open -> open.matter().kind() == MatterKind.GAUGE_PAST_DUE)
+                        .count());
+        assertEquals(Optional.of(Counsel.AFTER), when());
+    }
+
+    private List<String> said() {
+        Series series = shop.series(JOURNAL);
+        SegmentSums sums =
+                new SeriesSums(Handbook.sums()).of(sinceTheLastBreak(series), SizeOf.AS_CUT, SeriesSums.USUAL_INDEX);
+        return new SeriesSentences(Words.ENGLISH)
+                .of(sums, 3, Optional.empty()).stream()
+                        .map(SeriesSentences.Told::sentence)
+                        .toList();
+    }
+
+    /** A share of rejects, and limits, are those of parts that are alike: these are not. */
+    @Test
+    void whereSizesDriftNoShareOfRejectsIsForetoldAndTheLimitsAreNoneOfPartsToCome() {
+        twelve();
+        assertTrue(said().contains("0 of 12 out. That says nothing of parts to come, for these drift or jump."));
+        assertTrue(
+                said().stream()
+                        .anyMatch(said -> said.startsWith("Trial limits of 12 parts: ")
+                                && said.endsWith("These drift or jump: parts to come will not keep to them.")),
+                () -> said().toString());
+    }
+
+    @Test
+    void whereTheyDoNotTheShareIsSaid() {
+        String[] steady = {
+            "30.001", "30.004", "29.999", "30.003", "30.000", "30.002", "29.998", "30.003", "30.001", "30.000"
+        };
+        for (int i = 0; i < steady.length; i++) {
+            part(String.valueOf(i)).reads(JOURNAL, steady[i]).closed();
+        }
+        assertTrue(
+                said().contains("0 of 10 out. Up to 26\u00a0% of parts made alike could be (95\u00a0% confidence)."),
+                () -> said().toString());
+        assertTrue(said().stream().noneMatch(said -> said.contains("drift or jump")), () -> said().toString());
+    }
+
     /** What broke the series is behind the drift: it is of another tool, gauge or machine. */
     @Test
     void behindABreakAndAcrossOneNothingIsSaid() {
@@ -177,7 +274,11 @@ class MeasureAgainTest {
         assertEquals(
                 Optional.empty(),
                 MeasureAgain.of(
-                        series, across, List.of(), Optional.of(last(series).at())));
+                        series,
+                        across,
+                        List.of(),
+                        false,
+                        Optional.of(last(series).at())));
     }
 
     @Test

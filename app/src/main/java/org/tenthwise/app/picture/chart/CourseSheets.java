@@ -15,6 +15,7 @@ import org.tenthwise.app.series.Characteristic;
 import org.tenthwise.app.series.Followed;
 import org.tenthwise.app.series.MeasureAgain;
 import org.tenthwise.app.series.PartPoint;
+import org.tenthwise.app.series.PastDue;
 import org.tenthwise.app.series.Segment;
 import org.tenthwise.app.series.SegmentSums;
 import org.tenthwise.app.series.Series;
@@ -124,7 +125,8 @@ public final class CourseSheets {
             return Optional.empty();
         }
         PartPoint last = series.points().get(series.points().size() - 1);
-        return MeasureAgain.of(series, shown, BegunSince.of(history, last), now.get());
+        return MeasureAgain.of(
+                series, shown, BegunSince.of(history, last), PastDue.isAnyOf(history, shown.segment()), now.get());
     }
 
     private static Segment segment(Series series, Set<Break.Reason> across, int place) {

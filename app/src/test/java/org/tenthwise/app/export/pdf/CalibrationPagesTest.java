@@ -23,7 +23,10 @@ class CalibrationPagesTest {
     void whatIsPastItsDueDayStandsOnThePagesToDecideOn() {
         String first = PrintedPages.text(
                 PrintedPages.of(Words.ENGLISH, CalibrationRecordTest.evidence()).get(0));
-        assertTrue(first.contains("master R-20 was past its due day, 2026-11-24, at check 1."), first);
+        assertTrue(
+                first.contains(
+                        "master R-20 was past its due day, 2026-11-24, at check 1. Judged like any other reading;"),
+                first);
         assertEquals(1, first.split("past its due day", -1).length - 1, first);
     }
 
