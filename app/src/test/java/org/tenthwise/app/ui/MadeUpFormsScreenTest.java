@@ -14,7 +14,6 @@ class MadeUpFormsScreenTest extends FormsScreenTest {
     @Override
     protected String data() {
         return LONG_WORDS
-                + "Position Ø0.05 coordinate machine Alloy aged AMS class forged bar Invented Alloys Setter Nov "
-                + "Gauge or places changed Planner ";
+                + "Position Ø0.05 coordinate machine Alloy aged AMS class forged bar Invented Alloys Setter Nov ";
     }
 }
