@@ -9,7 +9,7 @@ import org.tenthwise.app.export.RecordFormat;
 final class DecidingPages {
 
     /** Of the outline. */
-    private static final double[] HEIGHTS = {290, 240, 200, 160, 140};
+    private static final double[] HEIGHTS = {290, 240, 200, 160, 140, 120, 100};
 
     private final RecordContext matter;
     private final Wrapping wrapping;

@@ -2,15 +2,9 @@ package org.tenthwise.app.export.pdf;
 
 import java.util.Comparator;
 import java.util.List;
-import org.tenthwise.app.text.CalibrationWords;
-import org.tenthwise.app.text.DrawingWords;
-import org.tenthwise.model.record.DrawingAccount;
 import org.tenthwise.model.record.Line;
 
-/**
- * What stands under the table: gauges past their due day, missing numbers, which sizes were corrected, what else
- * passed.
- */
+/** What stands under the table: which sizes were corrected, what else passed. */
 final class OnTheWaySection {
 
     private final RecordContext matter;
@@ -23,12 +17,6 @@ final class OnTheWaySection {
 
     void add() {
         flow.down(5);
-        CalibrationWords.ofRecord(matter.words()).pastDue(matter.sheet()).forEach(past -> said(past, Style.BOLD));
-        String missing = new DrawingWords(matter.words())
-                .missing(DrawingAccount.of(matter.sheet()).gaps());
-        if (!missing.isEmpty()) {
-            said(matter.say("record.account.missing", missing), Style.CELL);
-        }
         said(new AtTwentyWords(matter).sentence(), Style.CELL);
         List<String> passed = matter.sheet().lines().stream()
                 .filter(line -> line.asked() && !line.isOfDrawing())

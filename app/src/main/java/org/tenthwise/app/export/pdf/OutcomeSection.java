@@ -7,7 +7,10 @@ import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictShape;
 import org.tenthwise.app.store.RunHead;
+import org.tenthwise.app.text.CalibrationWords;
+import org.tenthwise.app.text.DrawingWords;
 import org.tenthwise.app.text.OutcomeWords;
+import org.tenthwise.model.record.DrawingAccount;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Signature;
@@ -62,6 +65,7 @@ final class OutcomeSection {
                 width);
         flow.down(3);
         counts(width);
+        against(width);
         double under = top + CODE + 2 + code.quiet(CODE);
         signatures(leaf, under, width);
         if (flow.leaf() == leaf) {
@@ -69,6 +73,18 @@ final class OutcomeSection {
         }
         flow.down(4);
         flow.rule(Strokes.MEDIUM, Role.INK);
+    }
+
+    /** Gauges past their due day and numbers missing in the row: whoever decides reads them before any figure. */
+    private void against(double width) {
+        CalibrationWords.ofRecord(matter.words())
+                .pastDue(matter.sheet())
+                .forEach(past -> flow.text(past, Style.BOLD, PageFlow.LEFT, width));
+        String missing = new DrawingWords(matter.words())
+                .missing(DrawingAccount.of(matter.sheet()).gaps());
+        if (!missing.isEmpty()) {
+            flow.text(matter.say("record.account.missing", missing), Style.BOLD, PageFlow.LEFT, width);
+        }
     }
 
     /** What nobody sealed is said before what it says. */

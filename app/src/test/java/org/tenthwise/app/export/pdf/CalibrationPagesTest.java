@@ -31,6 +31,15 @@ class CalibrationPagesTest {
     }
 
     @Test
+    void whatIsPastItsDueDayIsReadBeforeAnyFigure() {
+        String first = PrintedPages.text(PrintedPages.of(
+                        Words.ENGLISH, Records.whole(DemoPart.SCREW_CARRIER, Records.failing(DemoPart.SCREW_CARRIER)))
+                .get(0));
+        int past = first.indexOf("DG-1 was past its due day");
+        assertTrue(past >= 0 && past < first.indexOf("Where it"), first);
+    }
+
+    @Test
     void everyGaugeStandsInTheTableWithItsCertificateAndItsChecks() {
         String all = whole(PrintedPages.of(Words.ENGLISH, CalibrationRecordTest.evidence()));
         assertTrue(all.contains("BG-1 dial bore gauge =K-1 2026-11-25 1"), all);
