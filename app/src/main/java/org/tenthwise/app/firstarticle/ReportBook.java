@@ -79,8 +79,7 @@ public final class ReportBook {
                 .filter(lack -> lack.why().leavesUnaccounted())
                 .findFirst()
                 .ifPresent(lack -> {
-                    throw new Refused(Message.of(
-                            "report.refused.unaccounted", Message.ofValue("report.open", lack.why(), lack.what())));
+                    throw new Refused(Message.of("report.refused.unaccounted", ReportWords.said(lack)));
                 });
         if (role == ReportRole.APPROVED) {
             Entry verified = report.signedAs(ReportRole.VERIFIED)

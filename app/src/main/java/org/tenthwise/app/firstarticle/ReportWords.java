@@ -31,7 +31,12 @@ public final class ReportWords {
 
     /** One of them. */
     public String open(Lack lack) {
-        return words.say(Message.ofValue("report.open", lack.why(), lack.what()));
+        return words.say(said(lack));
+    }
+
+    static Message said(Lack lack) {
+        return Message.ofValue(
+                "report.open", lack.why(), lack.what(), lack.what().size());
     }
 
     /** What should be known besides, a sentence each. */

@@ -147,7 +147,8 @@ public final class AskReportViewModel {
                 "report.ask.joined",
                 words.say(
                         "ask.part-revision", asked.part().number(), asked.part().revision()),
-                proposed.runs()));
+                proposed.runs(),
+                proposed.runs().size()));
         take(identifier, asked.identifier());
         if (asked.isPartial()) {
             extent.choice().choose(ReportAsked.Extent.PARTIAL);
