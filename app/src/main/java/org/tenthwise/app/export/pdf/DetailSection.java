@@ -22,7 +22,9 @@ final class DetailSection {
     private static final double FACTS_WIDTH = PageFlow.WIDTH - PICTURE_WIDTH - 16;
     private static final double LEAST_AT_A_FOOT = 90;
     /** What is no higher is not parted. */
-    private static final double TOGETHER = 190;
+    private static final double TOGETHER = 230;
+    /** By so much more than it takes asks a table before it begins on a leaf. */
+    private static final double ASKED_MORE = 24;
     /** The heading over a picture. */
     private static final double HEADING = 34;
 
@@ -49,7 +51,10 @@ final class DetailSection {
 
     void add(Line line) {
         double height = height(line);
-        flow.need(height <= TOGETHER ? height : picture(line).isPresent() ? HEADING + PICTURE_HEIGHT : LEAST_AT_A_FOOT);
+        flow.need(
+                height <= TOGETHER
+                        ? height + ASKED_MORE
+                        : picture(line).isPresent() ? HEADING + PICTURE_HEIGHT : LEAST_AT_A_FOOT);
         put(line);
     }
 

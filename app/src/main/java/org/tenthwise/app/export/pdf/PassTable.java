@@ -31,16 +31,13 @@ final class PassTable {
     /** A line of the round, the head and a row. */
     private static final double LEAST = 64;
 
-    private static final Column ENTRY = Column.words("record.column.entry", PageFlow.LEFT, 38);
+    private static final Column ENTRY = Column.words("record.column.entry", PageFlow.LEFT, 40);
     private static final Column SIZE = Column.figures("record.column.size", PageFlow.LEFT + 292, 49);
     private static final Column TIME = Column.words("record.column.time", PageFlow.LEFT + 297, 47);
-    /** Of a turn, where nothing is set on, corrected or a size, the place has the room of all that. */
-    private static final Column PLACE_OF_TURN = Column.words("record.column.place", PageFlow.LEFT + 40, 200);
-
     private static final Column READ_OF_TURN = Column.figures("record.column.read", PageFlow.LEFT + 292, 50);
-    private static final Column SAID = Column.words("record.column.answer", PageFlow.LEFT + 40, 252);
-    private static final Column DOCUMENT = Column.words("record.column.document", PageFlow.LEFT + 40, 252);
-    private static final Column NOTE = Column.words("", PageFlow.LEFT + 40, 304);
+
+    /** Between the number of an entry, or what stands over it, and what it says. */
+    private static final double GAP = 6;
 
     /** What a temperature needs. */
     private static final double DEGREES = 46;
@@ -57,6 +54,12 @@ final class PassTable {
 
     private final Column read;
     private final Column place;
+    /** Of a turn, where nothing is set on, corrected or a size, the place has the room of all that. */
+    private final Column placeOfTurn;
+
+    private final Column answered;
+    private final Column ofDocument;
+    private final Column below;
     private Page named;
     /** What the next rows are taken with, by whom and on which day; one of it for all of them. */
     private String above = "";
@@ -77,7 +80,13 @@ final class PassTable {
         this.over = new RunIn(flow.wrapping());
         this.correction = figures("record.column.correction", SIZE.left() - 4, 54);
         this.read = figures("record.column.read", correction.left() - 3, 55);
-        this.place = Column.words("record.column.place", PLACE_OF_TURN.left(), read.left() - PLACE_OF_TURN.left() - 3);
+        double entry = flow.wrapping().widestWord(matter.say(ENTRY.head()), Style.SMALL);
+        double left = ENTRY.left() + Math.max(ENTRY.width(), entry + GAP);
+        this.place = Column.words("record.column.place", left, read.left() - left - 3);
+        this.placeOfTurn = Column.words("record.column.place", left, PageFlow.LEFT + 240 - left);
+        this.answered = Column.words("record.column.answer", left, SIZE.right() - left);
+        this.ofDocument = Column.words("record.column.document", left, SIZE.right() - left);
+        this.below = Column.words("", left, TIME.right() - left);
         this.rows = new ReadingColumns(matter, flow, columns(), this::name);
     }
 
@@ -126,13 +135,13 @@ final class PassTable {
                 .allMatch(story ->
                         story.readings().isEmpty() && story.temperatures().isEmpty());
         if (line.step().check().asDocument().isPresent()) {
-            return List.of(ENTRY, DOCUMENT, TIME);
+            return List.of(ENTRY, ofDocument, TIME);
         }
         if (isAnswered) {
-            return List.of(ENTRY, SAID, TIME);
+            return List.of(ENTRY, answered, TIME);
         }
         return isOfTurn()
-                ? List.of(ENTRY, PLACE_OF_TURN, READ_OF_TURN, TIME)
+                ? List.of(ENTRY, placeOfTurn, READ_OF_TURN, TIME)
                 : List.of(ENTRY, place, read, correction, SIZE, TIME);
     }
 
@@ -228,7 +237,7 @@ final class PassTable {
         rows.add(right -> {
             Row row = row(reading.entry(), right)
                     .text(
-                            (isOfTurn() ? PLACE_OF_TURN : place).moved(right),
+                            (isOfTurn() ? placeOfTurn : place).moved(right),
                             new ReadingPlace(matter.words()).of(story.step().check(), where, slot.repeat()),
                             Style.CELL);
             cell(
@@ -282,14 +291,17 @@ final class PassTable {
     private void answer(Taken<Pass.Answering> taken) {
         Pass.Answering answering = taken.what();
         under(answering.entry(), with(taken.setting(), line.step()));
-        said(taken, SAID, matter.words().say(matter.words().key("answered", answering.question()), answering.answer()));
+        said(
+                taken,
+                answered,
+                matter.words().say(matter.words().key("answered", answering.question()), answering.answer()));
     }
 
     private void document(Taken<Pass.Giving> taken) {
         under(taken.entry(), List.of());
         said(
                 taken,
-                DOCUMENT,
+                ofDocument,
                 new DocumentWords(matter.words()).whole(taken.what().document()));
     }
 
@@ -319,7 +331,7 @@ final class PassTable {
     private Row gone(Taken<?> taken, Row row, double right) {
         if (!taken.counts()) {
             row.under(
-                    NOTE.moved(right),
+                    below.moved(right),
                     taken.struck()
                             .map(out -> matter.say(
                                     "record.struck-out",

@@ -1,5 +1,6 @@
 package org.tenthwise.app.export.pdf;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
@@ -43,6 +44,14 @@ class ExampleRecordTest {
                                     || text.contains(words.say("record.where", 2, 3)),
                             () -> part + ", " + sample + ": two pages to decide on");
                     part.plan().steps().forEach(step -> assertTrue(text.contains(step.name()), step::name));
+                    // what slipped is struck and told at length: more than has to stay on one leaf
+                    List<String> parted = part.plan().steps().stream()
+                            .filter(step -> !sample.equals("slips")
+                                    && step.check().slots().size() <= 2)
+                            .map(step -> step.number() + " " + step.name() + " Setter ")
+                            .filter(text::contains)
+                            .toList();
+                    assertEquals(List.of(), parted, () -> part + ", " + sample + ": readings on another leaf");
                 }
             }
         }
