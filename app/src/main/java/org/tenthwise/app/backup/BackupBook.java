@@ -7,7 +7,10 @@ import java.util.Optional;
 import java.util.Properties;
 import org.tenthwise.app.kept.SmallFile;
 
-/** Settings and state of the backups in a small file. One that cannot be read gives the usual settings and no state. */
+/**
+ * Settings of the backups, and for each store how they went, in a small file. One that cannot be read gives the usual
+ * settings and no state.
+ */
 public final class BackupBook {
 
     /** Usual name of the file. */
@@ -44,22 +47,27 @@ public final class BackupBook {
         file.write(kept);
     }
 
-    public synchronized BackupState state() {
+    /** How it went with a store: what was made of another is no backup of it. */
+    public synchronized BackupState state(Path store) {
         Properties kept = file.read();
         try {
             return new BackupState(
-                    Optional.ofNullable(kept.getProperty(MADE)).map(Instant::parse),
-                    Optional.ofNullable(kept.getProperty(FAILURE)));
+                    Optional.ofNullable(kept.getProperty(of(MADE, store))).map(Instant::parse),
+                    Optional.ofNullable(kept.getProperty(of(FAILURE, store))));
         } catch (DateTimeException e) {
             return BackupState.NONE;
         }
     }
 
-    synchronized void state(BackupState state) {
+    synchronized void state(Path store, BackupState state) {
         Properties kept = file.read();
-        set(kept, MADE, state.made().map(Instant::toString));
-        set(kept, FAILURE, state.failure());
+        set(kept, of(MADE, store), state.made().map(Instant::toString));
+        set(kept, of(FAILURE, store), state.failure());
         file.write(kept);
+    }
+
+    private static String of(String what, Path store) {
+        return what + " " + store.toAbsolutePath().normalize();
     }
 
     private static void set(Properties kept, String key, Optional<String> value) {

@@ -56,12 +56,12 @@ public final class Backups {
     }
 
     public BackupState state() {
-        return book.state();
+        return book.state(store);
     }
 
     /** Whether the last one is a day old, failed, or was made by a clock that is not to be relied on. */
     boolean isDue() {
-        BackupState state = book.state();
+        BackupState state = book.state(store);
         return state.failure().isPresent()
                 || state.made()
                         .filter(made ->
@@ -69,23 +69,26 @@ public final class Backups {
                         .isEmpty();
     }
 
-    /** Makes one in every place where there is none of what the store holds now. */
+    /** Makes one in every place where there is none of what the store holds now; of an empty store none. */
     BackupState make() {
-        Instant now = clock.instant();
+        Optional<Instant> made = book.state(store).made();
         Optional<String> failure;
         try (KeptEntries kept = stores.openToRead(store)) {
             Head head = kept.head();
-            failure = head.equals(Head.OF_NOTHING)
-                    ? Optional.empty()
-                    : make(BackupName.of(store.getFileName().toString(), now, head), kept);
+            if (head.equals(Head.OF_NOTHING)) {
+                failure = Optional.empty();
+            } else {
+                Instant now = clock.instant();
+                failure = make(BackupName.of(store.getFileName().toString(), now, head), kept);
+                made = failure.isEmpty() ? Optional.of(now) : made;
+            }
         } catch (CouldNotOpen | CouldNotCopy | CouldNotRead e) {
             failure = Optional.of(words.get().say(e.why()));
         } catch (IOException | UncheckedIOException e) {
             failure = Optional.of(words.get().say("backup.not-listed", e.getMessage()));
         }
-        BackupState state = new BackupState(
-                failure.isEmpty() ? Optional.of(now) : book.state().made(), failure);
-        book.state(state);
+        BackupState state = new BackupState(made, failure);
+        book.state(store, state);
         return state;
     }
 

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
@@ -66,6 +67,30 @@ class BackupsTest {
     void anEmptyStoreNeedsNone() throws Exception {
         assertEquals(Optional.empty(), backups.make().failure());
         assertEquals(List.of(), files(backups.beside()));
+        assertEquals("No complete backup yet.", firstSaid(backups));
+    }
+
+    private static String firstSaid(Backups of) {
+        return new BackupWords(Words.ENGLISH, ZoneOffset.UTC).say(of).get(0);
+    }
+
+    /** One user may work on several stores. */
+    @Test
+    void aBackupOfAnotherStoreIsNoneOfThisOne() throws Exception {
+        Sample.note(ledger, "run-1");
+        assertTrue(backups.make().made().isPresent());
+        Instant later = MORNING.plusSeconds(60);
+        Backups other = new Backups(
+                stores, folder.resolve("other.db"), book, () -> Words.ENGLISH, Clock.fixed(later, ZoneOffset.UTC));
+        try (Ledger begun = stores.open(folder.resolve("other.db"))) {
+            Sample.note(begun, "run-2");
+            assertEquals("No complete backup yet.", firstSaid(other));
+            assertTrue(other.isDue());
+            other.make();
+            assertEquals(1, files(other.beside()).size());
+        }
+        assertEquals(Optional.of(MORNING), backups.state().made());
+        assertEquals(Optional.of(later), other.state().made());
     }
 
     @Test
@@ -180,7 +205,8 @@ class BackupsTest {
         assertTrue(said.get(0).startsWith("The last complete backup was made on "), said.get(0));
         assertTrue(said.get(1).startsWith("The last try was not complete. The second copy was not made"), said.get(1));
         assertEquals(2, files(backups.beside()).size());
-        assertEquals(state, new BackupBook(folder.resolve("own").resolve(BackupBook.FILE)).state());
+        assertEquals(
+                state, new BackupBook(folder.resolve("own").resolve(BackupBook.FILE)).state(folder.resolve("shop.db")));
         assertTrue(backups.isDue());
 
         Files.move(folder.resolve("pulled"), stick);

@@ -131,7 +131,7 @@ class StoreCareTest {
             care.end();
         }
         assertEquals(1, notBackedUp.size());
-        assertTrue(book.state().failure().isPresent());
+        assertTrue(book.state(store).failure().isPresent());
     }
 
     @Test
@@ -162,7 +162,7 @@ class StoreCareTest {
             ledger.append("run-1", Sample.AT, "A. Turner", new Event.Closed("B. Inspector", "accepted"));
             care.end();
             assertEquals(Head.OF_NOTHING, checked.of(store));
-            assertTrue(book.state().made().isPresent());
+            assertTrue(book.state(store).made().isPresent());
         } finally {
             closed.countDown();
             care.end();
