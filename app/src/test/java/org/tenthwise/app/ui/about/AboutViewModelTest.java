@@ -41,6 +41,7 @@ class AboutViewModelTest {
         model.newKey();
         Notice asked = workshop.told.get(0);
         assertTrue(asked.words().contains("must be told the new fingerprint"), asked::words);
+        assertTrue(asked.words().contains("whoever else has it can still seal with it"), asked::words);
         assertEquals(List.of(), made);
         asked.replies().get(1).then().run();
         assertEquals(List.of(), made, "it was left as it is");
