@@ -7,9 +7,10 @@ import java.util.regex.Pattern;
 import org.tenthwise.model.plan.PartId;
 
 /**
- * The part that follows on the last one of a part number, by its serial.
+ * The part that is next at the machine: the one that follows on the last of a part number, by its serial, or one that
+ * is measured again.
  *
- * @param serial one more than the last, written as that is, 014 after 013
+ * @param serial one more than the last, written as that is, 014 after 013; of the same part as it is
  * @param lot that of the last; absent where it had none
  */
 public record NextPart(String serial, Optional<String> lot) {
@@ -23,7 +24,16 @@ public record NextPart(String serial, Optional<String> lot) {
     public static Optional<NextPart> of(PartId part, History history) {
         return history.lastOf(part).flatMap(last -> after(last.serial())
                 .filter(serial -> history.runsOf(part, serial).isEmpty())
-                .map(serial -> new NextPart(serial, Optional.of(last.lot()).filter(lot -> !lot.isBlank()))));
+                .map(serial -> new NextPart(serial, lot(last))));
+    }
+
+    /** The part of a run once more; absent where it has no serial. */
+    public static Optional<NextPart> same(RunFacts run) {
+        return Optional.of(run).filter(of -> !of.serial().isBlank()).map(of -> new NextPart(of.serial(), lot(of)));
+    }
+
+    private static Optional<String> lot(RunFacts run) {
+        return Optional.of(run.lot()).filter(lot -> !lot.isBlank());
     }
 
     /** One more, in as many digits; absent behind nines alone, where nobody can tell whether a digit more is meant. */

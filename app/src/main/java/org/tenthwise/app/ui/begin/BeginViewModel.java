@@ -32,7 +32,8 @@ import org.tenthwise.model.words.Words;
 
 /**
  * What is asked before a run of a plan begins. Machine and person begin with those of the run last worked on; the
- * serial that follows on the last part of the plan lies ready with the lot of that.
+ * serial that follows on the last part of the plan lies ready with the lot of that; of a part that is measured again,
+ * its own.
  */
 public final class BeginViewModel {
 
@@ -54,6 +55,9 @@ public final class BeginViewModel {
     private Optional<RunSummary> begunAlready = Optional.empty();
     private String lapsed = "";
     private Optional<String> lotBefore = Optional.empty();
+    private Optional<NextPart> next = Optional.empty();
+    private Optional<NextPart> ready = Optional.empty();
+    private List<RunSummary> measured = List.of();
 
     /** @param clock tells what comes too soon */
     public BeginViewModel(Plan plan, Runs shop, LedgerTasks tasks, Words words, Navigator navigator, Clock clock) {
@@ -79,6 +83,7 @@ public final class BeginViewModel {
                 .subscribe(chosen -> chosen.ifPresent(next -> lotBefore.ifPresent(lot.choice()::choose)));
         form.leadsOn(serial, clock);
         purpose.onSaid(this::count);
+        purpose.onSaid(this::offerPart);
     }
 
     private Field<String> field(String id, boolean required) {
@@ -158,8 +163,8 @@ public final class BeginViewModel {
                             shop.names().people(),
                             history.last(),
                             NextPart.of(plan.part(), history),
-                            ids(Purpose.FIRST_ARTICLE_PARTIAL),
-                            ids(Purpose.MEASURED_AGAIN),
+                            shop.beginnings().offered(plan, Purpose.FIRST_ARTICLE_PARTIAL),
+                            shop.beginnings().offered(plan, Purpose.MEASURED_AGAIN),
                             shop.beginnings().earlier(plan));
                 },
                 this::loaded);
@@ -171,14 +176,12 @@ public final class BeginViewModel {
             List<String> people,
             Optional<RunFacts> last,
             Optional<NextPart> next,
-            List<String> whole,
-            List<String> measured,
+            List<RunSummary> whole,
+            List<RunSummary> measured,
             Earlier earlier) {}
 
-    private List<String> ids(Purpose standsOn) {
-        return shop.beginnings().offered(plan, standsOn).stream()
-                .map(RunSummary::id)
-                .toList();
+    private static List<String> ids(List<RunSummary> runs) {
+        return runs.stream().map(RunSummary::id).toList();
     }
 
     private void loaded(Loaded loaded) {
@@ -189,10 +192,29 @@ public final class BeginViewModel {
             preset(machine, last.machine());
             preset(person, last.by());
         });
-        loaded.next().ifPresent(this::offerNext);
-        purpose.offer(loaded.whole(), loaded.measured());
+        next = loaded.next();
+        measured = loaded.measured();
+        offerPart();
+        purpose.offer(ids(loaded.whole()), ids(loaded.measured()));
         lapsed = loaded.earlier().isLapsed(shop.now()) ? new EarlierWords(words).lapsed(loaded.earlier()) : "";
         weigh();
+    }
+
+    /** The part that follows; of what is measured again the same part, and none while nobody said of which run. */
+    private void offerPart() {
+        Optional<NextPart> now = purpose.said().purpose() == Purpose.MEASURED_AGAIN
+                ? measured.stream()
+                        .filter(run -> run.id().equals(purpose.said().baseline()))
+                        .findFirst()
+                        .flatMap(run -> NextPart.same(run.run()))
+                : next;
+        if (now.equals(ready)) {
+            return;
+        }
+        ready = now;
+        lotBefore = Optional.empty();
+        serial.offer(List.of());
+        now.ifPresentOrElse(this::offerNext, () -> serial.type());
     }
 
     /** Its key says all that a tap on it takes, and that it starts the run where nothing else is missing. */

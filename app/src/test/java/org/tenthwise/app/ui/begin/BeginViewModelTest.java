@@ -14,6 +14,7 @@ import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Purpose;
 import org.tenthwise.model.run.SignedAs;
 
 class BeginViewModelTest {
@@ -219,6 +220,35 @@ class BeginViewModelTest {
         assertEquals(List.of(), workshop.asked);
         model.form().goOn();
         assertEquals(List.of("run LG-2207-C-021"), workshop.asked);
+    }
+
+    private static void choose(BeginViewModel model, String id, Object what) {
+        model.form().fields().stream().filter(field -> field.id().equals(id)).forEach(field -> chosen(field, what));
+    }
+
+    @SuppressWarnings("unchecked")
+    private static <T> void chosen(Field<T> field, Object what) {
+        field.choice().choose((T) what);
+    }
+
+    /** The next serial would be refused there, or begin a run of a part that nobody has in hand. */
+    @Test
+    void ofWhatIsMeasuredAgainTheSamePartLiesReadyAndNoOther() {
+        Workshop.must(() -> workshop.setUp("013").close("Inspector 1", SignedAs.NOT_ACCEPTED));
+        workshop.setUp("014");
+        BeginViewModel model = seen(new Watch());
+        assertEquals(List.of("015"), ready(model));
+        choose(model, "purpose", Purpose.MEASURED_AGAIN);
+        assertEquals(List.of(), ready(model));
+        choose(model, "baseline", "LG-2207-C-013");
+        assertEquals(List.of("013"), ready(model));
+        assertEquals("Start 013\nLot AB-7731", field(model, 0).reads("013"));
+        choose(model, "purpose", Purpose.NOT_STATED);
+        assertEquals(List.of("015"), ready(model));
+        choose(model, "purpose", Purpose.MEASURED_AGAIN);
+        choose(model, "baseline", "LG-2207-C-013");
+        field(model, 0).choice().choose("013");
+        assertEquals(List.of("run LG-2207-C-013-2"), workshop.asked);
     }
 
     @Test
