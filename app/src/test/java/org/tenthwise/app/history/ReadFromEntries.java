@@ -1,5 +1,7 @@
 package org.tenthwise.app.history;
 
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -237,12 +239,35 @@ public final class ReadFromEntries implements History {
 
     @Override
     public void readings(Sought sought, HistoryRow each) {
-        all().forEach(digest -> digest.steps().forEach(step -> {
-            if (step.readings().isEmpty() && step.step().found().isPresent()) {
-                each.take(digest.run(), step.step(), Optional.empty());
-            }
-            step.readings().forEach(reading -> each.take(digest.run(), step.step(), Optional.of(reading)));
-        }));
+        all().forEach(digest -> digest.steps().stream()
+                .filter(step -> isOfRunAndCheck(sought, digest.run(), step.step()))
+                .forEach(step -> {
+                    Optional<StepSummary.Found> found = step.step().found();
+                    if (step.readings().isEmpty()) {
+                        found.filter(of -> isBy(sought, of.by(), of.at(), of.gauge().stream()))
+                                .ifPresent(of -> each.take(digest.run(), step.step(), Optional.empty()));
+                    }
+                    step.readings().stream()
+                            .filter(reading -> isBy(sought, reading.by(), reading.at(), reading.gauge().stream()))
+                            .forEach(reading -> each.take(digest.run(), step.step(), Optional.of(reading)));
+                }));
+    }
+
+    /** What is said of who, when and by which gauges; the day is that of the place where it happened. */
+    private static boolean isBy(
+            Sought sought, String person, OffsetDateTime at, Stream<ReadingSummary.GaugeMark> gauges) {
+        List<String> marks = gauges.map(ReadingSummary.GaugeMark::mark).toList();
+        LocalDate day = at.toLocalDate();
+        return isSame(sought.of(SoughtBy.PERSON), person)
+                && sought.of(SoughtBy.GAUGE).map(marks::contains).orElse(true)
+                && sought.of(SoughtBy.FROM)
+                        .map(LocalDate::parse)
+                        .map(from -> !day.isBefore(from))
+                        .orElse(true)
+                && sought.of(SoughtBy.TO)
+                        .map(LocalDate::parse)
+                        .map(to -> !day.isAfter(to))
+                        .orElse(true);
     }
 
     @Override
@@ -253,43 +278,39 @@ public final class ReadFromEntries implements History {
                 .toList();
     }
 
+    /** A characteristic nobody has found has neither person nor day nor gauge. */
     private static boolean isLookedFor(Sought sought, RunFacts run, RunDigest.OfStep step) {
-        StepSummary found = step.step();
-        String day = found.found().map(of -> of.at().toLocalDate().toString()).orElse("");
-        return isSame(sought.of(SoughtBy.PART_NUMBER), run.part())
-                && isSame(sought.of(SoughtBy.SERIAL), run.serial())
-                && isSame(sought.of(SoughtBy.LOT), run.lot())
-                && isSame(sought.of(SoughtBy.MACHINE), run.machine())
-                && isSame(
-                        sought.of(SoughtBy.PERSON),
-                        found.found().map(StepSummary.Found::by).orElse(""))
-                && sought.of(SoughtBy.GAUGE)
-                        .map(mark -> Stream.concat(
-                                        found.found().flatMap(StepSummary.Found::gauge).stream(),
+        boolean byWhom = Stream.of(SoughtBy.PERSON, SoughtBy.GAUGE, SoughtBy.FROM, SoughtBy.TO)
+                .anyMatch(by -> sought.of(by).isPresent());
+        return isOfRunAndCheck(sought, run, step.step())
+                && step.step()
+                        .found()
+                        .map(found -> isBy(
+                                sought,
+                                found.by(),
+                                found.at(),
+                                Stream.concat(
+                                        found.gauge().stream(),
                                         step.readings().stream()
                                                 .filter(reading ->
                                                         reading.struck().isEmpty())
-                                                .flatMap(reading -> reading.gauge().stream()))
-                                .anyMatch(gauge -> gauge.mark().equals(mark)))
-                        .orElse(true)
-                && sought.of(SoughtBy.FROM)
-                        .map(from -> day.compareTo(from) >= 0)
-                        .orElse(true)
-                && sought.of(SoughtBy.TO)
-                        .map(to -> !day.isEmpty() && day.compareTo(to) <= 0)
-                        .orElse(true)
-                && sought.of(SoughtBy.VERDICT)
-                        .map(verdict -> verdict.equals(Word.of(found.verdict().standing())))
-                        .orElse(true)
+                                                .flatMap(reading -> reading.gauge().stream()))))
+                        .orElse(!byWhom);
+    }
+
+    private static boolean isOfRunAndCheck(Sought sought, RunFacts run, StepSummary step) {
+        return sought.of(SoughtBy.PART_NUMBER).map(run.part()::equals).orElse(true)
+                && isSame(sought.of(SoughtBy.SERIAL), run.serial())
+                && isSame(sought.of(SoughtBy.LOT), run.lot())
+                && isSame(sought.of(SoughtBy.MACHINE), run.machine())
+                && isSame(sought.of(SoughtBy.KIND), Word.of(run.kind().purpose()))
+                && isSame(sought.of(SoughtBy.VERDICT), Word.of(step.verdict().standing()))
                 && sought.of(SoughtBy.CHARACTERISTIC)
                         .map(which ->
-                                which.equals(String.valueOf(found.number())) || which.equalsIgnoreCase(found.name()))
+                                which.equals(String.valueOf(step.number())) || which.equalsIgnoreCase(step.name()))
                         .orElse(true)
-                && sought.of(SoughtBy.KIND)
-                        .map(kind -> kind.equals(Word.of(run.kind().purpose())))
-                        .orElse(true)
-                && isSame(sought.of(SoughtBy.BALLOON), found.balloon().orElse(""))
-                && isSame(sought.of(SoughtBy.DESIGNATOR), found.designator().orElse(""));
+                && isSame(sought.of(SoughtBy.BALLOON), step.balloon().orElse(""))
+                && isSame(sought.of(SoughtBy.DESIGNATOR), step.designator().orElse(""));
     }
 
     private static boolean isSame(Optional<String> wanted, String there) {

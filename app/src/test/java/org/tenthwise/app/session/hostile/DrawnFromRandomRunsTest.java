@@ -9,9 +9,15 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -24,6 +30,7 @@ import org.tenthwise.app.history.RunQuery;
 import org.tenthwise.app.history.RunShelf;
 import org.tenthwise.app.history.RunSummary;
 import org.tenthwise.app.history.Sought;
+import org.tenthwise.app.history.SoughtBy;
 import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.KeptEntries;
@@ -33,6 +40,10 @@ import org.tenthwise.app.store.sqlite.SqliteStores;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.run.Occasion;
+import org.tenthwise.model.run.Purpose;
+import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.words.Word;
 
 /** What lists are read from, after runs by a hand that does anything at any time, worked one beside the other. */
 class DrawnFromRandomRunsTest {
@@ -40,6 +51,27 @@ class DrawnFromRandomRunsTest {
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T06:31:00Z"), ZoneOffset.ofHours(1));
     private static final int RUNS = 12;
     private static final int DEEDS = 700;
+    private static final int FILTERS = 120;
+
+    /** Most of these some runs have; a part number and the mark of a gauge are told by their capitals too. */
+    private static final Map<SoughtBy, List<String>> TEXTS = new EnumMap<>(Map.ofEntries(
+            Map.entry(SoughtBy.PART_NUMBER, List.of("H-1", "H-1", "h-1")),
+            Map.entry(SoughtBy.SERIAL, List.of("00", "01", "02", "03", "04", "05", "06", "07", "08", "1", "0%")),
+            Map.entry(SoughtBy.LOT, List.of("L-0", "l-1", "L-2", "L_1")),
+            Map.entry(SoughtBy.PERSON, List.of("Setter 1", "setter 2", "Inspector 1", "Setter")),
+            Map.entry(SoughtBy.MACHINE, List.of("Lathe 0", "lathe 1", "Lathe 2")),
+            Map.entry(SoughtBy.GAUGE, List.of("G-0", "G-1", "G-2", "g-1")),
+            Map.entry(SoughtBy.VERDICT, words(VerdictKind.values())),
+            Map.entry(SoughtBy.KIND, words(Purpose.values())),
+            Map.entry(SoughtBy.DESIGNATOR, List.of("Key", "major", "Minor")),
+            Map.entry(SoughtBy.BALLOON, List.of("a1", "a2", "A4", "a5", "4")),
+            Map.entry(SoughtBy.CHARACTERISTIC, List.of("1", "2", "Check 1", "check 3", "Check 4", "04")),
+            Map.entry(SoughtBy.FROM, List.of("2026-11-24", "2026-11-25", "2026-11-26", "0001-01-01")),
+            Map.entry(SoughtBy.TO, List.of("2026-11-24", "2026-11-25", "2026-11-26", "9999-12-31"))));
+
+    private static List<String> words(Enum<?>... choices) {
+        return Stream.of(choices).map(Word::of).toList();
+    }
 
     @TempDir
     private Path dir;
@@ -59,7 +91,8 @@ class DrawnFromRandomRunsTest {
                 RandomPlan plan = RandomPlan.of(random);
                 RunHeader header = new RunHeader(
                         plan.plan(), "0" + random.nextInt(9), "L-" + i % 3, "Lathe " + i % 2, "Setter " + i % 4);
-                hands.add(new Hand(plan, runs, runs.begin(header), random));
+                Occasion occasion = plan.occasion(random);
+                hands.add(new Hand(plan, runs, runs.begin(header.begunFor(occasion)), random));
             }
             for (int deed = 0; deed < DEEDS; deed++) {
                 hands.get(random.nextInt(RUNS)).deed();
@@ -122,7 +155,45 @@ class DrawnFromRandomRunsTest {
         }
         assertEquals(due.runsWith(GaugeKind.BORE_GAUGE, "G-1"), asked.runsWith(GaugeKind.BORE_GAUGE, "G-1"));
         assertEquals(due.runsSetOn("M-1"), asked.runsSetOn("M-1"));
-        assertEquals(readings(due), readings(asked), () -> "seed " + seed);
+        whateverIsLookedForIsFoundAlike(due, asked);
+    }
+
+    /** Filters of every sort, each alone and then two to four at a time; most are of what there is, some of nothing. */
+    private void whateverIsLookedForIsFoundAlike(History due, History asked) {
+        Set<SoughtBy> found = EnumSet.noneOf(SoughtBy.class);
+        TEXTS.forEach((by, texts) -> texts.forEach(text -> {
+            if (isFoundAlike(due, asked, Sought.ALL.with(by, text))) {
+                found.add(by);
+            }
+        }));
+        assertEquals(EnumSet.allOf(SoughtBy.class), found, () -> "seed " + seed);
+        Random random = new Random(seed);
+        for (int i = 0; i < FILTERS; i++) {
+            isFoundAlike(due, asked, sought(random, 2 + random.nextInt(3)));
+        }
+        isFoundAlike(due, asked, Sought.ALL);
+    }
+
+    /** @return whether anything was found */
+    private boolean isFoundAlike(History due, History asked, Sought sought) {
+        String readings = readings(due, sought);
+        assertEquals(readings, readings(asked, sought), () -> "seed " + seed + " " + sought);
+        assertEquals(due.runs(sought), asked.runs(sought), () -> "seed " + seed + " " + sought);
+        assertEquals(points(due, sought), points(asked, sought), () -> "seed " + seed + " " + sought);
+        return !readings.isEmpty();
+    }
+
+    private static Sought sought(Random random, int filters) {
+        Sought sought = Sought.ALL;
+        for (int i = 0; i < filters; i++) {
+            SoughtBy by = SoughtBy.values()[random.nextInt(SoughtBy.values().length)];
+            List<String> texts = TEXTS.get(by);
+            String text = texts.get(random.nextInt(texts.size()));
+            boolean exact = EnumSet.of(SoughtBy.PART_NUMBER, SoughtBy.GAUGE, SoughtBy.VERDICT, SoughtBy.KIND)
+                    .contains(by);
+            sought = sought.with(by, !exact && random.nextInt(3) == 0 ? text.toUpperCase(Locale.ROOT) : text);
+        }
+        return sought;
     }
 
     private void sameLastParts(History due, History asked, RunFacts last) {
@@ -153,9 +224,20 @@ class DrawnFromRandomRunsTest {
         return all;
     }
 
-    private static String readings(History history) {
+    private static String points(History history, Sought sought) {
         StringBuilder all = new StringBuilder();
-        history.readings(Sought.ALL, (run, step, reading) -> all.append(run.id())
+        history.points(sought, (run, step, size) -> all.append(run.id())
+                .append(' ')
+                .append(step)
+                .append(' ')
+                .append(size)
+                .append('\n'));
+        return all.toString();
+    }
+
+    private static String readings(History history, Sought sought) {
+        StringBuilder all = new StringBuilder();
+        history.readings(sought, (run, step, reading) -> all.append(run.id())
                 .append(' ')
                 .append(step)
                 .append(' ')

@@ -44,6 +44,10 @@ record StepText(Facts facts) {
         if (facts.inOrder()) {
             keys.put("kind", quoted(kind));
         }
+        if (facts.drawing() && facts.number() % 3 > 0) {
+            keys.put("balloon", quoted("a" + facts.number()));
+            keys.put("designator", quoted(facts.number() % 3 == 1 ? "Key" : "Major"));
+        }
         if (facts.drawing() == kind.equals("confirm")) {
             keys.put("class", quoted(facts.drawing() ? "drawing" : facts.number() % 2 == 0 ? "set-up" : "in-process"));
         }
