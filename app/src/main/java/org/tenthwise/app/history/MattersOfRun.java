@@ -1,7 +1,6 @@
 package org.tenthwise.app.history;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -48,22 +47,17 @@ final class MattersOfRun {
         return all;
     }
 
-    /** One a gauge: of one with two certificates that were both past their days, the later. */
-    private Collection<Matter> pastDue() {
+    /** One a mark and day: of a gauge with two certificates, or called as its ring is, neither hides the other. */
+    private List<Matter> pastDue() {
         Map<String, Matter> ofGauge = new LinkedHashMap<>();
         for (GaugesUsed.Used used : GaugesUsed.pastDue(sheet)) {
             Entry first = used.pastDue().orElseThrow();
-            ofGauge.put(
-                    used.what().mark(),
-                    new Matter(
-                            MatterKind.GAUGE_PAST_DUE,
-                            0,
-                            used.what().mark(),
-                            used.calibration().due().orElseThrow().toString(),
-                            first.by(),
-                            first.at()));
+            String mark = used.what().mark();
+            String due = used.calibration().due().orElseThrow().toString();
+            ofGauge.putIfAbsent(
+                    mark + " " + due, new Matter(MatterKind.GAUGE_PAST_DUE, 0, mark, due, first.by(), first.at()));
         }
-        return ofGauge.values();
+        return List.copyOf(ofGauge.values());
     }
 
     private Optional<Matter> of(Line line) {

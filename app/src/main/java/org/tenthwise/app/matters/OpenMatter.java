@@ -27,15 +27,15 @@ public record OpenMatter(Optional<RunFacts> run, Matter matter, Optional<Entry> 
     }
 
     /**
-     * Number of the check, or the mark of the gauge, both where a check was read with it; empty for what is of the
-     * whole run.
+     * Number of the check, or the mark of the gauge, both where a check was read with it, and with its day where that
+     * is past; empty for what is of the whole run.
      */
     String about() {
         if (run.isPresent() && matter.kind() == MatterKind.GAUGE_IN_DOUBT) {
             return matter.check() + " " + matter.about();
         }
         if (matter.kind() == MatterKind.GAUGE_PAST_DUE) {
-            return matter.about();
+            return matter.about() + " " + matter.number();
         }
         return run.isEmpty() ? matter.about() : matter.check() == 0 ? "" : String.valueOf(matter.check());
     }

@@ -120,6 +120,35 @@ class CalibrationSessionTest {
     }
 
     @Test
+    void twoCertificatesPastTheirDaysAreTwoMattersAndASignatureIsForOne() throws Exception {
+        RunSession run = workshop.atTheBore("014");
+        run.gauge().calibrated(GAUGE, calibration("K-1", "2026-11-01"), false);
+        run.enter("0.012");
+        run.gauge().calibrated(GAUGE, calibration("K-2", "2026-11-10"), false);
+        run.enter("0.013");
+        assertEquals(List.of("014 BG-2 2026-11-01", "014 BG-2 2026-11-10"), pastDue());
+        run.close("Inspector 1", SignedAs.NOT_ACCEPTED);
+        workshop.matterBook().settle(matters().get(1), "Inspector 1", "Calibrated since, within its limits", "");
+        assertEquals(
+                List.of(true, false), matters().stream().map(OpenMatter::isOpen).toList());
+    }
+
+    @Test
+    void aGaugeMarkedAsItsRingIsHidesNothingOfIt() throws Exception {
+        GaugeOrMaster marked = GaugeOrMaster.gauge("30.000", GaugeKind.BORE_GAUGE);
+        RunSession run = workshop.atTheBore("014");
+        run.gauge().choose("30.000");
+        run.gauge().calibrated(marked, calibration("K-1", "2026-11-01"), false);
+        run.gauge().calibrated(RING, calibration("K-9", "2026-11-10"), false);
+        run.gauge().tellSense(false);
+        run.enter("30.000");
+        run.enter("");
+        run.gauge().confirmSense(true);
+        run.enter("0.012");
+        assertEquals(List.of("014 30.000 2026-11-01", "014 30.000 2026-11-10"), pastDue());
+    }
+
+    @Test
     void nothingIsSaidInARunThatIsClosed() throws Exception {
         RunSession run = workshop.atTheBore("014", "0.012");
         run.close("Inspector 1", SignedAs.NOT_ACCEPTED);

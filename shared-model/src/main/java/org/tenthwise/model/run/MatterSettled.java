@@ -17,7 +17,8 @@ public record MatterSettled(SettledMatter matter, String signedBy, String words,
      *
      * @param kind its word
      * @param run as this store calls it; empty for what is of a gauge
-     * @param about number of the check, or the mark of the gauge; empty for what is of the whole run
+     * @param about number of the check, or the mark of the gauge, with its day where that is past; empty for what is of
+     *     the whole run
      * @param rests hash of what it rests on as it stood, 64 hex digits: the head of the run, or the entry of the gauge
      */
     public record SettledMatter(String kind, String run, String about, String rests) {}

@@ -28,7 +28,7 @@ final class DrawnTables implements AutoCloseable {
      * Its number rises with every change of what is drawn or how. What another release drew is of another form: it may
      * not know what stands in the entries, or judge it otherwise.
      */
-    static final String FORM = "13 by "
+    static final String FORM = "14 by "
             + Optional.ofNullable(DrawnTables.class.getPackage().getImplementationVersion())
                     .orElse("unreleased");
 
