@@ -58,7 +58,7 @@ class ChangedBySqlTest extends Walking {
             quoteCharacter = '`',
             textBlock =
                     """
-        UPDATE ledger SET body = replace(body, '0.0', '0.1') WHERE seq = 20 | Entry 20 is not as it was written
+        UPDATE ledger SET body = upper(body) WHERE kind = 'closed' | is not as it was written: its text
         UPDATE ledger SET kind = 'note' WHERE kind = 'sealed' | is not what its text says
         DELETE FROM ledger WHERE kind = 'sealed' AND run = 'LG-2207-C-014' | is missing
         """)
@@ -75,7 +75,7 @@ class ChangedBySqlTest extends Walking {
             quoteCharacter = '`',
             textBlock =
                     """
-        UPDATE imported SET body = replace(body, '0.0', '0.1') WHERE seq = 20 | Entry 20 is not as it was written
+        UPDATE imported SET body = upper(body) WHERE kind = 'closed' | is not as it was written: its text
         UPDATE imported SET kind = 'note' WHERE kind = 'sealed' | is not what its text says
         DELETE FROM imported WHERE kind = 'sealed' | is not as it came
         UPDATE imported_from SET "key" = store | came from is not as it was saved
