@@ -1,7 +1,9 @@
 package org.tenthwise.app.session;
 
 import java.time.OffsetDateTime;
+import java.util.HashSet;
 import java.util.Optional;
+import java.util.Set;
 import org.tenthwise.app.history.RunName;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.model.run.Entry;
@@ -17,6 +19,18 @@ import org.tenthwise.model.run.ImportEvent.Imported;
  */
 public record CameFrom(String sign, OffsetDateTime at, String by, boolean signerKnown) {
 
+    /** By their signs: those whose key was never named as one that is trusted. */
+    static Set<String> unknownStations(KeptEntries kept) {
+        Set<String> unknown = new HashSet<>();
+        Set<String> known = new HashSet<>();
+        kept.entries(Entry.SHOP).stream()
+                .flatMap(entry -> entry.event().as(Imported.class).stream())
+                .forEach(imported -> (imported.signerKnown() ? known : unknown)
+                        .add(imported.origin().sign()));
+        unknown.removeAll(known);
+        return Set.copyOf(unknown);
+    }
+
     /** Absent for a run of the store itself. */
     static Optional<CameFrom> of(KeptEntries kept, String id) {
         RunName name = RunName.of(id);
@@ -24,9 +38,6 @@ public record CameFrom(String sign, OffsetDateTime at, String by, boolean signer
             return Optional.empty();
         }
         String sign = name.origin().orElseThrow();
-        boolean known = kept.entries(Entry.SHOP).stream()
-                .flatMap(entry -> entry.event().as(Imported.class).stream())
-                .anyMatch(imported -> imported.origin().sign().equals(sign) && imported.signerKnown());
         return kept.entries(Entry.SHOP).stream()
                 .filter(entry -> entry.event()
                         .as(Imported.class)
@@ -35,6 +46,7 @@ public record CameFrom(String sign, OffsetDateTime at, String by, boolean signer
                                         .anyMatch(run -> run.run().equals(name.run())))
                         .isPresent())
                 .findFirst()
-                .map(entry -> new CameFrom(sign, entry.at(), entry.by(), known));
+                .map(entry -> new CameFrom(
+                        sign, entry.at(), entry.by(), !unknownStations(kept).contains(sign)));
     }
 }

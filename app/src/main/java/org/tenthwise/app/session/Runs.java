@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.tenthwise.app.history.History;
 import org.tenthwise.app.history.RunQuery;
 import org.tenthwise.app.history.RunShelf;
@@ -109,6 +110,11 @@ public final class Runs {
     /** How a run that was made elsewhere came in; absent for one that was made here. */
     public Optional<CameFrom> cameFrom(String run) {
         return CameFrom.of(ledger, run);
+    }
+
+    /** Signs of the stations whose runs came in and whose key nobody here ever named as one that is trusted. */
+    public Set<String> unknownStations() {
+        return CameFrom.unknownStations(ledger);
     }
 
     /** Whether the entries of a run are as they were written, and sealed. */

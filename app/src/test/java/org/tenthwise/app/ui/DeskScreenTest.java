@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
@@ -66,6 +67,20 @@ class DeskScreenTest extends ScreenTest {
                         words,
                         window.pictures(),
                         workshop));
+    }
+
+    /** What it came to is no word of this desk's while anybody could have made it. */
+    @Test
+    void aRunOfAStationThatIsNotKnownIsListedAsSuchFirst() {
+        takeIn();
+        RunListViewModel list =
+                new RunListViewModel(RunShelf.CLOSED, workshop.shop, workshop.tasks, words, workshop, Workshop.CLOCK);
+        list.load();
+        list.rowsProperty().get().forEach(row -> {
+            assertTrue(row.where().startsWith(words.say("sheet.caution.station")), row::where);
+            assertEquals(Optional.empty(), row.standing(), row::where);
+        });
+        assertEquals(2, list.rowsProperty().get().size());
     }
 
     @Test

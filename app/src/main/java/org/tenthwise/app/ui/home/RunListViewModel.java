@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -81,7 +82,10 @@ public final class RunListViewModel {
         }
     };
 
-    private record Loaded(Optional<String> machine, Optional<RunFacts> last, List<RunSummary> page) {}
+    /** The next rows, and the signs of the stations among theirs that are not known. */
+    private record Page(List<RunSummary> runs, Set<String> unknown) {}
+
+    private record Loaded(Optional<String> machine, Optional<RunFacts> last, Page page) {}
 
     /** @param shelf where the runs lie that are listed first */
     public RunListViewModel(
@@ -236,7 +240,7 @@ public final class RunListViewModel {
         Optional<String> first = machine;
         RunFacts lowest = before.get(before.size() - 1).summary().run();
         tasks.run(
-                () -> shop.list(new RunQuery(lying, first, by, Optional.of(lowest), PAGE)),
+                () -> page(new RunQuery(lying, first, by, Optional.of(lowest), PAGE)),
                 page -> {
                     if (rows.get() == before) {
                         show(before, page);
@@ -249,14 +253,19 @@ public final class RunListViewModel {
         History history = shop.history();
         Optional<RunFacts> latest = history.last();
         Optional<String> here = latest.map(RunFacts::machine).filter(name -> lying == RunShelf.OPEN && !name.isBlank());
-        return new Loaded(here, latest, shop.list(new RunQuery(lying, here, by, Optional.empty(), PAGE)));
+        return new Loaded(here, latest, page(new RunQuery(lying, here, by, Optional.empty(), PAGE)));
     }
 
-    private void show(List<RunRow> before, List<RunSummary> page) {
+    private Page page(RunQuery query) {
+        return new Page(shop.list(query), shop.unknownStations());
+    }
+
+    private void show(List<RunRow> before, Page page) {
         When when = new When(OffsetDateTime.now(clock), words);
-        whole = page.size() < PAGE;
+        whole = page.runs().size() < PAGE;
         looked.set(LoadingState.DONE);
-        rows.set(Stream.concat(before.stream(), page.stream().map(run -> RunRow.of(run, when, words)))
+        rows.set(Stream.concat(
+                        before.stream(), page.runs().stream().map(run -> RunRow.of(run, page.unknown(), when, words)))
                 .toList());
     }
 

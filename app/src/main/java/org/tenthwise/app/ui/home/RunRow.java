@@ -47,9 +47,15 @@ public record RunRow(
         return summary.run().open();
     }
 
-    static RunRow of(RunSummary summary, When when, Words words) {
+    /** @param unknown signs of stations that are not known: nothing is vouched for of their runs */
+    static RunRow of(RunSummary summary, Set<String> unknown, When when, Words words) {
         RunFacts run = summary.run();
-        String where = ofKind(run, where(summary, words), words);
+        boolean vouched =
+                RunName.of(run.id()).origin().filter(unknown::contains).isEmpty();
+        String said = ofKind(run, where(summary, words), words);
+        String where = vouched
+                ? said
+                : words.say("one-after-another", words.sentence(words.say("sheet.caution.station")), said);
         String place = run.open() ? operation(summary, words) : shut(run, words);
         String serial = words.say("home.serial", run.serial());
         String revision = words.say("home.revision", run.revision());
@@ -59,7 +65,7 @@ public record RunRow(
                 revision,
                 serial,
                 place,
-                standing(summary),
+                vouched ? standing(summary) : Optional.empty(),
                 where,
                 when.of(run.lastAt()),
                 words.say("home.spoken", run.part(), revision, serial, place, where));
