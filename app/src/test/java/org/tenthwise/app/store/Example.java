@@ -6,19 +6,16 @@ import static org.tenthwise.model.quantity.TemperatureScale.FAHRENHEIT;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import org.tenthwise.model.gauge.Calibration;
+import java.util.stream.Stream;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
-import org.tenthwise.model.gauge.GaugeOrMaster;
 import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
-import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.Question;
-import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -32,22 +29,25 @@ import org.tenthwise.model.run.MatterSettled;
 import org.tenthwise.model.run.ReportAsked;
 import org.tenthwise.model.run.ReportEvent;
 import org.tenthwise.model.run.ReportRole;
-import org.tenthwise.model.run.ShopEvent;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.run.StepEvent;
 
 /** An invented event of every kind, with the text it is stored as. */
 record Example(String kind, Event event, String json) {
 
-    private static final Gauge BORE_GAUGE =
+    static final Gauge BORE_GAUGE =
             new Gauge("BG-04", GaugeKind.BORE_GAUGE, Optional.of(ReadingDirection.FALLS_WITH_SIZE));
-    private static final Gauge DEPTH_GAUGE = new Gauge("DG-01", GaugeKind.DEPTH_GAUGE, Optional.empty());
+    static final Gauge DEPTH_GAUGE = new Gauge("DG-01", GaugeKind.DEPTH_GAUGE, Optional.empty());
     private static final Gauge WIRE_MICROMETER = new Gauge("MW-2", GaugeKind.MICROMETER_OVER_WIRES, Optional.empty());
 
     private static final ImportEvent.Provenance ORIGIN =
             new ImportEvent.Provenance("ab".repeat(32), "cd".repeat(32), "abababab");
 
     static List<Example> all() {
+        return Stream.of(others(), ShopExamples.all()).flatMap(List::stream).toList();
+    }
+
+    private static List<Example> others() {
         return List.of(
                 new Example(
                         "begun",
@@ -110,45 +110,6 @@ record Example(String kind, Event event, String json) {
                         {"part":{"number":"LG-2207","revision":"C"},"serial":"0045","lot":"lot 9","machine":"Lathe 3",\
                         "plan":{"text":"x","sha256":"%s"},"occasion":{"purpose":"in-process","piece":5}}"""
                                 .formatted("ab".repeat(32))),
-                new Example(
-                        "gauge-known",
-                        new ShopEvent.GaugeKnown(BORE_GAUGE),
-                        """
-                        {"gauge":{"id":"BG-04","kind":"bore-gauge","sense":"falls-with-size"}}"""),
-                new Example(
-                        "gauge-known",
-                        new ShopEvent.GaugeKnown(DEPTH_GAUGE),
-                        """
-                        {"gauge":{"id":"DG-01","kind":"depth-gauge"}}"""),
-                new Example(
-                        "calibration-known",
-                        new ShopEvent.CalibrationKnown(
-                                GaugeOrMaster.of(BORE_GAUGE),
-                                new Calibration("K-2211", Optional.of(LocalDate.parse("2027-03-31"))),
-                                false),
-                        """
-                        {"mark":"BG-04","kind":"bore-gauge","certificate":"K-2211","due":"2027-03-31"}"""),
-                new Example(
-                        "calibration-known",
-                        new ShopEvent.CalibrationKnown(
-                                GaugeOrMaster.master("R-35"), new Calibration("K-77", Optional.empty()), true),
-                        """
-                        {"mark":"R-35","certificate":"K-77","puts-right":true}"""),
-                new Example(
-                        "calibration-known",
-                        new ShopEvent.CalibrationKnown(GaugeOrMaster.master("R-35"), Calibration.NOT_STATED, true),
-                        """
-                        {"mark":"R-35","puts-right":true}"""),
-                new Example(
-                        "machine-known",
-                        new ShopEvent.MachineKnown("Lathe 3", Register.RADIUS, Aim.ByLimits.THIRD),
-                        """
-                        {"machine":"Lathe 3","register":"radius","usual-aim":"third"}"""),
-                new Example(
-                        "machine-known",
-                        new ShopEvent.MachineKnown("", Register.DIAMETER, Aim.ByLimits.MIDDLE),
-                        """
-                        {"machine":"","register":"diameter","usual-aim":"middle"}"""),
                 new Example(
                         "cut-on-these",
                         new StepEvent.CutOnThese(3, "floor is behind a shoulder until it is cut"),
