@@ -1,8 +1,11 @@
 package org.tenthwise.app.session;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.model.gauge.Calibration;
@@ -19,6 +22,7 @@ final class CalibrationAtHand {
 
     private final RunBook book;
     private final CalibrationRack rack;
+    private final Map<GaugeOrMaster, Calibration> found = new HashMap<>();
 
     CalibrationAtHand(RunBook book) {
         this.book = book;
@@ -56,7 +60,21 @@ final class CalibrationAtHand {
 
     /** What will hold for something that is set or read with next: as the shop knows it, or else as the run has it. */
     Calibration next(GaugeOrMaster what) {
-        return Optional.of(rack.find(what)).filter(Calibration::isStated).orElseGet(() -> now(what));
+        return Optional.of(inShop(what)).filter(Calibration::isStated).orElseGet(() -> now(what));
+    }
+
+    /**
+     * Once the store is taken away, as it was found last: nothing can be saved then, and that is what has to be said.
+     */
+    private Calibration inShop(GaugeOrMaster what) {
+        try {
+            found.put(what, rack.find(what));
+        } catch (CouldNotRead e) {
+            if (!found.containsKey(what)) {
+                throw e;
+            }
+        }
+        return found.get(what);
     }
 
     /** What holds in the run for something that was set on already. */

@@ -1,5 +1,8 @@
 package org.tenthwise.app.session;
 
+import java.util.HashMap;
+import java.util.Map;
+import org.tenthwise.app.store.Head;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.model.gauge.Calibration;
 import org.tenthwise.model.gauge.GaugeOrMaster;
@@ -10,17 +13,28 @@ import org.tenthwise.model.run.ShopEvent;
 public final class CalibrationRack {
 
     private final KeptEntries kept;
+    private Head readAt = Head.OF_NOTHING;
+    private Map<GaugeOrMaster, Calibration> known = Map.of();
 
     public CalibrationRack(KeptEntries kept) {
         this.kept = kept;
     }
 
+    /** Read anew only where something was entered since. */
     public Calibration find(GaugeOrMaster what) {
-        return kept.entries(Entry.SHOP).stream()
+        Head now = kept.head();
+        if (!now.equals(readAt)) {
+            known = read();
+            readAt = now;
+        }
+        return known.getOrDefault(what, Calibration.NOT_STATED);
+    }
+
+    private Map<GaugeOrMaster, Calibration> read() {
+        Map<GaugeOrMaster, Calibration> last = new HashMap<>();
+        kept.entries(Entry.SHOP).stream()
                 .flatMap(entry -> entry.event().as(ShopEvent.CalibrationKnown.class).stream())
-                .filter(known -> known.what().equals(what))
-                .map(ShopEvent.CalibrationKnown::calibration)
-                .reduce((earlier, later) -> later)
-                .orElse(Calibration.NOT_STATED);
+                .forEach(said -> last.put(said.what(), said.calibration()));
+        return last;
     }
 }

@@ -41,7 +41,7 @@ class PositionWordsTest extends RunAtHand {
         read("20.03", "15.04", "20.02", "15.03", "20.01", "-15", "20.065", "-15");
         assertEquals(VerdictKind.PASS, standing());
         assertEquals(
-                "0.0200 mm inside the zone with its bonus.",
+                "0.020 mm inside the zone with its bonus.",
                 new Sentences(words).distance(run.session.state().line().finding()));
         assertTrue(remarks().contains("B, exit: X +0.065, Y 0.000 off."), remarks()::toString);
         assertTrue(remarks().contains("Datum shift is not counted: that is on the safe side."));
