@@ -17,6 +17,9 @@ import org.tenthwise.app.ui.begin.BeginViewModel;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.more.MoreView;
 import org.tenthwise.app.ui.more.MoreViewModel;
+import org.tenthwise.app.ui.record.RecordRow;
+import org.tenthwise.app.ui.record.RecordView;
+import org.tenthwise.app.ui.record.RecordViewModel;
 import org.tenthwise.app.ui.run.RunScreen;
 import org.tenthwise.app.ui.run.RunViewModel;
 import org.tenthwise.app.ui.shell.Screen;
@@ -59,6 +62,37 @@ class PurposeScreenTest extends ScreenTest {
         RunSession fifth = begun(DemoPart.WINCH_BARREL_END, Occasions.inProcess(125));
         fifth.goTo(10);
         seen("purpose", "run-in-process", window -> run(window, fifth));
+    }
+
+    /** It is neither open nor still to come. */
+    @Test
+    void whatIsNotInARunIsSaidToBeSoInItsRecord() {
+        RunSession fifth = begun(DemoPart.WINCH_BARREL_END, Occasions.inProcess(5));
+        List<Integer> left = fifth.state().sheet().lines().stream()
+                .filter(line -> !line.asked())
+                .map(line -> line.step().number())
+                .toList();
+        assertTrue(!left.isEmpty());
+        RecordViewModel model = record(fifth);
+        model.load();
+        String notHere = words.say("occasion.not-here");
+        assertEquals(
+                left,
+                model.rowsValue().getValue().stream()
+                        .filter(row -> row.standing().isEmpty()
+                                && row.verdict().equals(notHere)
+                                && row.distance().isEmpty())
+                        .map(RecordRow::step)
+                        .toList());
+        seen(
+                "purpose",
+                "record-in-process",
+                window -> new RecordView(record(fifth), words, window.pictures(), workshop));
+    }
+
+    private RecordViewModel record(RunSession session) {
+        return new RecordViewModel(
+                session.id(), workshop.shop, Workshop.handout(), workshop.tasks, words, workshop, Workshop.CLOCK);
     }
 
     @Test

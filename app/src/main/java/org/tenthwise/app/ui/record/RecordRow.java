@@ -7,6 +7,7 @@ import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.Pictures;
 import org.tenthwise.app.text.DrawingWords;
 import org.tenthwise.app.text.EventsTold;
+import org.tenthwise.app.text.OccasionWords;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.run.Pass;
@@ -22,7 +23,8 @@ import org.tenthwise.model.words.Words;
  * @param limits as the plan writes them; empty for what only asks
  * @param value the size judged or what was answered
  * @param mark where the size lies; absent for what is not judged by one size
- * @param verdict the word of the verdict
+ * @param standing absent for what is not in this run
+ * @param verdict the word of the verdict, or that it is not in this run
  * @param after what was signed for it, how many passes it took, how many readings were struck out, doubts and notes;
  *     may be empty
  */
@@ -34,7 +36,7 @@ public record RecordRow(
         String limits,
         String value,
         Optional<Picture> mark,
-        VerdictKind standing,
+        Optional<VerdictKind> standing,
         String verdict,
         String distance,
         String after) {
@@ -51,10 +53,12 @@ public record RecordRow(
                         .orElse(""),
                 sentences.limits(line.step()),
                 value,
-                new Pictures(words).mark(line),
-                line.finding().verdict().standing(),
-                sentences.standing(line.finding()),
-                sentences.distance(line.finding()),
+                line.asked() ? new Pictures(words).mark(line) : Optional.empty(),
+                line.asked() ? Optional.of(line.finding().verdict().standing()) : Optional.empty(),
+                line.asked()
+                        ? sentences.standing(line.finding())
+                        : new OccasionWords(words).notHere(run.begun().occasion()),
+                line.asked() ? sentences.distance(line.finding()) : "",
                 after(line, run, words));
     }
 

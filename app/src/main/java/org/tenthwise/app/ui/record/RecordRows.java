@@ -12,7 +12,6 @@ import org.tenthwise.app.picture.VerdictMark;
 import org.tenthwise.app.story.StoryChapter;
 import org.tenthwise.app.ui.form.StoryRows;
 import org.tenthwise.app.ui.keys.Key;
-import org.tenthwise.app.ui.picture.PictureView;
 import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.app.ui.theme.Texts;
 import org.tenthwise.model.words.Words;
@@ -47,8 +46,15 @@ final class RecordRows {
         Region lies = row.mark()
                 .<Region>map(mark -> pictures.fixed(mark, LIE_WIDTH, LIE_HEIGHT, Role.SHEET))
                 .orElseGet(RecordRows::nothing);
-        PictureView shape = pictures.fixed(new VerdictMark(row.standing(), row.verdict()), MARK, MARK, Role.SHEET);
-        HBox judged = new HBox(8, shape, Texts.label(row.verdict(), "body", "bold", Texts.style(row.standing())));
+        HBox judged = new HBox(8);
+        row.standing().ifPresent(standing -> judged.getChildren()
+                .add(pictures.fixed(new VerdictMark(standing, row.verdict()), MARK, MARK, Role.SHEET)));
+        judged.getChildren()
+                .add(Texts.label(
+                        row.verdict(),
+                        "body",
+                        "bold",
+                        row.standing().map(Texts::style).orElse("second")));
         judged.setAlignment(Pos.CENTER_LEFT);
         VBox verdict = column(judged, row.distance());
         verdict.getStyleClass().add(roomy ? "record-judged" : "record-verdict");

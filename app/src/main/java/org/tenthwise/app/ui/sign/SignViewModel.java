@@ -140,7 +140,7 @@ public final class SignViewModel {
                 state.map(there -> onceClosed(there.sheet()).outcome()).orElse(Outcome.NOT_COMPLETE);
         if (ends && (outcome == Outcome.NOT_COMPLETE || outcome == Outcome.DOES_NOT_CONFORM)) {
             navigator.tell(new Notice(
-                    words.say("sign.unfinished"),
+                    words.say(words.key("sign.unfinished", outcome)),
                     willBeValue().getValue() + " " + words.say("sign.unfinished.next"),
                     List.of(
                             new Notice.NoticeKey(words.say("sign.all-the-same"), () -> sign(true)),
