@@ -172,7 +172,7 @@ public abstract class ImportContract {
         Incoming there = lathe.bundle(RUN);
         Incoming other = new Incoming(there.bundle(), "ee".repeat(32), there.store(), true, there.runs());
 
-        assertTrue(refused(other).startsWith("Run LG-2207-C-013 came in before, signed by another key (aa11bb22)"));
+        assertTrue(refused(other).startsWith("Run LG-2207-C-013 came in before, sealed with another key (aa11bb22)"));
     }
 
     @Test
