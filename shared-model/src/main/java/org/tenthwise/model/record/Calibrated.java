@@ -1,13 +1,11 @@
 package org.tenthwise.model.record;
 
+import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.gauge.Calibration;
-import org.tenthwise.model.gauge.GaugeOrMaster;
-import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Run;
-import org.tenthwise.model.run.StepEvent;
 
 /**
  * By what certificates the gauge of a reading and what it was set on were calibrated, as the run says it.
@@ -21,18 +19,15 @@ public record Calibrated(Calibration gauge, Calibration master, boolean gaugePas
 
     /** Of a reading or an answer; absent where nothing was set. */
     static Optional<Calibrated> of(Run run, Step step, Entry read) {
-        return run.gauges().setBefore(read, step).map(set -> {
-            Setting setting = StepEvent.GaugeSet.in(set).setting();
-            Calibration gauge = run.calibrations().of(GaugeOrMaster.of(setting.gauge()), read.seq());
-            Calibration master = GaugeOrMaster.under(setting)
-                    .map(on -> run.calibrations().of(on, set.seq()))
-                    .orElse(Calibration.NOT_STATED);
-            return new Calibrated(
-                    gauge,
-                    master,
-                    gauge.isPastOn(read.at().toLocalDate()),
-                    master.isPastOn(set.at().toLocalDate()));
-        });
+        List<MadeWith> with = MadeWith.of(run, step, read);
+        Optional<MadeWith> master = with.stream().skip(1).findFirst();
+        return with.stream()
+                .findFirst()
+                .map(gauge -> new Calibrated(
+                        gauge.calibration(),
+                        master.map(MadeWith::calibration).orElse(Calibration.NOT_STATED),
+                        gauge.isPast(),
+                        master.filter(MadeWith::isPast).isPresent()));
     }
 
     /** Whether either was past its due day. */

@@ -11,11 +11,9 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.tenthwise.model.gauge.Calibration;
 import org.tenthwise.model.gauge.GaugeOrMaster;
-import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Pass;
 import org.tenthwise.model.run.Run;
-import org.tenthwise.model.run.StepEvent;
 
 /**
  * The gauges a run was read with, and what they were set on, each with its certificate and the checks it was used at.
@@ -111,24 +109,20 @@ public final class GaugesUsed {
     }
 
     private void add(Line line, Entry read, boolean counts) {
-        run.gauges().setBefore(read, line.step()).ifPresent(set -> {
-            Setting setting = StepEvent.GaugeSet.in(set).setting();
-            add(GaugeOrMaster.of(setting.gauge()), line, read, counts);
-            GaugeOrMaster.under(setting).ifPresent(master -> add(master, line, set, counts));
-        });
+        MadeWith.of(run, line.step(), read).forEach(with -> add(line, with, counts));
     }
 
-    private void add(GaugeOrMaster what, Line line, Entry at, boolean counts) {
-        Calibration calibration = run.calibrations().of(what, at.seq());
-        boolean past = counts && calibration.isPastOn(at.at().toLocalDate());
+    private void add(Line line, MadeWith with, boolean counts) {
+        int step = line.step().number();
+        boolean past = counts && with.isPast();
         used.merge(
-                new Key(what, calibration),
+                new Key(with.what(), with.calibration()),
                 new Used(
-                        what,
-                        calibration,
-                        new TreeSet<>(List.of(line.step().number())),
-                        Optional.of(at).filter(any -> past),
-                        new TreeSet<>(past ? List.of(line.step().number()) : List.of())),
+                        with.what(),
+                        with.calibration(),
+                        new TreeSet<>(List.of(step)),
+                        Optional.of(with.at()).filter(any -> past),
+                        new TreeSet<>(past ? List.of(step) : List.of())),
                 GaugesUsed::both);
     }
 
