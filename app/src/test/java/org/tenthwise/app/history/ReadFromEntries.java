@@ -1,7 +1,5 @@
 package org.tenthwise.app.history;
 
-import java.time.LocalDate;
-import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -19,7 +17,6 @@ import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Purpose;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.verdict.VerdictKind;
-import org.tenthwise.model.words.Word;
 
 /** The plainest history there can be: every question reads every entry. What is kept in tables must answer alike. */
 public final class ReadFromEntries implements History {
@@ -240,81 +237,27 @@ public final class ReadFromEntries implements History {
     @Override
     public void readings(Sought sought, HistoryRow each) {
         all().forEach(digest -> digest.steps().stream()
-                .filter(step -> isOfRunAndCheck(sought, digest.run(), step.step()))
+                .filter(step -> SoughtInEntries.isOfRunAndCheck(sought, digest.run(), step.step()))
                 .forEach(step -> {
                     Optional<StepSummary.Found> found = step.step().found();
                     if (step.readings().isEmpty()) {
-                        found.filter(of -> isBy(sought, of.by(), of.at(), of.gauge().stream()))
+                        found.filter(of -> SoughtInEntries.isBy(sought, of.by(), of.at(), of.gauge().stream()))
                                 .ifPresent(of -> each.take(digest.run(), step.step(), Optional.empty()));
                     }
                     step.readings().stream()
-                            .filter(reading -> isBy(sought, reading.by(), reading.at(), reading.gauge().stream()))
+                            .filter(reading ->
+                                    SoughtInEntries.isBy(sought, reading.by(), reading.at(), reading.gauge().stream()))
                             .forEach(reading -> each.take(digest.run(), step.step(), Optional.of(reading)));
                 }));
-    }
-
-    /** What is said of who, when and by which gauges; the day is that of the place where it happened. */
-    private static boolean isBy(
-            Sought sought, String person, OffsetDateTime at, Stream<ReadingSummary.GaugeMark> gauges) {
-        List<String> marks = gauges.map(ReadingSummary.GaugeMark::mark).toList();
-        LocalDate day = at.toLocalDate();
-        return isSame(sought.of(SoughtBy.PERSON), person)
-                && sought.of(SoughtBy.GAUGE).map(marks::contains).orElse(true)
-                && sought.of(SoughtBy.FROM)
-                        .map(LocalDate::parse)
-                        .map(from -> !day.isBefore(from))
-                        .orElse(true)
-                && sought.of(SoughtBy.TO)
-                        .map(LocalDate::parse)
-                        .map(to -> !day.isAfter(to))
-                        .orElse(true);
     }
 
     @Override
     public List<RunFacts> runs(Sought sought) {
         return all().filter(digest -> digest.steps().stream()
-                        .anyMatch(step -> step.step().found().isPresent() && isLookedFor(sought, digest.run(), step)))
+                        .anyMatch(step -> step.step().found().isPresent()
+                                && SoughtInEntries.isLookedFor(sought, digest.run(), step)))
                 .map(RunDigest::run)
                 .toList();
-    }
-
-    /** A characteristic nobody has found has neither person nor day nor gauge. */
-    private static boolean isLookedFor(Sought sought, RunFacts run, RunDigest.OfStep step) {
-        boolean byWhom = Stream.of(SoughtBy.PERSON, SoughtBy.GAUGE, SoughtBy.FROM, SoughtBy.TO)
-                .anyMatch(by -> sought.of(by).isPresent());
-        return isOfRunAndCheck(sought, run, step.step())
-                && step.step()
-                        .found()
-                        .map(found -> isBy(
-                                sought,
-                                found.by(),
-                                found.at(),
-                                Stream.concat(
-                                        found.gauge().stream(),
-                                        step.readings().stream()
-                                                .filter(reading ->
-                                                        reading.struck().isEmpty())
-                                                .flatMap(reading -> reading.gauge().stream()))))
-                        .orElse(!byWhom);
-    }
-
-    private static boolean isOfRunAndCheck(Sought sought, RunFacts run, StepSummary step) {
-        return sought.of(SoughtBy.PART_NUMBER).map(run.part()::equals).orElse(true)
-                && isSame(sought.of(SoughtBy.SERIAL), run.serial())
-                && isSame(sought.of(SoughtBy.LOT), run.lot())
-                && isSame(sought.of(SoughtBy.MACHINE), run.machine())
-                && isSame(sought.of(SoughtBy.KIND), Word.of(run.kind().purpose()))
-                && isSame(sought.of(SoughtBy.VERDICT), Word.of(step.verdict().standing()))
-                && sought.of(SoughtBy.CHARACTERISTIC)
-                        .map(which ->
-                                which.equals(String.valueOf(step.number())) || which.equalsIgnoreCase(step.name()))
-                        .orElse(true)
-                && isSame(sought.of(SoughtBy.BALLOON), step.balloon().orElse(""))
-                && isSame(sought.of(SoughtBy.DESIGNATOR), step.designator().orElse(""));
-    }
-
-    private static boolean isSame(Optional<String> wanted, String there) {
-        return wanted.map(there::equalsIgnoreCase).orElse(true);
     }
 
     @Override
@@ -325,14 +268,15 @@ public final class ReadFromEntries implements History {
     @Override
     public void points(Sought sought, PointRow each) {
         all().forEach(digest -> digest.steps().stream()
-                .filter(step -> isLookedFor(sought, digest.run(), step))
+                .filter(step -> SoughtInEntries.isLookedFor(sought, digest.run(), step))
                 .forEach(step -> step.size().ifPresent(size -> each.take(digest.run(), step.step(), size))));
     }
 
     @Override
     public Map<Long, List<ToolChange>> toolChanges(Optional<String> part) {
         return all().filter(digest ->
-                        isSame(part, digest.run().part()) && !digest.tools().isEmpty())
+                        part.map(digest.run().part()::equalsIgnoreCase).orElse(true)
+                                && !digest.tools().isEmpty())
                 .collect(Collectors.toMap(digest -> digest.run().begun(), RunDigest::tools));
     }
 
